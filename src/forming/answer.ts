@@ -1,0 +1,45 @@
+import type { Check, Verdict } from "./check.ts";
+
+/** One end of the closure table. Radii of the middle surface, and what a template or tape touches inside. */
+export interface ClosureEnd {
+  readonly levelRadiusMm: number;
+  readonly squareRadiusMm: number;
+  readonly gapMm: number;
+  readonly insideLevelRadiusMm: number;
+  readonly insideSquareRadiusMm: number;
+  readonly insideGapMm: number;
+}
+
+export interface ClosureRow {
+  /** Share of the full turn that the blank sweeps about the axis. */
+  readonly closed: number;
+  /** Why this row is there: "start of the window", "end of the window", "cap of the first pass", … or null. */
+  readonly mark: string | null;
+  /** Share of the final bend; null where the flat blank is already this far closed. */
+  readonly share: number | null;
+  readonly large: ClosureEnd | null;
+  /** Null at a point too. */
+  readonly small: ClosureEnd | null;
+}
+
+/** One machine's answers. */
+export interface MachineAnswer {
+  readonly machine: string;
+  readonly kind: "plate roll" | "press brake";
+  readonly verdict: Verdict;
+  readonly checks: readonly Check[];
+}
+
+export interface Forming {
+  /** How it will be made: on the best machine that takes it, or the shape's usual way where no shop is given. */
+  readonly route: "roll" | "brake";
+  /** The machine of that route, or null where no shop is given or none takes it. */
+  readonly machine: string | null;
+  /** Of `checks`; "none" where no shop was given and only the part itself was checked. */
+  readonly verdict: Verdict;
+  /** The checks that need no machine, then those of the chosen machine (of the nearest miss where none takes it). */
+  readonly checks: readonly Check[];
+  readonly machines: readonly MachineAnswer[];
+  /** Right cones; last row closed = 1. */
+  readonly closure: readonly ClosureRow[];
+}

@@ -1,0 +1,40 @@
+import type { Material } from "../shapes/material.ts";
+
+/** What the forming rules need to know of a part: plain numbers, no geometry. Lengths in mm, angles in radians. */
+export interface FormingCase {
+  readonly shape: string;
+  /** How this shape is usually formed. */
+  readonly usualRoute: "roll" | "brake";
+  readonly thicknessMm: number;
+  readonly material: Material;
+  /** Yield strength of the mill certificate, where the part file has one. */
+  readonly certificateYieldMPa?: number;
+  readonly pieces: number;
+  readonly quantity: number;
+  /** Are the plate edges left square, or dressed level? */
+  readonly edges: "level" | "square";
+  /** Longest and shortest element line from end to end. */
+  readonly slantMm: { readonly longest: number; readonly shortest: number };
+  /** Rims of the middle surface, all round (not of one piece). */
+  readonly rimsMm: { readonly large: number; readonly small: number };
+  /** Least distance across the inside of each end; 0 at a point, and where the wall leaves no inside. */
+  readonly insideDiameterMm: { readonly large: number; readonly small: number };
+  /** Greatest lean of the wall from square to the ends: the half angle of a right cone. */
+  readonly leanRad: number;
+  /** Tightest radius of the middle surface square to an element, at each end; 0 at a point, null where the end is not round. */
+  readonly tightestRadiusMm: { readonly large: number; readonly small: number } | null;
+  /** Present for a right cone, and a pipe (half angle 0): middle surface. */
+  readonly cone?: {
+    readonly halfAngleRad: number;
+    readonly slantMm: number;
+    readonly largeRadiusMm: number;
+    readonly smallRadiusMm: number;
+  };
+  readonly blanks: readonly {
+    readonly lengthMm: number;
+    readonly widthMm: number;
+    readonly massKg: number;
+  }[];
+  /** Present where the brake bends it: lines in order along a blank. */
+  readonly bendLines?: readonly { readonly lengthMm: number; readonly bendRad: number; readonly wideSpacingMm: number | null }[];
+}

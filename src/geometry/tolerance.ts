@@ -1,0 +1,20 @@
+/** Points nearer than this are one point: a tenth of a scribed line. [mm] */
+export const SAME_POINT_MM = 0.01;
+
+/** No point of an outline may lie further than this from the exact development. [mm] */
+export const OUTLINE_MM = 0.01;
+
+/** Normal angles nearer than this are one angle: at a 10 m rim it is 0.00001 mm of edge. [rad] */
+export const SAME_ANGLE = 1e-9;
+
+/** Lengths shorter than this are nothing at all, only rounding of larger ones. [mm] */
+export const NO_LENGTH_MM = 1e-9;
+
+/** Leans smaller than this make a pipe, not a cone: over 10 m the wall gains a hundredth of a micrometre. [rad] */
+export const NO_LEAN = 1e-12;
+
+/** Adaptive quadrature stops where halving a panel changes the integral by less than this share. [-] */
+export const QUADRATURE_REL = 1e-12;
+
+/** Root finding stops where the bracket is this share of the quantity's size. [-] */
+export const ROOT_REL = 1e-14;

@@ -1,0 +1,132 @@
+import type { Forming } from "../forming/answer.ts";
+import type { Part } from "../shapes/registry.ts";
+
+/** A point on the sheet: x to the right, y up. [mm] */
+export type SheetPoint = readonly [number, number];
+/** A point in space: x right in plan, y away, z up; end A lies at z = 0. [mm] */
+export type SpacePoint = readonly [number, number, number];
+
+/** A straight line on the pattern, from end A to end B. */
+export interface PatternLine {
+  readonly kind: "element" | "bend";
+  readonly from: SheetPoint;
+  readonly to: SheetPoint;
+  readonly lengthMm: number;
+  /** Direction of the outward normal in plan, counter-clockwise from +x. */
+  readonly planDeg: number;
+  /** What this line turns the plate by: turning between the middles of its neighbouring zones. */
+  readonly bendDeg: number;
+}
+
+export interface PatternEdge {
+  /** "large end", "small end", "rectangular end", "round end", "seam 1", "seam 2". */
+  readonly name: string;
+  readonly lengthMm: number;
+  /** Index into `outline` where this edge begins; it runs to where the next begins. */
+  readonly start: number;
+}
+
+/** One plate to cut, flat. Counter-clockwise from where seam 1 meets end A; all coordinates positive. */
+export interface Blank {
+  /** 1 … pieces. */
+  readonly piece: number;
+  /** An earlier piece with the very same outline, so that it is cut from the same pattern. */
+  readonly sameAs: number | null;
+  readonly faceUp: "inside" | "outside";
+  readonly areaMm2: number;
+  readonly massKg: number;
+  /** Smallest rectangle of plate that holds it, at any angle. */
+  readonly box: { readonly lengthMm: number; readonly widthMm: number };
+  readonly cutLengthMm: number;
+  readonly outline: readonly SheetPoint[];
+  readonly edges: readonly PatternEdge[];
+  readonly lines: readonly PatternLine[];
+}
+
+/** One row of the marking table: an element line of the layout by hand, and the diagonal to the next one. */
+export interface MarkingRow {
+  readonly piece: number;
+  readonly number: number;
+  readonly planDeg: number;
+  /** Points on the pattern. */
+  readonly a: SheetPoint;
+  readonly b: SheetPoint;
+  /** True length of the element line. */
+  readonly trueMm: number;
+  /** Plan length of the element line: the base of its true-length triangle. */
+  readonly planMm: number;
+  /** Chords from this line to the next along each end, and the diagonal from this line's A to the next line's B; null on the last. */
+  readonly next: { readonly aMm: number; readonly bMm: number; readonly diagonalMm: number } | null;
+}
+
+/** Layout with few divisions, as with dividers and tape: what it loses against the exact pattern. */
+export interface HandLayout {
+  readonly divisions: number;
+  /** Girth lost at each end by stepping chords in place of the arcs. */
+  readonly shortfallMm: { readonly a: number; readonly b: number };
+  /** Greatest distance between a hand-laid point and where it belongs, all round. */
+  readonly pointMm: number;
+  readonly rows: readonly MarkingRow[];
+}
+
+/** What the views are drawn from: curves in plan for each face of the wall, and elements in space. */
+export interface Solid {
+  readonly heightMm: number;
+  /** Face curves at end A (z = 0) and end B; empty where a face has no rim there, one point at an apex. */
+  readonly a: Readonly<Record<"inside" | "middle" | "outside", readonly SpacePoint[]>>;
+  readonly b: Readonly<Record<"inside" | "middle" | "outside", readonly SpacePoint[]>>;
+  /** Element lines of the layout by hand, on the laid surface, from the seam round to the seam. */
+  readonly elements: readonly { readonly planDeg: number; readonly a: SpacePoint; readonly b: SpacePoint }[];
+  /** The seam line of every piece. */
+  readonly seams: readonly { readonly planDeg: number; readonly a: SpacePoint; readonly b: SpacePoint }[];
+}
+
+export interface Accuracy {
+  /** Largest move of an outline point at the last halving, new points against the chord they replace included. */
+  readonly outlineMm: number;
+  /** Developed rims against the exact girth. */
+  readonly rimMm: number;
+  /** Flat area against the exact area of the skin. */
+  readonly areaRel: number;
+  /** Greatest departure of the laid surface from the exact parallel surface of the wall. */
+  readonly wallMm: number;
+  /** Checks of rounding only: flat lengths against lengths in space, and the seam closing on itself. */
+  readonly lengthMm: number;
+  readonly closureMm: number;
+  readonly stations: number;
+}
+
+export interface Report {
+  /** As read, in mm and degrees. */
+  readonly part: Part & { readonly name: string };
+  readonly shape: {
+    readonly areaMm2: number;
+    /** Within the laid surface. */
+    readonly volumeMm3: number;
+    /** Within the inside. */
+    readonly contentsMm3: number;
+    readonly rims: { readonly a: number; readonly b: number };
+    readonly heightMm: number;
+    /** Where the seam lies. */
+    readonly seamDeg: number;
+    /** Turning over the whole skin. */
+    readonly turningDeg: number;
+  };
+  readonly blanks: readonly Blank[];
+  /** Of one part: all its blanks. */
+  readonly massKg: number;
+  /** Right cones only, middle surface; radii null for a pipe. */
+  readonly cone?: {
+    readonly halfAngleDeg: number;
+    readonly slantMm: number;
+    readonly outerRadiusMm: number | null;
+    readonly innerRadiusMm: number | null;
+    readonly sectorDeg: number;
+  };
+  readonly hand: HandLayout;
+  readonly solid: Solid;
+  readonly accuracy: Accuracy;
+  readonly forming: Forming;
+  /** Remarks on how it was laid out, in sentences. */
+  readonly notes: readonly string[];
+}

@@ -1,0 +1,84 @@
+import * as z from "zod/mini";
+
+/** What kind of quantity a field holds, so that a reader can convert "12-3/8" or "10 ga" before it checks. */
+export type Quantity = "length" | "thickness" | "angle";
+
+/** Marks the fields that carry a quantity; lengths and thicknesses are mm once read, angles degrees. */
+export const quantities = z.registry<{ quantity: Quantity }>();
+
+/** Nothing on a shop floor is larger; beyond it a typing error is likelier than a part. [mm] */
+export const MAX_LENGTH_MM = 20_000;
+/** Sheets thinner than this are foil and are not formed on rolls or brakes. [mm] */
+const MIN_THICKNESS_MM = 0.2;
+const MAX_THICKNESS_MM = 200;
+
+const length = () => z.number().register(quantities, { quantity: "length" });
+
+/** A size that must be more than nothing. [mm] */
+export const size = () => length().check(z.positive(), z.maximum(MAX_LENGTH_MM));
+/** A size that may be nothing. [mm] */
+export const sizeOrNone = () => length().check(z.nonnegative(), z.maximum(MAX_LENGTH_MM));
+/** A position or a distance that may go either way. [mm] */
+export const distance = () => length().check(z.minimum(-MAX_LENGTH_MM), z.maximum(MAX_LENGTH_MM));
+/** [degrees] */
+export const angle = () => z.number().register(quantities, { quantity: "angle" });
+
+/** Plate thickness, from a number or a sheet gauge. [mm] */
+export const thickness = () =>
+  z
+    .number()
+    .register(quantities, { quantity: "thickness" })
+    .check(z.minimum(MIN_THICKNESS_MM), z.maximum(MAX_THICKNESS_MM));
+
+/** Which face of the wall a size is measured to. */
+export const Measured = z.enum(["inside", "outside", "middle"]);
+export type Measured = z.infer<typeof Measured>;
+
+const text = (max: number) => z.string().check(z.minLength(1), z.maxLength(max));
+
+export const Seam = z.strictObject({
+  /** Where the seam lies: direction of the outward normal in plan, counter-clockwise from +x. [degrees] */
+  at: z.optional(angle().check(z.minimum(-360), z.maximum(360))),
+  joint: z.optional(z.enum(["butt", "lap"])),
+  /** Butt joint: the opening left for the weld, half taken off each edge. [mm] */
+  gap: z.optional(sizeOrNone()),
+  /** Lap joint: how far the plate runs on past the seam. [mm] */
+  lap: z.optional(size()),
+});
+export type Seam = z.infer<typeof Seam>;
+
+/** The keys that every shape shares. */
+export const common = {
+  title: text(120),
+  /** How the numbers of the file are read. */
+  units: z.enum(["mm", "in"]),
+  /** An id in the catalogue of materials. */
+  material: text(60),
+  thickness: thickness(),
+  seam: z.optional(Seam),
+  /** Equal number of blanks round the part. */
+  pieces: z.optional(z.int().check(z.minimum(1), z.maximum(12))),
+  quantity: z.optional(z.int().check(z.minimum(1), z.maximum(10_000))),
+  /** Draw the pattern outside face up. */
+  mirror: z.optional(z.boolean()),
+  /** Divisions of the round for layout by hand. */
+  divisions: z.optional(z.int().check(z.minimum(4), z.maximum(96), z.multipleOf(2))),
+  /** Where the neutral surface lies: 0 at the inside face, 1 at the outside face. */
+  neutral: z.optional(z.number().check(z.minimum(0), z.maximum(1))),
+  /** Add the height that is lost when an edge cut square to the plate is dressed level. */
+  trimAllowance: z.optional(z.boolean()),
+  notes: z.optional(z.string().check(z.maxLength(2000))),
+  /** From the mill certificate. */
+  certificate: z.optional(z.strictObject({ yieldMPa: z.number().check(z.minimum(20), z.maximum(2000)) })),
+  /** Tolerance class for lengths, ISO 13920. */
+  tolerance: z.optional(z.enum(["A", "B", "C", "D"])),
+};
+
+/** How the plate edges are left at the ends. */
+export const Edges = z.enum(["level", "square"]);
+
+/** A round end as large as it is drawn; nought is a point. */
+export const RoundEnd = z.strictObject({ diameter: size(), measured: Measured });
+export const RoundOrPoint = z.strictObject({ diameter: sizeOrNone(), measured: z.optional(Measured) });
+/** Plan distance from the centre of end A to the centre of end B: x to the right, y away. [mm] */
+export const Offset = z.tuple([distance(), distance()]);

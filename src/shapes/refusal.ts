@@ -1,0 +1,7 @@
+/** Why a part cannot be laid out, told so that the person at the drawing can mend it. */
+export interface Refusal {
+  /** The field of the part file to change, as a path. */
+  readonly path: readonly (string | number)[];
+  readonly problem: string;
+  readonly remedy: string;
+}
