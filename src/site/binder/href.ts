@@ -1,0 +1,4 @@
+/** Where a part's page and its report stand. */
+export const partHref = (name: string): string => `/parts/${encodeURIComponent(name)}/`;
+export const reportHref = (name: string): string => `/parts/${encodeURIComponent(name)}.json`;
+export const shapeHref = (shape: string): string => `/shapes/${shape}/`;

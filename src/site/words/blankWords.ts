@@ -1,0 +1,96 @@
+import type { Report } from "../../report/report.ts";
+import { degrees, numbersIn, percent, tiny } from "./numbers.ts";
+import { END_NAMES } from "./shapes.ts";
+
+/** How the blank comes out of the plate, in sentences. */
+export function blankSentences(report: Report): string[] {
+  const { part, blanks, cone } = report;
+  const say = numbersIn(part.units);
+  const [first] = blanks;
+  if (!first) return [];
+  const sentences: string[] = [];
+  if (cone && cone.outerRadiusMm !== null) {
+    const inner = cone.innerRadiusMm ?? 0;
+    sentences.push(
+      inner > 0
+        ? `The whole pattern is a ring sector of ${degrees(cone.sectorDeg, 3)}, struck with radii of ${say.length(cone.outerRadiusMm)} and ${say.length(inner)}.`
+        : `The whole pattern is a sector of ${degrees(cone.sectorDeg, 3)}, struck with a radius of ${say.length(cone.outerRadiusMm)}.`,
+    );
+  } else if (cone) sentences.push("The pattern is a plain rectangle: the part is a pipe.");
+
+  const plates =
+    blanks.length === 1 ? "The blank comes" : `There are ${blanks.length} blanks; the first comes`;
+  sentences.push(
+    `${plates} out of a plate of ${say.bare(first.box.lengthMm)} × ${say.bare(first.box.widthMm)} ${say.unit}, weighs ${say.mass(first.massKg)} and takes ${say.length(first.cutLengthMm)} of cutting.`,
+  );
+  const others = blanks.filter(({ sameAs }) => sameAs !== null);
+  if (others.length > 0)
+    sentences.push(
+      others.length === blanks.length - 1
+        ? "All pieces are cut from the same pattern."
+        : `${others.map(({ piece, sameAs }) => `Piece ${piece} is cut like piece ${sameAs ?? 0}`).join("; ")}.`,
+    );
+  sentences.push(
+    first.faceUp === "inside"
+      ? "It is drawn inside face up: marks end inside, and bends go up."
+      : "It is drawn outside face up, as a mirror image: marks end outside, and bends go down.",
+  );
+  return sentences;
+}
+
+/** Where the seam lies and how it is joined, in sentences. */
+export function seamSentences({ part, shape }: Report): string[] {
+  const say = numbersIn(part.units);
+  const seam = part.seam ?? {};
+  const where = `The seam lies at ${degrees(shape.seamDeg)} in plan, counter-clockwise from the right.`;
+  if (seam.joint === "lap" || seam.lap !== undefined)
+    return [where, `Lap joint: the plate runs on ${say.length(seam.lap ?? 0)} past seam 2.`];
+  const gap = seam.gap ?? 0;
+  return [
+    where,
+    gap > 0
+      ? `Butt joint with a gap of ${say.length(gap)}: half of it is taken off each seam edge.`
+      : "Butt joint without a gap.",
+  ];
+}
+
+/** How the plate edges are left at the ends. */
+export function edgeSentences({ part }: Report): string[] {
+  if (part.edges === "square") return ["The plate edges stay square to the plate as cut."];
+  return [
+    part.trimAllowance === true
+      ? "The ends are dressed level; the allowance for it is added to the pattern."
+      : "The ends are dressed or cut bevelled to the end planes; nothing is added for it.",
+  ];
+}
+
+/** What can be trusted, in sentences. */
+export function accuracySentences({ part, accuracy, hand }: Report): string[] {
+  const say = numbersIn(part.units);
+  const ends = END_NAMES[part.shape];
+  const { a, b } = hand.shortfallMm;
+  const sentences = [
+    `No point of the pattern lies further than ${tiny(accuracy.outlineMm)} from the exact development; the ends agree with their exact girth within ${tiny(accuracy.rimMm)} and the area within ${share(accuracy.areaRel)}.`,
+  ];
+  if (accuracy.wallMm > 0)
+    sentences.push(
+      `For a wall with corners the trade’s rule is used; it departs from the exact surface of the wall by up to ${tiny(accuracy.wallMm)}.`,
+    );
+  sentences.push(
+    `Laid out by hand with ${hand.divisions} divisions, stepped chords come out ${say.length(a)} short round the ${ends.a}${b > 0 ? ` and ${say.length(b)} short round the ${ends.b}` : ""}; a point may lie ${say.length(hand.pointMm)} from where it belongs.`,
+  );
+  return sentences;
+}
+
+function share(rel: number): string {
+  if (rel < 1e-6) return "a millionth";
+  return percent(rel, 4);
+}
+
+/** What the tape shows along the edges of the flat blank, before it is bent. */
+export function girthSentence({ part, blanks }: Report): string {
+  const say = numbersIn(part.units);
+  const [first] = blanks;
+  const edges = (first?.edges ?? []).filter(({ lengthMm }) => lengthMm > 0);
+  return `Before bending, tape the edges of the ${blanks.length > 1 ? "first blank" : "blank"}: ${edges.map(({ name, lengthMm }) => `${name} ${say.length(lengthMm)}`).join(", ")}.`;
+}

@@ -1,0 +1,39 @@
+import type { Check } from "../../forming/check.ts";
+import type { Forming } from "../../forming/answer.ts";
+import { MM_PER_INCH, plain, type Units } from "../../drawing/format.ts";
+import { numbersIn, percent } from "./numbers.ts";
+
+/** How it will be made, in one sentence. */
+export function routeSentence({ route, machine, machines, verdict }: Forming): string {
+  const way = route === "roll" ? "on the plate roll" : "on the press brake";
+  if (machines.length === 0)
+    return `Formed ${way}, the usual way for this shape. No shop file was given, so only the part itself was checked.`;
+  if (machine === null)
+    return `None of the shop’s machines takes it. The checks below are those of the nearest miss, ${way}.`;
+  return verdict === "fail" ? `The nearest is ${machine}, ${way}.` : `Formed ${way}: ${machine}.`;
+}
+
+const MM2_PER_IN2 = MM_PER_INCH ** 2;
+
+/** A check's number with its unit, in the part's own units where it is a length or an area. */
+function withUnit(value: number, unit: string, units: Units): string {
+  const say = numbersIn(units);
+  if (unit === "mm") return say.length(value);
+  if (unit === "mm²" && units === "in") return `${plain(value / MM2_PER_IN2, 1)}\u00a0in²`;
+  const figure = plain(value, value !== 0 && Math.abs(value) < 10 ? 2 : 1);
+  return unit === "-" ? figure : unit === "°" ? `${figure}°` : `${figure}\u00a0${unit}`;
+}
+
+/** What the part asks for and what is allowed: "3120 mm², at most 4000 mm² (22 % to spare)". */
+export function checkFigures({ value, limit, sense, unit, margin }: Check, units: Units): string | null {
+  if (value === null) return null;
+  const asked = withUnit(value, unit, units);
+  if (limit === null) return asked;
+  const spare =
+    margin === null
+      ? ""
+      : margin >= 0
+        ? ` (${percent(margin)} to spare)`
+        : ` (${percent(-margin)} beyond it)`;
+  return `${asked}, ${sense ?? "against"} ${withUnit(limit, unit, units)}${spare}`;
+}

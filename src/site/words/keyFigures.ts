@@ -1,0 +1,64 @@
+import type { Report } from "../../report/report.ts";
+import { degrees, MM, numbersIn, type Numbers } from "./numbers.ts";
+import { END_NAMES } from "./shapes.ts";
+
+/** One of the figures that stand large at the head of a part. */
+export interface KeyFigure {
+  readonly name: string;
+  readonly value: string;
+  /** In the other unit, where that helps. */
+  readonly second?: string | null;
+}
+
+const length = (say: Numbers, name: string, mm: number): KeyFigure => ({
+  name,
+  value: say.unit === "in" ? `${say.bare(mm)} in` : say.length(mm),
+  second: inMillimetres(say, mm),
+});
+
+/** Inches stand with their fraction and with millimetres. */
+const inMillimetres = (say: Numbers, mm: number): string | null =>
+  say.unit === "in" ? `${say.length(mm).replace(/^[^(]*/, "")} ${MM.length(mm)}`.trim() : null;
+
+/** What the pattern is struck or laid out with, for each kind of shape. */
+function layout({ part, cone, shape, hand }: Report, say: Numbers): KeyFigure[] {
+  if (cone && cone.outerRadiusMm !== null) {
+    const inner = cone.innerRadiusMm ?? 0;
+    return [
+      length(say, "Outer radius", cone.outerRadiusMm),
+      inner > 0 ? length(say, "Inner radius", inner) : { name: "Inner radius", value: "none: a point" },
+      { name: "Angle of the pattern", value: degrees(cone.sectorDeg, 3) },
+    ];
+  }
+  const ends = END_NAMES[part.shape];
+  const trueLengths = hand.rows.map(({ trueMm }) => trueMm);
+  const [shortest, longest] = [Math.min(...trueLengths), Math.max(...trueLengths)];
+  return [
+    length(say, `Girth, ${ends.a}`, shape.rims.a),
+    ...(shape.rims.b > 0 ? [length(say, `Girth, ${ends.b}`, shape.rims.b)] : []),
+    ...(say.length(shortest) === say.length(longest)
+      ? [length(say, "Line length", shortest)]
+      : [length(say, "Shortest line", shortest), length(say, "Longest line", longest)]),
+  ];
+}
+
+/** The row of key figures: radii and angle (or girths and lines), plate, mass. */
+export function keyFigures(report: Report): KeyFigure[] {
+  const say = numbersIn(report.part.units);
+  const [blank] = report.blanks;
+  const pieces = report.blanks.length;
+  const box = blank && {
+    name: pieces > 1 ? `Plate, each of ${pieces}` : "Plate",
+    value: `${say.bare(blank.box.lengthMm)} × ${say.bare(blank.box.widthMm)} ${say.unit}`,
+    second: say.unit === "in" ? `${MM.bare(blank.box.lengthMm)} × ${MM.length(blank.box.widthMm)}` : null,
+  };
+  return [
+    ...layout(report, say),
+    ...(box ? [box] : []),
+    {
+      name: "Mass of one",
+      value: say.mass(report.massKg),
+      second: say.unit === "in" ? MM.mass(report.massKg) : null,
+    },
+  ];
+}

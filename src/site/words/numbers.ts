@@ -1,0 +1,59 @@
+import {
+  angleText,
+  areaText,
+  columnLength,
+  lengthNumber,
+  lengthText,
+  massText,
+  MM_PER_INCH,
+  plain,
+  volumeText,
+  type Units,
+} from "../../drawing/format.ts";
+
+/** How the numbers of one part read in the text of its page: in its own units, each kept on one line with its unit. */
+export interface Numbers {
+  readonly unit: Units;
+  /** Without its unit. */
+  bare(mm: number): string;
+  /** For a column of a table. */
+  column(mm: number): string;
+  length(mm: number): string;
+  mass(kg: number): string;
+  area(mm2: number): string;
+  volume(mm3: number): string;
+}
+
+const together = (text: string): string => text.replaceAll(" ", "\u00a0");
+
+export const numbersIn = (unit: Units): Numbers => ({
+  unit,
+  bare: (mm) => lengthNumber(mm, unit),
+  column: (mm) => columnLength(mm, unit),
+  length: (mm) => together(lengthText(mm, unit)),
+  mass: (kg) => together(massText(kg, unit)),
+  area: (mm2) => together(areaText(mm2, unit)),
+  volume: (mm3) => together(volumeText(mm3, unit)),
+});
+
+export const MM: Numbers = numbersIn("mm");
+
+export const degrees = angleText;
+
+/** Plate thickness; gauges are thousandths of an inch apart, so that inches get four places and mm stand beside. */
+export function thickness(mm: number, unit: Units): { readonly value: string; readonly beside?: string } {
+  const metric = together(`${plain(mm, 2)} mm`);
+  return unit === "mm"
+    ? { value: metric }
+    : { value: together(`${plain(mm / MM_PER_INCH, 4)} in`), beside: metric };
+}
+
+/** A share as a percentage. */
+export const percent = (share: number, places = 0): string => together(`${plain(100 * share, places)} %`);
+
+/** A length far below a scribed line, with two figures that count: 0.0042 mm, or "nothing" when it is rounding of rounding. */
+export function tiny(mm: number): string {
+  if (mm >= 0.1) return MM.length(mm);
+  if (mm < 1e-6) return "less than a millionth of a millimetre";
+  return together(`${Number(mm.toPrecision(2))} mm`);
+}

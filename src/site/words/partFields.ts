@@ -1,0 +1,49 @@
+/** What each key of a part file means. A test compares this list with the schemas. */
+export const PART_FIELDS: Readonly<Record<string, string>> = {
+  shape: "Which shape it is.",
+  title: "What the part is called on the drawing. The page and the report are named after the file instead.",
+  units: "How the numbers of the file are read: millimetres or inches. Angles are degrees in both.",
+  material: "An id from the table of materials.",
+  thickness:
+    "Thickness of the plate: a number, or a sheet gauge such as “10 ga”, which depends on the metal.",
+
+  largeEnd: "The large round end, at height nought.",
+  "largeEnd.diameter": "Its diameter.",
+  "largeEnd.measured": "The face of the wall that the diameter is measured to.",
+  smallEnd: "The small round end, at the full height.",
+  "smallEnd.diameter": "Its diameter; nought is a cone to a point.",
+  "smallEnd.measured": "The face of the wall that the diameter is measured to; not needed at a point.",
+  "smallEnd.offset":
+    "From the centre of the large end to the centre of the small end in plan: [to the right, away].",
+  rectangularEnd: "The rectangular end, at height nought, laid out with sharp corners.",
+  "rectangularEnd.length": "Its size along x, to the right in plan.",
+  "rectangularEnd.width": "Its size along y, away in plan.",
+  "rectangularEnd.measured": "The face of the wall that length and width are measured to.",
+  roundEnd: "The round end, at the full height.",
+  "roundEnd.diameter": "Its diameter.",
+  "roundEnd.measured": "The face of the wall that the diameter is measured to.",
+  "roundEnd.offset":
+    "From the centre of the rectangular end to the centre of the round end in plan: [to the right, away]. Left out: none.",
+  height:
+    "Between the end planes; with square edges over all. A right cone takes exactly one of height, slant and halfAngle.",
+  slant: "Slant height, along the middle of the wall.",
+  halfAngle: "Between the axis and the wall.",
+
+  edges:
+    "How the plate edges are left at the ends: “level”, dressed or bevelled to the end planes (the default), or “square” to the plate as cut, for right cones.",
+  seam: "Where the seam lies and how it is joined. Left out: the usual place for the shape, butt, no gap.",
+  "seam.at": "Direction of the outward normal at the seam in plan, counter-clockwise from the right.",
+  "seam.joint": "“butt” (the default) or “lap”.",
+  "seam.gap": "Butt joint: the opening left for the weld; half of it is taken off each edge.",
+  "seam.lap": "Lap joint: how far the plate runs on past the seam.",
+  pieces: "Equal number of blanks round the part, where it must be split.",
+  quantity: "How many to make.",
+  mirror: "true: draw the pattern outside face up.",
+  divisions: "Divisions of the round for layout by hand; even, 12 if left out.",
+  neutral: "Where the neutral surface lies: 0 at the inside face, 1 at the outside face, 0.5 if left out.",
+  trimAllowance: "true: add the height that is lost when an edge cut square to the plate is dressed level.",
+  notes: "Free text for the page.",
+  certificate: "From the mill certificate of the plate.",
+  "certificate.yieldMPa": "Its yield strength, in place of the nominal one.",
+  tolerance: "Tolerance class for lengths, ISO 13920.",
+};

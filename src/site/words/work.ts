@@ -1,0 +1,56 @@
+/** Steps of the work that hold for every part. Common practice of the trade; no source is known for them. */
+
+/** Before the first piece goes into a plate roll with a cone attachment. */
+export const ROLL_SET_UP: readonly string[] = [
+  "Dress the edges free of dross and burrs.",
+  "Scribe the element lines on the inside face; hold them to the roll line at every step.",
+  "Grease the stop and set it as close to the drop end as the closing of the yoke allows.",
+  "Lay the blank square in the aligning groove, its small edge tight on the stop.",
+  "Pinch only as hard as drives the large edge, so that with the rolls stopped the blank can still be moved by hand.",
+  "Bring the bending roll down and square it; then tilt it for the cone.",
+];
+
+/** While the first pass runs. */
+export const ROLL_FIRST_PASS: readonly string[] = [
+  "Raise in small steps while the plate travels towards the bending roll.",
+  "Measure with the piece released and supported, and note the length of the straight lead.",
+  "Stop where the piece can still pass over the top roll; it makes the next loading quick.",
+];
+
+/** What creases plate or hurts people. */
+export const ROLL_NEVER: readonly string[] = [
+  "Never make a large raise under standing plate, and never roll backwards at setting.",
+  "Lower the bending roll before reversing. Do not draw the piece out under pinch pressure.",
+  "Never let an overlap enter the pinch. Support the rising large end.",
+];
+
+export const ROLL_SECOND_PASS: readonly string[] = [
+  "Move the stop to the other end. Bring the bending roll down and square it again; tilt it the other way.",
+  "Set a little tighter and close from the other seam edge until the edges meet: this pass undoes the skew and bends the straight lead.",
+  "In a batch make all first passes before the stop is moved.",
+];
+
+/** Before the first piece goes into a press brake. */
+export const BRAKE_SET_UP: readonly string[] = [
+  "Dress the edges free of dross and burrs.",
+  "Scribe every bend line on the face that is up, with its number and angle; mark both ends of the line on the edges.",
+  "Make a template of the finished ends, and an angle gauge for the borders of the flats.",
+  "Bend a trial strip of the same plate to learn its springback before the blank is touched.",
+];
+
+export const BRAKE_BENDS: readonly string[] = [
+  "Lay each line under the punch by its two ends; the lines are not parallel.",
+  "All lines of a corner meet at its tip: end a line where the spacing falls below half the die opening.",
+  "Underbend at first; a line bent too far is hard to open again.",
+];
+
+export const CHECK_ROLL: readonly string[] = [
+  "Gauge each end with an inside template; a flat place at the small end is usual.",
+  "Flat place: sound tacks, bead ground flush, then re-round with light pinch over several turns.",
+];
+
+export const CHECK_ALL: readonly string[] = [
+  "Measure each end across two directions square to each other.",
+  "Measure the height at four places; set the ends on a flat floor and look for rocking.",
+  "Check that the seam lies where the drawing has it before it is welded.",
+];
