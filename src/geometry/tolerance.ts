@@ -18,3 +18,6 @@ export const QUADRATURE_REL = 1e-12;
 
 /** Root finding stops where the bracket is this share of the quantity's size. [-] */
 export const ROOT_REL = 1e-14;
+
+/** A value this little beyond its limit is at its limit: sizes converted from inches differ in their last digits. [-] */
+export const AT_LIMIT_REL = 1e-9;

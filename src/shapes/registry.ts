@@ -1,9 +1,53 @@
 import * as z from "zod/mini";
+import { layEccentricCone } from "./eccentric-cone/lay.ts";
 import { EccentricCone } from "./eccentric-cone/schema.ts";
+import { type Layout, type Refused } from "./layout.ts";
+import { layRightCone } from "./right-cone/lay.ts";
 import { RightCone } from "./right-cone/schema.ts";
+import { laySquareToRound } from "./square-to-round/lay.ts";
 import { SquareToRound } from "./square-to-round/schema.ts";
 
 /** A part file once read: lengths in mm, angles in degrees, whatever the file's own units were. */
 export const Part = z.discriminatedUnion("shape", [RightCone, EccentricCone, SquareToRound]);
 export type Part = z.infer<typeof Part>;
 export type ShapeId = Part["shape"];
+
+/** What is special to a shape. All the rest of the work is the same for every one. */
+export interface Shape {
+  readonly title: string;
+  /** What the ends are called on the pattern. */
+  readonly ends: { readonly a: string; readonly b: string };
+  /** How it is usually formed; the brake's pattern carries bend lines. */
+  readonly route: "roll" | "brake";
+  /** Part → surface to lay out, or why there is none. */
+  readonly lay: (part: Part) => Layout | Refused;
+}
+
+const coneEnds = { a: "large end", b: "small end" };
+
+export const shapes: Readonly<Record<ShapeId, Shape>> = {
+  "right-cone": { title: "Right cone", ends: coneEnds, route: "roll", lay: only("right-cone", layRightCone) },
+  "eccentric-cone": {
+    title: "Eccentric cone",
+    ends: coneEnds,
+    route: "roll",
+    lay: only("eccentric-cone", layEccentricCone),
+  },
+  "square-to-round": {
+    title: "Square-to-round",
+    ends: { a: "rectangular end", b: "round end" },
+    route: "brake",
+    lay: only("square-to-round", laySquareToRound),
+  },
+};
+
+/** Lets a shape's own function stand in the table for every part; the table is only ever asked by a part's own shape. */
+function only<Id extends ShapeId>(
+  id: Id,
+  lay: (part: Extract<Part, { shape: Id }>) => Layout | Refused,
+): Shape["lay"] {
+  return (part) => {
+    if (part.shape !== id) throw new RangeError(`a ${part.shape} is not a ${id}`);
+    return lay(part as Extract<Part, { shape: Id }>);
+  };
+}

@@ -1,0 +1,57 @@
+import { type Rim, type Side } from "./rim.ts";
+import { type Vec3 } from "./vector.ts";
+
+/**
+ * The developable skin between two convex ends in level planes: along each straight element it is touched by one
+ * plane that touches both ends, so the element joins the two points that share an outward normal angle.
+ */
+export interface Skin {
+  readonly a: Rim;
+  readonly b: Rim;
+  /** Level of end A. [mm] */
+  readonly baseMm: number;
+  /** From end A up to end B. [mm], more than nought */
+  readonly heightMm: number;
+}
+
+/** How the common tangent plane leans at one normal angle. */
+export interface Lean {
+  /** From upright, positive where the wall comes in towards end B. [rad] */
+  readonly beta: number;
+  /** Its change with the normal angle. [rad/rad] */
+  readonly dBeta: number;
+}
+
+/** tan β = (h_A − h_B)/H, whatever the shape. */
+export function leanAt(skin: Skin, theta: number, side: Side): Lean {
+  const a = skin.a.support(theta, side);
+  const b = skin.b.support(theta, side);
+  const beta = Math.atan2(a.h - b.h, skin.heightMm);
+  const dBeta = ((a.dh - b.dh) * Math.cos(beta) ** 2) / skin.heightMm;
+  return { beta, dBeta };
+}
+
+/** Outward normal of the tangent plane at normal angle θ in plan and lean β. Unit length. */
+export function planeNormal(theta: number, beta: number): Vec3 {
+  const level = Math.cos(beta);
+  return [level * Math.cos(theta), level * Math.sin(theta), Math.sin(beta)];
+}
+
+/** How fast the tangent plane turns with the normal angle: speed of the normal on the unit sphere. [rad/rad] */
+export function turningRate(lean: Lean): number {
+  return Math.hypot(Math.cos(lean.beta), lean.dBeta);
+}
+
+/**
+ * Radius of the skin square to an element, at a rim of radius ρ.
+ *
+ *   R = ρ cos β / (cos² β + β′²)
+ *
+ * For a right cone this is r/cos α. Derived from the turning of the tangent plane per width square to the element.
+ * @param rho radius of the rim itself there [mm]
+ * @returns [mm]
+ */
+export function squareRadius(rho: number, lean: Lean): number {
+  const level = Math.cos(lean.beta);
+  return (rho * level) / (level ** 2 + lean.dBeta ** 2);
+}

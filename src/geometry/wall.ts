@@ -1,0 +1,111 @@
+import { type Rim, type Side, type Support } from "./rim.ts";
+import { type Skin } from "./skin.ts";
+import { direction, left2 } from "./vector.ts";
+
+/** Distances along the outward normal from the surface each end is drawn on to the surface wanted. [mm] */
+export interface Offsets {
+  readonly a: number;
+  readonly b: number;
+}
+
+const SHARE = { inside: 0, middle: 0.5, outside: 1 } as const;
+
+/**
+ * Distance along the outward normal from the surface a size is measured on to another surface of the wall.
+ *
+ * @param share the surface wanted: 0 the inside face, 1 the outside face, the neutral share between
+ * @returns [mm], negative towards the inside
+ * @example toShare({ measured: "outside", thicknessMm: 12, share: 0.5 }) // → -6.0
+ */
+export function toShare(wall: {
+  readonly measured: keyof typeof SHARE;
+  readonly thicknessMm: number;
+  readonly share: number;
+}): number {
+  return (wall.share - SHARE[wall.measured]) * wall.thicknessMm;
+}
+
+/** The exact parallel surface at one normal angle. */
+interface Parallel {
+  readonly a: Support;
+  readonly b: Support;
+}
+
+/**
+ * The parallel surface of a smooth skin, at one normal angle. The tangent plane moves along its own normal, so the
+ * lean of the wall solves H sin β − D cos β = δ with D = h_A − h_B as drawn and δ = d_A − d_B:
+ *
+ *   β = atan2(D, H) + asin(δ/√(H² + D²)),   h_new = h + d/cos β
+ *
+ * and the derivatives follow from differentiating that equation twice.
+ */
+function parallelAt(drawn: Skin, offsets: Offsets, theta: number, side: Side): Parallel {
+  const a = drawn.a.support(theta, side);
+  const b = drawn.b.support(theta, side);
+  const height = drawn.heightMm;
+  const delta = offsets.a - offsets.b;
+  const d = a.h - b.h;
+  const dPrime = a.dh - b.dh;
+  const dSecond = a.rho - a.h - (b.rho - b.h);
+  const beta = Math.atan2(d, height) + Math.asin(delta / Math.hypot(height, d));
+  const [sin, cos] = [Math.sin(beta), Math.cos(beta)];
+  const k = height - delta * sin;
+  const dBeta = (dPrime * cos * cos) / k;
+  const slope = (sin * dPrime) / k;
+  const dSlope = (cos * dBeta * dPrime + sin * dSecond) / k + (sin * dPrime * delta * cos * dBeta) / (k * k);
+  const moved = (end: Support, by: number): Support => ({
+    h: end.h + by / cos,
+    dh: end.dh + by * slope,
+    rho: end.rho + by / cos + by * dSlope,
+  });
+  return { a: moved(a, offsets.a), b: moved(b, offsets.b) };
+}
+
+/** Does a parallel surface exist at all: is the wall thinner than the skin is high, all round? */
+export function hasParallel(drawn: Skin, offsets: Offsets, thetas: readonly number[]): boolean {
+  const delta = offsets.a - offsets.b;
+  return thetas.every((theta) => {
+    const d = drawn.a.support(theta, 1).h - drawn.b.support(theta, 1).h;
+    const root = Math.hypot(drawn.heightMm, d);
+    if (Math.abs(delta) >= root) return false;
+    return Math.abs(Math.atan2(d, drawn.heightMm) + Math.asin(delta / root)) < Math.PI / 2;
+  });
+}
+
+function parallelRim(drawn: Skin, offsets: Offsets, end: "a" | "b"): Rim {
+  const support = (theta: number, side: Side) => parallelAt(drawn, offsets, theta, side)[end];
+  return {
+    breaks: drawn[end].breaks,
+    support,
+    point(theta, side) {
+      const { h, dh } = support(theta, side);
+      const n = direction(theta);
+      const along = left2(n);
+      return [h * n[0] + dh * along[0], h * n[1] + dh * along[1]];
+    },
+  };
+}
+
+/**
+ * The skin parallel to a drawn smooth skin, cut by the same end planes: again developable, with parallel elements.
+ * Only for ends without corners; see `hasParallel` for whether it exists.
+ *
+ * @param offsets outward distances of the new surface from the drawn one at each end [mm]
+ */
+export function parallelSkin(drawn: Skin, offsets: Offsets): Skin {
+  if (offsets.a === 0 && offsets.b === 0) return drawn;
+  return { ...drawn, a: parallelRim(drawn, offsets, "a"), b: parallelRim(drawn, offsets, "b") };
+}
+
+/** Where on a rim the radius of curvature is least, of those angles tried. */
+export function tightest(
+  rim: Rim,
+  thetas: readonly number[],
+): { readonly theta: number; readonly rho: number } {
+  let best = { theta: 0, rho: Infinity };
+  for (const theta of thetas) {
+    const { rho } = rim.support(theta, 1);
+    if (rho < best.rho) best = { theta, rho };
+  }
+  return best;
+}

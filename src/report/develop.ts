@@ -1,0 +1,108 @@
+import { degrees, TURN } from "../geometry/angle.ts";
+import { rimLength, skinArea, turning, volume } from "../geometry/measure.ts";
+import { distance2, distance3, type Vec2 } from "../geometry/vector.ts";
+import { formingOf } from "../forming/forming.ts";
+import { type Shop } from "../forming/machine.ts";
+import { type Catalogue } from "../shapes/catalogue.ts";
+import { type Layout } from "../shapes/layout.ts";
+import { type Refusal } from "../shapes/refusal.ts";
+import { type Part, shapes } from "../shapes/registry.ts";
+import { blanksOf, type LaidBlank } from "./blanks.ts";
+import { formingCase } from "./formingCase.ts";
+import { handLayout } from "./hand.ts";
+import { divisionsOf, ordersFor } from "./order.ts";
+import { type Accuracy, type Report } from "./report.ts";
+import { rounded } from "./rounded.ts";
+import { seamProblems } from "./seamProblems.ts";
+import { solidOf } from "./solid.ts";
+
+/** A part with the name of its file. */
+export type NamedPart = Part & { readonly name: string };
+
+export interface Context {
+  readonly catalogue: Catalogue;
+  readonly shop?: Shop;
+}
+
+export type Developed =
+  | { readonly kind: "report"; readonly report: Report }
+  | { readonly kind: "refused"; readonly issues: readonly Refusal[] };
+
+/** Length of an element on the sheet against its length in space: how well the strip came round. [mm] */
+function closure(laid: readonly LaidBlank[]): number {
+  const off = laid.map(({ flat, elements }) => {
+    const last = elements.at(-1);
+    if (!last) return 0;
+    const { a, b } = flat.development.flat;
+    const laidMm = distance2(a[last.index] as Vec2, b[last.index] as Vec2);
+    return Math.abs(laidMm - distance3(last.station.a, last.station.b));
+  });
+  return Math.max(...off);
+}
+
+function accuracyOf(layout: Layout, laid: readonly LaidBlank[]): Accuracy {
+  const most = (f: (one: LaidBlank) => number) => Math.max(...laid.map(f));
+  return {
+    outlineMm: most(({ flat }) => flat.development.outlineMm),
+    rimMm: most(({ flat }) => flat.check.rimMm),
+    areaRel: most(({ flat }) => flat.check.areaRel),
+    wallMm: layout.wallMm,
+    lengthMm: most(({ flat }) => flat.development.lengthMm),
+    closureMm: closure(laid),
+    stations: laid.reduce((sum, { flat }) => sum + flat.development.stations.length, 0),
+  };
+}
+
+function coneOf(layout: Layout): Pick<Report, "cone"> {
+  const { cone } = layout;
+  if (!cone) return {};
+  return {
+    cone: {
+      halfAngleDeg: degrees(cone.halfAngleRad),
+      slantMm: cone.slantMm,
+      outerRadiusMm: cone.outerRadiusMm,
+      innerRadiusMm: cone.innerRadiusMm,
+      sectorDeg: degrees(cone.sectorRad),
+    },
+  };
+}
+
+/**
+ * One part file's worth of work: from sizes to blanks, and whether they can be formed. The one door to the core.
+ *
+ * @throws RangeError where the part names a material that the catalogue does not have: the reader checks that
+ */
+export function develop(part: NamedPart, { catalogue, shop }: Context): Developed {
+  const material = catalogue.materials[part.material];
+  if (!material) throw new RangeError(`material: ${part.material}`);
+  const shape = shapes[part.shape];
+  const layout = shape.lay(part);
+  const issues = [...seamProblems(part), ...(layout.kind === "refused" ? layout.issues : [])];
+  if (issues.length > 0 || layout.kind === "refused") return { kind: "refused", issues };
+  const made = blanksOf(part, shape, layout, ordersFor(part, layout), material);
+  if ("issue" in made) return { kind: "refused", issues: [made.issue] };
+  const { laid } = made;
+  const { skin } = layout;
+  const inside = layout.faces.inside;
+  const report: Report = {
+    part,
+    shape: {
+      areaMm2: skinArea(skin),
+      volumeMm3: volume(skin),
+      contentsMm3: inside ? volume(inside) : 0,
+      rims: { a: rimLength(skin, "a"), b: rimLength(skin, "b") },
+      heightMm: layout.heightMm,
+      seamDeg: degrees(layout.seamRad % TURN),
+      turningDeg: degrees(turning(skin)),
+    },
+    blanks: laid.map(({ blank }) => blank),
+    massKg: laid.reduce((sum, { blank }) => sum + blank.massKg, 0),
+    ...coneOf(layout),
+    hand: handLayout(skin, laid, divisionsOf(part)),
+    solid: solidOf(layout, laid),
+    accuracy: accuracyOf(layout, laid),
+    forming: formingOf(formingCase(part, shape, layout, laid, material), shop),
+    notes: layout.notes,
+  };
+  return { kind: "report", report: rounded(report) };
+}

@@ -1,0 +1,88 @@
+import { radians, TURN } from "../geometry/angle.ts";
+import { allRound, leanRange, rimLength } from "../geometry/measure.ts";
+import { leanAt, type Skin, squareRadius } from "../geometry/skin.ts";
+import { type Station } from "../geometry/station.ts";
+import { distance3 } from "../geometry/vector.ts";
+import { type FormingCase } from "../forming/case.ts";
+import { type Layout } from "../shapes/layout.ts";
+import { type Material } from "../shapes/material.ts";
+import { type Part, type Shape } from "../shapes/registry.ts";
+import { type LaidBlank } from "./blanks.ts";
+
+/** Least distance between parallel tangents of a rim: what still passes through it. [mm] */
+function leastWidth(skin: Skin | null, end: "a" | "b"): number {
+  if (!skin) return 0;
+  const across = (theta: number) => skin[end].support(theta, 1).h + skin[end].support(theta + TURN / 2, 1).h;
+  return Math.min(...allRound().map(across));
+}
+
+/** Tightest radius square to an element at one end, of all stations. [mm] */
+function tightestSquare(skin: Skin, stations: readonly Station[], end: "a" | "b"): number {
+  return Math.min(
+    ...stations.map(({ theta }) => squareRadius(skin[end].support(theta, 1).rho, leanAt(skin, theta, 1))),
+  );
+}
+
+/** Distance at the wide end from each bend line to its nearer neighbour in the same corner. [mm] */
+function bendLines({ blank, elements }: LaidBlank): NonNullable<FormingCase["bendLines"]> {
+  const inner = elements.filter(({ seam }) => !seam);
+  const spacing = (i: number, j: number): number[] => {
+    const [p, q] = [inner[i], inner[j]];
+    if (!p || !q || p.station.theta === q.station.theta) return [];
+    return [Math.max(distance3(p.station.a, q.station.a), distance3(p.station.b, q.station.b))];
+  };
+  return inner.map((_, i) => {
+    const near = [...spacing(i - 1, i), ...spacing(i, i + 1)];
+    const line = blank.lines[i];
+    return {
+      lengthMm: line?.lengthMm ?? 0,
+      bendRad: radians(line?.bendDeg ?? 0),
+      wideSpacingMm: near.length > 0 ? Math.min(...near) : null,
+    };
+  });
+}
+
+/** The plain numbers that the forming rules ask about. */
+export function formingCase(
+  part: Part,
+  shape: Shape,
+  layout: Layout,
+  laid: readonly LaidBlank[],
+  material: Material,
+): FormingCase {
+  const { skin, cone } = layout;
+  const stations = laid.flatMap(({ flat }) => flat.development.stations);
+  const slants = stations.map(({ a, b }) => distance3(a, b));
+  const leans = leanRange(skin);
+  const round = shape.route === "roll";
+  return {
+    shape: part.shape,
+    usualRoute: shape.route,
+    thicknessMm: part.thickness,
+    material,
+    ...(part.certificate && { certificateYieldMPa: part.certificate.yieldMPa }),
+    pieces: part.pieces ?? 1,
+    quantity: part.quantity ?? 1,
+    edges: part.edges ?? "level",
+    slantMm: { longest: Math.max(...slants), shortest: Math.min(...slants) },
+    rimsMm: { large: rimLength(skin, "a"), small: rimLength(skin, "b") },
+    insideDiameterMm: {
+      large: leastWidth(layout.faces.inside, "a"),
+      small: leastWidth(layout.faces.inside, "b"),
+    },
+    leanRad: Math.max(Math.abs(leans.least), Math.abs(leans.greatest)),
+    tightestRadiusMm: round
+      ? { large: tightestSquare(skin, stations, "a"), small: tightestSquare(skin, stations, "b") }
+      : null,
+    ...(cone && {
+      cone: {
+        halfAngleRad: cone.halfAngleRad,
+        slantMm: cone.slantMm,
+        largeRadiusMm: skin.a.support(0, 1).rho,
+        smallRadiusMm: skin.b.support(0, 1).rho,
+      },
+    }),
+    blanks: laid.map(({ blank }) => ({ ...blank.box, massKg: blank.massKg })),
+    ...(!round && { bendLines: laid.flatMap(bendLines) }),
+  };
+}

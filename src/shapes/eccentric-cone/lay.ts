@@ -1,0 +1,139 @@
+import { degrees, TURN } from "../../geometry/angle.ts";
+import { allRound } from "../../geometry/measure.ts";
+import { circleRim, pointRim } from "../../geometry/rim.ts";
+import { type Skin } from "../../geometry/skin.ts";
+import { NO_LENGTH_MM } from "../../geometry/tolerance.ts";
+import { hasParallel, type Offsets, parallelSkin, tightest, toShare } from "../../geometry/wall.ts";
+import { type Face, type Layout, MIDDLE, type Refused, refused, seamAt } from "../layout.ts";
+import { type Refusal } from "../refusal.ts";
+import { notMeasured, swapEnds, wallTooThick } from "../words.ts";
+import { movedApex } from "./apex.ts";
+import { type EccentricCone } from "./schema.ts";
+
+function problemsOf(part: EccentricCone): Refusal[] {
+  const issues: Refusal[] = [];
+  if (part.smallEnd.diameter > part.largeEnd.diameter) issues.push(swapEnds);
+  if (part.smallEnd.diameter > 0 && part.smallEnd.measured === undefined) issues.push(notMeasured);
+  if (part.edges === "square")
+    issues.push({
+      path: ["edges"],
+      problem: "edges left square do not lie in one plane where the wall leans differently round the part",
+      remedy: "use edges: level, and trimAllowance: true where the edges are cut square and dressed",
+    });
+  return issues;
+}
+
+/** The skin on the surface each end is drawn on. */
+function drawnSkin(part: EccentricCone): Skin {
+  const { largeEnd, smallEnd, height } = part;
+  return {
+    a: circleRim([0, 0], largeEnd.diameter / 2),
+    b:
+      smallEnd.diameter === 0 ? pointRim(smallEnd.offset) : circleRim(smallEnd.offset, smallEnd.diameter / 2),
+    baseMm: 0,
+    heightMm: height,
+  };
+}
+
+/** Distances from the drawn ends to one surface of the wall. To a point both ends move together. */
+function offsetsTo(part: EccentricCone, share: number): Offsets {
+  const to = (measured: "inside" | "middle" | "outside") =>
+    toShare({ measured, thicknessMm: part.thickness, share });
+  const a = to(part.largeEnd.measured);
+  return { a, b: part.smallEnd.diameter === 0 ? a : to(part.smallEnd.measured ?? "middle") };
+}
+
+/** One face of the wall; null where it does not exist all round. */
+function faceSkin(part: EccentricCone, drawn: Skin, share: number): { skin: Skin; wallMm: number } | null {
+  const offsets = offsetsTo(part, share);
+  if (!hasParallel(drawn, offsets, allRound())) return null;
+  const exact = parallelSkin(drawn, offsets);
+  if (part.smallEnd.diameter > 0) return { skin: exact, wallMm: 0 };
+  if (offsets.a === 0) return { skin: drawn, wallMm: 0 };
+  const { perMm, departure } = movedApex(drawn);
+  const [x, y] = part.smallEnd.offset;
+  const apex = pointRim([x + offsets.a * perMm[0], y + offsets.a * perMm[1]]);
+  const heightMm = drawn.heightMm + offsets.a * perMm[2];
+  if (heightMm <= 0) return null;
+  return { skin: { ...exact, b: apex, heightMm }, wallMm: Math.abs(offsets.a) * departure };
+}
+
+/** The end at which a face would have to bend tighter than to nothing, if there is one. */
+function overbent(part: EccentricCone, skin: Skin): { end: "large" | "small"; theta: number } | undefined {
+  const large = tightest(skin.a, allRound());
+  if (large.rho <= 0) return { end: "large", theta: large.theta };
+  if (part.smallEnd.diameter === 0) return undefined;
+  const small = tightest(skin.b, allRound());
+  return small.rho <= 0 ? { end: "small", theta: small.theta } : undefined;
+}
+
+/** Does the wall leave an inside all round with this thickness? */
+function fits(part: EccentricCone): boolean {
+  const drawn = drawnSkin(part);
+  return [0, part.neutral ?? MIDDLE].every((share) => {
+    const face = faceSkin(part, drawn, share);
+    return face !== null && overbent(part, face.skin) === undefined;
+  });
+}
+
+/** Greatest thickness that fits, by halving. [mm] */
+function mostThickness(part: EccentricCone): number {
+  let [low, high] = [0, part.thickness];
+  while (high - low > part.thickness / 1000) {
+    const thickness = (low + high) / 2;
+    if (fits({ ...part, thickness })) low = thickness;
+    else high = thickness;
+  }
+  return low;
+}
+
+function refuseWall(part: EccentricCone, drawn: Skin): Refused {
+  const face = faceSkin(part, drawn, 0);
+  const where = face && overbent(part, face.skin);
+  const place = where
+    ? `the ${where.end} end at plan angle ${degrees(where.theta).toFixed(0)}°`
+    : "this height";
+  return refused(
+    wallTooThick(place, { thicknessMm: part.thickness, mostMm: mostThickness(part), units: part.units }),
+  );
+}
+
+function notesOf(part: EccentricCone, wallMm: number): string[] {
+  const notes: string[] = [];
+  const [x, y] = part.smallEnd.offset;
+  const alike = part.smallEnd.diameter === part.largeEnd.diameter;
+  if (Math.hypot(x, y) === 0)
+    notes.push(
+      alike ? "Equal ends without offset: this is a straight pipe." : "Without offset this is a right cone.",
+    );
+  else if (alike) notes.push("Equal ends with an offset: an oblique pipe, whose elements are all parallel.");
+  if (part.smallEnd.diameter === 0)
+    notes.push(
+      `To a point: the tip of the middle surface is placed by least squares over all tangent planes; it is within ${wallMm.toFixed(2)} mm of each. At the tip itself there is no inside.`,
+    );
+  return notes;
+}
+
+/** An eccentric cone as the surface to lay out: parallel surfaces of a smooth skin are exact. */
+export function layEccentricCone(part: EccentricCone): Layout | Refused {
+  const issues = problemsOf(part);
+  if (issues.length > 0) return refused(...issues);
+  const drawn = drawnSkin(part);
+  const laid = faceSkin(part, drawn, part.neutral ?? MIDDLE);
+  if (!laid || !fits(part)) return refuseWall(part, drawn);
+  const face = (share: number) => faceSkin(part, drawn, share)?.skin ?? null;
+  const faces: Record<Face, Skin | null> = { inside: face(0), middle: face(0.5), outside: face(1) };
+  const [x, y] = part.smallEnd.offset;
+  // The shortest element lies on the side to which the small end is offset, and there the seam is shortest.
+  const usual = Math.hypot(x, y) > NO_LENGTH_MM ? (Math.atan2(y, x) + TURN) % TURN : 0;
+  const seamRad = seamAt(part.seam?.at, usual);
+  return {
+    kind: "layout",
+    skin: laid.skin,
+    faces,
+    wallMm: laid.wallMm,
+    heightMm: part.height,
+    seamRad,
+    notes: notesOf(part, laid.wallMm),
+  };
+}

@@ -1,0 +1,232 @@
+import { degrees, radians } from "../../geometry/angle.ts";
+import { circleRim, pointRim, type Rim } from "../../geometry/rim.ts";
+import { type Skin } from "../../geometry/skin.ts";
+import { NO_LENGTH_MM } from "../../geometry/tolerance.ts";
+import { toShare } from "../../geometry/wall.ts";
+import { MAX_LENGTH_MM, type Measured } from "../fields.ts";
+import { type ConeForm, type Face, type Layout, MIDDLE, type Refused, refused, seamAt } from "../layout.ts";
+import { type Refusal } from "../refusal.ts";
+import { notMeasured, shown, swapEnds, wallTooThick } from "../words.ts";
+import { angleForLevelHeight, angleForSlant, angleForSquareHeight, type ConeSizes } from "./angle.ts";
+import { type RightCone } from "./schema.ts";
+
+const SHARES: Readonly<Record<Face, number>> = { inside: 0, middle: 0.5, outside: 1 };
+const WAYS = ["height", "slant", "halfAngle"] as const;
+
+/** The drawing's numbers in the shape the formulas need. */
+interface Drawn {
+  readonly part: RightCone;
+  readonly edges: "level" | "square";
+  readonly t: number;
+  readonly neutral: number;
+  readonly large: { readonly radius: number; readonly measured: Measured };
+  /** Null where the cone ends in a point. */
+  readonly small: { readonly radius: number; readonly measured: Measured } | null;
+  /** Distance of the middle surface from each measured one. */
+  readonly moved: { readonly large: number; readonly small: number };
+}
+
+function drawn(part: RightCone): Drawn {
+  const t = part.thickness;
+  const neutral = part.neutral ?? MIDDLE;
+  const large = { radius: part.largeEnd.diameter / 2, measured: part.largeEnd.measured };
+  const isPoint = part.smallEnd.diameter === 0;
+  const measured = part.smallEnd.measured ?? part.largeEnd.measured;
+  const to = (face: Measured) => toShare({ measured: face, thicknessMm: t, share: neutral });
+  return {
+    part,
+    edges: part.edges ?? "level",
+    t,
+    neutral,
+    large,
+    small: isPoint ? null : { radius: part.smallEnd.diameter / 2, measured },
+    // The point lies on the surface that the large end is measured on, so it moves with that surface.
+    moved: { large: to(large.measured), small: isPoint ? to(large.measured) : to(measured) },
+  };
+}
+
+function problemsOf(part: RightCone): Refusal[] {
+  const issues: Refusal[] = [];
+  const given = WAYS.filter((way) => part[way] !== undefined);
+  if (given.length !== 1)
+    issues.push({
+      path: given.slice(1, 2),
+      problem: given.length === 0 ? "no height is given" : `${given.join(" and ")} are both given`,
+      remedy: "give exactly one of height, slant and halfAngle",
+    });
+  if (part.smallEnd.diameter > part.largeEnd.diameter) issues.push(swapEnds);
+  if (part.smallEnd.diameter > 0 && part.smallEnd.measured === undefined) issues.push(notMeasured);
+  if (part.trimAllowance && part.edges === "square")
+    issues.push({
+      path: ["trimAllowance"],
+      problem: "edges left square are not dressed level, so there is nothing to allow for",
+      remedy: "leave out trimAllowance, or make edges level",
+    });
+  return issues;
+}
+
+/** Half angle of the wall, by whichever size the drawing gives. [rad] */
+function halfAngleOf(d: Drawn): number | undefined {
+  const { part, t } = d;
+  const point = d.small === null;
+  const sizes: ConeSizes = {
+    taper: d.large.radius - (d.small?.radius ?? 0),
+    delta: point ? d.moved.large : d.moved.large - d.moved.small,
+    // To a point the height ends at the tip of the measured surface, not at the far corner of an edge.
+    heightLoss: point ? SHARES[d.large.measured] * t : t,
+  };
+  if (part.halfAngle !== undefined) return radians(part.halfAngle);
+  if (part.slant !== undefined) return angleForSlant(sizes, part.slant, d.edges);
+  const height = part.height as number;
+  if (d.edges === "square") return angleForSquareHeight(point ? { ...sizes, delta: 0 } : sizes, height);
+  return angleForLevelHeight(point ? { ...sizes, delta: 0 } : sizes, height);
+}
+
+/** How far a face moves in its end plane for a distance along the wall's normal. */
+const inPlane = (d: Drawn, alpha: number, along: number): number =>
+  d.edges === "square" ? along * Math.cos(alpha) : along / Math.cos(alpha);
+
+/** Radius of a face at one end. [mm] */
+function faceRadius(d: Drawn, alpha: number, end: "large" | "small", share: number): number {
+  const drawnEnd = d[end];
+  if (!drawnEnd) return 0;
+  return (
+    drawnEnd.radius + inPlane(d, alpha, toShare({ measured: drawnEnd.measured, thicknessMm: d.t, share }))
+  );
+}
+
+/** Level distance between the ends of every face, which for a frustum is one and the same. [mm] */
+function faceHeight(d: Drawn, alpha: number): number {
+  const { part } = d;
+  const middle = (end: "large" | "small") => faceRadius(d, alpha, end, d.neutral);
+  if (part.slant !== undefined) return part.slant * Math.cos(alpha);
+  if (part.halfAngle !== undefined) return (middle("large") - middle("small")) / Math.tan(alpha);
+  return (part.height as number) - (d.edges === "square" ? d.t * Math.sin(alpha) : 0);
+}
+
+/** One face of the cone as a skin, or null where the wall leaves none. */
+function faceSkin(d: Drawn, alpha: number, share: number): Skin | null {
+  const large = faceRadius(d, alpha, "large", share);
+  if (large <= 0) return null;
+  const baseMm = d.edges === "square" ? share * d.t * Math.sin(alpha) : 0;
+  const small: Rim = d.small ? circleRim([0, 0], faceRadius(d, alpha, "small", share)) : pointRim([0, 0]);
+  const heightMm = d.small ? faceHeight(d, alpha) : large / Math.tan(alpha);
+  return { a: circleRim([0, 0], large), b: small, baseMm, heightMm };
+}
+
+function refuseAngle(d: Drawn): Refused {
+  const taper = d.large.radius - (d.small?.radius ?? 0);
+  return d.part.slant !== undefined
+    ? refused({
+        path: ["slant"],
+        problem: `a slant of ${shown(d.part.slant, d.part.units)} is shorter than the taper from end to end, ${shown(taper, d.part.units)}`,
+        remedy: `give more than ${shown(taper, d.part.units)}, or check the diameters`,
+      })
+    : refused({
+        path: ["thickness"],
+        problem: "the wall is too thick for a cone of this height",
+        remedy: "check thickness, height and how each end is measured",
+      });
+}
+
+function wallProblems(d: Drawn, alpha: number): Refusal[] {
+  const ends = (["large", "small"] as const).filter((end) => d[end] && faceRadius(d, alpha, end, 0) <= 0);
+  return ends.map((end) => {
+    const { radius, measured } = d[end] as { radius: number; measured: Measured };
+    const most = radius / inPlane(d, alpha, SHARES[measured]);
+    return wallTooThick(`the ${end} end`, { thicknessMm: d.t, mostMm: most, units: d.part.units });
+  });
+}
+
+function formOf(d: Drawn, alpha: number, skin: Skin): ConeForm {
+  const sin = Math.sin(alpha);
+  const radius = (end: "large" | "small") => faceRadius(d, alpha, end, d.neutral);
+  const pipe = alpha === 0;
+  return {
+    halfAngleRad: alpha,
+    slantMm: skin.heightMm / Math.cos(alpha),
+    outerRadiusMm: pipe ? null : radius("large") / sin,
+    innerRadiusMm: pipe ? null : radius("small") / sin,
+    sectorRad: 2 * Math.PI * sin,
+  };
+}
+
+function notesOf(d: Drawn, form: ConeForm): string[] {
+  const notes: string[] = [];
+  const sector = degrees(form.sectorRad);
+  if (form.outerRadiusMm === null)
+    notes.push("Both ends are alike: this is a straight pipe, and its blank a rectangle.");
+  else if (sector > 330)
+    notes.push(
+      `The whole blank is nearly a full disc (${sector.toFixed(1)}°): look whether it is better cut in pieces.`,
+    );
+  else if (sector < 5)
+    notes.push(`The whole blank is nearly straight (${sector.toFixed(2)}°): its radii are very long.`);
+  if (!d.small)
+    notes.push(
+      "To a point: the blank runs to the middle surface's own tip. At the tip itself there is no inside.",
+    );
+  if (d.edges === "square")
+    notes.push("Edges are left square to the plate: sizes and height are to the corners of the edges.");
+  return notes;
+}
+
+/** A right cone as the surface to lay out; its closed form beside it. */
+export function layRightCone(part: RightCone): Layout | Refused {
+  const issues = problemsOf(part);
+  if (issues.length > 0) return refused(...issues);
+  const d = drawn(part);
+  const found = halfAngleOf(d);
+  if (found === undefined) return refuseAngle(d);
+  const taper = (alpha: number) =>
+    faceRadius(d, alpha, "large", d.neutral) - faceRadius(d, alpha, "small", d.neutral);
+  const alpha = Math.abs(taper(found)) < NO_LENGTH_MM ? 0 : found;
+  if (alpha < 0 || taper(alpha) < -NO_LENGTH_MM)
+    return refused({
+      path: ["smallEnd", "measured"],
+      problem: "measured so, the middle of the small end is larger than that of the large end",
+      remedy: "swap the ends, or check how each is measured",
+    });
+  if (taper(alpha) < NO_LENGTH_MM && part.halfAngle !== undefined)
+    return refused({
+      path: ["halfAngle"],
+      problem: "ends of one size make a pipe, which a half angle does not describe",
+      remedy: "give height instead",
+    });
+  const walls = wallProblems(d, alpha);
+  if (walls.length > 0) return refused(...walls);
+  const skin = faceSkin(d, alpha, d.neutral) as Skin;
+  const [inside, middle, outside] = [0, 0.5, 1].map((share) => faceSkin(d, alpha, share)) as [
+    Skin,
+    Skin,
+    Skin,
+  ];
+  const heightMm =
+    part.height ??
+    (d.small ? faceHeight(d, alpha) : d.large.radius / Math.tan(alpha)) + squareHeight(d, alpha);
+  if (heightMm > MAX_LENGTH_MM)
+    return refused({
+      path: [part.halfAngle === undefined ? "slant" : "halfAngle"],
+      problem: `the cone would be ${shown(heightMm, part.units)} high`,
+      remedy: `keep the height within ${shown(MAX_LENGTH_MM, part.units)}`,
+    });
+  const cone = formOf(d, alpha, skin);
+  const seamRad = seamAt(part.seam?.at, 0);
+  return {
+    kind: "layout",
+    skin,
+    faces: { inside, middle, outside },
+    wallMm: 0,
+    heightMm,
+    seamRad,
+    cone,
+    notes: notesOf(d, cone),
+  };
+}
+
+/** What square edges add to the level distance between the ends of one face. [mm] */
+function squareHeight(d: Drawn, alpha: number): number {
+  if (d.edges === "level") return 0;
+  const share = d.small ? 1 : SHARES[d.large.measured];
+  return share * d.t * Math.sin(alpha);
+}
