@@ -1,0 +1,193 @@
+import type { Vec2 } from "../geometry/vector.ts";
+import { boxOf, grow, height, join, meet, NO_BOX, width } from "./box.ts";
+import { lengthNumber, nearestFraction, type Units } from "./format.ts";
+import { flatten } from "./flatten.ts";
+import { labelCorners, readable } from "./lettering.ts";
+import type { Box, Label, LabelRole, LetterSize, Stroke, StrokeKind } from "./model.ts";
+import { type Rectangle, rectanglesOverlap, segmentMeets, segmentsCross } from "./overlap.ts";
+import type { Paper } from "./paper.ts";
+import { thin } from "./thin.ts";
+
+/** One way to place something: its lines and lettering, all or nothing. */
+export interface Placing {
+  readonly strokes: readonly Stroke[];
+  readonly labels: readonly Label[];
+  /** How much less it is liked than the others, in the measure of the costs below. */
+  readonly extra?: number;
+}
+
+/** A figure, and the same figure another way, for the other side of the dimension line. */
+export interface Figure {
+  readonly main: string;
+  readonly second?: string;
+}
+
+/** What it costs to write across a line: element lines bear it, an outline or a dimension line hardly. */
+const ACROSS: Readonly<Record<StrokeKind, number>> = {
+  outline: 40,
+  arrow: 40,
+  dimension: 15,
+  hidden: 4,
+  centre: 6,
+  thin: 2,
+};
+/** A dimension or leader line through lettering that is already there. */
+const THROUGH_TEXT = 60;
+/** A dimension or leader line across another. */
+const LEADERS_CROSS = 8;
+/** A dimension or leader line across an outline. */
+const ACROSS_OUTLINE = 4;
+/** Each step down a list of placings, the best liked first. */
+const LATER = 0.1;
+/** For each millimetre of paper by which the drawing grows: what sticks out makes all the rest smaller. */
+const GROWTH = 0.2;
+/** Rather leave it out than pay this. */
+const TOO_DEAR = 60;
+/** Clear room between one label and the next. [mm of paper] */
+const CLEAR = 0.5;
+/** Lines are tested for crossings to this. [mm of paper] */
+const COARSE = 0.15;
+
+interface Segment {
+  readonly kind: StrokeKind;
+  readonly from: Vec2;
+  readonly to: Vec2;
+  readonly box: Box;
+}
+
+/**
+ * A drawing board: lines and lettering are put down one after the other, the most wanted first. Lettering never covers
+ * lettering; of the places offered the one that crosses least is taken, and what finds no place is left out and named.
+ */
+export function createBoard(paper: Paper, unit: number) {
+  const strokes: Stroke[] = [];
+  const labels: Label[] = [];
+  const taken: { readonly corners: Rectangle; readonly box: Box }[] = [];
+  const segments: Segment[] = [];
+  const dropped: string[] = [];
+  let extent = NO_BOX;
+
+  const segmentsOf = (stroke: Stroke): Segment[] => {
+    const points = thin(flatten(stroke.shape), COARSE * unit);
+    return points.slice(1).map((to, i) => {
+      const from = points[i] as Vec2;
+      return { kind: stroke.kind, from, to, box: boxOf([from, to]) };
+    });
+  };
+
+  const draw = (stroke: Stroke): void => {
+    strokes.push(stroke);
+    segments.push(...segmentsOf(stroke));
+    extent = join(extent, boxOf(flatten(stroke.shape)));
+  };
+
+  const write = (label: Label): void => {
+    const corners = labelCorners(label);
+    labels.push(label);
+    taken.push({ corners, box: grow(boxOf(corners), CLEAR * unit) });
+    extent = join(extent, boxOf(corners));
+  };
+
+  /** Cost of a placing, or Infinity where it would cover lettering. */
+  const cost = (placing: Placing): number => {
+    let sum = placing.extra ?? 0;
+    let reach = extent;
+    for (const label of placing.labels) {
+      const corners = labelCorners(label);
+      const box = boxOf(corners);
+      reach = join(reach, box);
+      const room = roomRound(label, CLEAR * unit);
+      if (taken.some((other) => meet(other.box, box) && rectanglesOverlap(other.corners, room)))
+        return Infinity;
+      for (const one of segments)
+        if (touching(one.box, box) && segmentMeets(one.from, one.to, corners)) sum += ACROSS[one.kind];
+    }
+    for (const stroke of placing.strokes) {
+      for (const mine of segmentsOf(stroke)) {
+        reach = join(reach, mine.box);
+        for (const other of taken)
+          if (touching(mine.box, other.box) && segmentMeets(mine.from, mine.to, other.corners))
+            sum += THROUGH_TEXT;
+        if (stroke.kind === "arrow") continue;
+        for (const other of segments) {
+          if (other.kind !== "dimension" && other.kind !== "outline") continue;
+          if (!touching(mine.box, other.box) || !segmentsCross(mine.from, mine.to, other.from, other.to))
+            continue;
+          sum += other.kind === "outline" ? ACROSS_OUTLINE : LEADERS_CROSS;
+        }
+      }
+    }
+    const grown = width(reach) - width(extent) + height(reach) - height(extent);
+    return sum + (Number.isFinite(grown) ? (GROWTH * grown) / unit : 0);
+  };
+
+  return {
+    paper,
+    unit,
+    /** Millimetres of paper in millimetres of the part. */
+    mm: (onPaper: number): number => onPaper * unit,
+    strokes,
+    labels,
+    dropped,
+    /** A length as it stands beside a dimension line; inches with their fraction below, where the sheet has room for it. */
+    length: (mm: number, units: Units, before = ""): Figure => {
+      const main = before + lengthNumber(mm, units);
+      if (units === "mm" || paper.name === "narrow") return { main };
+      const second = nearestFraction(mm);
+      return second === lengthNumber(mm, units) ? { main } : { main, second: `(${second})` };
+    },
+    extent: (): Box => extent,
+    draw: (...more: readonly Stroke[]): void => more.forEach(draw),
+    /** Lettering at this board's sizes. */
+    label(
+      text: string,
+      at: Vec2,
+      options: { role: LabelRole; size?: LetterSize; anchor?: Label["anchor"]; alongDeg?: number },
+    ): Label {
+      const size = options.size ?? "figure";
+      return {
+        role: options.role,
+        text,
+        at,
+        anchor: options.anchor ?? "middle",
+        size,
+        capMm: paper.capsMm[size] * unit,
+        rotationDeg: readable(options.alongDeg ?? 0),
+      };
+    },
+    /** Put down the cheapest of some placings, earlier ones preferred; says whether there was room. */
+    put(name: string, placings: readonly Placing[], dearest = TOO_DEAR): boolean {
+      let best: { placing: Placing; price: number } | undefined;
+      for (const [i, placing] of placings.entries()) {
+        if (best && best.price <= i * LATER) break;
+        const price = cost(placing) + i * LATER;
+        if (price < (best?.price ?? Infinity)) best = { placing, price };
+      }
+      if (!best || best.price >= dearest) {
+        dropped.push(name);
+        return false;
+      }
+      best.placing.strokes.forEach(draw);
+      best.placing.labels.forEach(write);
+      return true;
+    },
+  };
+}
+export type Board = ReturnType<typeof createBoard>;
+
+/** Boxes of upright lines have no width, so touching counts here. */
+const touching = (a: Box, b: Box): boolean =>
+  a.left <= b.right && b.left <= a.right && a.bottom <= b.top && b.bottom <= a.top;
+
+/** The label's corners with clear room all round. */
+function roomRound(label: Label, clear: number): Rectangle {
+  const [a, b, c, d] = labelCorners(label);
+  const long = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const [ux, uy] = [((b[0] - a[0]) / long) * clear, ((b[1] - a[1]) / long) * clear];
+  return [
+    [a[0] - ux + uy, a[1] - uy - ux],
+    [b[0] + ux + uy, b[1] + uy - ux],
+    [c[0] + ux - uy, c[1] + uy + ux],
+    [d[0] - ux - uy, d[1] - uy + ux],
+  ];
+}

@@ -1,0 +1,38 @@
+import type { Vec2 } from "../geometry/vector.ts";
+import type { Box } from "./model.ts";
+
+/** Nothing yet: joining anything to it gives that thing. */
+export const NO_BOX: Box = { left: Infinity, bottom: Infinity, right: -Infinity, top: -Infinity };
+
+/** The upright rectangle round some points. */
+export function boxOf(points: Iterable<Vec2>): Box {
+  let { left, bottom, right, top } = NO_BOX;
+  for (const [x, y] of points) {
+    if (x < left) left = x;
+    if (x > right) right = x;
+    if (y < bottom) bottom = y;
+    if (y > top) top = y;
+  }
+  return { left, bottom, right, top };
+}
+
+export const join = (a: Box, b: Box): Box => ({
+  left: Math.min(a.left, b.left),
+  bottom: Math.min(a.bottom, b.bottom),
+  right: Math.max(a.right, b.right),
+  top: Math.max(a.top, b.top),
+});
+
+export const grow = (box: Box, by: number): Box => ({
+  left: box.left - by,
+  bottom: box.bottom - by,
+  right: box.right + by,
+  top: box.top + by,
+});
+
+export const width = (box: Box): number => box.right - box.left;
+export const height = (box: Box): number => box.top - box.bottom;
+
+/** Do two upright rectangles share any area? */
+export const meet = (a: Box, b: Box): boolean =>
+  a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;

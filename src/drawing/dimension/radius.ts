@@ -1,0 +1,52 @@
+import { add2, distance2, left2, scale2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
+import type { Board, Figure, Placing } from "../board.ts";
+import { textWidth } from "../lettering.ts";
+import { line } from "../model.ts";
+import { slope } from "./angular.ts";
+import { ARROW_LONG, arrowhead } from "./arrow.ts";
+
+/**
+ * Ways to dimension a radius (ISO 129-1): a line from the centre, or from a place short of it, to a point of the arc with its
+ * arrowhead there. The figure stands beside the line at each share of its length, then within it, then beyond the arc.
+ */
+export function radiusDimension(
+  board: Board,
+  what: { start: Vec2; tips: readonly Vec2[]; text: Figure; shares: readonly number[]; beyond?: boolean },
+): Placing[] {
+  const { unit } = board;
+  const cap = board.paper.capsMm.figure;
+  const lines = [what.text.main, ...(what.text.second === undefined ? [] : [what.text.second])];
+  const long = Math.max(...lines.map((one) => textWidth(one, cap))) * unit;
+  return what.tips.flatMap((tip) => {
+    const out = unit2(sub2(tip, what.start));
+    const run = distance2(tip, what.start);
+    const alongDeg = slope(out);
+    const on = (reach: number, aside = 0): Vec2 =>
+      add2(add2(what.start, scale2(out, reach)), scale2(left2(out), aside * (1 + cap / 2) * unit));
+    const label = (text: string, at: Vec2) => board.label(text, at, { role: "dimension", alongDeg });
+    const head = arrowhead(tip, out, unit);
+    const whole = [line("dimension", what.start, tip), head];
+    const middles = what.shares.map((share) => Math.min(Math.max(share * run, long / 2), run - long / 2));
+
+    const beside = middles.flatMap((middle) =>
+      ([1, -1] as const).map((side): Placing => ({
+        strokes: whole,
+        labels: lines.map((text, i) => label(text, on(middle, i === 0 ? side : -side))),
+      })),
+    );
+    const broken = middles.map((middle): Placing => {
+      const [before, after] = [middle - long / 2 - unit, middle + long / 2 + unit];
+      const pieces = before > 0 ? [line("dimension", what.start, on(before))] : [];
+      return {
+        strokes: [...pieces, line("dimension", on(Math.min(after, run)), tip), head],
+        labels: [label(what.text.main, on(middle))],
+      };
+    });
+    const past: Placing = {
+      strokes: whole,
+      labels: [label(what.text.main, on(run + 1.5 * unit + long / 2))],
+    };
+    const fits = long + (ARROW_LONG + 1) * unit < run;
+    return [...(fits ? [...beside, ...broken] : []), ...(what.beyond === true ? [past] : [])];
+  });
+}

@@ -1,0 +1,79 @@
+import { radians } from "../geometry/angle.ts";
+import type { Vec2 } from "../geometry/vector.ts";
+import type { Label } from "./model.ts";
+
+/** Advance widths of the binder's font, in thousandths of the letter size; figures all alike. */
+const WIDTHS: readonly (readonly [number, string])[] = [
+  [240, " '′"],
+  [250, "ij"],
+  [272, ",.l·"],
+  [292, ":;!"],
+  [335, "f()[]{}|"],
+  [367, "tr²³"],
+  [400, '/\\-I"″'],
+  [470, "°z?*"],
+  [500, "svyLcx"],
+  [530, "Jkga"],
+  [570, "eFo_hnuTµ"],
+  [600, "0123456789Zbdpq+=<>^`~SEYPV$–±×"],
+  [655, "XCKRABD"],
+  [710, "U&GHNOQØ"],
+  [770, "w—…"],
+  [930, "Mm@W%#½¼¾"],
+];
+const WIDTH = new Map(WIDTHS.flatMap(([w, letters]) => [...letters].map((letter) => [letter, w] as const)));
+const WIDEST = 930;
+
+/** Height of the capitals over the letter size, in the binder's font. [-] */
+export const CAP_PER_SIZE = 0.698;
+/** How far the lowest letters reach below the line, over the height of the capitals. [-] */
+const DESCENT = 0.3;
+/** Room for a fallback font that runs wider. [-] */
+const SPARE = 1.04;
+
+/** Length of a line of lettering. [same unit as capMm] */
+export function textWidth(text: string, capMm: number): number {
+  let thousandths = 0;
+  for (const letter of text) thousandths += WIDTH.get(letter) ?? WIDEST;
+  return (SPARE * capMm * thousandths) / 1000 / CAP_PER_SIZE;
+}
+
+/** The four corners of the room a label takes, counter-clockwise from its lower left. */
+export function labelCorners(label: Label): readonly [Vec2, Vec2, Vec2, Vec2] {
+  const long = textWidth(label.text, label.capMm);
+  const start = label.anchor === "start" ? 0 : label.anchor === "middle" ? -long / 2 : -long;
+  const [low, high] = [-label.capMm * (0.5 + DESCENT), label.capMm * 0.6];
+  const turn = radians(label.rotationDeg);
+  const [c, s] = [Math.cos(turn), Math.sin(turn)];
+  const corner = (x: number, y: number): Vec2 => [label.at[0] + c * x - s * y, label.at[1] + s * x + c * y];
+  return [corner(start, low), corner(start + long, low), corner(start + long, high), corner(start, high)];
+}
+
+/** Lettering along a direction is turned so that it reads from below or from the right: −90 < … ≤ 90. [degrees] */
+export function readable(angleDeg: number): number {
+  const turned = ((angleDeg % 180) + 180) % 180; // 0 … 180
+  return turned > 90 ? turned - 180 : turned;
+}
+
+/** Break a sentence into lines no longer than a width. */
+export function wrapText(text: string, capMm: number, widthMm: number): string[] {
+  const lines: string[] = [];
+  for (const word of text.split(" ")) {
+    const last = lines.at(-1);
+    if (last !== undefined && textWidth(`${last} ${word}`, capMm) <= widthMm)
+      lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines.flatMap((one) => breakWord(one, capMm, widthMm));
+}
+
+/** A word longer than the line is broken wherever the line ends. */
+function breakWord(word: string, capMm: number, widthMm: number): string[] {
+  const parts: string[] = [""];
+  for (const letter of word) {
+    const last = parts.at(-1) ?? "";
+    if (last !== "" && textWidth(last + letter, capMm) > widthMm) parts.push(letter);
+    else parts[parts.length - 1] = last + letter;
+  }
+  return parts;
+}

@@ -1,0 +1,95 @@
+import type { Blank, MarkingRow, Report } from "../report/report.ts";
+import type { Board } from "./board.ts";
+import { boxOf, height, join, width } from "./box.ts";
+import { dimension, type Units, unitName } from "./format.ts";
+import { closed, type Drawing, line } from "./model.ts";
+import type { Paper } from "./paper.ts";
+import { edgePaths, endsOf, nameAlong } from "./pattern/edges.ts";
+import { marksAlong, rowsOf } from "./pattern/lines.ts";
+import { rollingArrow, upArrow } from "./pattern/marks.ts";
+import { dimensionEnd, dimensionLap, dimensionOverall, dimensionSeams } from "./pattern/sizes.ts";
+import { trueLengths } from "./pattern/trueLengths.ts";
+import { numberEnds } from "./pattern/numbers.ts";
+import { centreInWords, dimensionSector, type Sector, sectorOf } from "./pattern/sector.ts";
+import { fitSheet } from "./sheet.ts";
+
+/** The centre of the radii is drawn where the sheet need not grow by more than this for it. [-] */
+const GROWTH = 1.5;
+
+/** One blank, flat, as it is marked and cut: outline, lines, numbers, dimensions and names. */
+export function patternDrawing(report: Report, { paper, blank }: { paper: Paper; blank: Blank }): Drawing {
+  const { part } = report;
+  const rows = rowsOf(report, blank);
+  const sector = sectorOf(report, rows);
+  const bare = boxOf(blank.outline);
+  const withCentre = sector ? join(bare, boxOf([sector.centre])) : bare;
+  const centreShown =
+    width(withCentre) * height(withCentre) <= GROWTH * width(bare) * height(bare) && sector !== undefined;
+  const core = centreShown ? withCentre : bare;
+  const alike = report.blanks.filter((one) => one.piece === blank.piece || one.sameAs === blank.piece);
+  const pieces = alike.map((one) => one.piece);
+  const which =
+    report.blanks.length === 1
+      ? ""
+      : pieces.length === 1
+        ? `, piece ${pieces[0]}`
+        : `, pieces ${pieces.join(", ")} alike`;
+  return fitSheet(
+    {
+      paper,
+      core: { widthMm: width(core), heightMm: height(core) },
+      text: {
+        title: `Pattern of ${part.title}${which}`,
+        description: describe(blank, rows, part.units),
+        lines: [
+          part.title,
+          `Pattern${which}, ${blank.faceUp} face up. ${joint(report)} Sizes in ${unitName(part.units)}.`,
+          ...(sector && !centreShown ? [centreInWords(sector, part.units)] : []),
+        ],
+      },
+    },
+    (board) => drawPattern(board, { report, blank, rows, ...(sector ? { sector } : {}), centreShown }),
+  );
+}
+
+function drawPattern(
+  board: Board,
+  what: { report: Report; blank: Blank; rows: readonly MarkingRow[]; sector?: Sector; centreShown: boolean },
+): void {
+  const { report, blank, rows, sector, centreShown } = what;
+  const { units } = report.part;
+  board.draw(closed("outline", blank.outline), ...blank.lines.map((one) => line("thin", one.from, one.to)));
+  const edges = edgePaths(blank);
+  const [a, b] = endsOf(edges);
+  // What can stand in one place only comes first; numbers and names find room between.
+  // The seam of a cone to a point is its radius.
+  if (sector?.innerMm !== 0) dimensionSeams(board, edges, units);
+  for (const edge of [a, b]) if (edge) dimensionEnd(board, edge, { units, box: width(boxOf(blank.outline)) });
+  dimensionLap(board, { edges, rows, part: report.part });
+  if (sector) dimensionSector(board, sector, { units, centreShown });
+  dimensionOverall(board, blank.outline, units);
+  if (!sector) trueLengths(board, rows, units);
+  numberEnds(board, marksAlong(rows, "a"));
+  if (b) numberEnds(board, marksAlong(rows, "b"));
+  for (const edge of edges) board.put(edge.name, nameAlong(board, edge, [1.6, 3, 5, -5, -8]));
+  upArrow(board, rows, `${b?.name ?? "point"} up`);
+  if (report.forming.route === "roll") rollingArrow(board, rows, "through the rolls");
+}
+
+function joint(report: Report): string {
+  const { units, seam } = report.part;
+  if (seam?.joint === "lap") return `Lap of ${dimension(seam.lap ?? 0, units)} beyond seam 2 included.`;
+  const gap = seam?.gap ?? 0;
+  return gap > 0
+    ? `Butt seam: gap of ${dimension(gap, units)} taken off, half at each seam edge.`
+    : "Butt seam without gap.";
+}
+
+function describe(blank: Blank, rows: readonly MarkingRow[], units: Units): string {
+  const box = boxOf(blank.outline);
+  const edges = blank.edges.map((edge) => `${edge.name} ${dimension(edge.lengthMm, units)}`).join(", ");
+  return (
+    `Flat pattern ${dimension(width(box), units)} wide and ${dimension(height(box), units)} high in ${unitName(units)}, ` +
+    `${blank.faceUp} face up. Edges counter-clockwise: ${edges}. ${rows.length} numbered lines from end to end.`
+  );
+}

@@ -1,0 +1,85 @@
+import { pathLength } from "../../geometry/polygon.ts";
+import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
+import { add2, cross2, distance2, left2, scale2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
+import type { Blank } from "../../report/report.ts";
+import type { Board, Placing } from "../board.ts";
+import { slope } from "../dimension/angular.ts";
+
+/** One edge of a blank with its points, the first of the next edge included. */
+export interface EdgePath {
+  readonly name: string;
+  readonly lengthMm: number;
+  readonly points: readonly Vec2[];
+}
+
+/** The outline cut at its corners, counter-clockwise. */
+export function edgePaths(blank: Blank): EdgePath[] {
+  const { outline, edges } = blank;
+  return edges.map((edge, i) => {
+    const next = edges[(i + 1) % edges.length]?.start ?? 0;
+    const count = (next - edge.start + outline.length) % outline.length || outline.length;
+    const points = Array.from(
+      { length: count + 1 },
+      (_, k) => outline[(edge.start + k) % outline.length] as Vec2,
+    );
+    return { name: edge.name, lengthMm: edge.lengthMm, points };
+  });
+}
+
+/** Point and direction at a share of a path's length. */
+export function along(points: readonly Vec2[], share: number): { at: Vec2; dir: Vec2 } {
+  let left = share * pathLength(points);
+  for (let i = 1; i < points.length; i++) {
+    const [p, q] = [points[i - 1] as Vec2, points[i] as Vec2];
+    const long = distance2(p, q);
+    if (long > 0 && (left <= long || i === points.length - 1))
+      return { at: add2(p, scale2(sub2(q, p), Math.min(1, left / long))), dir: unit2(sub2(q, p)) };
+    left -= long;
+  }
+  throw new RangeError(`an edge without length: ${points.length} points`);
+}
+
+/** Corners of a path: where straight sides meet. Pieces in one line are joined. */
+export function straightSides(points: readonly Vec2[]): (readonly [Vec2, Vec2])[] {
+  const corners: Vec2[] = [];
+  for (const p of points) {
+    const [last, before] = [corners.at(-1), corners.at(-2)];
+    if (last && distance2(last, p) < SAME_POINT_MM) continue;
+    if (last && before && Math.abs(cross2(unit2(sub2(last, before)), sub2(p, last))) < SAME_POINT_MM)
+      corners.pop();
+    corners.push(p);
+  }
+  return corners.slice(1).map((q, i) => [corners[i] as Vec2, q] as const);
+}
+
+/** A name belongs inside the blank. */
+const OUTSIDE_EXTRA = 12;
+
+/** Ways to write an edge's name along it: inside the blank, then outside. */
+export function nameAlong(board: Board, edge: EdgePath, clearMm: readonly number[]): Placing[] {
+  const cap = board.paper.capsMm.small;
+  const shares = [0.5, 0.42, 0.58, 0.35, 0.65, 0.28, 0.72, 0.2, 0.8];
+  return clearMm.flatMap((clear) =>
+    shares.map((share): Placing => {
+      const { at, dir } = along(edge.points, share);
+      // The outline runs counter-clockwise, so the blank lies to the left.
+      const away = Math.sign(clear) * (Math.abs(clear) + cap / 2);
+      const place = add2(at, scale2(left2(dir), board.mm(away)));
+      return {
+        strokes: [],
+        extra: clear < 0 ? OUTSIDE_EXTRA : 0,
+        labels: [board.label(edge.name, place, { role: "name", size: "small", alongDeg: slope(dir) })],
+      };
+    }),
+  );
+}
+
+export const isSeam = (edge: EdgePath): boolean => edge.name.startsWith("seam");
+
+/** End A, and end B where it is not a point. */
+export function endsOf(edges: readonly EdgePath[]): readonly [EdgePath | undefined, EdgePath | undefined] {
+  const ends = edges.filter((edge) => !isSeam(edge));
+  // The outline begins at end A's corner of seam 1, or with end A itself where it is mirrored.
+  const a = edges[0] && isSeam(edges[0]) ? ends.at(-1) : ends[0];
+  return [a, ends.find((edge) => edge !== a)];
+}

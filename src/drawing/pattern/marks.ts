@@ -1,0 +1,71 @@
+import { add2, distance2, left2, middle2, scale2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
+import type { MarkingRow } from "../../report/report.ts";
+import type { Board, Placing } from "../board.ts";
+import { slope } from "../dimension/angular.ts";
+import { ARROW_LONG, arrowhead } from "../dimension/arrow.ts";
+import { line } from "../model.ts";
+
+/** An arrow with lettering beside it. Two heads where it shows a direction that may be taken either way. */
+function lettered(
+  board: Board,
+  {
+    middle,
+    dir,
+    longMm,
+    text,
+    heads,
+  }: { middle: Vec2; dir: Vec2; longMm: number; text: string; heads: 1 | 2 },
+): Placing[] {
+  const { unit } = board;
+  const half = scale2(dir, (longMm / 2) * unit);
+  const [tail, tip] = [sub2(middle, half), add2(middle, half)];
+  const strokes = [
+    line("dimension", tail, sub2(tip, scale2(dir, (ARROW_LONG / 2) * unit))),
+    arrowhead(tip, dir, unit),
+    ...(heads === 2 ? [arrowhead(tail, scale2(dir, -1), unit)] : []),
+  ];
+  const cap = board.paper.capsMm.small;
+  return ([1, -1] as const).map((side) => ({
+    strokes,
+    labels: [
+      board.label(text, add2(middle, scale2(left2(dir), side * (1.2 + cap / 2) * unit)), {
+        role: "name",
+        size: "small",
+        alongDeg: slope(dir),
+      }),
+    ],
+  }));
+}
+
+/** Middles of the spaces between neighbouring lines at a share of their length, those in the middle of the blank first. */
+function spaces(rows: readonly MarkingRow[], share: number): { at: Vec2; up: Vec2 }[] {
+  const on = (row: MarkingRow): Vec2 => add2(row.a, scale2(sub2(row.b, row.a), share));
+  const gaps = rows.slice(1).map((row, i) => {
+    const last = rows[i] as MarkingRow;
+    const up = sub2(middle2(row.b, last.b), middle2(row.a, last.a));
+    return { at: middle2(on(row), on(last)), up: unit2(up), far: Math.abs(i + 1 - rows.length / 2) };
+  });
+  return gaps.sort((p, q) => p.far - q.far);
+}
+
+/** Which way the piece stands when it is put together: towards end B, which the arrow names. */
+export function upArrow(board: Board, rows: readonly MarkingRow[], text: string): void {
+  const ways = [0.45, 0.3, 0.6].flatMap((share) =>
+    spaces(rows, share).flatMap(({ at, up }) =>
+      lettered(board, { middle: at, dir: up, longMm: 16, text, heads: 1 }),
+    ),
+  );
+  board.put("up arrow", ways);
+}
+
+/** Which way the plate runs through the rolls: square to its elements, either way. */
+export function rollingArrow(board: Board, rows: readonly MarkingRow[], text: string): void {
+  const ways = [0.75, 0.2, 0.6, 0.35].flatMap((share) =>
+    spaces(rows, share)
+      .filter(({ at }) => distance2(at, rows[0]?.a ?? at) > board.mm(12))
+      .flatMap(({ at, up }) =>
+        lettered(board, { middle: at, dir: scale2(left2(up), -1), longMm: 22, text, heads: 2 }),
+      ),
+  );
+  board.put("rolling arrow", ways);
+}

@@ -1,0 +1,135 @@
+import { degrees, TURN } from "../../geometry/angle.ts";
+import {
+  add2,
+  direction,
+  distance2,
+  middle2,
+  scale2,
+  sub2,
+  unit2,
+  type Vec2,
+} from "../../geometry/vector.ts";
+import { NO_LENGTH_MM } from "../../geometry/tolerance.ts";
+import type { MarkingRow, Report } from "../../report/report.ts";
+import type { Board, Placing } from "../board.ts";
+import { angularDimension, bearing } from "../dimension/angular.ts";
+import { ARROW_LONG } from "../dimension/arrow.ts";
+import { radiusDimension } from "../dimension/radius.ts";
+import { textWidth } from "../lettering.ts";
+import { angleText, dimension, type Units } from "../format.ts";
+import { line } from "../model.ts";
+import { arcPoint } from "../pen.ts";
+
+/** A right cone's blank: a sector of a ring. */
+export interface Sector {
+  readonly centre: Vec2;
+  readonly outerMm: number;
+  /** Nought for a cone to a point. */
+  readonly innerMm: number;
+  /** Directions of the lines, seen from the centre, from the first on, counter-clockwise or clockwise. [rad] */
+  readonly bearings: readonly number[];
+}
+
+/** The sector that a right cone's rows lie on; undefined for a pipe and for other shapes. */
+export function sectorOf(report: Report, rows: readonly MarkingRow[]): Sector | undefined {
+  const { cone } = report;
+  const first = rows[0];
+  if (!cone || cone.outerRadiusMm === null || cone.innerRadiusMm === null || !first) return undefined;
+  const [outerMm, innerMm] = [cone.outerRadiusMm, cone.innerRadiusMm];
+  const long = distance2(first.a, first.b);
+  if (long < NO_LENGTH_MM) return undefined;
+  const centre = add2(first.a, scale2(unit2(sub2(first.b, first.a)), outerMm));
+  return { centre, outerMm, innerMm, bearings: unwound(rows.map((row) => bearing(centre, row.a))) };
+}
+
+/** Bearings without jumps of a whole turn. [rad] */
+function unwound(bearings: readonly number[]): number[] {
+  const out: number[] = [];
+  for (const one of bearings) {
+    const last = out.at(-1);
+    out.push(last === undefined ? one : one + TURN * Math.round((last - one) / TURN));
+  }
+  return out;
+}
+
+/** Directions half way between neighbouring lines, the middle ones first: there a radius meets no element. [rad] */
+function between(bearings: readonly number[]): number[] {
+  const gaps = bearings.slice(1).map((b, i) => (b + (bearings[i] as number)) / 2);
+  const centre = (gaps.length - 1) / 2;
+  return gaps
+    .map((gap, i) => ({ gap, far: Math.abs(i - centre) }))
+    .sort((p, q) => p.far - q.far)
+    .map(({ gap }) => gap);
+}
+
+const SHARES = [0.5, 0.4, 0.6, 0.3, 0.7];
+
+/** A radius line that only points to its centre is at least this long. [mm of paper] */
+const STUB = 7;
+
+/** The two radii, the sector's angle and the centre they are swung from. */
+export function dimensionSector(
+  board: Board,
+  sector: Sector,
+  options: { units: Units; centreShown: boolean },
+): void {
+  const { centre, outerMm, innerMm, bearings } = sector;
+  const { units, centreShown } = options;
+  if (centreShown) {
+    const arm = board.mm(4);
+    board.draw(
+      line("centre", add2(centre, [-arm, 0]), add2(centre, [arm, 0])),
+      line("centre", add2(centre, [0, -arm]), add2(centre, [0, arm])),
+    );
+    dimensionAngle(board, sector);
+  }
+  const ways = between(bearings);
+  const radius = (mm: number, angles: readonly number[]): Placing[] => {
+    const text = board.length(mm, units, "R ");
+    const needed = textWidth(text.main, board.paper.capsMm.figure) + ARROW_LONG + 3;
+    const tips = angles.map((angle) => arcPoint({ centre, radius: mm }, angle));
+    const from = (start: (angle: number) => Vec2, beyond: boolean) =>
+      angles.flatMap((angle, i) => {
+        const tip = tips[i] as Vec2;
+        return radiusDimension(board, { start: start(angle), tips: [tip], text, shares: SHARES, beyond });
+      });
+    const shortOf = (reachMm: number) => (angle: number) =>
+      arcPoint({ centre, radius: mm - board.mm(reachMm) }, angle);
+    // From the centre where it is drawn; else a line that points to it, as long as its figure needs; else a stub.
+    const whole = centreShown ? from(() => centre, true) : [];
+    const short = board.mm(needed) < mm ? from(shortOf(needed), false) : [];
+    const stub = board.mm(STUB) < mm ? from(shortOf(STUB), true) : [];
+    return [...whole, ...short, ...stub];
+  };
+  board.put("outer radius", radius(outerMm, ways));
+  const [lead = 0, ...others] = ways;
+  if (innerMm > 0) board.put("inner radius", radius(innerMm, [...others, lead]));
+}
+
+/** Where a centre lies that does not fit on the sheet, in words for its foot. */
+export function centreInWords({ centre, innerMm, bearings }: Sector, units: Units): string {
+  const [first, last] = [bearings[0] as number, bearings.at(-1) as number];
+  const ends = middle2(
+    arcPoint({ centre, radius: innerMm }, first),
+    arcPoint({ centre, radius: innerMm }, last),
+  );
+  const angle = angleText(degrees(Math.abs(last - first)));
+  return (
+    `Sector ${angle}; the centre of both radii lies ${dimension(distance2(ends, centre), units)} ` +
+    "above the small end's corners, half way between them."
+  );
+}
+
+function dimensionAngle(board: Board, { centre, outerMm, innerMm, bearings }: Sector): void {
+  const [first, last] = [bearings[0] as number, bearings.at(-1) as number];
+  const [fromRad, toRad] = [Math.min(first, last), Math.max(first, last)];
+  const text = angleText(degrees(toRad - fromRad));
+  // The seams carried on to the centre are the angle's extension lines.
+  for (const one of [fromRad, toRad])
+    if (innerMm > board.mm(2))
+      board.draw(line("dimension", centre, add2(centre, scale2(direction(one), innerMm - board.mm(1)))));
+  const hole = [0.55, 0.4, 0.75].map((share) => share * innerMm).filter((radius) => radius > board.mm(7));
+  const body = [0.3, 0.4, 0.5, 0.6].map((share) => innerMm + share * (outerMm - innerMm));
+  const radii = [...hole, ...body];
+  board.put("sector angle", angularDimension(board, { centre, fromRad, toRad, radii, text }));
+}

@@ -1,0 +1,119 @@
+import { add2, distance2, dot2, left2, scale2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
+import type { MarkingRow, Report } from "../../report/report.ts";
+import type { Board } from "../board.ts";
+import { boxOf, height, width } from "../box.ts";
+import { linearDimension } from "../dimension/linear.ts";
+import type { Units } from "../format.ts";
+import { along, type EdgePath, isSeam, straightSides } from "./edges.ts";
+
+/** Lengths that differ by less than the drawing's last figure are one dimension. [mm] */
+const ALIKE = 0.05;
+const alike = (p: number, q: number): boolean => Math.abs(p - q) < ALIKE;
+
+/** Dimension lines lie outside the blank: to the right of its outline, which runs counter-clockwise. [mm of paper] */
+const OUTSIDE = [-8, -12, -16, -22];
+const INSIDE = [8, 12, 16];
+
+/** Between the outline and the overall dimensions: the numbers stand there. [mm of paper] */
+const OVERALL_CLEAR = 11;
+
+/** The seams; seams of one length are dimensioned once. */
+export function dimensionSeams(board: Board, edges: readonly EdgePath[], units: Units): void {
+  const done: number[] = [];
+  for (const edge of edges.filter(isSeam)) {
+    if (done.some((length) => alike(length, edge.lengthMm))) continue;
+    done.push(edge.lengthMm);
+    const [from, to] = [edge.points[0] as Vec2, edge.points.at(-1) as Vec2];
+    const text = board.length(edge.lengthMm, units);
+    const ways = linearDimension(board, { from, to, text, offsetsMm: OUTSIDE, elseMm: INSIDE });
+    board.put(`length of ${edge.name}`, ways);
+  }
+}
+
+/** Straight sides one by one; a curved end by the chord between its corners, unless that is the overall width. */
+export function dimensionEnd(
+  board: Board,
+  edge: EdgePath,
+  { units, box }: { units: Units; box: number },
+): void {
+  const [from, to] = [edge.points[0] as Vec2, edge.points.at(-1) as Vec2];
+  const sides = edge.name === "rectangular end" ? straightSides(edge.points) : [[from, to] as const];
+  for (const [p, q] of sides) {
+    const length = distance2(p, q);
+    if (alike(length, box) || length < board.mm(2)) continue;
+    const text = board.length(length, units);
+    const elseMm = sides.length > 1 ? [] : INSIDE;
+    board.put(
+      `length on ${edge.name}`,
+      linearDimension(board, { from: p, to: q, text, offsetsMm: OUTSIDE, elseMm }),
+    );
+  }
+}
+
+/** How far the plate runs on past seam 2, square to it. */
+export function dimensionLap(
+  board: Board,
+  { edges, rows, part }: { edges: readonly EdgePath[]; rows: readonly MarkingRow[]; part: Report["part"] },
+): void {
+  const [row, edge] = [rows.at(-1), edges.find((one) => one.name === "seam 2")];
+  const lap = part.seam?.joint === "lap" ? part.seam.lap : undefined;
+  if (!row || !edge || lap === undefined) return;
+  const ways = [0.5, 0.35, 0.65, 0.2, 0.8].flatMap((share) => {
+    const { at, dir } = along(edge.points, share);
+    const across = left2(dir);
+    const depth = dot2(sub2(row.a, at), across);
+    const to = add2(at, scale2(across, depth));
+    return linearDimension(board, {
+      from: at,
+      to,
+      text: board.length(lap, part.units),
+      offsetsMm: [0],
+      size: "small",
+    });
+  });
+  board.put("lap", ways, Infinity);
+}
+
+/** The upright rectangle of plate that the blank takes, as it lies. */
+export function dimensionOverall(board: Board, outline: readonly Vec2[], units: Units): void {
+  const box = boxOf(outline);
+  const at = (pick: (p: Vec2) => number): Vec2 =>
+    outline.reduce((best, p) => (pick(p) > pick(best) ? p : best));
+  const drawn = board.extent();
+  // Outside all other dimensions, and clear of the numbers still to come.
+  const beyond = (gap: number) => [0, 4, 8, 12].map((step) => gap / board.unit + OVERALL_CLEAR + step);
+  const [left, right] = [at(([x]) => -x), at(([x]) => x)];
+  const [low, high] = [at(([, y]) => -y), at(([, y]) => y)];
+  board.put(
+    "overall width",
+    linearDimension(board, {
+      from: left,
+      to: right,
+      along: [1, 0],
+      text: board.length(width(box), units),
+      offsetsMm: beyond(Math.min(left[1], right[1]) - drawn.bottom).map((mm) => -mm),
+    }),
+    Infinity,
+  );
+  if (isDimensioned(board, height(box))) return;
+  board.put(
+    "overall height",
+    linearDimension(board, {
+      from: low,
+      to: high,
+      along: [0, 1],
+      text: board.length(height(box), units),
+      offsetsMm: beyond(Math.min(low[0], high[0]) - drawn.left),
+    }),
+    Infinity,
+  );
+}
+
+/** Is there an upright dimension of this length already, as the seam of a pipe is? */
+function isDimensioned(board: Board, length: number): boolean {
+  return board.strokes.some(({ kind, shape }) => {
+    if (kind !== "dimension" || shape.type !== "path") return false;
+    const [p, q] = [shape.points[0] as Vec2, shape.points.at(-1) as Vec2];
+    return alike(distance2(p, q), length) && alike(Math.abs(unit2(sub2(q, p))[0]), 0);
+  });
+}

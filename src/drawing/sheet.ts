@@ -1,0 +1,87 @@
+import { type Board, createBoard } from "./board.ts";
+import { height, width } from "./box.ts";
+import { wrapText } from "./lettering.ts";
+import type { Box, Drawing, LetterSize } from "./model.ts";
+import type { Paper } from "./paper.ts";
+import { fittingScales } from "./scale.ts";
+
+/** Between the drawing and the edge of its sheet. [mm of paper] */
+const MARGIN = 2;
+/** Between the drawing and the lines at its foot. [mm of paper] */
+const ABOVE_FOOT = 6;
+/** From one line of lettering to the next, over the height of its capitals. [-] */
+const LEADING = 1.9;
+
+export interface SheetText {
+  readonly title: string;
+  readonly description: string;
+  /** At the foot: what is drawn, then remarks. The scale is added. */
+  readonly lines: readonly string[];
+}
+
+export interface SheetOptions {
+  readonly paper: Paper;
+  /** Size of what is drawn, without dimensions and lettering. [mm of the part] */
+  readonly core: { readonly widthMm: number; readonly heightMm: number };
+  readonly text: SheetText;
+  /** A picture is not to scale and says so. */
+  readonly toScale?: boolean;
+}
+
+/** Draw at the largest scale at which everything, lettering included, fits the paper; then the lines at the foot. */
+export function fitSheet(options: SheetOptions, draw: (board: Board) => void): Drawing {
+  const { paper, core, text } = options;
+  const room = [paper.widthMm - 2 * MARGIN, paper.heightMm] as const;
+  const scales = fittingScales(paper.scales, { ...core, room });
+  for (const [i, scale] of scales.entries()) {
+    const board = createBoard(paper, scale.unit);
+    draw(board);
+    const content = board.extent();
+    const fits = width(content) <= room[0] * scale.unit && height(content) <= room[1] * scale.unit;
+    if (!fits && i < scales.length - 1) continue;
+    const stated = (options.toScale ?? true) ? scale.text : "not to scale";
+    return finish(board, { paper, text, stated, content });
+  }
+  throw new RangeError(`no scale for ${core.widthMm} × ${core.heightMm} mm`);
+}
+
+function finish(
+  board: Board,
+  { paper, text, stated, content }: { paper: Paper; text: SheetText; stated: string; content: Box },
+): Drawing {
+  const { mm } = board;
+  const sheetWidth = Math.max(
+    Number.isFinite(paper.widthMm) ? mm(paper.widthMm) : 0,
+    width(content) + mm(2 * MARGIN),
+  );
+  const left = (content.left + content.right - sheetWidth) / 2;
+  let y = content.bottom - mm(ABOVE_FOOT);
+  const write = (one: string, size: LetterSize, role: "title" | "note"): void => {
+    const cap = paper.capsMm[size];
+    for (const part of wrapText(one, mm(cap), sheetWidth - mm(2 * MARGIN))) {
+      const label = board.label(part, [left + mm(MARGIN), y], { role, size, anchor: "start" });
+      board.put(part, [{ strokes: [], labels: [label] }]);
+      y -= mm(cap * LEADING);
+    }
+  };
+  const [name = "", ...rest] = text.lines;
+  if (name !== "") write(name, "figure", "title");
+  for (const one of rest) write(one, "small", "note");
+  if (text.lines.length > 0) write(`Scale ${stated}${scaleHolds(paper, stated)}`, "small", "note");
+  const foot = Math.min(content.bottom, board.extent().bottom) - mm(MARGIN);
+  return {
+    title: text.title,
+    description: text.description,
+    strokes: board.strokes,
+    labels: board.labels,
+    extent: { left, right: left + sheetWidth, top: content.top + mm(MARGIN), bottom: foot },
+    unit: board.unit,
+    scale: stated,
+    paperWidthMm: sheetWidth / board.unit,
+    dropped: board.dropped,
+  };
+}
+
+/** A scale holds at one width only. */
+const scaleHolds = (paper: Paper, stated: string): string =>
+  stated.includes(":") && Number.isFinite(paper.widthMm) ? ` at ${paper.widthMm} mm sheet width` : "";
