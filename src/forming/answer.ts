@@ -1,6 +1,9 @@
 import type { Check, Verdict } from "./check.ts";
 
-/** One end of the closure table. Radii of the middle surface, and what a template or tape touches inside. */
+/**
+ * One end of the closure table. Radii of the middle surface, and what a template or tape touches inside (0 where the
+ * wall leaves no inside). Gaps run straight from seam edge to seam edge of one blank.
+ */
 export interface ClosureEnd {
   readonly levelRadiusMm: number;
   readonly squareRadiusMm: number;
@@ -35,7 +38,7 @@ export interface Forming {
   readonly route: "roll" | "brake";
   /** The machine of that route, or null where no shop is given or none takes it. */
   readonly machine: string | null;
-  /** Of `checks`; "none" where no shop was given and only the part itself was checked. */
+  /** The worst of `checks`; where no shop was given that is of the part alone. */
   readonly verdict: Verdict;
   /** The checks that need no machine, then those of the chosen machine (of the nearest miss where none takes it). */
   readonly checks: readonly Check[];

@@ -7,6 +7,10 @@ export interface FormingCase {
   readonly usualRoute: "roll" | "brake";
   readonly thicknessMm: number;
   readonly material: Material;
+  /** The material's id in the catalogue, as a shop's stock list names it; else the stock is looked up by its name. */
+  readonly materialId?: string;
+  /** How lengths read in sentences; the shop's own units, else mm, where absent. */
+  readonly units?: "mm" | "in";
   /** Yield strength of the mill certificate, where the part file has one. */
   readonly certificateYieldMPa?: number;
   readonly pieces: number;
@@ -36,5 +40,9 @@ export interface FormingCase {
     readonly massKg: number;
   }[];
   /** Present where the brake bends it: lines in order along a blank. */
-  readonly bendLines?: readonly { readonly lengthMm: number; readonly bendRad: number; readonly wideSpacingMm: number | null }[];
+  readonly bendLines?: readonly {
+    readonly lengthMm: number;
+    readonly bendRad: number;
+    readonly wideSpacingMm: number | null;
+  }[];
 }

@@ -20,7 +20,7 @@ export interface Check {
   readonly verdict: Verdict;
   /** What to do about it: one sentence, always present. */
   readonly advice: string;
-  /** A source id, or "common practice, no source", or "derived here". */
+  /** A source id, "common practice, no source", or "derived here". */
   readonly basis: string;
   /** The rule behind the number, in words or a short formula. */
   readonly rule: string;

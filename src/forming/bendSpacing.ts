@@ -1,0 +1,60 @@
+import type { BrakeAsked } from "./asked.ts";
+import type { FormingCase } from "./case.ts";
+import type { Check } from "./check.ts";
+import { judge } from "./judge.ts";
+
+/** A cone bent in fewer lines than this looks many-sided: the least that a round is divided in by hand. [-] */
+const LEAST_LINES = 12;
+const BASIS = "metalforming-step-bending";
+
+/** Least spacing of the lines that are laid out, at their wide end. [mm] */
+function closestMm({ bendLines }: FormingCase): number | null {
+  const spacings = (bendLines ?? []).map((line) => line.wideSpacingMm).filter((spacing) => spacing !== null);
+  return spacings.length > 0 ? Math.min(...spacings) : null;
+}
+
+/**
+ * Lines nearer than half the die opening fall into the die's mouth beside the bend before. Where lines are laid out,
+ * their least spacing at the wide end is asked; where not, how many there is room for round the large end.
+ * Fewer lines mend it, so it is never a refusal. [mm, or a number of lines]
+ */
+export function bendSpacing({ item, dieMm, say }: BrakeAsked): Check | null {
+  const half = dieMm / 2;
+  const closest = closestMm(item);
+  if (closest !== null)
+    return judge({
+      id: "bend-spacing",
+      title: "Spacing of the bend lines at the wide end",
+      value: closest,
+      limit: half,
+      sense: "at least",
+      unit: "mm",
+      beyond: "caution",
+      basis: BASIS,
+      rule: "spacing of bend lines at their wide end ≥ half the die opening",
+      advice: (verdict) =>
+        verdict === "pass"
+          ? `Lines ${say.length(closest)} apart clear the ${say.length(dieMm)} die; end each line where it comes nearer than ${say.length(half)} to the next.`
+          : `Lines ${say.length(closest)} apart are too near for the ${say.length(dieMm)} die: bend fewer, at least ${say.length(half)} apart at the wide end.`,
+    });
+  if (item.bendLines) return null;
+
+  const fits = (girth: number) => Math.floor(girth / half);
+  const most = fits(item.rimsMm.large);
+  const full = fits(item.rimsMm.small);
+  return judge({
+    id: "bend-lines",
+    title: "Bend lines that there is room for",
+    value: most,
+    limit: LEAST_LINES,
+    sense: "at least",
+    unit: "-",
+    beyond: "caution",
+    basis: BASIS,
+    rule: "girth of the large end / half the die opening ≥ 12 lines",
+    advice: (verdict) =>
+      verdict === "pass"
+        ? `Not nearer than ${say.length(half)} over the ${say.length(dieMm)} die: up to ${most} lines at the large end, ${full > 0 ? `of which ${full} run down to the small end` : "none of which runs to the small end"}.`
+        : `The ${say.length(dieMm)} die leaves room for ${most} lines round the large end: the part will show its sides; use a narrower die in thinner plate, or roll it.`,
+  });
+}

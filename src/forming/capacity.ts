@@ -1,0 +1,72 @@
+import type { RollAsked } from "./asked.ts";
+import type { Check } from "./check.ts";
+import { COMMON_PRACTICE, judge } from "./judge.ts";
+import { gradeRatio, strengthRatio } from "./ratedThickness.ts";
+import { number } from "./say.ts";
+import { isPipe } from "./skin.ts";
+
+/** Above this share of the rating the rule of thumb is no longer enough. [-] */
+const NEAR = 0.8;
+/** A cone takes about half of what the same roll takes as a cylinder: only the side of the large end is gripped. */
+const CONE_SHARE = 0.5;
+
+/**
+ * Does the roll have the strength?
+ *
+ *   cone      t·L ≤ ½ T·W, or t·L ≤ t₀·L₀ where the maker gave a cone rating
+ *   cylinder  t ≤ T
+ *
+ * T the rated thickness and t₀ that of the cone rating, both scaled for the strength of the plate (ratedThickness.ts);
+ * W the working width, L the slant. That t ≤ T and L ≤ W stands in checks of its own. [mm², for a pipe mm]
+ *
+ * @see common practice: a roll good for 1/4 in × 5 ft takes a cone of 1/8 in × 5 ft or of 1/4 in × 2 1/2 ft
+ */
+export function capacity({ item, roll, say }: RollAsked): Check {
+  const pipe = isPipe(item);
+  const thickness = item.thicknessMm;
+  const slant = item.slantMm.longest;
+  const strength = strengthRatio(item, roll);
+  const scale = strength.factor;
+  const own = roll.coneRating;
+  const conical = own ? own.thickness * own.slant : CONE_SHARE * roll.rating.thickness * roll.workingWidth;
+  const limit = scale * (pipe ? roll.rating.thickness : conical);
+  const value = pipe ? thickness : thickness * slant;
+  // A certificate shows the yield of this plate, not how much it hardens: within it but beyond the grade's is near.
+  const byGrade = gradeRatio(item, roll).factor / scale;
+
+  const scaled =
+    scale < 1
+      ? ` (rating times ${number(scale, 2)}: plate ${number(strength.plateMPa, 0)} MPa against ${number(strength.ratedMPa, 0)} MPa)`
+      : "";
+  const kind = pipe ? "a cylinder" : "a cone";
+  const slantAt = say.length(Math.min(limit / thickness, roll.workingWidth));
+  const advice = {
+    pass: pipe
+      ? `Within the cylinder rating of ${say.length(limit)}${scaled}.`
+      : `Goes: at this thickness the roll takes a slant of ${slantAt} as a cone, and this one has ${say.length(slant)}${scaled}.`,
+    caution:
+      value > NEAR * limit
+        ? `Near the limit, at ${say.percent(value / limit)} of what the roll takes as ${kind}${scaled}: ask its maker for a calculation before rolling.`
+        : `Within the rating by the certificate's yield, but beyond it by the grade's, which hardens as it bends: ask the maker of the roll for a calculation.`,
+    fail: pipe
+      ? `Too thick for this roll, which takes ${say.length(limit)} as a cylinder${scaled}: use a larger roll, or have it rolled.`
+      : `Too heavy for this roll as a cone${scaled}: at ${say.length(thickness)} it takes a slant of ${slantAt}, and this one has ${say.length(slant)}; make it in shorter courses, or use a larger roll.`,
+  };
+  return judge({
+    id: "capacity",
+    title: pipe ? "Thickness against the cylinder rating" : "Thickness times slant",
+    value,
+    limit,
+    sense: "at most",
+    unit: pipe ? "mm" : "mm²",
+    beyond: "fail",
+    nearShare: Math.min(NEAR, byGrade),
+    basis: COMMON_PRACTICE,
+    rule: pipe
+      ? "thickness ≤ rated thickness × √(rated strength / plate strength), the root at most 1"
+      : own
+        ? "thickness × slant ≤ the maker's cone rating, its thickness × its slant, × √(rated strength / plate strength), the root at most 1"
+        : "thickness × slant ≤ half of rated thickness × working width, × √(rated strength / plate strength), the root at most 1",
+    advice: (verdict) => advice[verdict],
+  });
+}

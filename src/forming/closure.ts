@@ -1,0 +1,79 @@
+import type { ClosureEnd, ClosureRow } from "./answer.ts";
+import type { FormingCase } from "./case.ts";
+import { firstPass, shareOfClosure } from "./firstPass.ts";
+import { isPipe, isPointed } from "./skin.ts";
+
+/** Closures that the table always shows. [-] */
+const ROWS = [0.65, 0.7, 0.75, 0.8, 0.85, 1] as const;
+
+interface PartRolled {
+  readonly radiusMm: number;
+  readonly closed: number;
+  readonly halfAngleRad: number;
+  readonly thicknessMm: number;
+  readonly edges: "level" | "square";
+  readonly pieces: number;
+}
+
+/**
+ * One end of a right cone's blank when it is rolled to sweep k of the turn. Its sector is that of a cone of half angle
+ * a_k, sin a_k = sin α/k, so with the final middle radius r:
+ *
+ *   level radius r/k,   radius square to the element r/√(k² − sin²α),   gap 2 (r/k) sin(π (1 − k))
+ *
+ * One of n pieces sweeps k/n of the turn, and its seam edges stand 2 (r/k) sin(π k/n) apart.
+ * Inside: level r/k − (t/2) cos a_k at square edges, r/k − (t/2)/cos a_k in the plane of the middle rim at level ones;
+ * square to the element R − t/2; the gap between inside corners likewise. Never below 0: no inside is left there. [mm]
+ *
+ * @param rolled k above sin α; radius and thickness in mm, half angle in rad
+ * @see derived here
+ */
+export function partRolled(rolled: PartRolled): ClosureEnd {
+  const { radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces } = rolled;
+  const flat = Math.sin(halfAngleRad);
+  const bend = Math.sqrt((closed - flat) * (closed + flat)); // k cos a_k
+  const cosine = bend / closed;
+  const half = thicknessMm / 2;
+
+  const level = radiusMm / closed;
+  const square = radiusMm / bend;
+  const insideLevel = Math.max(0, level - (edges === "square" ? half * cosine : half / cosine));
+  const chord = 2 * Math.sin(pieces === 1 ? Math.PI * (1 - closed) : (Math.PI * closed) / pieces);
+  return {
+    levelRadiusMm: level,
+    squareRadiusMm: square,
+    gapMm: chord * level,
+    insideLevelRadiusMm: insideLevel,
+    insideSquareRadiusMm: Math.max(0, square - half),
+    insideGapMm: chord * insideLevel,
+  };
+}
+
+/** What template and tape show while a right cone closes, row by row; no rows for other shapes and for pipes. */
+export function closureTable(item: FormingCase): ClosureRow[] {
+  const { cone, thicknessMm, edges, pieces } = item;
+  if (!cone || isPipe(item)) return [];
+  const { halfAngleRad, largeRadiusMm, smallRadiusMm } = cone;
+  const window = firstPass(halfAngleRad);
+  const marks = [
+    [window.from, "start of the window"],
+    [window.to, "end of the window"],
+    [window.cap, "cap of the first pass"],
+    [1, "closed"],
+  ] as const;
+  const closures = [...new Set([...ROWS, ...marks.map(([closed]) => closed)])].sort((a, b) => a - b);
+
+  return closures.map((closed) => {
+    const share = shareOfClosure({ halfAngleRad, closed });
+    const end = (radiusMm: number) =>
+      partRolled({ radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces });
+    const mark = marks.filter(([at]) => at === closed).map(([, words]) => words);
+    return {
+      closed,
+      mark: mark.length > 0 ? mark.join(", ") : null,
+      share,
+      large: share === null ? null : end(largeRadiusMm),
+      small: share === null || isPointed(item) ? null : end(smallRadiusMm),
+    };
+  });
+}

@@ -1,0 +1,28 @@
+import type { RollAsked } from "./asked.ts";
+import type { Check } from "./check.ts";
+import { COMMON_PRACTICE, state } from "./judge.ts";
+import { isPipe } from "./skin.ts";
+
+/** The small edge has further to go than it travels by itself, so something hard must hold it back: without a stop, no cone. */
+export function coneAttachment({ item, roll, say }: RollAsked): Check | null {
+  if (isPipe(item)) return null;
+  const slide = say.length((item.rimsMm.large - item.rimsMm.small) / item.pieces);
+  const words = {
+    id: "cone-attachment",
+    title: "Cone attachment",
+    unit: "-",
+    basis: COMMON_PRACTICE,
+    rule: "a cone is rolled against a hardened stop that the small edge bears and slides on",
+  };
+  return roll.coneAttachment
+    ? state({
+        ...words,
+        verdict: "pass",
+        advice: `Dress the small edge smooth and grease the stop: the edge slides ${slide} along it in one pass.`,
+      })
+    : state({
+        ...words,
+        verdict: "fail",
+        advice: `This roll has no stop for the small edge, which has to slide back by ${slide}: use a roll with a cone attachment, or the press brake.`,
+      });
+}

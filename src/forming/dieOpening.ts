@@ -1,0 +1,46 @@
+import { AT_LIMIT_REL } from "../geometry/tolerance.ts";
+import type { BrakeAsked } from "./asked.ts";
+import type { Check } from "./check.ts";
+import { COMMON_PRACTICE, judge } from "./judge.ts";
+import type { PressBrake } from "./machine.ts";
+
+/** Up to this thickness the die opens 8 t, above it 10 t. [mm] */
+const THICK_MM = 10;
+
+/**
+ * Least die opening for air bending: 8 t up to 10 mm, 10 t above.
+ *
+ * @see common practice, no source
+ * @example leastOpeningMm(6) // → 48
+ * @example leastOpeningMm(12) // → 120
+ */
+export function leastOpeningMm(thicknessMm: number): number {
+  return (thicknessMm <= THICK_MM ? 8 : 10) * thicknessMm;
+}
+
+/** The dies of the rack that open far enough, narrowest first; the widest of all where none does. [mm] */
+export function diesFor(thicknessMm: number, { dies }: PressBrake): readonly number[] {
+  const least = leastOpeningMm(thicknessMm) * (1 - AT_LIMIT_REL);
+  const open = dies.filter((die) => die >= least).toSorted((a, b) => a - b);
+  return open.length > 0 ? open : [Math.max(...dies)];
+}
+
+/** Does the rack have a die for this thickness? [mm] */
+export function dieOpening({ item, dieMm, say }: BrakeAsked): Check {
+  const least = leastOpeningMm(item.thicknessMm);
+  return judge({
+    id: "die-opening",
+    title: "Die opening",
+    value: dieMm,
+    limit: least,
+    sense: "at least",
+    unit: "mm",
+    beyond: "fail",
+    basis: COMMON_PRACTICE,
+    rule: "die opening ≥ 8 × thickness, above 10 mm 10 × thickness",
+    advice: (verdict) =>
+      verdict === "pass"
+        ? `Bend over the ${say.length(dieMm)} die; this thickness wants at least ${say.length(least)}.`
+        : `The widest die opens ${say.length(dieMm)}, and ${say.length(item.thicknessMm)} plate wants at least ${say.length(least)}: get a wider die, or have it bent.`,
+  });
+}

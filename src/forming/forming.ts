@@ -1,0 +1,44 @@
+import type { Forming, MachineAnswer } from "./answer.ts";
+import { ask, type PartAsked } from "./asked.ts";
+import type { FormingCase } from "./case.ts";
+import { worst } from "./check.ts";
+import { chosen, nearestMiss, routeOf } from "./choose.ts";
+import { closureTable } from "./closure.ts";
+import { handling } from "./handling.ts";
+import type { Machine, Shop } from "./machine.ts";
+import { brakeChecks, rollChecks, ROLLING } from "./machineChecks.ts";
+import { sayIn } from "./say.ts";
+import { stockPlate } from "./stockPlate.ts";
+import { strain } from "./strain.ts";
+
+function answerOf(part: PartAsked, machine: Machine): MachineAnswer {
+  const checks = machine.kind === "plate roll" ? rollChecks(part, machine) : brakeChecks(part, machine);
+  return {
+    machine: machine.name,
+    kind: machine.kind,
+    verdict: worst(checks.map((check) => check.verdict)),
+    checks,
+  };
+}
+
+/**
+ * Can it be formed, how, and on which machine? Without a shop only what the part itself asks, by its usual route.
+ * The machines' manuals and the code in force stand above every answer.
+ */
+export function formingOf(item: FormingCase, shop?: Shop): Forming {
+  const part = { item, say: sayIn(item.units ?? shop?.units ?? "mm") };
+  const machines = (shop?.machines ?? []).map((machine) => answerOf(part, machine));
+  const choice = chosen(machines, item.usualRoute);
+  const shown = choice ?? nearestMiss(machines, item.usualRoute);
+  const own = ask([strain, handling, stockPlate], { ...part, shop });
+  const usual = item.usualRoute === "roll" ? ask(ROLLING, part) : [];
+  const checks = [...own, ...(shown ? shown.checks : usual)];
+  return {
+    route: shown ? routeOf(shown) : item.usualRoute,
+    machine: choice?.machine ?? null,
+    verdict: worst(checks.map((check) => check.verdict)),
+    checks,
+    machines,
+    closure: closureTable(item),
+  };
+}

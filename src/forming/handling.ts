@@ -1,0 +1,33 @@
+import type { ShopAsked } from "./asked.ts";
+import type { Check } from "./check.ts";
+import { COMMON_PRACTICE, judge } from "./judge.ts";
+import { number } from "./say.ts";
+
+/** Where a shop states no rule of its own. [kg] */
+const HAND_LIFT_KG = 25;
+
+/** Mass of the heaviest blank against what is lifted by hand. [kg] */
+export function handling({ item, shop }: ShopAsked): Check | null {
+  if (item.blanks.length === 0) return null;
+  const value = Math.max(...item.blanks.map(({ massKg }) => massKg));
+  const own = shop?.handLiftKg;
+  const mass = `${number(value, value < 10 ? 1 : 0)} kg`;
+  return judge({
+    id: "handling",
+    title: "Mass of a blank",
+    value,
+    limit: own ?? HAND_LIFT_KG,
+    sense: "at most",
+    unit: "kg",
+    beyond: "caution",
+    basis: COMMON_PRACTICE,
+    rule:
+      own === undefined
+        ? "heaviest blank ≤ 25 kg, where the shop has no rule of its own"
+        : "heaviest blank ≤ the shop's own rule",
+    advice: (verdict) =>
+      verdict === "pass"
+        ? `A blank of ${mass} may be carried by hand, with gloves: its edges are sharp.`
+        : `A blank of ${mass} is lifted by crane or hoist, and held up at the rolls or the brake while it is formed.`,
+  });
+}

@@ -1,0 +1,73 @@
+import { ask, type PartAsked, type Rule, type RollAsked } from "./asked.ts";
+import { bendRadius } from "./bendRadius.ts";
+import { bendSpacing } from "./bendSpacing.ts";
+import { brakeBed } from "./brakeBed.ts";
+import { brakeForce } from "./brakeForce.ts";
+import { brakeThroat } from "./brakeThroat.ts";
+import { capacity } from "./capacity.ts";
+import { type Check, worst } from "./check.ts";
+import { coneAttachment } from "./coneAttachment.ts";
+import { diesFor, dieOpening } from "./dieOpening.ts";
+import { halfAngle } from "./halfAngle.ts";
+import { DERIVED, state } from "./judge.ts";
+import type { PlateRoll, PressBrake } from "./machine.ts";
+import { pinchTrim } from "./pinchTrim.ts";
+import { roomBeyondStop } from "./roomBeyondStop.ts";
+import { smallEnd, smallestClosed } from "./smallEnd.ts";
+import { thicknessLimit } from "./thicknessLimit.ts";
+import { travelRatio } from "./travelRatio.ts";
+import { workingWidth } from "./workingWidth.ts";
+
+/** What rolling asks of the part on whichever machine. */
+export const ROLLING: readonly Rule<PartAsked>[] = [halfAngle, travelRatio];
+
+const ROLL: readonly Rule<RollAsked>[] = [
+  coneAttachment,
+  capacity,
+  thicknessLimit,
+  workingWidth,
+  pinchTrim,
+  smallEnd,
+  smallestClosed,
+  bendRadius,
+  roomBeyondStop,
+  ...ROLLING,
+];
+
+/** Everything a plate roll is asked. A skin with flats and corners is not for a roll at all, and nothing else is asked. */
+export function rollChecks(part: PartAsked, roll: PlateRoll): Check[] {
+  if (part.item.tightestRadiusMm === null)
+    return [
+      state({
+        id: "round-ends",
+        title: "Round all the way",
+        unit: "-",
+        verdict: "fail",
+        basis: DERIVED,
+        rule: "a roll bends every element it passes; flats and corners are folded",
+        advice:
+          "It has flats and corners, which a roll cannot leave straight or fold: bend it on the press brake.",
+      }),
+    ];
+  return ask(ROLL, { ...part, roll });
+}
+
+/**
+ * Everything a press brake is asked, over the die that answers best: the narrowest of equals, for it bends the sharpest;
+ * the widest where all refuse, for it needs the least force.
+ */
+export function brakeChecks(part: PartAsked, brake: PressBrake): Check[] {
+  const severity = { pass: 0, caution: 1, fail: 2 };
+  const answers = diesFor(part.item.thicknessMm, brake).map((dieMm) => {
+    const checks = ask([dieOpening, brakeForce, bendSpacing], { ...part, brake, dieMm });
+    return { checks, verdict: worst(checks.map((check) => check.verdict)) };
+  });
+  const best = answers.reduce((a, b) =>
+    severity[b.verdict] < severity[a.verdict] || (b.verdict === "fail" && a.verdict === "fail") ? b : a,
+  );
+  return [
+    brakeBed({ ...part, brake }),
+    ...best.checks,
+    ...[brakeThroat({ ...part, brake })].filter((c) => c !== null),
+  ];
+}

@@ -1,0 +1,37 @@
+import type { RollAsked } from "./asked.ts";
+import type { Check } from "./check.ts";
+import { COMMON_PRACTICE, judge } from "./judge.ts";
+import { isPipe } from "./skin.ts";
+
+/** Above this share of the working width the crown of the rolls no longer lets the small end go free. [-] */
+const CROWN_SHARE = 0.5;
+
+/**
+ * A cone is gripped at its large end only. Up to half the working width the crown of the rolls usually sees to that;
+ * above it the pinch roll has to be trimmed out of parallel. A pyramid has no pinch, a pipe is gripped all along. [mm]
+ */
+export function pinchTrim({ item, roll, say }: RollAsked): Check | null {
+  if (isPipe(item) || roll.arrangement === "pyramid") return null;
+  const slant = item.slantMm.longest;
+  const half = CROWN_SHARE * roll.workingWidth;
+  const short = slant <= half;
+  const advice = {
+    pass: short
+      ? `The slant takes no more than half the rolls, where their crown usually lets the small end go free: set the pinch parallel.`
+      : `The slant takes more than half the rolls (${say.length(half)}): trim the pinch roll out of parallel so that it grips the large end only.`,
+    caution: `The slant takes more than half the rolls (${say.length(half)}): find out whether the pinch roll can be trimmed out of parallel, and trim it to grip the large end only.`,
+    fail: `The slant takes more than half the rolls (${say.length(half)}) and the pinch roll cannot be trimmed out of parallel: make shorter courses, or use a roll with pinch trim.`,
+  };
+  return judge({
+    id: "pinch-trim",
+    title: "Slant that the pinch can let go",
+    value: slant,
+    limit: roll.pinchTrim === true ? roll.workingWidth : half,
+    sense: "at most",
+    unit: "mm",
+    beyond: roll.pinchTrim === undefined ? "caution" : "fail",
+    basis: COMMON_PRACTICE,
+    rule: "slant ≤ half the working width, or the whole of it where the pinch roll can be trimmed out of parallel",
+    advice: (verdict) => advice[verdict],
+  });
+}

@@ -1,0 +1,41 @@
+import type { FormingCase } from "./case.ts";
+import type { PlateRoll } from "./machine.ts";
+import { nominalTensileMPa } from "./nominalTensile.ts";
+
+/** How the plate's strength compares with the strength that a roll is rated for. */
+export interface StrengthRatio {
+  /** Multiplies a rated thickness; never above 1. */
+  readonly factor: number;
+  /** Strengths compared. [MPa] */
+  readonly plateMPa: number;
+  readonly ratedMPa: number;
+  readonly from: "certificate" | "grade";
+}
+
+const mean = (a: number, b: number) => (a + b) / 2;
+
+/** Compare by grade: the mean of yield and tensile strength on both sides, the rating's tensile as of structural plate. */
+export function gradeRatio({ material }: FormingCase, { rating }: PlateRoll): StrengthRatio {
+  const plateMPa = mean(material.yieldMPa, material.tensileMPa);
+  const ratedMPa = mean(rating.yieldMPa, nominalTensileMPa(rating.yieldMPa));
+  return { factor: Math.min(1, Math.sqrt(ratedMPa / plateMPa)), plateMPa, ratedMPa, from: "grade" };
+}
+
+/**
+ * Factor on a rated thickness for the strength of the plate at hand:
+ *
+ *   factor = min(1, √(f_rated/f))
+ *
+ * since the bending moment of a full section goes as f·t². With a mill certificate f and f_rated are both yield
+ * strengths. Without one both are the mean of yield and tensile strength: nominal yields alone would rate stainless,
+ * whose nominal yield is below that of carbon plate but which hardens as it bends, better than carbon plate.
+ * Plate softer than the rating does not raise it: gears, bearings and frame are rated too.
+ *
+ * @see common practice, no source, for the rule; the choice of strengths is derived here
+ */
+export function strengthRatio(item: FormingCase, roll: PlateRoll): StrengthRatio {
+  const plateMPa = item.certificateYieldMPa;
+  if (plateMPa === undefined) return gradeRatio(item, roll);
+  const ratedMPa = roll.rating.yieldMPa;
+  return { factor: Math.min(1, Math.sqrt(ratedMPa / plateMPa)), plateMPa, ratedMPa, from: "certificate" };
+}

@@ -1,0 +1,30 @@
+import type { RollAsked } from "./asked.ts";
+import type { Check } from "./check.ts";
+import { COMMON_PRACTICE, judge } from "./judge.ts";
+import { strengthRatio } from "./ratedThickness.ts";
+import { isPipe } from "./skin.ts";
+
+/**
+ * However short the cone, its plate may not be thicker than the rating's: t ≤ T, or t ≤ t₀ of the maker's cone rating,
+ * scaled for strength like the capacity. For a pipe the capacity says this already. [mm]
+ */
+export function thicknessLimit({ item, roll, say }: RollAsked): Check | null {
+  if (isPipe(item)) return null;
+  const rated = roll.coneRating?.thickness ?? roll.rating.thickness;
+  const limit = rated * strengthRatio(item, roll).factor;
+  return judge({
+    id: "thickness",
+    title: "Thickness",
+    value: item.thicknessMm,
+    limit,
+    sense: "at most",
+    unit: "mm",
+    beyond: "fail",
+    basis: COMMON_PRACTICE,
+    rule: "thickness ≤ rated thickness × √(rated strength / plate strength), the root at most 1, however short the cone",
+    advice: (verdict) =>
+      verdict === "pass"
+        ? `Within the ${say.length(limit)} that the roll takes in this material.`
+        : `Thicker than the ${say.length(limit)} that the roll takes in this material, however short the cone: use a larger roll, or have it rolled.`,
+  });
+}

@@ -1,0 +1,31 @@
+import type { RollAsked } from "./asked.ts";
+import type { Check } from "./check.ts";
+import { DERIVED, judge } from "./judge.ts";
+import { isPipe } from "./skin.ts";
+
+/**
+ * The blank lies between the stop, set as near the drop end as it reaches, and the far end of the rolls:
+ * longest element ≤ working width − least reach of the stop. A pipe needs no stop. [mm]
+ */
+export function workingWidth({ item, roll, say }: RollAsked): Check {
+  const stop = isPipe(item) ? 0 : Math.max(0, roll.coneAttachment?.range?.[0] ?? 0);
+  const limit = Math.max(0, roll.workingWidth - stop);
+  const slant = item.slantMm.longest;
+  const courses = Math.max(2, Math.ceil(slant / Math.max(limit, roll.workingWidth / 2)));
+  const advice = {
+    pass: `The longest element, ${say.length(slant)}, lies within the ${say.length(limit)} that the rolls offer.`,
+    fail: `The longest element is ${say.length(slant - limit)} longer than the rolls offer${stop > 0 ? " past the stop" : ""}: make the part in ${courses} courses with a ring seam, or use a wider roll.`,
+  };
+  return judge({
+    id: "working-width",
+    title: "Slant against the working width",
+    value: slant,
+    limit,
+    sense: "at most",
+    unit: "mm",
+    beyond: "fail",
+    basis: DERIVED,
+    rule: "longest element line ≤ working width, less what the stop cannot be brought towards the drop end",
+    advice: (verdict) => (verdict === "pass" ? advice.pass : advice.fail),
+  });
+}
