@@ -16,6 +16,8 @@ export const Material = z.strictObject({
   tensileMPa: megapascals(),
   youngsGPa: z.number().check(z.positive(), z.maximum(500)),
   poisson: z.number().check(z.positive(), z.maximum(0.5)),
+  /** Temper, thickness range and whatever else the strengths hold for, in words. */
+  note: z.optional(z.string()),
   /** An id in the list of sources, one for each group of values. */
   sources: z.strictObject({ strength: z.string(), density: z.string(), elastic: z.string() }),
 });

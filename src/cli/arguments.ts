@@ -1,0 +1,70 @@
+import { nearest } from "../input/nearest.ts";
+
+/** What the command line asks for. */
+export type Request =
+  | { readonly kind: "help" }
+  | { readonly kind: "wrong"; readonly sentence: string }
+  | {
+      readonly kind: "develop";
+      readonly parts: readonly string[];
+      readonly shop?: string;
+      readonly out?: string;
+    };
+
+export const USAGE = `Usage: npm run --silent develop -- part.yaml [more.yaml ...] [--shop shop.yaml] [--out folder]
+
+Reads part files, lays them out flat and checks how they can be formed.
+Prints the report as JSON: one report for one part, a list for several.
+
+  --shop file    the shop's machines and stock plates; without it only the part itself is checked
+  --out folder   also write NAME.json for each part into this folder; it is made if it is not there
+  --help         print this text
+
+What is wrong with a file is told on standard error, one line each:
+  path:line:column: field: what is wrong; what would be right
+Nothing is printed or written for such a part, and the exit code is 1.
+`;
+
+const FLAGS = ["--shop", "--out", "--help"] as const;
+
+/** Reads the arguments after the name of the program. */
+export function readArguments(args: readonly string[]): Request {
+  const parts: string[] = [];
+  const values = new Map<string, string>();
+  const rest = [...args];
+  let flags = true;
+  for (let word = rest.shift(); word !== undefined; word = rest.shift()) {
+    if (flags && word === "--") flags = false;
+    else if (!flags || !word.startsWith("-")) parts.push(word);
+    else if (word === "--help" || word === "-h") return { kind: "help" };
+    else {
+      const [flag, given] = split(word);
+      if (flag !== "--shop" && flag !== "--out") return wrong(unknown(flag));
+      if (values.has(flag)) return wrong(`${flag} is given twice; give it once`);
+      const value = given ?? rest.shift() ?? "";
+      const needs = flag === "--shop" ? "a file, as in --shop shop.yaml" : "a folder, as in --out reports";
+      if (value === "" || (given === undefined && value.startsWith("-")))
+        return wrong(`${flag} needs ${needs}`);
+      values.set(flag, value);
+    }
+  }
+  if (parts.some((part) => part === ""))
+    return wrong("a part file has an empty name; give the path of a .yaml file");
+  if (parts.length === 0) return wrong("no part file is named; give at least one .yaml file");
+  const shop = values.get("--shop");
+  const out = values.get("--out");
+  return { kind: "develop", parts, ...(shop !== undefined && { shop }), ...(out !== undefined && { out }) };
+}
+
+/** --out=folder or --out folder */
+function split(word: string): [string, string | undefined] {
+  const at = word.indexOf("=");
+  return at < 0 ? [word, undefined] : [word.slice(0, at), word.slice(at + 1)];
+}
+
+function unknown(flag: string): string {
+  const guess = nearest(flag, FLAGS);
+  return `there is no option ${flag}; ${guess === undefined ? `the options are ${FLAGS.join(", ")}` : `did you mean ${guess}?`}`;
+}
+
+const wrong = (sentence: string): Request => ({ kind: "wrong", sentence });

@@ -1,0 +1,79 @@
+import { resolve } from "node:path";
+import { loadCatalogue } from "../input/loadCatalogue.ts";
+import { printProblems, refusalProblems, sortProblems, type Problem } from "../input/problem.ts";
+import { readPartFile, readShopFile, sameNames } from "../input/readFiles.ts";
+import type { develop } from "../report/develop.ts";
+import type { Report } from "../report/report.ts";
+import { readArguments, USAGE, type Request } from "./arguments.ts";
+import { printJson } from "./json.ts";
+import { writeFiles } from "./writeFiles.ts";
+
+/** What a run would put where; nothing is printed before all is done. */
+export interface Outcome {
+  readonly stdout: string;
+  readonly stderr: string;
+  readonly exitCode: 0 | 1;
+}
+
+export interface Surroundings {
+  /** Paths on the command line start from here. */
+  readonly folder: string;
+  readonly develop: typeof develop;
+}
+
+/** The whole of the command, but for the process around it. */
+export function run(args: readonly string[], { folder, develop }: Surroundings): Outcome {
+  const request = readArguments(args);
+  switch (request.kind) {
+    case "help":
+      return { stdout: USAGE, stderr: "", exitCode: 0 };
+    case "wrong":
+      return { stdout: "", stderr: `develop: ${request.sentence}\n\n${USAGE}`, exitCode: 1 };
+    case "develop":
+      return developAll(request, folder, develop);
+  }
+}
+
+type DevelopRequest = Extract<Request, { kind: "develop" }>;
+
+function developAll(request: DevelopRequest, folder: string, core: typeof develop): Outcome {
+  const { reports, problems } = reportsOf(request, folder, core);
+  const lines = printProblems(problems);
+  const exitCode = lines.length > 0 ? 1 : 0;
+  const stderr = lines.map((line) => `${line}\n`).join("");
+  if (reports.length === 0) return { stdout: "", stderr, exitCode: 1 };
+  if (request.out !== undefined) {
+    const files = reports.map((report) => ({
+      name: `${report.part.name}.json`,
+      text: `${printJson(report)}\n`,
+    }));
+    const sentence = writeFiles(resolve(folder, request.out), request.out, files);
+    if (sentence !== undefined) return { stdout: "", stderr: `${stderr}develop: ${sentence}\n`, exitCode: 1 };
+  }
+  const value = request.parts.length === 1 ? reports[0] : reports;
+  return { stdout: `${printJson(value)}\n`, stderr, exitCode };
+}
+
+/** The good parts' reports, in the order of the command line, and everything wrong with the others. */
+function reportsOf(request: DevelopRequest, folder: string, core: typeof develop) {
+  const tables = loadCatalogue();
+  const problems: Problem[] = [];
+  const shop =
+    request.shop === undefined
+      ? undefined
+      : readShopFile({ file: resolve(folder, request.shop), path: request.shop }, tables);
+  problems.push(...(shop?.problems ?? []), ...sameNames(request.parts));
+  const twice = new Set(sameNames(request.parts).map(({ path }) => path));
+  const reports: Report[] = [];
+  for (const path of request.parts) {
+    const { part, problems: bad, locate } = readPartFile({ file: resolve(folder, path), path }, tables);
+    problems.push(...bad);
+    if (!part || twice.has(path)) continue;
+    const context = { catalogue: tables.catalogue, ...(shop?.value && { shop: shop.value }) };
+    const developed = core(part, context);
+    if (developed.kind === "report") reports.push(developed.report);
+    else problems.push(...refusalProblems(developed.issues, { path, locate }));
+  }
+  // Without the shop that was asked for, a report would be silent about its machines.
+  return { reports: shop && !shop.value ? [] : reports, problems: sortProblems(problems) };
+}

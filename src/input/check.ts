@@ -1,0 +1,83 @@
+import * as z from "zod/mini";
+import { complaint } from "./complaint.ts";
+import type { Tables } from "./context.ts";
+import { alternativesOf, itemOf, shapeOf, type Schema } from "./introspect.ts";
+import { pathKey, toPlain, type FieldProblem } from "./plainTree.ts";
+import type { FieldPath } from "./problem.ts";
+import { find, type Tree } from "./tree.ts";
+import type { Units } from "./units.ts";
+
+/** A schema that can be run, with what comes out of it. */
+export type Runnable<T> = Schema & {
+  safeParse(
+    data: unknown,
+  ): { success: true; data: T } | { success: false; error: { issues: z.core.$ZodIssue[] } };
+};
+
+export interface Checked<T> {
+  /** Present where there are no problems. */
+  readonly value: T | undefined;
+  readonly problems: readonly FieldProblem[];
+}
+
+/** Converts a tree to mm and degrees, runs its schema, and tells everything that is wrong with it in one go. */
+export function check<T>(schema: Runnable<T>, tree: Tree, tables: Tables): Checked<T> {
+  const units = unitsOf(tree);
+  const { plain, problems: found, apart, settled } = toPlain(schema, tree, tables, units);
+  const parsed = schema.safeParse(plain);
+  if (parsed.success && found.length === 0) return { value: parsed.data, problems: [] };
+  const problems = [...found];
+  const told = new Set(settled);
+  for (const run of [{ schema, plain, path: [] }, ...apart]) {
+    for (const issue of issuesOf(run.schema, run.plain)) {
+      const inner = issue.path.filter((step) => typeof step !== "symbol");
+      const path = [...run.path, ...inner];
+      if (isSettled(told, path)) continue;
+      told.add(pathKey(path));
+      const said = complaint(issue, schemaAt(run.schema, run.plain, inner), find(tree, path), units);
+      if (said) problems.push({ path, ...said });
+    }
+  }
+  // Not reached as far as is known: but a file must never be passed over in silence.
+  if (problems.length === 0)
+    problems.push({ path: [], problem: "it does not fit", remedy: "compare it with another" });
+  return { value: undefined, problems };
+}
+
+function issuesOf(schema: Schema, plain: unknown): readonly z.core.$ZodIssue[] {
+  return z.safeParse(schema, plain).error?.issues ?? [];
+}
+
+/** How the file says its numbers are read; undefined where it does not say, or not in a way that is known. */
+function unitsOf(tree: Tree): Units | undefined {
+  const units = find(tree, ["units"]);
+  return units?.kind === "scalar" && (units.value === "mm" || units.value === "in") ? units.value : undefined;
+}
+
+/** Has something been said about this field already, or about a group around it? */
+function isSettled(settled: ReadonlySet<string>, path: FieldPath): boolean {
+  return path.some((_, i) => settled.has(pathKey(path.slice(0, i)))) || settled.has(pathKey(path));
+}
+
+/** The schema of one field, following the groups that were chosen. */
+function schemaAt(schema: Schema, plain: unknown, path: FieldPath): Schema {
+  let here = schema;
+  let value = plain;
+  for (const step of path) {
+    const inner = typeof step === "number" ? itemOf(here, step) : shapeOf(chosen(here, value))?.[step];
+    if (!inner) return here;
+    here = inner;
+    value = isRecord(value) ? value[step] : undefined;
+  }
+  return chosen(here, value);
+}
+
+/** Of several alternative groups the one that the value's word names. */
+function chosen(schema: Schema, value: unknown): Schema {
+  const alternatives = alternativesOf(schema);
+  const word = alternatives && isRecord(value) ? value[alternatives.key] : undefined;
+  return (typeof word === "string" ? alternatives?.options.get(word) : undefined) ?? schema;
+}
+
+const isRecord = (value: unknown): value is Record<string | number, unknown> =>
+  typeof value === "object" && value !== null;

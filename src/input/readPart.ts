@@ -1,0 +1,30 @@
+import { Part } from "../shapes/registry.ts";
+import type { FileContext } from "./context.ts";
+import { readDocument, type DocumentReading } from "./document.ts";
+import { partName } from "./partName.ts";
+import { fileProblem, sortProblems, type Locate, type Problem } from "./problem.ts";
+
+/** A part as read, in mm and degrees, with its name. */
+export type NamedPart = Part & { readonly name: string };
+
+export interface PartReading {
+  /** Present where there are no problems. */
+  readonly part: NamedPart | undefined;
+  readonly problems: readonly Problem[];
+  readonly locate: Locate;
+}
+
+/** Reads the text of one part file. */
+export function readPart(text: string, file: FileContext): PartReading {
+  const { value, problems, locate }: DocumentReading<Part> = readDocument(
+    { schema: Part, begins: "shape: right-cone" },
+    text,
+    file,
+  );
+  const name = partName(file.path);
+  if (name.kind === "unreadable") {
+    const bad = fileProblem(file.path, name.problem, name.remedy);
+    return { part: undefined, problems: sortProblems([bad, ...problems]), locate };
+  }
+  return { part: value && { ...value, name: name.value }, problems, locate };
+}

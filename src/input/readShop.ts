@@ -1,0 +1,30 @@
+import { Shop } from "../forming/machine.ts";
+import type { FileContext } from "./context.ts";
+import { readDocument, type DocumentReading } from "./document.ts";
+import type { FieldProblem } from "./plainTree.ts";
+import { shown } from "./reading.ts";
+
+export type ShopReading = DocumentReading<Shop>;
+
+/** Reads the text of a shop file: its machines and stock plates, in its own units. */
+export function readShop(text: string, file: FileContext): ShopReading {
+  return readDocument({ schema: Shop, begins: "name: Our shop", rules }, text, file);
+}
+
+/** Answers are given by a machine's name, so no two machines may share one. */
+function rules({ machines }: Shop): FieldProblem[] {
+  const seen = new Map<string, number>();
+  return machines.flatMap(({ name }, i) => {
+    const key = name.toLowerCase();
+    const before = seen.get(key);
+    if (before === undefined) seen.set(key, i);
+    if (before === undefined) return [];
+    return [
+      {
+        path: ["machines", i, "name"],
+        problem: `${shown(name)} is the name of machine ${before + 1} too`,
+        remedy: "give each machine a name of its own",
+      },
+    ];
+  });
+}
