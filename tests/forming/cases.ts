@@ -74,9 +74,16 @@ export function coneCase(cone: RightCone, more: Partial<FormingCase> = {}): Form
 /** A reducer 900 to 400 over 700 in 6 mm, which the rolls below take with nothing to remark. */
 export const reducer: RightCone = { largeRadiusMm: 450, smallRadiusMm: 200, heightMm: 700, thicknessMm: 6 };
 
+/** The case without the numbers that only a right cone has. */
+function coneless(item: FormingCase): FormingCase {
+  const rest = { ...item };
+  delete (rest as { cone?: unknown }).cone;
+  return rest;
+}
+
 /** A square-to-round: folded, with flats, so nothing for a roll. */
 export const hood: FormingCase = {
-  ...coneCase(reducer),
+  ...coneless(coneCase(reducer)),
   shape: "square-to-round",
   usualRoute: "brake",
   tightestRadiusMm: null,
@@ -86,7 +93,6 @@ export const hood: FormingCase = {
     { lengthMm: 740, bendRad: 0.1, wideSpacingMm: 52 },
   ],
 };
-delete (hood as { cone?: unknown }).cone;
 
 /** A roll that gives every number the checks ask for. */
 export const roll = (more: Partial<PlateRoll> = {}): PlateRoll => ({
@@ -159,9 +165,9 @@ export const anyCone = fc
 const anyEccentric = fc
   .record({ item: anyCone, spread: length(0, 1), tight: length(0.2, 1) })
   .map(({ item, spread, tight }): FormingCase => {
-    const { cone, ...rest } = item;
+    const { cone } = item;
     return {
-      ...rest,
+      ...coneless(item),
       shape: "eccentric-cone",
       slantMm: { longest: item.slantMm.longest * (1 + spread), shortest: item.slantMm.shortest },
       tightestRadiusMm: {
@@ -183,16 +189,13 @@ const anyHood = fc
       { maxLength: 20 },
     ),
   })
-  .map(({ item, lines }): FormingCase => {
-    const { cone: _, ...rest } = item;
-    return {
-      ...rest,
-      shape: "square-to-round",
-      usualRoute: "brake",
-      tightestRadiusMm: null,
-      bendLines: lines,
-    };
-  });
+  .map(({ item, lines }): FormingCase => ({
+    ...coneless(item),
+    shape: "square-to-round",
+    usualRoute: "brake",
+    tightestRadiusMm: null,
+    bendLines: lines,
+  }));
 
 export const anyCase = fc.oneof(anyCone, anyEccentric, anyHood);
 
@@ -230,9 +233,12 @@ export const anyBrake = fc
   })
   .map((record) => PressBrake.parse(present(record)));
 
-const anyStock = fc
-  .record({ material: fc.constantFrom("s235", "304"), thickness, length: size, width: size })
-  .map((record) => record);
+const anyStock = fc.record({
+  material: fc.constantFrom("s235", "304"),
+  thickness: fc.oneof(fc.constant(6), thickness),
+  length: size,
+  width: size,
+});
 
 export const anyShop = fc
   .record({

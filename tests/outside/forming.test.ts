@@ -81,8 +81,8 @@ it.each([
     printed: 6.684982,
     digits: 6,
   },
-])("strain of a $name, t $thicknessMm, is $printed %", ({ name: _, printed, digits, ...forming }) => {
-  expect(formingStrainPct(forming)).toBeCloseTo(printed, digits);
+])("strain of a $name, t $thicknessMm, is $printed %", ({ name, printed, digits, ...forming }) => {
+  expect(formingStrainPct(forming), name).toBeCloseTo(printed, digits);
 });
 
 it("puts the 5 % at ten thicknesses, and follows the radius square to the element of a cone", () => {
@@ -147,8 +147,8 @@ it.each([
     newtons: (17.97 * 8896.443) / 0.3048,
     within: 500,
   },
-])("force of an air bend: $name", ({ name: _, newtons, within, ...bend }) => {
-  expect(Math.abs(airBendForceN(bend) - newtons)).toBeLessThanOrEqual(within);
+])("force of an air bend: $name", ({ name, newtons, within, ...bend }) => {
+  expect(Math.abs(airBendForceN(bend) - newtons), name).toBeLessThanOrEqual(within);
 });
 
 // EN 10025-2 Table 7 and Rm for 3 to 100 mm (a reproduction), ASTM A36 (two reproductions).

@@ -1,0 +1,345 @@
+import { describe, expect, it } from "vitest";
+import type { FormingCase } from "../../src/forming/case.ts";
+import { formingOf } from "../../src/forming/forming.ts";
+import type { Machine, PlateRoll, PressBrake, Shop } from "../../src/forming/machine.ts";
+import {
+  aluminium,
+  brake,
+  coneCase,
+  hood,
+  reducer,
+  type RightCone,
+  roll,
+  s355,
+  shop,
+  stainless,
+} from "./cases.ts";
+
+/** Slant 743.303 mm, half angle 19.654°. */
+const item = coneCase(reducer);
+const pipe = coneCase({ ...reducer, smallRadiusMm: 450 });
+const spike = coneCase({ ...reducer, smallRadiusMm: 0 });
+const lean = Math.atan2(250, 700);
+
+function ask(id: string, part: FormingCase, machine: Machine, more: Partial<Shop> = {}) {
+  const forming = formingOf(part, shop([machine], more));
+  return forming.checks.find((check) => check.id === id);
+}
+const onRoll = (
+  id: string,
+  part: FormingCase,
+  more: Partial<PlateRoll> = {},
+  drop: (keyof PlateRoll)[] = [],
+) => {
+  const machine = roll(more);
+  for (const key of drop) Reflect.deleteProperty(machine, key);
+  return ask(id, part, machine);
+};
+const onBrake = (id: string, part: FormingCase, more: Partial<PressBrake> = {}) => ask(id, part, brake(more));
+const cone = (more: Partial<RightCone>, rest: Partial<FormingCase> = {}) =>
+  coneCase({ ...reducer, ...more }, rest);
+
+describe("capacity", () => {
+  it("goes up to 80 % of the half rule, goes with care to the whole of it, and no further", () => {
+    // ½ T·W = 10 000 mm², slant 743.303 mm.
+    const verdict = (share: number) =>
+      onRoll("capacity", cone({ thicknessMm: (share * 10_000) / item.slantMm.longest }))!.verdict;
+    expect([0.5, 0.799, 0.801, 0.999, 1.001].map(verdict)).toEqual([
+      "pass",
+      "pass",
+      "caution",
+      "caution",
+      "fail",
+    ]);
+  });
+
+  it("has the maker's cone rating replace the half rule, thickness and all", () => {
+    const own = { coneRating: { thickness: 5, slant: 1500 } };
+    expect(onRoll("capacity", item, own)).toMatchObject({ limit: 7500, verdict: "pass" });
+    expect(onRoll("thickness", item, own)).toMatchObject({ limit: 5, verdict: "fail" });
+    expect(onRoll("thickness", item)).toMatchObject({ limit: 10, verdict: "pass" });
+  });
+
+  it("lowers the rating for stronger plate by the root of the mean strengths, and never raises it", () => {
+    const limit = (more: Partial<FormingCase>) => onRoll("thickness", { ...item, ...more })!.limit!;
+    expect(limit({ material: s355 })).toBeCloseTo(10 * Math.sqrt((250 + 400) / (355 + 470)), 9);
+    // Stainless: its nominal yield of 210 is below the rated 250, and still it takes the roll more.
+    expect(limit({ material: stainless })).toBeCloseTo(10 * Math.sqrt(650 / 730), 9);
+    expect(limit({ material: aluminium })).toBe(10);
+  });
+
+  it("takes the certificate's yield against the rated yield, and is wary of plate that hardens", () => {
+    const certified = { certificateYieldMPa: 360 };
+    expect(onRoll("thickness", { ...item, ...certified })!.limit).toBeCloseTo(10 * Math.sqrt(250 / 360), 9);
+    const hardens = { material: stainless, certificateYieldMPa: 250 };
+    const own = { coneRating: { thickness: 10, slant: (6 * item.slantMm.longest) / 10 / 0.97 } };
+    const check = onRoll("capacity", { ...item, ...hardens }, own)!;
+    expect(check.margin).toBeCloseTo(0.03, 9);
+    expect(check.verdict).toBe("caution");
+    const mild = { coneRating: { thickness: 10, slant: 800 } };
+    expect(onRoll("capacity", { ...item, ...hardens }, mild)!.verdict).toBe("pass");
+  });
+
+  it("rates a pipe as a cylinder: neither half rule, stop nor trim", () => {
+    expect(onRoll("capacity", pipe)).toMatchObject({ value: 6, limit: 10, unit: "mm", verdict: "pass" });
+    const checks = formingOf(pipe, shop([roll()])).machines[0]!.checks.map(({ id }) => id);
+    for (const id of [
+      "cone-attachment",
+      "thickness",
+      "pinch-trim",
+      "room-beyond-stop",
+      "travel-ratio",
+      "half-angle",
+    ])
+      expect(checks).not.toContain(id);
+    expect(onRoll("capacity", { ...pipe, pieces: 2 })!.limit).toBe(10);
+  });
+});
+
+describe("width and grip", () => {
+  it("takes the stop's least reach off the working width, but not for a pipe", () => {
+    const stop = {
+      workingWidth: 780,
+      coneAttachment: { range: [50, 300] as [number, number], clearRoom: 400 },
+    };
+    expect(onRoll("working-width", item, stop)).toMatchObject({ limit: 730, verdict: "fail" });
+    expect(onRoll("working-width", pipe, stop)).toMatchObject({ limit: 780, verdict: "pass" });
+    const early = { workingWidth: 780, coneAttachment: { range: [-40, 300] as [number, number] } };
+    expect(onRoll("working-width", item, early)).toMatchObject({ limit: 780, verdict: "pass" });
+  });
+
+  it.each([
+    { width: 1600, trim: undefined, limit: 800, verdict: "pass" },
+    { width: 1200, trim: true, limit: 1200, verdict: "pass" },
+    { width: 1200, trim: undefined, limit: 600, verdict: "caution" },
+    { width: 1200, trim: false, limit: 600, verdict: "fail" },
+  ])("pinch trim $trim on $width mm of rolls: $verdict", ({ width, trim, limit, verdict }) => {
+    const more = { workingWidth: width, ...(trim !== undefined && { pinchTrim: trim }) };
+    const check = onRoll("pinch-trim", item, more, trim === undefined ? ["pinchTrim"] : []);
+    expect(check).toMatchObject({ limit, verdict });
+  });
+
+  it("does not ask a pyramid for pinch trim", () => {
+    expect(onRoll("pinch-trim", item, { arrangement: "pyramid" })).toBeUndefined();
+  });
+
+  it("refuses a cone without a stop, and asks nothing of the room beyond it", () => {
+    expect(onRoll("cone-attachment", item, {}, ["coneAttachment"])!.verdict).toBe("fail");
+    expect(onRoll("room-beyond-stop", item, {}, ["coneAttachment"])).toBeUndefined();
+  });
+});
+
+describe("the small end", () => {
+  it("must let the top roll through along the wall", () => {
+    const inside = 400 - 6 / Math.cos(lean);
+    const need = (top: number) => ({ rolls: { topDiameter: top, bendingDiameter: 180 } });
+    expect(onRoll("small-end", item, need(inside * Math.cos(lean) - 0.1))!.verdict).toBe("pass");
+    expect(onRoll("small-end", item, need(inside * Math.cos(lean) + 0.1))!.verdict).toBe("fail");
+    expect(onRoll("small-end", item)!.limit).toBeCloseTo(200 / Math.cos(lean), 9);
+  });
+
+  it("of a piece need only be curved more gently than the top roll, and is not closed on it", () => {
+    const big = { rolls: { topDiameter: 410, bendingDiameter: 180 } };
+    expect(onRoll("small-end", item, big)!.verdict).toBe("fail");
+    const half = { ...item, pieces: 2 };
+    const check = onRoll("small-end", half, big)!;
+    expect(check).toMatchObject({ limit: 410, verdict: "pass" });
+    expect(check.value).toBeCloseTo(400 / Math.cos(lean) - 6, 9);
+    expect(onRoll("smallest-closed", half, { smallestDiameter: 1000 })).toBeUndefined();
+    const bigger = { rolls: { topDiameter: 420, bendingDiameter: 180 } };
+    expect(onRoll("small-end", half, bigger)!.verdict).toBe("fail");
+  });
+
+  it("must be no smaller than the machine closes, and unknown is to be found out, not guessed", () => {
+    expect(onRoll("smallest-closed", item, { smallestDiameter: 395 })!.verdict).toBe("fail");
+    expect(onRoll("smallest-closed", item, { smallestDiameter: 390 })!.verdict).toBe("pass");
+    const unknown = onRoll("smallest-closed", item, {}, ["smallestDiameter"])!;
+    expect(unknown).toMatchObject({ limit: null, margin: null, verdict: "caution" });
+    expect(unknown.advice).toContain("393.6 mm");
+  });
+
+  it("has a bend that the machine makes: stated, proved by what it closes, or unknown", () => {
+    const radius = 200 / Math.cos(lean);
+    expect(onRoll("bend-radius", item, { smallestRadius: 213 })).toMatchObject({
+      limit: 213,
+      verdict: "fail",
+    });
+    expect(onRoll("bend-radius", item)!.value).toBeCloseTo(radius, 9);
+    expect(onRoll("bend-radius", item, { smallestDiameter: 300 }, ["smallestRadius"])).toMatchObject({
+      limit: 153,
+      verdict: "pass",
+    });
+    expect(onRoll("bend-radius", item, { smallestDiameter: 430 }, ["smallestRadius"])).toMatchObject({
+      limit: 218,
+      verdict: "caution",
+    });
+    expect(onRoll("bend-radius", item, {}, ["smallestRadius", "smallestDiameter"])).toMatchObject({
+      limit: null,
+      verdict: "caution",
+    });
+  });
+
+  it("reaches its diameter times the sine of the lean past the stop", () => {
+    const reach = 400 * Math.sin(lean);
+    const room = (clearRoom: number) => ({ coneAttachment: { clearRoom } });
+    expect(onRoll("room-beyond-stop", item, room(reach + 0.1))!.verdict).toBe("pass");
+    expect(onRoll("room-beyond-stop", item, room(reach - 0.1))!.verdict).toBe("fail");
+    expect(onRoll("room-beyond-stop", item)!.value).toBeCloseTo(reach, 9);
+    expect(onRoll("room-beyond-stop", { ...item, pieces: 2 })!.value).toBeCloseTo(reach, 9);
+    expect(onRoll("room-beyond-stop", { ...item, pieces: 4 })!.value).toBeCloseTo(reach / 2, 9);
+    expect(onRoll("room-beyond-stop", item, { coneAttachment: {} })).toMatchObject({
+      limit: null,
+      verdict: "caution",
+    });
+  });
+
+  it("that is a point goes on no roll, says what would, and goes on the brake", () => {
+    const forming = formingOf(spike, shop([roll(), brake()]));
+    expect(forming).toMatchObject({ route: "brake", machine: "Brake" });
+    const smallEnd = forming.machines[0]!.checks.find(({ id }) => id === "small-end")!;
+    expect(smallEnd).toMatchObject({ value: 0, verdict: "fail" });
+    const least = 200 / Math.cos(spike.leanRad);
+    expect(smallEnd.advice).toContain("capped, or formed on the press brake");
+    expect(smallEnd.advice).toContain(`at least ${least.toFixed(1)} mm inside`);
+    expect(formingOf({ ...spike, pieces: 3 }, shop([roll()])).machine).toBeNull();
+    expect(formingOf(spike).checks.find(({ id }) => id === "travel-ratio")).toMatchObject({
+      value: null,
+      verdict: "caution",
+    });
+  });
+});
+
+describe("what the part itself asks", () => {
+  it("cautions above a travel ratio of 2.5", () => {
+    expect(onRoll("travel-ratio", cone({ smallRadiusMm: 180 }))).toMatchObject({
+      value: 2.5,
+      verdict: "pass",
+    });
+    expect(onRoll("travel-ratio", cone({ smallRadiusMm: 179 }))!.verdict).toBe("caution");
+  });
+
+  it("cautions where the flat blank is already 65 % closed, and where the wall leans unevenly", () => {
+    const of = (halfAngleDeg: number) =>
+      onRoll("half-angle", cone({ heightMm: 250 / Math.tan((halfAngleDeg * Math.PI) / 180) }))!;
+    expect(of(40.5).verdict).toBe("pass");
+    expect(of(40.6).verdict).toBe("caution");
+    expect(of(40.6).advice).toContain("65 %");
+    const eccentric = { ...hood, shape: "eccentric-cone", tightestRadiusMm: item.tightestRadiusMm };
+    expect(onRoll("half-angle", eccentric)).toMatchObject({ limit: null, verdict: "caution" });
+  });
+
+  it("cautions above 5 % of strain at the tightest place, and wherever there is a point", () => {
+    const strain = (part: FormingCase) => formingOf(part).checks.find(({ id }) => id === "strain")!;
+    expect(strain(item).value).toBeCloseTo((50 * 6 * Math.cos(lean)) / 200, 9);
+    expect(strain(cone({ thicknessMm: 21.2 })).verdict).toBe("pass");
+    expect(strain(cone({ thicknessMm: 21.3 })).verdict).toBe("caution");
+    expect(strain(spike)).toMatchObject({ value: null, verdict: "caution" });
+    // Radius 10 t = 60 at 60/tan(half angle) from the point.
+    const near = 60 / Math.tan(spike.cone!.halfAngleRad);
+    expect(strain(spike).advice).toContain(`${Number(near.toFixed(1))} mm`);
+    expect(strain(hood)).toMatchObject({ value: null, verdict: "pass" });
+  });
+
+  it("lifts by hand what the shop's rule allows, 25 kg where it has none", () => {
+    const weighing = (massKg: number) => ({ ...item, blanks: [{ lengthMm: 10, widthMm: 10, massKg }] });
+    const verdict = (massKg: number, handLiftKg?: number) =>
+      ask("handling", weighing(massKg), roll(), handLiftKg === undefined ? {} : { handLiftKg })!.verdict;
+    expect([verdict(25), verdict(26), verdict(30, 30), verdict(16, 15)]).toEqual([
+      "pass",
+      "caution",
+      "pass",
+      "caution",
+    ]);
+  });
+});
+
+describe("stock plate", () => {
+  const blank = (lengthMm: number, widthMm: number) => ({ lengthMm, widthMm, massKg: 10 });
+  const of = (blanks: FormingCase["blanks"], stock: Shop["stock"], more: Partial<FormingCase> = {}) =>
+    ask("stock-plate", { ...item, ...more, blanks }, roll(), stock ? { stock } : {});
+  const plate = (length: number, width: number, thickness = 6, material = "s235") => ({
+    material,
+    thickness,
+    length,
+    width,
+  });
+
+  it("holds each blank either way round, on the plate that suits it best", () => {
+    expect(of([blank(1400, 2900)], [plate(3000, 1500)])!.verdict).toBe("pass");
+    expect(of([blank(1600, 2900)], [plate(3000, 1500)])).toMatchObject({
+      value: 1600,
+      limit: 1500,
+      verdict: "fail",
+    });
+    expect(of([blank(1600, 2900)], [plate(3000, 1500), plate(6000, 2000)])!.verdict).toBe("pass");
+    expect(of([blank(500, 500), blank(3100, 100)], [plate(3000, 1500)])).toMatchObject({
+      value: 3100,
+      limit: 3000,
+      verdict: "fail",
+    });
+  });
+
+  it("counts only plate of the material, by id or name, and of the thickness", () => {
+    const small = [blank(100, 100)];
+    for (const other of [plate(3000, 1500, 5), plate(3000, 1500, 6, "304")])
+      expect(of(small, [other])).toMatchObject({ limit: null, verdict: "caution" });
+    expect(of(small, [plate(3000, 1500, 6, "S235")])!.verdict).toBe("pass");
+    expect(of(small, [plate(3000, 1500, 6.005)])!.verdict).toBe("pass");
+  });
+
+  it("is not asked where the shop lists none", () => {
+    expect(of([blank(100, 100)], [])).toBeUndefined();
+    expect(of([blank(100, 100)], undefined)).toBeUndefined();
+  });
+});
+
+describe("the brake", () => {
+  it("must be as long as the longest line: a bend line, or an element of a cone", () => {
+    expect(onBrake("brake-bed", hood, { bedLength: 760 })).toMatchObject({ value: 760, verdict: "pass" });
+    expect(onBrake("brake-bed", hood, { bedLength: 759 })!.verdict).toBe("fail");
+    expect(onBrake("brake-bed", item)!.value).toBeCloseTo(743.303, 3);
+  });
+
+  it("bends over the narrowest die that opens 8 t, above 10 mm 10 t", () => {
+    const die = (thicknessMm: number, dies: number[]) =>
+      onBrake("die-opening", { ...hood, thicknessMm }, { dies, forceKN: 100_000 })!;
+    expect(die(6, [120, 16, 48, 80])).toMatchObject({ value: 48, limit: 48, verdict: "pass" });
+    expect(die(10, [80, 100])).toMatchObject({ value: 80, verdict: "pass" });
+    expect(die(10.1, [80, 100, 120])).toMatchObject({ value: 120, verdict: "pass" });
+    expect(die(6, [16, 40])).toMatchObject({ value: 40, limit: 48, verdict: "fail" });
+  });
+
+  it("takes a wider die where the narrowest asks too much force", () => {
+    // 1.33 × 360 × 760 × 36 / V: 262 kN over 50 mm, 164 kN over 80 mm.
+    const force = (forceKN: number) => ({
+      die: onBrake("die-opening", hood, { forceKN, dies: [50, 80] })!.value,
+      verdict: onBrake("brake-force", hood, { forceKN, dies: [50, 80] })!.verdict,
+    });
+    expect(force(400)).toEqual({ die: 50, verdict: "pass" });
+    expect(force(300)).toEqual({ die: 80, verdict: "pass" });
+    expect(force(180)).toEqual({ die: 80, verdict: "caution" });
+    expect(force(150)).toEqual({ die: 80, verdict: "fail" });
+    expect(onBrake("brake-force", hood)!.value).toBeCloseTo((1.33 * 360 * 760 * 36) / 50 / 1000, 9);
+  });
+
+  it("keeps lines half the die opening apart at the wide end", () => {
+    const spacing = (dies: number[]) => onBrake("bend-spacing", hood, { dies })!;
+    expect(spacing([104])).toMatchObject({ value: 52, limit: 52, verdict: "pass" });
+    expect(spacing([106])).toMatchObject({ limit: 53, verdict: "caution" });
+    const bordersOnly = { ...hood, bendLines: [{ lengthMm: 700, bendRad: 1.5, wideSpacingMm: null }] };
+    expect(onBrake("bend-spacing", bordersOnly)).toBeUndefined();
+    expect(onBrake("bend-lines", bordersOnly)).toBeUndefined();
+  });
+
+  it("counts the lines a cone has room for", () => {
+    expect(onBrake("bend-lines", item, { dies: [50] })).toMatchObject({ value: 113, verdict: "pass" });
+    expect(onBrake("bend-lines", item, { dies: [600] })).toMatchObject({ value: 9, verdict: "caution" });
+  });
+
+  it("asks for depth behind the line only where the shop gives it", () => {
+    expect(onBrake("brake-throat", item)).toBeUndefined();
+    const half = Math.PI * 450;
+    expect(onBrake("brake-throat", item, { throat: half + 1 })!.verdict).toBe("pass");
+    expect(onBrake("brake-throat", item, { throat: half - 1 })!.verdict).toBe("caution");
+  });
+});
