@@ -1,6 +1,6 @@
 import type { RollAsked } from "./asked.ts";
 import type { Check } from "./check.ts";
-import { COMMON_PRACTICE, judge } from "./judge.ts";
+import { COMMON_PRACTICE, judge, state } from "./judge.ts";
 import { isPipe } from "./skin.ts";
 
 /** Above this share of the working width the crown of the rolls no longer lets the small end go free. [-] */
@@ -12,26 +12,33 @@ const CROWN_SHARE = 0.5;
  */
 export function pinchTrim({ item, roll, say }: RollAsked): Check | null {
   if (isPipe(item) || roll.arrangement === "pyramid") return null;
-  const slant = item.slantMm.longest;
+  const value = item.slantMm.longest;
   const half = CROWN_SHARE * roll.workingWidth;
-  const short = slant <= half;
-  const advice = {
-    pass: short
-      ? `The slant takes no more than half the rolls, where their crown usually lets the small end go free: set the pinch parallel.`
-      : `The slant takes more than half the rolls (${say.length(half)}): trim the pinch roll out of parallel so that it grips the large end only.`,
-    caution: `The slant takes more than half the rolls (${say.length(half)}): find out whether the pinch roll can be trimmed out of parallel, and trim it to grip the large end only.`,
-    fail: `The slant takes more than half the rolls (${say.length(half)}) and the pinch roll cannot be trimmed out of parallel: make shorter courses, or use a roll with pinch trim.`,
-  };
-  return judge({
+  const words = {
     id: "pinch-trim",
     title: "Slant that the pinch can let go",
-    value: slant,
-    limit: roll.pinchTrim === true ? roll.workingWidth : half,
-    sense: "at most",
+    value,
+    sense: "at most" as const,
     unit: "mm",
-    beyond: roll.pinchTrim === undefined ? "caution" : "fail",
     basis: COMMON_PRACTICE,
-    rule: "slant ≤ half the working width, or the whole of it where the pinch roll can be trimmed out of parallel",
+    rule: "slant ≤ half the working width, unless the pinch roll can be trimmed out of parallel",
+  };
+  const long = `The slant takes more than half the rolls (${say.length(half)})`;
+  if (value > half && roll.pinchTrim === true)
+    return state({
+      ...words,
+      verdict: "pass",
+      advice: `${long}: trim the pinch roll out of parallel so that it grips the large end only.`,
+    });
+  const advice = {
+    pass: `The slant takes no more than half the rolls, where their crown usually lets the small end go free: set the pinch parallel.`,
+    caution: `${long}: find out whether the pinch roll can be trimmed out of parallel, and trim it to grip the large end only.`,
+    fail: `${long} and the pinch roll cannot be trimmed out of parallel: make shorter courses, or use a roll with pinch trim.`,
+  };
+  return judge({
+    ...words,
+    limit: half,
+    beyond: roll.pinchTrim === undefined ? "caution" : "fail",
     advice: (verdict) => advice[verdict],
   });
 }

@@ -42,6 +42,17 @@ describe("the choice of a machine", () => {
     expect(forming.machines.map(({ verdict }) => verdict)).toEqual(["pass", "fail", "pass"]);
   });
 
+  it("stays on the usual route though the other has less to remark", () => {
+    const near = roll({ rating: { thickness: 5, yieldMPa: 250 } });
+    delete (near as { pinchTrim?: boolean }).pinchTrim;
+    const careful = roll({ workingWidth: 1400, pinchTrim: true, coneAttachment: {} });
+    expect(formingOf(item, shop([brake(), near, careful]))).toMatchObject({ route: "roll", machine: "Roll" });
+    expect(formingOf(item, shop([brake(), careful])).machines.map(({ verdict }) => verdict)).toEqual([
+      "pass",
+      "caution",
+    ]);
+  });
+
   it("prefers fewer cautions, then the shop's own order", () => {
     const blank = roll(named("Numbers missing"));
     delete (blank as { smallestRadius?: number }).smallestRadius;
@@ -65,6 +76,17 @@ describe("the choice of a machine", () => {
     expect(forming).toMatchObject({ route: "roll", machine: null, verdict: "fail" });
     const shown = forming.machines[1]!;
     expect(shown.machine).toBe("Near");
+    // One refusal by far is nearer than two by little.
+    const once = roll({ ...named("Once"), smallestDiameter: 4000 });
+    const twice = roll({
+      ...named("Twice"),
+      rating: { thickness: 5.9, yieldMPa: 250 },
+      smallestDiameter: 394,
+    });
+    const nearest = formingOf(item, shop([twice, once]));
+    expect(nearest.checks.filter(({ verdict }) => verdict === "fail").map(({ id }) => id)).toEqual(
+      nearest.machines[1]!.checks.filter(({ verdict }) => verdict === "fail").map(({ id }) => id),
+    );
     expect(forming.checks.slice(-shown.checks.length)).toEqual(shown.checks);
   });
 

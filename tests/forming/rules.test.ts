@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { FormingCase } from "../../src/forming/case.ts";
 import { formingOf } from "../../src/forming/forming.ts";
+import { nominalTensileMPa } from "../../src/forming/nominalTensile.ts";
 import type { Machine, PlateRoll, PressBrake, Shop } from "../../src/forming/machine.ts";
 import {
   aluminium,
@@ -96,6 +97,21 @@ describe("capacity", () => {
   });
 });
 
+describe("the tensile strength that goes with a rated yield", () => {
+  it("goes on in proportion below the softest grade and at an equal distance above the hardest", () => {
+    expect(nominalTensileMPa(117.5)).toBeCloseTo(180, 9);
+    expect(nominalTensileMPa(460)).toBeCloseTo(575, 9);
+  });
+
+  it("rises without a step", () => {
+    for (let strength = 20; strength < 800; strength++) {
+      const rise = nominalTensileMPa(strength + 1) - nominalTensileMPa(strength);
+      expect(rise).toBeGreaterThan(0);
+      expect(rise).toBeLessThan(3);
+    }
+  });
+});
+
 describe("width and grip", () => {
   it("takes the stop's least reach off the working width, but not for a pipe", () => {
     const stop = {
@@ -110,7 +126,7 @@ describe("width and grip", () => {
 
   it.each([
     { width: 1600, trim: undefined, limit: 800, verdict: "pass" },
-    { width: 1200, trim: true, limit: 1200, verdict: "pass" },
+    { width: 1200, trim: true, limit: null, verdict: "pass" },
     { width: 1200, trim: undefined, limit: 600, verdict: "caution" },
     { width: 1200, trim: false, limit: 600, verdict: "fail" },
   ])("pinch trim $trim on $width mm of rolls: $verdict", ({ width, trim, limit, verdict }) => {
