@@ -16,13 +16,17 @@ function rounded(value: number, decimals: number): string {
 /** A plain number with at most this many decimals. */
 export const number = rounded;
 
-/** Words in the units of the reader: mm to a tenth, inches to a hundredth (to a thousandth below one inch). */
+/** Below these a length is a thickness or a clearance, and is told more closely. */
+const SMALL_MM = 20;
+const SMALL_IN = 1;
+
+/** Words in the units of the reader: mm to a tenth, inches to a hundredth; small ones ten times as close. */
 export function sayIn(units: "mm" | "in"): Say {
   return {
     length(mm) {
-      if (units === "mm") return `${rounded(mm, 1)} mm`;
+      if (units === "mm") return `${rounded(mm, Math.abs(mm) < SMALL_MM ? 2 : 1)} mm`;
       const inches = mm / MM_PER_IN;
-      return `${rounded(inches, Math.abs(inches) < 1 ? 3 : 2)} in`;
+      return `${rounded(inches, Math.abs(inches) < SMALL_IN ? 3 : 2)} in`;
     },
     angle: (rad) => `${rounded((rad * 180) / Math.PI, 1)}°`,
     percent: (share) => `${rounded(100 * share, share < 0.1 ? 1 : 0)} %`,
