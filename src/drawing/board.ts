@@ -28,7 +28,7 @@ const ACROSS: Readonly<Record<StrokeKind, number>> = {
   arrow: 40,
   dimension: 15,
   hidden: 4,
-  centre: 6,
+  centre: 12,
   thin: 2,
 };
 /** A dimension or leader line through lettering that is already there. */

@@ -21,7 +21,9 @@ const WIDTHS: readonly (readonly [number, string])[] = [
   [770, "w—…"],
   [930, "Mm@W%#½¼¾"],
 ];
-const WIDTH = new Map(WIDTHS.flatMap(([w, letters]) => [...letters].map((letter) => [letter, w] as const)));
+const WIDTH = new Map(
+  WIDTHS.flatMap(([w, letters]) => Array.from(letters).map((letter) => [letter, w] as const)),
+);
 const WIDEST = 930;
 
 /** Height of the capitals over the letter size, in the binder's font. [-] */

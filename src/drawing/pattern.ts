@@ -5,12 +5,12 @@ import { dimension, type Units, unitName } from "./format.ts";
 import { closed, type Drawing, line } from "./model.ts";
 import type { Paper } from "./paper.ts";
 import { edgePaths, endsOf, nameAlong } from "./pattern/edges.ts";
-import { marksAlong, rowsOf } from "./pattern/lines.ts";
+import { marksAlong, rowsOf, seenFrom } from "./pattern/lines.ts";
 import { rollingArrow, upArrow } from "./pattern/marks.ts";
 import { dimensionEnd, dimensionLap, dimensionOverall, dimensionSeams } from "./pattern/sizes.ts";
 import { trueLengths } from "./pattern/trueLengths.ts";
 import { numberEnds } from "./pattern/numbers.ts";
-import { centreInWords, dimensionSector, type Sector, sectorOf } from "./pattern/sector.ts";
+import { centreInWords, dimensionSector, drawCentre, type Sector, sectorOf } from "./pattern/sector.ts";
 import { fitSheet } from "./sheet.ts";
 
 /** The centre of the radii is drawn where the sheet need not grow by more than this for it. [-] */
@@ -61,6 +61,7 @@ function drawPattern(
   board.draw(closed("outline", blank.outline), ...blank.lines.map((one) => line("thin", one.from, one.to)));
   const edges = edgePaths(blank);
   const [a, b] = endsOf(edges);
+  if (sector && centreShown) drawCentre(board, sector);
   // What can stand in one place only comes first; numbers and names find room between.
   // The seam of a cone to a point is its radius.
   if (sector?.innerMm !== 0) dimensionSeams(board, edges, units);
@@ -69,8 +70,8 @@ function drawPattern(
   if (sector) dimensionSector(board, sector, { units, centreShown });
   dimensionOverall(board, blank.outline, units);
   if (!sector) trueLengths(board, rows, units);
-  numberEnds(board, marksAlong(rows, "a"));
-  if (b) numberEnds(board, marksAlong(rows, "b"));
+  numberEnds(board, marksAlong(seenFrom(rows, "a")));
+  if (b) numberEnds(board, marksAlong(seenFrom(rows, "b")));
   for (const edge of edges) board.put(edge.name, nameAlong(board, edge, [1.6, 3, 5, -5, -8]));
   upArrow(board, rows, `${b?.name ?? "point"} up`);
   if (report.forming.route === "roll") rollingArrow(board, rows, "through the rolls");

@@ -1,5 +1,6 @@
 import { type Board, createBoard } from "./board.ts";
 import { height, width } from "./box.ts";
+import { firstAngleSign, SIGN_WIDTH } from "./projectionSign.ts";
 import { wrapText } from "./lettering.ts";
 import type { Box, Drawing, LetterSize } from "./model.ts";
 import type { Paper } from "./paper.ts";
@@ -26,6 +27,8 @@ export interface SheetOptions {
   readonly text: SheetText;
   /** A picture is not to scale and says so. */
   readonly toScale?: boolean;
+  /** Show the sign of the projection (ISO 5456-2, first angle) at the foot. */
+  readonly projection?: boolean;
 }
 
 /** Draw at the largest scale at which everything, lettering included, fits the paper; then the lines at the foot. */
@@ -40,25 +43,29 @@ export function fitSheet(options: SheetOptions, draw: (board: Board) => void): D
     const fits = width(content) <= room[0] * scale.unit && height(content) <= room[1] * scale.unit;
     if (!fits && i < scales.length - 1) continue;
     const stated = (options.toScale ?? true) ? scale.text : "not to scale";
-    return finish(board, { paper, text, stated, content });
+    return finish(board, { paper, text, stated, content, sign: options.projection ?? false });
   }
   throw new RangeError(`no scale for ${core.widthMm} × ${core.heightMm} mm`);
 }
 
 function finish(
   board: Board,
-  { paper, text, stated, content }: { paper: Paper; text: SheetText; stated: string; content: Box },
+  what: { paper: Paper; text: SheetText; stated: string; content: Box; sign: boolean },
 ): Drawing {
   const { mm } = board;
+  const { paper, text, stated, content, sign } = what;
   const sheetWidth = Math.max(
     Number.isFinite(paper.widthMm) ? mm(paper.widthMm) : 0,
     width(content) + mm(2 * MARGIN),
   );
   const left = (content.left + content.right - sheetWidth) / 2;
   let y = content.bottom - mm(ABOVE_FOOT);
+  if (sign)
+    board.draw(...firstAngleSign([left + sheetWidth - mm(MARGIN + SIGN_WIDTH / 2), y - mm(2)], board.unit));
   const write = (one: string, size: LetterSize, role: "title" | "note"): void => {
     const cap = paper.capsMm[size];
-    for (const part of wrapText(one, mm(cap), sheetWidth - mm(2 * MARGIN))) {
+    const taken = 2 * MARGIN + (sign ? SIGN_WIDTH : 0);
+    for (const part of wrapText(one, mm(cap), sheetWidth - mm(taken))) {
       const label = board.label(part, [left + mm(MARGIN), y], { role, size, anchor: "start" });
       board.put(part, [{ strokes: [], labels: [label] }]);
       y -= mm(cap * LEADING);

@@ -47,28 +47,33 @@ export function linearDimension(board: Board, what: Linear): Placing[] {
   const across = left2(along);
   const { offsetsMm, elseMm = [] } = what;
   return [...offsetsMm, ...elseMm].flatMap((offset, i) => {
-    const reach =
-      Math.sign(offset) *
-      Math.max(dot2(what.from, across) * Math.sign(offset), dot2(what.to, across) * Math.sign(offset));
-    const level = reach + board.mm(offset);
+    const side = Math.sign(offset);
+    const [near, far] = [dot2(what.from, across), dot2(what.to, across)];
+    // Nought measures on the line between the points itself.
+    const level = side === 0 ? near : side * Math.max(near * side, far * side) + board.mm(offset);
     const onto = (p: Vec2): Vec2 => add2(p, scale2(across, level - dot2(p, across)));
     const [p, q] = [onto(what.from), onto(what.to)];
-    const ways = dimensionLines(board, what, { p, q, side: Math.sign(offset), across });
+    const ways = dimensionLines(board, what, { p, q, side, across });
     return i < offsetsMm.length ? ways : ways.map((way) => ({ ...way, extra: OTHER_SIDE }));
   });
 }
 
 function dimensionLines(
   board: Board,
-  { from, to, text, size = "figure" }: Linear,
+  { from, to, text, size: wanted = "figure" }: Linear,
   { p, q, side, across }: { p: Vec2; q: Vec2; side: number; across: Vec2 },
 ): Placing[] {
   const { unit } = board;
   const dir = unit2(sub2(q, p));
   const long = length2(sub2(q, p)) / unit;
-  const cap = board.paper.capsMm[size];
   const lines = [text.main, ...(text.second === undefined ? [] : [text.second])];
-  const textMm = Math.max(...lines.map((one) => textWidth(one, cap)));
+  const widthAt = (one: "small" | "figure") =>
+    Math.max(...lines.map((text) => textWidth(text, board.paper.capsMm[one])));
+  // Smaller lettering rather than lettering out of its place.
+  const size =
+    wanted === "figure" && widthAt("figure") + 1 > long && widthAt("small") + 1 <= long ? "small" : wanted;
+  const cap = board.paper.capsMm[size];
+  const textMm = widthAt(size);
   const inside = long >= 2 * ARROW_LONG + 1.5;
   const outward = scale2(across, side);
 

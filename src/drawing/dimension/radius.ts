@@ -5,6 +5,9 @@ import { line } from "../model.ts";
 import { slope } from "./angular.ts";
 import { ARROW_LONG, arrowhead } from "./arrow.ts";
 
+/** A figure beyond its arc is liked less, in the board's measure. */
+const BEYOND_EXTRA = 8;
+
 /**
  * Ways to dimension a radius (ISO 129-1): a line from the centre, or from a place short of it, to a point of the arc with its
  * arrowhead there. The figure stands beside the line at each share of its length, then within it, then beyond the arc.
@@ -34,7 +37,10 @@ export function radiusDimension(
         labels: lines.map((text, i) => label(text, on(middle, i === 0 ? side : -side))),
       })),
     );
-    const broken = middles.map((middle): Placing => {
+    // The head keeps clear of the figure.
+    const furthest = run - (ARROW_LONG + 2) * unit - long / 2;
+    const broken = middles.map((wanted): Placing => {
+      const middle = Math.max(Math.min(wanted, furthest), long / 2);
       const [before, after] = [middle - long / 2 - unit, middle + long / 2 + unit];
       const pieces = before > 0 ? [line("dimension", what.start, on(before))] : [];
       return {
@@ -43,6 +49,7 @@ export function radiusDimension(
       };
     });
     const past: Placing = {
+      extra: BEYOND_EXTRA,
       strokes: whole,
       labels: [label(what.text.main, on(run + 1.5 * unit + long / 2))],
     };

@@ -1,33 +1,54 @@
-import type { Blank, MarkingRow, Report, SheetPoint } from "../../report/report.ts";
-import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
-import { distance2 } from "../../geometry/vector.ts";
+import type { Blank, MarkingRow, Report } from "../../report/report.ts";
+import { NO_LENGTH_MM, SAME_POINT_MM } from "../../geometry/tolerance.ts";
+import { add2, distance2, length2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
 
-/** Rows of the marking table that share one point of an end: several lines meet in a corner or at a point. */
+/** Numbered lines that share one point of an end: several meet in a corner or at a point. */
 export interface Mark {
   readonly text: string;
-  readonly at: SheetPoint;
-  /** The other ends of its lines. */
-  readonly from: readonly SheetPoint[];
+  readonly at: Vec2;
+  /** Away from the plate: where the number stands; undefined where lines meet from all sides. */
+  readonly out: Vec2 | undefined;
 }
 
 /** The rows of one blank's marking table. */
 export const rowsOf = (report: Report, blank: Blank): readonly MarkingRow[] =>
   report.hand.rows.filter((row) => row.piece === blank.piece);
 
-/** The numbers along one end, in order; numbers of lines that meet are written once: 4–7. */
-export function marksAlong(rows: readonly MarkingRow[], end: "a" | "b"): Mark[] {
-  const marks: { first: number; last: number; at: SheetPoint; from: SheetPoint[] }[] = [];
-  const other = end === "a" ? "b" : "a";
-  for (const row of rows) {
-    const open = marks.at(-1);
-    if (open && distance2(open.at, row[end]) < SAME_POINT_MM) {
-      open.last = row.number;
-      open.from.push(row[other]);
-    } else marks.push({ first: row.number, last: row.number, at: row[end], from: [row[other]] });
-  }
-  return marks.map(({ first, last, at, from }) => ({
-    text: first === last ? String(first) : `${first}–${last}`,
-    at,
-    from,
-  }));
+/** A numbered line, by its point on the end in question and on the other. */
+interface NumberedLine {
+  readonly number: number;
+  readonly at: Vec2;
+  readonly other: Vec2;
+  /** Where the line has no length in this view: which way is outward. */
+  readonly outward?: Vec2;
 }
+
+/** The numbers along one end, in order; numbers of lines that meet are written once: 4–7. */
+export function marksAlong(lines: readonly NumberedLine[]): Mark[] {
+  const groups: NumberedLine[][] = [];
+  for (const one of lines) {
+    const open = groups.at(-1);
+    if (open?.[0] && distance2(open[0].at, one.at) < SAME_POINT_MM) open.push(one);
+    else groups.push([one]);
+  }
+  return groups.map((group) => {
+    const [first, last] = [group[0] as NumberedLine, group.at(-1) as NumberedLine];
+    const text = first === last ? String(first.number) : `${first.number}–${last.number}`;
+    return { text, at: first.at, out: meanOutward(group) };
+  });
+}
+
+/** The mean direction of the lines that end here, away from their other ends. */
+function meanOutward(group: readonly NumberedLine[]): Vec2 | undefined {
+  let sum: Vec2 = [0, 0];
+  for (const { at, other, outward } of group) {
+    const run = sub2(at, other);
+    if (outward) sum = add2(sum, outward);
+    else if (length2(run) > NO_LENGTH_MM) sum = add2(sum, unit2(run));
+  }
+  return length2(sum) > NO_LENGTH_MM ? unit2(sum) : undefined;
+}
+
+/** The rows of a blank as lines seen from one end. */
+export const seenFrom = (rows: readonly MarkingRow[], end: "a" | "b"): NumberedLine[] =>
+  rows.map((row) => ({ number: row.number, at: row[end], other: row[end === "a" ? "b" : "a"] }));

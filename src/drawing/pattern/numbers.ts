@@ -1,13 +1,12 @@
-import { add2, distance2, left2, scale2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
-import { NO_LENGTH_MM } from "../../geometry/tolerance.ts";
+import { add2, distance2, left2, scale2, sub2, type Vec2 } from "../../geometry/vector.ts";
 import type { Board } from "../board.ts";
 import { textWidth } from "../lettering.ts";
 import type { Mark } from "./lines.ts";
 
 /** From the edge to the number. [mm of paper] */
 const CLEAR = 1.2;
-/** A number may stand a little to one side of its line. [mm of paper] */
-const SIDEWAYS = 2.2;
+/** A number may stand to one side of its line, clear of an extension line in its place. [mm of paper] */
+const SIDEWAYS = 0.8;
 const STEPS = [CLEAR, CLEAR + 2, CLEAR + 4];
 
 /** Numbers at the ends of the lines, outside the edge; every second, third … where they stand too close. */
@@ -18,9 +17,10 @@ export function numberEnds(board: Board, marks: readonly Mark[]): void {
     // The last is always there, so the one before it gives way.
     const skipped = i % every !== 0 || (i > marks.length - 1 - every && !last && i > 0);
     if (!last && skipped) continue;
-    const out = outward(mark);
+    const { out } = mark;
     if (!out) continue;
-    const aside = scale2(left2(out), board.mm(SIDEWAYS));
+    const half = textWidth(mark.text, board.paper.capsMm.small) / 2;
+    const aside = scale2(left2(out), board.mm(half + SIDEWAYS));
     const places = STEPS.flatMap((step) => {
       const at = placeOf(board, { mark, out, step });
       return [at, add2(at, aside), sub2(at, aside)];
@@ -35,14 +35,6 @@ export function numberEnds(board: Board, marks: readonly Mark[]): void {
   }
 }
 
-/** Away from the blank: the mean direction of the lines that end here. */
-function outward(mark: Mark): Vec2 | undefined {
-  const runs = mark.from.map((p) => sub2(mark.at, p)).filter((run) => Math.hypot(...run) > NO_LENGTH_MM);
-  if (runs.length === 0) return undefined;
-  const sum = runs.map(unit2).reduce((a, b) => add2(a, b), [0, 0]);
-  return Math.hypot(...sum) > NO_LENGTH_MM ? unit2(sum) : undefined;
-}
-
 /** Middle of the number, so far out that its box just clears the edge in this direction. */
 function placeOf(board: Board, { mark, out, step }: { mark: Mark; out: Vec2; step: number }): Vec2 {
   const cap = board.paper.capsMm.small;
@@ -54,7 +46,7 @@ function placeOf(board: Board, { mark, out, step }: { mark: Mark; out: Vec2; ste
 function stride(board: Board, marks: readonly Mark[]): number {
   const cap = board.paper.capsMm.small;
   const needed = board.mm(Math.max(...marks.map((mark) => textWidth(mark.text, cap)), 0) + 1);
-  const places = marks.map((mark) => placeOf(board, { mark, out: outward(mark) ?? [0, 0], step: CLEAR }));
+  const places = marks.map((mark) => placeOf(board, { mark, out: mark.out ?? [0, 0], step: CLEAR }));
   for (let every = 1; every < marks.length; every++) {
     const shown = places.filter((_, i) => i % every === 0);
     if (shown.every((p, i) => i === 0 || distance2(p, shown[i - 1] as Vec2) >= needed * 0.9)) return every;

@@ -67,7 +67,19 @@ const SHARES = [0.5, 0.4, 0.6, 0.3, 0.7];
 /** A radius line that only points to its centre is at least this long. [mm of paper] */
 const STUB = 7;
 
-/** The two radii, the sector's angle and the centre they are swung from. */
+/** The centre, and the seams carried on to it: the extension lines of the sector's angle. */
+export function drawCentre(board: Board, { centre, innerMm, bearings }: Sector): void {
+  const arm = board.mm(4);
+  board.draw(
+    line("centre", add2(centre, [-arm, 0]), add2(centre, [arm, 0])),
+    line("centre", add2(centre, [0, -arm]), add2(centre, [0, arm])),
+  );
+  if (innerMm <= board.mm(2)) return;
+  for (const one of [bearings[0] as number, bearings.at(-1) as number])
+    board.draw(line("dimension", centre, add2(centre, scale2(direction(one), innerMm - board.mm(1)))));
+}
+
+/** The sector's angle and its two radii. */
 export function dimensionSector(
   board: Board,
   sector: Sector,
@@ -75,14 +87,7 @@ export function dimensionSector(
 ): void {
   const { centre, outerMm, innerMm, bearings } = sector;
   const { units, centreShown } = options;
-  if (centreShown) {
-    const arm = board.mm(4);
-    board.draw(
-      line("centre", add2(centre, [-arm, 0]), add2(centre, [arm, 0])),
-      line("centre", add2(centre, [0, -arm]), add2(centre, [0, arm])),
-    );
-    dimensionAngle(board, sector);
-  }
+  if (centreShown) dimensionAngle(board, sector);
   const ways = between(bearings);
   const radius = (mm: number, angles: readonly number[]): Placing[] => {
     const text = board.length(mm, units, "R ");
@@ -124,11 +129,9 @@ function dimensionAngle(board: Board, { centre, outerMm, innerMm, bearings }: Se
   const [first, last] = [bearings[0] as number, bearings.at(-1) as number];
   const [fromRad, toRad] = [Math.min(first, last), Math.max(first, last)];
   const text = angleText(degrees(toRad - fromRad));
-  // The seams carried on to the centre are the angle's extension lines.
-  for (const one of [fromRad, toRad])
-    if (innerMm > board.mm(2))
-      board.draw(line("dimension", centre, add2(centre, scale2(direction(one), innerMm - board.mm(1)))));
-  const hole = [0.55, 0.4, 0.75].map((share) => share * innerMm).filter((radius) => radius > board.mm(7));
+  const hole = [0.5, 0.4, 0.3, 0.6, 0.75]
+    .map((share) => share * innerMm)
+    .filter((radius) => radius > board.mm(7));
   const body = [0.3, 0.4, 0.5, 0.6].map((share) => innerMm + share * (outerMm - innerMm));
   const radii = [...hole, ...body];
   board.put("sector angle", angularDimension(board, { centre, fromRad, toRad, radii, text }));

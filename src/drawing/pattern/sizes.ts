@@ -80,8 +80,12 @@ export function dimensionOverall(board: Board, outline: readonly Vec2[], units: 
   const at = (pick: (p: Vec2) => number): Vec2 =>
     outline.reduce((best, p) => (pick(p) > pick(best) ? p : best));
   const drawn = board.extent();
-  // Outside all other dimensions, and clear of the numbers still to come.
-  const beyond = (gap: number) => [0, 4, 8, 12].map((step) => gap / board.unit + OVERALL_CLEAR + step);
+  // Clear of the numbers still to come, and as close as the other dimensions allow.
+  const beyond = (own: number, all: number): number[] => {
+    const last = all / board.unit + OVERALL_CLEAR + 8;
+    const count = Math.ceil((last - own / board.unit - OVERALL_CLEAR) / 4);
+    return Array.from({ length: count + 1 }, (_, i) => own / board.unit + OVERALL_CLEAR + 4 * i);
+  };
   const [left, right] = [at(([x]) => -x), at(([x]) => x)];
   const [low, high] = [at(([, y]) => -y), at(([, y]) => y)];
   board.put(
@@ -91,7 +95,10 @@ export function dimensionOverall(board: Board, outline: readonly Vec2[], units: 
       to: right,
       along: [1, 0],
       text: board.length(width(box), units),
-      offsetsMm: beyond(Math.min(left[1], right[1]) - drawn.bottom).map((mm) => -mm),
+      offsetsMm: beyond(
+        Math.min(left[1], right[1]) - box.bottom,
+        Math.min(left[1], right[1]) - drawn.bottom,
+      ).map((mm) => -mm),
     }),
     Infinity,
   );
@@ -103,7 +110,7 @@ export function dimensionOverall(board: Board, outline: readonly Vec2[], units: 
       to: high,
       along: [0, 1],
       text: board.length(height(box), units),
-      offsetsMm: beyond(Math.min(low[0], high[0]) - drawn.left),
+      offsetsMm: beyond(Math.min(low[0], high[0]) - box.left, Math.min(low[0], high[0]) - drawn.left),
     }),
     Infinity,
   );

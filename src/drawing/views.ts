@@ -1,0 +1,232 @@
+import { SAME_POINT_MM } from "../geometry/tolerance.ts";
+import { add2, middle2, type Vec2 } from "../geometry/vector.ts";
+import type { Report } from "../report/report.ts";
+import type { Board } from "./board.ts";
+import { boxOf, height, width } from "./box.ts";
+import { linearDimension } from "./dimension/linear.ts";
+import { leader } from "./dimension/leader.ts";
+import { angleText, dimension, unitName } from "./format.ts";
+import type { Box, Drawing } from "./model.ts";
+import type { Paper } from "./paper.ts";
+import { numberEnds } from "./pattern/numbers.ts";
+import { fitSheet } from "./sheet.ts";
+import { axes, elevation, extremes, FRONT, LEFT, project, type Sight } from "./views/elevation.ts";
+import { centreOf, curveOf, type End, endsOfPart, inPlan, offsetOf, sizeText } from "./views/ends.ts";
+import { crosses, plan, planMarks } from "./views/plan.ts";
+
+/** Between neighbouring views: room for their dimensions. [mm of paper] */
+const BETWEEN = 30;
+
+/** The part as it stands: front view, view from above below it, and where it leans sideways the view from the left. */
+export function viewsDrawing(report: Report, { paper }: { paper: Paper }): Drawing {
+  const { part } = report;
+  const ends = endsOfPart(report);
+  const [dx, dy] = offsetOf(report);
+  const sizes = boxesOf(ends);
+  const side = Math.abs(dy) > SAME_POINT_MM;
+  const narrow = paper.name === "narrow";
+  const rows = [height(sizes.front) + height(sizes.plan) + (side && narrow ? height(sizes.left) : 0)];
+  const core = {
+    widthMm: Math.max(width(sizes.front), width(sizes.plan)) + (side && !narrow ? width(sizes.left) : 0),
+    heightMm: rows.reduce((sum, one) => sum + one, 0),
+  };
+  const { units } = part;
+  const cone =
+    report.cone && report.cone.halfAngleDeg > 0 ? ` Half angle ${angleText(report.cone.halfAngleDeg)}.` : "";
+  return fitSheet(
+    {
+      paper,
+      core,
+      text: {
+        title: `Views of ${part.title}`,
+        description:
+          `Front view and view from above${side ? ", and view from the left" : ""}, in first-angle projection. ` +
+          `Height ${dimension(report.shape.heightMm, units)}, offset ${dimension(dx, units)} to the right and ` +
+          `${dimension(dy, units)} away, in ${unitName(units)}.`,
+        lines: [
+          part.title,
+          `First-angle projection. Plate ${dimension(part.thickness, units)} thick.${cone} Sizes in ${unitName(units)}.`,
+        ],
+      },
+      projection: true,
+    },
+    (board) => drawViews(board, { report, ends, sizes, side, narrow }),
+  );
+}
+
+/** Outlines of the views about their own origins, which is the centre of end A. [mm] */
+function boxesOf(ends: { a: End; b: End }): { front: Box; left: Box; plan: Box } {
+  const all = [...curveOf(ends.a.curves, "outside"), ...curveOf(ends.b.curves, "outside")];
+  const from = (sight: Sight) => boxOf(all.map((p) => project(sight, p)));
+  return { front: from(FRONT), left: from(LEFT), plan: boxOf(inPlan(all)) };
+}
+
+interface Scene {
+  readonly report: Report;
+  readonly ends: { readonly a: End; readonly b: End };
+  readonly sizes: { readonly front: Box; readonly left: Box; readonly plan: Box };
+  readonly side: boolean;
+  readonly narrow: boolean;
+}
+
+function drawViews(board: Board, { report, ends, sizes, side, narrow }: Scene): void {
+  const { unit, mm } = board;
+  const { units } = report.part;
+  const front: Vec2 = [0, 0];
+  const below: Vec2 = [0, sizes.front.bottom - mm(BETWEEN) - sizes.plan.top];
+  // First angle: what is seen from the left stands on the right, and what is seen from above stands below.
+  const right = Math.max(sizes.front.right, sizes.plan.right);
+  const left: Vec2 = narrow
+    ? [0, below[1] + sizes.plan.bottom - mm(BETWEEN) - sizes.left.top]
+    : [right + mm(BETWEEN) - sizes.left.left, 0];
+  const levels = [sizes.front.bottom, sizes.front.top] as const;
+  const centres = [centreOf(ends.a), centreOf(ends.b)];
+
+  board.draw(...elevation(report, { ends, sight: FRONT, at: front, unit }));
+  board.draw(...axes({ ends: centres, sight: FRONT, at: front, unit }, levels));
+  board.draw(...plan(report, { ends, at: below, unit }), ...crosses({ ends, at: below, unit }));
+  if (side) {
+    board.draw(...elevation(report, { ends, sight: LEFT, at: left, unit }));
+    board.draw(...axes({ ends: centres, sight: LEFT, at: left, unit }, levels));
+  }
+
+  dimensionFront(board, { report, ends, box: sizes.front });
+  dimensionOffset(board, { report, ends, at: below, box: sizes.plan });
+  if (ends.a.sizes.round === false) {
+    const points = inPlan(curveOf(ends.a.curves, ends.a.measured)).map((p) => add2(p, below));
+    const at = boxOf(points);
+    const ways = linearDimension(board, {
+      from: [at.left, at.bottom],
+      to: [at.left, at.top],
+      along: [0, 1],
+      text: sizeText(board, ends.a, "width", units),
+      offsetsMm: [12, 16, 20],
+    });
+    board.put("width of end A", ways, Infinity);
+  }
+  nameSeams(board, { report, at: below });
+  const marks = planMarks(report, below);
+  for (const piece of marks.a) numberEnds(board, piece);
+  if (ends.b.sizes.round && ends.b.sizes.diameter > 0) for (const piece of marks.b) numberEnds(board, piece);
+  nameViews(board, [
+    { text: "front", box: shifted(sizes.front, front) },
+    { text: "from above", box: shifted(sizes.plan, below) },
+    ...(side ? [{ text: "from the left", box: shifted(sizes.left, left) }] : []),
+  ]);
+}
+
+const shifted = (box: Box, [x, y]: Vec2): Box => ({
+  left: box.left + x,
+  right: box.right + x,
+  bottom: box.bottom + y,
+  top: box.top + y,
+});
+
+/** Sizes of both ends above and below the front view, the height to its left, a right cone's slant to its right. */
+function dimensionFront(
+  board: Board,
+  { report, ends, box }: { report: Report; ends: { a: End; b: End }; box: Box },
+): void {
+  const { units } = report.part;
+  const across = (end: End, name: string, offsetsMm: readonly number[]): void => {
+    if (end.sizes.round && end.sizes.diameter === 0) return;
+    const [from, to] = extremes(end, end.measured, FRONT);
+    const text = sizeText(board, end, "length", units);
+    board.put(name, linearDimension(board, { from, to, along: [1, 0], text, offsetsMm }), Infinity);
+  };
+  across(ends.a, "size of end A", [-9, -12, -15]);
+  across(ends.b, "size of end B", [9, 12, 15]);
+  const [low] = extremes(ends.a, "outside", FRONT);
+  const [high] = extremes(ends.b, "outside", FRONT);
+  const foot: Vec2 = [low[0], box.bottom];
+  const head: Vec2 = [high[0], box.top];
+  const most = Math.min(foot[0], head[0]);
+  const text = board.length(report.shape.heightMm, units);
+  board.put(
+    "height",
+    linearDimension(board, {
+      from: foot,
+      to: head,
+      along: [0, 1],
+      text,
+      offsetsMm: [10, 14, 18].map((gap) => gap + (most - box.left) / board.unit),
+    }),
+    Infinity,
+  );
+  if (!report.cone || report.cone.halfAngleDeg === 0) return;
+  const [, footRight] = extremes(ends.a, "outside", FRONT);
+  const [, headRight] = extremes(ends.b, "outside", FRONT);
+  const slant = board.length(report.cone.slantMm, units);
+  board.put(
+    "slant",
+    linearDimension(board, { from: footRight, to: headRight, text: slant, offsetsMm: [-9, -12, -16] }),
+  );
+}
+
+/** How far end B's centre stands from end A's, in the view from above. */
+function dimensionOffset(
+  board: Board,
+  { report, ends, at, box }: { report: Report; ends: { a: End; b: End }; at: Vec2; box: Box },
+): void {
+  const { units } = report.part;
+  const [dx, dy] = offsetOf(report);
+  const [from, to] = [add2(centreOf(ends.a), at), add2(centreOf(ends.b), at)];
+  const low = (Math.min(from[1], to[1]) - (box.bottom + at[1])) / board.unit;
+  const right = (box.right + at[0] - Math.max(from[0], to[0])) / board.unit;
+  const put = (name: string, length: number, along: Vec2, offsetsMm: readonly number[]): void => {
+    if (Math.abs(length) <= SAME_POINT_MM) return;
+    const text = board.length(Math.abs(length), units);
+    board.put(name, linearDimension(board, { from, to, along, text, offsetsMm }), Infinity);
+  };
+  put(
+    "offset to the right",
+    dx,
+    [Math.sign(dx) || 1, 0],
+    [9, 13, 17].map((gap) => -Math.sign(dx) * (gap + low)),
+  );
+  put(
+    "offset away",
+    dy,
+    [0, Math.sign(dy) || 1],
+    [9, 13, 17].map((gap) => -Math.sign(dy) * (gap + right)),
+  );
+}
+
+/** Where the seams lie, in the view from above. */
+function nameSeams(board: Board, { report, at }: { report: Report; at: Vec2 }): void {
+  for (const { planDeg, a, b } of report.solid.seams) {
+    const [p, q] = inPlan([a, b]) as [Vec2, Vec2];
+    const tip = add2(middle2(p, q), at);
+    const turn = [25, -25, 40, -40, 60, -60, 90, -90];
+    const ways = leader(board, {
+      tip,
+      text: `seam ${angleText(planDeg)}`,
+      directionsDeg: turn.map((one) => planDeg + one),
+      lengthsMm: [12, 18, 24, 32, 40],
+      role: "name",
+    });
+    board.put("seam", ways, Infinity);
+  }
+}
+
+/** What each view is, under it or above it. */
+function nameViews(board: Board, views: readonly { text: string; box: Box }[]): void {
+  for (const { text, box } of views) {
+    const middle = (box.left + box.right) / 2;
+    const cap = board.paper.capsMm.small;
+    const places: Vec2[] = [6, 10, 14, 18, 22, 26].flatMap((gap): Vec2[] => [
+      [middle, box.bottom - board.mm(gap + cap)],
+      [box.left, box.bottom - board.mm(gap + cap)],
+      [box.right, box.bottom - board.mm(gap + cap)],
+      [box.left, box.top + board.mm(gap)],
+      [box.right, box.top + board.mm(gap)],
+    ]);
+    board.put(
+      `view ${text}`,
+      places.map((place) => ({
+        strokes: [],
+        labels: [board.label(text, place, { role: "name", size: "small" })],
+      })),
+    );
+  }
+}
