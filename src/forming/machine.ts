@@ -22,8 +22,9 @@ export const PlateRoll = z.strictObject({
     z.strictObject({
       /** From the top roll's centre: x towards the bending side, y up. */
       origin: z.tuple([distance(), distance()]),
-      /** Direction of travel above level. */
+      /** How steeply it rises above level, towards the top roll. */
       angle: angle().check(z.minimum(0), z.maximum(90)),
+      /** How far it moves up from the origin. */
       travel: size(),
       greatestTilt: z.optional(angle().check(z.minimum(0), z.maximum(20))),
     }),
