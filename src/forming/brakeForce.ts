@@ -6,7 +6,7 @@ import { number } from "./say.ts";
 
 /** Constant of the force formula for a V die, and the highest that is in use: books and shops differ by a fifth. [-] */
 const V_DIE = 1.33;
-export const V_DIE_HIGHEST = 1.6;
+const V_DIE_HIGHEST = 1.6;
 /** Above this share of the brake's force the spread of the constants alone may reach it. [-] */
 const NEAR = 0.8;
 const N_PER_KN = 1000;

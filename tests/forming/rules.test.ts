@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import type { FormingCase } from "../../src/forming/case.ts";
 import { formingOf } from "../../src/forming/forming.ts";
+import { leastOpeningMm } from "../../src/forming/dieOpening.ts";
 import { nominalTensileMPa } from "../../src/forming/nominalTensile.ts";
 import type { Machine, PlateRoll, PressBrake, Shop } from "../../src/forming/machine.ts";
+import { reachBeyondStopMm } from "../../src/forming/roomBeyondStop.ts";
 import {
   aluminium,
   brake,
@@ -209,6 +211,16 @@ describe("the small end", () => {
     });
   });
 
+  it("reaches as far as its farthest point, laid out in space, whatever the number of pieces", () => {
+    for (let pieces = 1; pieces <= 8; pieces++) {
+      // The end's plane leans by the half angle; its rim starts on the stop and goes round one piece.
+      const rim = Array.from({ length: 3601 }, (_, i) => ((i / 3600) * 2 * Math.PI) / pieces);
+      const beyond = rim.map((turn) => (150 - 150 * Math.cos(turn)) * Math.sin(0.4));
+      const reach = reachBeyondStopMm({ diameterMm: 300, leanRad: 0.4, pieces });
+      expect(reach).toBeCloseTo(Math.max(...beyond), 9);
+    }
+  });
+
   it("that is a point goes on no roll, says what would, and goes on the brake", () => {
     const forming = formingOf(spike, shop([roll(), brake()]));
     expect(forming).toMatchObject({ route: "brake", machine: "Brake" });
@@ -323,6 +335,10 @@ describe("the brake", () => {
     expect(die(10, [80, 100])).toMatchObject({ value: 80, verdict: "pass" });
     expect(die(10.1, [80, 100, 120])).toMatchObject({ value: 120, verdict: "pass" });
     expect(die(6, [16, 40])).toMatchObject({ value: 40, limit: 48, verdict: "fail" });
+  });
+
+  it("wants no narrower a die for thicker plate", () => {
+    for (let t = 0.2; t < 30; t += 0.1) expect(leastOpeningMm(t + 0.1)).toBeGreaterThan(leastOpeningMm(t));
   });
 
   it("takes a wider die where the narrowest asks too much force", () => {
