@@ -17,7 +17,14 @@ export const angleDeg = fc.double({ min: -360, max: 360, noNaN: true });
 
 /** Two round ends: anything from a pipe to a disc with a hole, offset by up to one and a half large diameters. */
 export const roundSkin: fc.Arbitrary<Skin> = fc
-  .record({ small: mm(5, 5000), extra: mm(0.1, 5000), height: mm(20, 10_000), offset: share, turn: share, point: share })
+  .record({
+    small: mm(5, 5000),
+    extra: mm(0.1, 5000),
+    height: mm(20, 10_000),
+    offset: share,
+    turn: share,
+    point: share,
+  })
   .map(({ small, extra, height, offset, turn, point }) => {
     const reach = offset < 0.2 ? 0 : 3 * (offset - 0.2) * (small + extra);
     const c: [number, number] = [reach * Math.cos(2 * Math.PI * turn), reach * Math.sin(2 * Math.PI * turn)];
@@ -31,7 +38,14 @@ export const roundSkin: fc.Arbitrary<Skin> = fc
 
 /** A rectangle below a circle, offset both ways. */
 export const corneredSkin: fc.Arbitrary<Skin> = fc
-  .record({ length: mm(20, 5000), width: mm(20, 5000), radius: mm(10, 2500), height: mm(20, 10_000), x: share, y: share })
+  .record({
+    length: mm(20, 5000),
+    width: mm(20, 5000),
+    radius: mm(10, 2500),
+    height: mm(20, 10_000),
+    x: share,
+    y: share,
+  })
   .map(({ length, width, radius, height, x, y }) => ({
     a: rectangleRim(length, width),
     b: circleRim([(x - 0.5) * length * 2, (y - 0.5) * width * 2], radius),
@@ -52,7 +66,10 @@ const wall = fc.record({
 /** Thickness from foil to about a sixth of what there is room for. [mm] */
 const thicknessFor = (room: number, t: number) => Math.min(60, Math.max(0.2, 0.005 * room + t * 0.15 * room));
 
-const common = (room: number, w: { t: number; neutral: number | undefined; mirror: boolean; at: number | undefined; gap: number }) => ({
+const common = (
+  room: number,
+  w: { t: number; neutral: number | undefined; mirror: boolean; at: number | undefined; gap: number },
+) => ({
   thickness: thicknessFor(room, w.t),
   ...(w.neutral !== undefined && { neutral: w.neutral }),
   mirror: w.mirror,
@@ -127,8 +144,9 @@ export const squareToRound = fc
   })
   .map(({ length, width, diameter, height, x, y, rectangleFace, roundFace, pieces, w }) => {
     const walls = common(Math.min(length, width, diameter, height) / 4, w);
-    const at = walls.seam.at === undefined || pieces === 1 ? walls.seam.at : 90 * Math.round(walls.seam.at / 90);
-    const { at: _, ...seam } = walls.seam;
+    const at =
+      walls.seam.at === undefined || pieces === 1 ? walls.seam.at : 90 * Math.round(walls.seam.at / 90);
+    const seam = { gap: walls.seam.gap };
     return named({
       shape: "square-to-round",
       ...walls,

@@ -22,8 +22,13 @@ export const catalogue: Catalogue = {
 type Loose<T> = T extends unknown ? Omit<T, "title" | "units" | "material"> : never;
 
 /** A part with the keys that do not matter here filled in. */
-export const named = (part: Loose<Part>, name = "part"): NamedPart =>
-  ({ title: "A part", units: "mm", material: "s235", ...part, name }) as NamedPart;
+export const named = (part: Loose<Part>, name = "part"): NamedPart => ({
+  title: "A part",
+  units: "mm",
+  material: "s235",
+  ...part,
+  name,
+});
 
 /** The report of a part that can be laid out; a refusal is the test's failure. */
 export function reportOf(part: NamedPart): Report {

@@ -8,7 +8,17 @@ import { circleRim, pointRim, rectangleRim } from "../../src/geometry/rim.ts";
 import { leanAt, type Skin, squareRadius } from "../../src/geometry/skin.ts";
 import { halved, placesAfterHalving, stationsBetween } from "../../src/geometry/station.ts";
 import { OUTLINE_MM } from "../../src/geometry/tolerance.ts";
-import { add2, distance2, distance3, dot2, dot3, length2, scale2, sub2, type Vec2 } from "../../src/geometry/vector.ts";
+import {
+  add2,
+  distance2,
+  distance3,
+  dot2,
+  dot3,
+  length2,
+  scale2,
+  sub2,
+  type Vec2,
+} from "../../src/geometry/vector.ts";
 import { anySkin, runs, share } from "../arbitraries.ts";
 import { exactDevelopment } from "./exact.ts";
 
@@ -42,8 +52,14 @@ const hard = [
   { name: "small end far outside the large one", skin: cone(1000, 500, 600, [3000, 800]) },
   { name: "leaning almost level", skin: cone(1000, 500, 50, [2000, 0]) },
   { name: "oblique pipe, 10 m", skin: cone(1000, 1000, 10_000, [4000, 0]) },
-  { name: "square-to-round, offset both ways", skin: { ...cone(1, 150, 500, [180, 130]), a: rectangleRim(600, 400) } },
-  { name: "square-to-round, 8 m", skin: { ...cone(1, 1500, 5000, [900, -400]), a: rectangleRim(8000, 5000) } },
+  {
+    name: "square-to-round, offset both ways",
+    skin: { ...cone(1, 150, 500, [180, 130]), a: rectangleRim(600, 400) },
+  },
+  {
+    name: "square-to-round, 8 m",
+    skin: { ...cone(1, 1500, 5000, [900, -400]), a: rectangleRim(8000, 5000) },
+  },
 ];
 
 describe("development of a whole skin", () => {
@@ -69,7 +85,9 @@ describe("development of a whole skin", () => {
             expect(distance2(flat[end][i]!, exact[end][place]!)).toBeLessThanOrEqual(OUTLINE_MM);
             const before = places[i - 1];
             if (before === undefined || place - before < 2) return;
-            expect(offLine(exact[end][place - 1]!, flat[end][i - 1]!, flat[end][i]!)).toBeLessThanOrEqual(OUTLINE_MM);
+            expect(offLine(exact[end][place - 1]!, flat[end][i - 1]!, flat[end][i]!)).toBeLessThanOrEqual(
+              OUTLINE_MM,
+            );
           });
         expect(lengthMm).toBeLessThan(OUTLINE_MM / 100);
         for (const end of ["a", "b"] as const)
@@ -156,10 +174,14 @@ describe("turning", () => {
     fc.assert(
       fc.property(anySkin, share, (skin, at) => {
         const theta = at * TURN;
-        const nearBreak = [...skin.a.breaks, ...skin.b.breaks].some((b) => Math.abs(Math.sin((theta - b) / 2)) < 1e-3);
+        const nearBreak = [...skin.a.breaks, ...skin.b.breaks].some(
+          (b) => Math.abs(Math.sin((theta - b) / 2)) < 1e-3,
+        );
         if (nearBreak) return;
         const step = 1e-5;
-        const [p, q] = [theta - step, theta + step].map((t) => stationsBetween(skin, { from: t, to: t + 1e-4 })[0]!);
+        const [p, q] = [theta - step, theta + step].map(
+          (t) => stationsBetween(skin, { from: t, to: t + 1e-4 })[0]!,
+        );
         const angle = turning(skin, { from: theta - step, to: theta + step });
         const element = [p!.b[0] - p!.a[0], p!.b[1] - p!.a[1], p!.b[2] - p!.a[2]] as const;
         const length = Math.hypot(...element);

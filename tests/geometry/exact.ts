@@ -16,7 +16,11 @@ export function exactDevelopment(skin: Skin, stations: readonly Station[], steps
     const rho = skin.a.support(theta, 1).rho;
     return [-Math.sin(leanAt(skin, theta, 1).beta), rho * Math.cos(psi), rho * Math.sin(psi)];
   };
-  const add = (s: State, k: State, by: number): State => [s[0] + by * k[0], s[1] + by * k[1], s[2] + by * k[2]];
+  const add = (s: State, k: State, by: number): State => [
+    s[0] + by * k[0],
+    s[1] + by * k[1],
+    s[2] + by * k[2],
+  ];
   const advance = (s: State, theta: number, step: number): State => {
     const k1 = rate(theta, s);
     const k2 = rate(theta + step / 2, add(s, k1, step / 2));

@@ -24,7 +24,7 @@ function developedSector(skin: Skin): number {
       [p[0] - apex[0], p[1] - apex[1]],
       [q[0] - apex[0], q[1] - apex[1]],
     ] as const;
-    sum += Math.atan2(v[0]! * u[1]! - v[1]! * u[0]!, u[0]! * v[0]! + u[1]! * v[1]!);
+    sum += Math.atan2(v[0] * u[1] - v[1] * u[0], u[0] * v[0] + u[1] * v[1]);
   }
   return degrees(sum);
 }
@@ -43,12 +43,15 @@ const CASES = [
 ];
 
 describe("oblique cones", () => {
-  it.each(CASES)("r $r, offset $offset, h $h: area $area, sector $sector°", ({ r, offset, h, area, sector }) => {
-    const skin = oblique(r, offset, h);
-    expect(skinArea(skin) / area).toBeCloseTo(1, 11);
-    expect(degrees(edgeTurning(skin))).toBeCloseTo(sector, 8);
-    expect(developedSector({ ...oblique(100 * r, 100 * offset, 100 * h) })).toBeCloseTo(sector, 3);
-  });
+  it.each(CASES)(
+    "r $r, offset $offset, h $h: area $area, sector $sector°",
+    ({ r, offset, h, area, sector }) => {
+      const skin = oblique(r, offset, h);
+      expect(skinArea(skin) / area).toBeCloseTo(1, 11);
+      expect(degrees(edgeTurning(skin))).toBeCloseTo(sector, 8);
+      expect(developedSector({ ...oblique(100 * r, 100 * offset, 100 * h) })).toBeCloseTo(sector, 3);
+    },
+  );
 
   it("area by the formula of Math Forum, Dr Math 55017: ½r ∫ √((r − d sin t)² + h²) dt", () => {
     const [r, d, h] = [300, 180, 420];
@@ -91,19 +94,25 @@ describe("oblique pipes", () => {
     expect(skinArea(pipe(1, 1, 30))).toBeCloseTo(6.77791761270177, 11);
   });
 
-  it.each([10, 30, 45, 60, 75])("%d°: area = length × girth of the right section, an ellipse by elliptic integrals", (tilt) => {
-    const [r, h] = [250, 800];
-    const cos = Math.cos((tilt * Math.PI) / 180);
-    const perimeter = 4 * r * ellipticE(1 - cos * cos);
-    expect(skinArea(pipe(r, h, tilt)) / ((h / cos) * perimeter)).toBeCloseTo(1, 11);
-  });
+  it.each([10, 30, 45, 60, 75])(
+    "%d°: area = length × girth of the right section, an ellipse by elliptic integrals",
+    (tilt) => {
+      const [r, h] = [250, 800];
+      const cos = Math.cos((tilt * Math.PI) / 180);
+      const perimeter = 4 * r * ellipticE(1 - cos * cos);
+      expect(skinArea(pipe(r, h, tilt)) / ((h / cos) * perimeter)).toBeCloseTo(1, 11);
+    },
+  );
 
-  it.each([10, 30, 45, 60])("%d°: the developed ends keep step with the right section laid straight", (tilt) => {
-    const [r, h] = [250, 800];
-    const { flat } = developBetween(pipe(r, h, tilt), { from: 0, to: 2 * Math.PI });
-    const cos = Math.cos((tilt * Math.PI) / 180);
-    const width = Math.abs(flat.a.at(-1)![0] - flat.a[0]![0]);
-    expect(width).toBeCloseTo(4 * r * ellipticE(1 - cos * cos), 4);
-    expect(Math.abs(flat.a.at(-1)![1] - flat.a[0]![1])).toBeLessThan(1e-3);
-  });
+  it.each([10, 30, 45, 60])(
+    "%d°: the developed ends keep step with the right section laid straight",
+    (tilt) => {
+      const [r, h] = [250, 800];
+      const { flat } = developBetween(pipe(r, h, tilt), { from: 0, to: 2 * Math.PI });
+      const cos = Math.cos((tilt * Math.PI) / 180);
+      const width = Math.abs(flat.a.at(-1)![0] - flat.a[0]![0]);
+      expect(width).toBeCloseTo(4 * r * ellipticE(1 - cos * cos), 4);
+      expect(Math.abs(flat.a.at(-1)![1] - flat.a[0]![1])).toBeLessThan(1e-3);
+    },
+  );
 });

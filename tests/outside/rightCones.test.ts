@@ -72,11 +72,14 @@ describe("published right cones", () => {
   it.each([
     { D: 40 / 3, d: 0, slant: 56 / 3, area: 391 + 1 / 9 },
     { D: 16.5, d: 32 / 3, slant: 21, area: 0 },
-  ])("an old mensuration with π = 22/7 (anonymous, art. XXXI): $D ft, slant $slant ft", ({ area, ...sizes }) => {
-    const measured = (thin(sizes).shape.areaMm2 * 22) / 7 / Math.PI;
-    if (area > 0) expect(measured).toBeCloseTo(area, 3);
-    else expect(measured / 4).toBeCloseTo(224.125, 3); // 5 ft 4, 8 ft 3, slant 10 ft 6, all doubled
-  });
+  ])(
+    "an old mensuration with π = 22/7 (anonymous, art. XXXI): $D ft, slant $slant ft",
+    ({ area, ...sizes }) => {
+      const measured = (thin(sizes).shape.areaMm2 * 22) / 7 / Math.PI;
+      if (area > 0) expect(measured).toBeCloseTo(area, 3);
+      else expect(measured / 4).toBeCloseTo(224.125, 3); // 5 ft 4, 8 ft 3, slant 10 ft 6, all doubled
+    },
+  );
 
   it("volume of a frustum 32 and 24, height 20 (18th-century mensuration, π/4 = 0.7854): 12398.8480", () => {
     const { shape } = thin({ D: 32, d: 24, h: 20 });
