@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import findIntersections from "sweepline-intersections";
+import polygonClipping from "polygon-clipping";
 import { describe, expect, it } from "vitest";
 import { polygonArea } from "../../src/geometry/polygon.ts";
 import { cross2, cross3, distance2, dot2, dot3, sub2, sub3 } from "../../src/geometry/vector.ts";
@@ -24,23 +24,19 @@ const every = (check: (report: Report, part: NamedPart) => void, arbitrary = any
 /** Numbers leave the core rounded to a millionth. */
 const SIX_DECIMALS = 1e-6;
 
-/** Points where a closed outline crosses itself. */
-const crossings = (outline: readonly (readonly [number, number])[]) =>
-  findIntersections(
-    {
-      type: "Feature",
-      properties: {},
-      geometry: { type: "Polygon", coordinates: [[...outline, outline[0]!].map(([x, y]) => [x, y])] },
-    },
-    false,
-  );
+/**
+ * Number of simple rings that another library's sweep breaks an outline into: one, unless it crosses itself.
+ */
+const simpleRings = (outline: readonly (readonly [number, number])[]): number =>
+  polygonClipping.union([outline.map(([x, y]) => [x, y])]).flat().length;
 
 const edge = (blank: Blank, name: string) => blank.edges.find((one) => one.name === name)!;
 const withoutSeam = (part: NamedPart): NamedPart => ({ ...part, seam: {} });
 
 describe("every part in the allowed range", () => {
   it("is judged by a sweep that does see a crossing", () => {
-    expect(crossings([[0, 0], [2, 2], [2, 0], [0, 2]])).toHaveLength(1); // prettier-ignore
+    const bow = [[0, 0], [2, 2], [2, 0], [0, 2]] as const; // prettier-ignore
+    expect(simpleRings(bow)).toBe(2);
   });
 
   it("has only finite numbers, and its errors stay within what is promised", () => {
@@ -60,7 +56,7 @@ describe("every part in the allowed range", () => {
           expect(polygonArea(outline) / areaMm2).toBeCloseTo(1, 3);
           expect(Math.min(...outline.map(([x]) => x))).toBeCloseTo(0, 6);
           expect(Math.min(...outline.map(([, y]) => y))).toBeCloseTo(0, 6);
-          expect(crossings(outline)).toEqual([]);
+          expect(simpleRings(outline)).toBe(1);
         }
       },
       anyPart,
