@@ -28,7 +28,7 @@ const SIX_DECIMALS = 1e-6;
  * Number of simple rings that another library's sweep breaks an outline into: one, unless it crosses itself.
  */
 const simpleRings = (outline: readonly (readonly [number, number])[]): number =>
-  polygonClipping.union([outline.map(([x, y]) => [x, y])]).flat().length;
+  polygonClipping.union([outline.map(([x, y]): [number, number] => [x, y])]).flat().length;
 
 const edge = (blank: Blank, name: string) => blank.edges.find((one) => one.name === name)!;
 const withoutSeam = (part: NamedPart): NamedPart => ({ ...part, seam: {} });
