@@ -60,6 +60,7 @@ export function formingCase(
     usualRoute: shape.route,
     thicknessMm: part.thickness,
     material,
+    materialId: part.material,
     ...(part.certificate && { certificateYieldMPa: part.certificate.yieldMPa }),
     pieces: part.pieces ?? 1,
     quantity: part.quantity ?? 1,
