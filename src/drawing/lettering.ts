@@ -10,7 +10,8 @@ const WIDTHS: readonly (readonly [number, string])[] = [
   [292, ":;!"],
   [335, "f()[]{}|"],
   [367, "tr²³"],
-  [400, '/\\-I"″'],
+  [400, "/\\-I"],
+  [420, '"″'],
   [470, "°z?*"],
   [500, "svyLcx"],
   [530, "Jkga"],
@@ -19,7 +20,8 @@ const WIDTHS: readonly (readonly [number, string])[] = [
   [655, "XCKRABD"],
   [710, "U&GHNOQØ"],
   [770, "w—…"],
-  [930, "Mm@W%#½¼¾"],
+  [880, "mM½¼¾"],
+  [930, "@W%#"],
 ];
 const WIDTH = new Map(
   WIDTHS.flatMap(([w, letters]) => Array.from(letters).map((letter) => [letter, w] as const)),

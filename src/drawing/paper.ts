@@ -12,6 +12,8 @@ export interface Paper {
   /** Height of the capitals; ISO 3098 has 2.5, 3.5, 5 … [mm of paper] */
   readonly capsMm: Readonly<Record<LetterSize, number>>;
   readonly scales: readonly Scale[];
+  /** Where words beside the drawing say the rest, its foot states the scale alone. */
+  readonly foot?: "scale";
 }
 
 /** Within the frame of an A4 or US Letter sheet; read at arm's length. */

@@ -1,10 +1,11 @@
+import { distance2 } from "../geometry/vector.ts";
 import type { Blank, MarkingRow, Report } from "../report/report.ts";
 import type { Board } from "./board.ts";
 import { boxOf, height, join, width } from "./box.ts";
 import { dimension, type Units, unitName } from "./format.ts";
 import { closed, type Drawing, line } from "./model.ts";
 import type { Paper } from "./paper.ts";
-import { edgePaths, endsOf, nameAlong } from "./pattern/edges.ts";
+import { along, edgePaths, endsOf, isSeam, nameAlong } from "./pattern/edges.ts";
 import { marksAlong, rowsOf, seenFrom } from "./pattern/lines.ts";
 import { rollingArrow, upArrow } from "./pattern/marks.ts";
 import { dimensionEnd, dimensionLap, dimensionOverall, dimensionSeams } from "./pattern/sizes.ts";
@@ -13,6 +14,12 @@ import { numberEnds } from "./pattern/numbers.ts";
 import { centreInWords, dimensionSector, drawCentre, type Sector, sectorOf } from "./pattern/sector.ts";
 import { fitSheet } from "./sheet.ts";
 
+/** A name across an outline or a figure is rather left out; in the board's measure. */
+const DEAREST_NAME = 30;
+/** From an edge to its name, inside and outside. [mm of paper] */
+const NAME_CLEAR = [1.6, 3, 5, -5, -8];
+/** Narrower than this a blank is a strip. [mm of paper] */
+const STRIP = 14;
 /** The centre of the radii is drawn where the sheet need not grow by more than this for it. [-] */
 const GROWTH = 1.5;
 
@@ -72,7 +79,12 @@ function drawPattern(
   if (!sector) trueLengths(board, rows, units);
   numberEnds(board, marksAlong(seenFrom(rows, "a")));
   if (b) numberEnds(board, marksAlong(seenFrom(rows, "b")));
-  for (const edge of edges) board.put(edge.name, nameAlong(board, edge, [1.6, 3, 5, -5, -8]));
+  // In a strip that names of both ends would share, nobody could tell which is which.
+  const wide = !a || !b || distance2(along(a.points, 0.5).at, along(b.points, 0.5).at) > board.mm(STRIP);
+  for (const edge of edges) {
+    const ways = nameAlong(board, edge, { clearMm: NAME_CLEAR, insideToo: wide || isSeam(edge) });
+    board.put(edge.name, ways, DEAREST_NAME);
+  }
   upArrow(board, rows, `${b?.name ?? "point"} up`);
   if (report.forming.route === "roll") rollingArrow(board, rows, "through the rolls");
 }

@@ -4,7 +4,7 @@ import { firstAngleSign, SIGN_WIDTH } from "./projectionSign.ts";
 import { wrapText } from "./lettering.ts";
 import type { Box, Drawing, LetterSize } from "./model.ts";
 import type { Paper } from "./paper.ts";
-import { fittingScales } from "./scale.ts";
+import { fittingScales, type Scale } from "./scale.ts";
 
 /** Between the drawing and the edge of its sheet. [mm of paper] */
 const MARGIN = 2;
@@ -31,21 +31,29 @@ export interface SheetOptions {
   readonly projection?: boolean;
 }
 
+/** Scales beyond this many times the first are not tried: lettering alone takes the room then. [-] */
+const FURTHEST = 8;
+
 /** Draw at the largest scale at which everything, lettering included, fits the paper; then the lines at the foot. */
 export function fitSheet(options: SheetOptions, draw: (board: Board) => void): Drawing {
   const { paper, core, text } = options;
   const room = [paper.widthMm - 2 * MARGIN, paper.heightMm] as const;
   const scales = fittingScales(paper.scales, { ...core, room });
-  for (const [i, scale] of scales.entries()) {
+  let best: { board: Board; scale: Scale; over: number } | undefined;
+  for (const scale of scales) {
+    if (best && (best.over === 0 || scale.unit > FURTHEST * (scales[0] as Scale).unit)) break;
     const board = createBoard(paper, scale.unit);
     draw(board);
     const content = board.extent();
-    const fits = width(content) <= room[0] * scale.unit && height(content) <= room[1] * scale.unit;
-    if (!fits && i < scales.length - 1) continue;
-    const stated = (options.toScale ?? true) ? scale.text : "not to scale";
-    return finish(board, { paper, text, stated, content, sign: options.projection ?? false });
+    const over =
+      Math.max(0, width(content) / scale.unit - room[0]) +
+      Math.max(0, height(content) / scale.unit - room[1]);
+    if (over < (best?.over ?? Infinity)) best = { board, scale, over };
   }
-  throw new RangeError(`no scale for ${core.widthMm} × ${core.heightMm} mm`);
+  if (!best) throw new RangeError(`no scale for ${core.widthMm} × ${core.heightMm} mm`);
+  const { board, scale } = best;
+  const stated = (options.toScale ?? true) ? scale.text : "not to scale";
+  return finish(board, { paper, text, stated, content: board.extent(), sign: options.projection ?? false });
 }
 
 function finish(
@@ -71,7 +79,7 @@ function finish(
       y -= mm(cap * LEADING);
     }
   };
-  const [name = "", ...rest] = text.lines;
+  const [name = "", ...rest] = paper.foot === "scale" ? [] : text.lines;
   if (name !== "") write(name, "figure", "title");
   for (const one of rest) write(one, "small", "note");
   if (text.lines.length > 0) write(`Scale ${stated}${scaleHolds(paper, stated)}`, "small", "note");

@@ -5,12 +5,11 @@ import type { Board, Placing } from "./board.ts";
 import { slope } from "./dimension/angular.ts";
 import { linearDimension } from "./dimension/linear.ts";
 import { dimension, type Units, unitName } from "./format.ts";
-import { textWidth } from "./lettering.ts";
 import { type Drawing, line } from "./model.ts";
 import type { Paper } from "./paper.ts";
 import { rowsOf } from "./pattern/lines.ts";
 import { fitSheet } from "./sheet.ts";
-import { spread } from "./spread.ts";
+import { numberFeet } from "./trueShape/feet.ts";
 
 /** Lengths that differ by less than the drawing's last figure share one line. [mm] */
 const ALIKE = 0.05;
@@ -173,46 +172,6 @@ function drawDiagram(
 /** The longest and the shortest line: their true lengths stand along them; the table has them all. */
 const ends = (list: readonly Ray[]): Ray[] =>
   [...new Set([list.at(-1), list[0]])].filter((ray) => ray !== undefined);
-
-/** Lettering stands upright where side by side it would be driven further from its line than this. [mm of paper] */
-const DRIVEN = 2.5;
-/** From the base to the lettering that has to move aside. [mm of paper] */
-const DROP = 5;
-
-/** The lines' numbers in one row under the base, in order, so that the thin lines to their feet never cross. */
-function numberFeet(board: Board, feet: readonly { x: number; text: string }[]): void {
-  const { unit } = board;
-  const cap = board.paper.capsMm.small;
-  const sorted = [...feet].sort((p, q) => p.x - q.x);
-  const points = sorted.map(({ x }) => x);
-  const long = sorted.map(({ text }) => textWidth(text, cap));
-  const level = spread(
-    points,
-    long.map((one) => (one + 2) * unit),
-  );
-  const driven = (places: readonly number[]) =>
-    Math.max(0, ...places.map((at, i) => Math.abs(at - (points[i] as number))));
-  const upright = driven(level) > DRIVEN * unit;
-  const places = upright
-    ? spread(
-        points,
-        long.map(() => (cap * 1.4 + 1.2) * unit),
-      )
-    : level;
-  const moved = driven(places) > unit / 2;
-  for (const [i, { x, text }] of sorted.entries()) {
-    const at = places[i] as number;
-    const top = -(moved ? DROP : 1.5) * unit;
-    const reach = (upright ? (long[i] as number) / 2 : cap / 2) * unit;
-    const label = board.label(text, [at, top - unit - reach], {
-      role: "number",
-      size: "small",
-      alongDeg: upright ? 90 : 0,
-    });
-    const strokes = moved ? [line("dimension", [x, -0.8 * unit], [at, top])] : [];
-    board.put(`line ${text}`, [{ strokes, labels: [label] }], Infinity);
-  }
-}
 
 function alongSlope(board: Board, { foot, top, text }: { foot: Vec2; top: Vec2; text: string }): Placing[] {
   const dir = unit2(sub2(top, foot));

@@ -92,7 +92,7 @@ function drawViews(board: Board, { report, ends, sizes, side, narrow }: Scene): 
 
   dimensionFront(board, { report, ends, box: sizes.front });
   dimensionOffset(board, { report, ends, at: below, box: sizes.plan });
-  if (ends.a.sizes.round === false) {
+  if (!ends.a.sizes.round) {
     const points = inPlan(curveOf(ends.a.curves, ends.a.measured)).map((p) => add2(p, below));
     const at = boxOf(points);
     const ways = linearDimension(board, {

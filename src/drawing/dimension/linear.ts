@@ -18,8 +18,9 @@ import { ARROW_LONG, arrowhead } from "./arrow.ts";
 /** Extension lines begin clear of the outline and run on past the dimension line. [mm of paper] */
 const GAP = 1;
 const PAST = 1.5;
-/** Lettering stands above its dimension line by this. [mm of paper] */
-const ABOVE = 1;
+/** From a dimension line to the middle of the lettering above or below it, in heights of its capitals. [-] */
+const ABOVE = 0.8;
+const BELOW = 0.95;
 
 /** What the other side costs more, in the board's measure. */
 const OTHER_SIDE = 12;
@@ -93,7 +94,7 @@ function dimensionLines(
   // "Above" is above as it is read.
   const alongDeg = readable(degrees(Math.atan2(dir[1], dir[0])));
   const up: Vec2 = [-Math.sin((alongDeg * Math.PI) / 180), Math.cos((alongDeg * Math.PI) / 180)];
-  const lift = scale2(up, (ABOVE + cap / 2) * unit);
+  const lift = scale2(up, cap * unit);
   const way = (shift: number, before: number, after: number): Placing => ({
     strokes: [
       line("dimension", sub2(p, scale2(dir, before * unit)), add2(q, scale2(dir, after * unit))),
@@ -103,7 +104,7 @@ function dimensionLines(
     labels: lines.map((one, i) =>
       board.label(
         one,
-        add2(add2(middle2(p, q), scale2(dir, shift * unit)), scale2(lift, i === 0 ? 1 : -1.1)),
+        add2(add2(middle2(p, q), scale2(dir, shift * unit)), scale2(lift, i === 0 ? ABOVE : -BELOW)),
         {
           role: "dimension",
           size,

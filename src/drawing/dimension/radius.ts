@@ -25,7 +25,7 @@ export function radiusDimension(
     const run = distance2(tip, what.start);
     const alongDeg = slope(out);
     const on = (reach: number, aside = 0): Vec2 =>
-      add2(add2(what.start, scale2(out, reach)), scale2(left2(out), aside * (1 + cap / 2) * unit));
+      add2(add2(what.start, scale2(out, reach)), scale2(left2(out), aside * 0.9 * cap * unit));
     const label = (text: string, at: Vec2) => board.label(text, at, { role: "dimension", alongDeg });
     const head = arrowhead(tip, out, unit);
     const whole = [line("dimension", what.start, tip), head];

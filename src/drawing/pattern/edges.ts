@@ -52,11 +52,18 @@ export function straightSides(points: readonly Vec2[]): (readonly [Vec2, Vec2])[
   return corners.slice(1).map((q, i) => [corners[i] as Vec2, q] as const);
 }
 
-/** A name belongs inside the blank. */
-const OUTSIDE_EXTRA = 12;
+/** What the side costs more on which a name is not expected, in the board's measure. */
+const OTHER_SIDE = 12;
 
-/** Ways to write an edge's name along it: inside the blank, then outside. */
-export function nameAlong(board: Board, edge: EdgePath, clearMm: readonly number[]): Placing[] {
+/**
+ * Ways to write an edge's name along it: inside the blank where it is wide enough to tell whose name it is, else outside.
+ * @param clearMm inside positive, outside negative [mm of paper]
+ */
+export function nameAlong(
+  board: Board,
+  edge: EdgePath,
+  { clearMm, insideToo }: { clearMm: readonly number[]; insideToo: boolean },
+): Placing[] {
   const cap = board.paper.capsMm.small;
   const shares = [0.5, 0.42, 0.58, 0.35, 0.65, 0.28, 0.72, 0.2, 0.8];
   return clearMm.flatMap((clear) =>
@@ -67,7 +74,7 @@ export function nameAlong(board: Board, edge: EdgePath, clearMm: readonly number
       const place = add2(at, scale2(left2(dir), board.mm(away)));
       return {
         strokes: [],
-        extra: clear < 0 ? OUTSIDE_EXTRA : 0,
+        extra: clear < 0 === insideToo ? OTHER_SIDE : 0,
         labels: [board.label(edge.name, place, { role: "name", size: "small", alongDeg: slope(dir) })],
       };
     }),

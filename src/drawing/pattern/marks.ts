@@ -5,6 +5,9 @@ import { slope } from "../dimension/angular.ts";
 import { ARROW_LONG, arrowhead } from "../dimension/arrow.ts";
 import { line } from "../model.ts";
 
+/** Rather left out than drawn across an outline or a figure; in the board's measure. */
+const DEAREST = 20;
+
 /** An arrow with lettering beside it. Two heads where it shows a direction that may be taken either way. */
 function lettered(
   board: Board,
@@ -55,7 +58,7 @@ export function upArrow(board: Board, rows: readonly MarkingRow[], text: string)
       lettered(board, { middle: at, dir: up, longMm: 16, text, heads: 1 }),
     ),
   );
-  board.put("up arrow", ways);
+  board.put("up arrow", ways, DEAREST);
 }
 
 /** Which way the plate runs through the rolls: square to its elements, either way. */
@@ -67,5 +70,5 @@ export function rollingArrow(board: Board, rows: readonly MarkingRow[], text: st
         lettered(board, { middle: at, dir: scale2(left2(up), -1), longMm: 22, text, heads: 2 }),
       ),
   );
-  board.put("rolling arrow", ways);
+  board.put("rolling arrow", ways, DEAREST);
 }

@@ -7,6 +7,8 @@ import type { Mark } from "./lines.ts";
 const CLEAR = 1.2;
 /** A number may stand to one side of its line, clear of an extension line in its place. [mm of paper] */
 const SIDEWAYS = 0.8;
+/** What the first and the last number may cost, in the board's measure. */
+const DEAREST_END = 200;
 const STEPS = [CLEAR, CLEAR + 2, CLEAR + 4];
 
 /** Numbers at the ends of the lines, outside the edge; every second, third … where they stand too close. */
@@ -23,14 +25,20 @@ export function numberEnds(board: Board, marks: readonly Mark[]): void {
     const aside = scale2(left2(out), board.mm(half + SIDEWAYS));
     const places = STEPS.flatMap((step) => {
       const at = placeOf(board, { mark, out, step });
-      return [at, add2(at, aside), sub2(at, aside)];
+      return [at, add2(at, aside), sub2(at, aside), add2(at, scale2(aside, 2)), sub2(at, scale2(aside, 2))];
     });
+    // A number that has moved aside must still stand nearest to its own line.
+    const own = places.filter((at) =>
+      marks.every((other) => other === mark || distance2(other.at, at) > distance2(mark.at, at)),
+    );
     board.put(
       `number ${mark.text}`,
-      places.map((at) => ({
+      own.map((at) => ({
         strokes: [],
         labels: [board.label(mark.text, at, { role: "number", size: "small" })],
       })),
+      // The first and the last tell which way the numbers run: rather across a line than not at all.
+      i === 0 || last ? DEAREST_END : undefined,
     );
   }
 }
