@@ -107,7 +107,10 @@ function drawViews(board: Board, { report, ends, sizes, side, narrow }: Scene): 
   nameSeams(board, { report, at: below });
   const marks = planMarks(report, below);
   for (const piece of marks.a) numberEnds(board, piece);
-  if (ends.b.sizes.round && ends.b.sizes.diameter > 0) for (const piece of marks.b) numberEnds(board, piece);
+  // Of a pipe both ends stand over each other: once is enough.
+  const apart = report.hand.rows.some(({ planMm }) => planMm > SAME_POINT_MM);
+  if (apart && ends.b.sizes.round && ends.b.sizes.diameter > 0)
+    for (const piece of marks.b) numberEnds(board, piece);
   nameViews(board, [
     { text: "front", box: shifted(sizes.front, front) },
     { text: "from above", box: shifted(sizes.plan, below) },

@@ -1,3 +1,4 @@
+import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import { add2, distance2, left2, scale2, sub2, type Vec2 } from "../../geometry/vector.ts";
 import type { Board } from "../board.ts";
 import { textWidth } from "../lettering.ts";
@@ -27,9 +28,12 @@ export function numberEnds(board: Board, marks: readonly Mark[]): void {
       const at = placeOf(board, { mark, out, step });
       return [at, add2(at, aside), sub2(at, aside), add2(at, scale2(aside, 2)), sub2(at, scale2(aside, 2))];
     });
-    // A number that has moved aside must still stand nearest to its own line.
+    // A number that has moved aside must still stand nearest to its own line, or to one that ends at the same point.
     const own = places.filter((at) =>
-      marks.every((other) => other === mark || distance2(other.at, at) > distance2(mark.at, at)),
+      marks.every(
+        (other) =>
+          distance2(other.at, mark.at) < SAME_POINT_MM || distance2(other.at, at) > distance2(mark.at, at),
+      ),
     );
     board.put(
       `number ${mark.text}`,
