@@ -42,7 +42,7 @@ export interface FlatBlank {
   readonly development: Development;
   /** The developed ends before allowance, gap and lap, as they lie on the sheet. */
   readonly net: Ends;
-  /** Polyline of the net outline: its area extrapolated against the exact one, and its rims. */
+  /** Ends and area of the development as laid, against the exact skin's. */
   readonly check: { readonly rimMm: number; readonly areaRel: number };
 }
 
@@ -142,6 +142,7 @@ function assemble(
   const { outline, starts } = outlineOf(placing.cut, order.mirror);
   if (crossesItself(thinned(outline, starts))) return { kind: "none", because: "overlaps itself" };
   const { net, cut } = placing;
+  const { stations } = development;
   const flatEnd = (end: "a" | "b") => development.flat[end].slice(0, net[end].length);
   const exactRim = (end: "a" | "b") => rimLength(skin, end, order.span);
   // The polyline only tells what gap, lap and allowance add or take; the length itself is the exact rim's.
@@ -163,11 +164,14 @@ function assemble(
     box: smallestBox(outline),
     development,
     net,
-    check: {
-      rimMm: Math.max(
-        ...(["a", "b"] as const).map((end) => Math.abs(pathLength(flatEnd(end)) - exactRim(end))),
-      ),
-      areaRel: Math.abs(netArea - exactArea) / exactArea,
-    },
+    check: checked(skin, { from: order.span.from, to: stations.at(-1)?.theta ?? order.span.to }, development),
+  };
+}
+
+function checked(skin: Skin, span: Span, { measured }: Development): FlatBlank["check"] {
+  const off = (end: "a" | "b") => Math.abs(measured[end] - rimLength(skin, end, span));
+  return {
+    rimMm: Math.max(off("a"), off("b")),
+    areaRel: Math.abs(measured.areaMm2 / skinArea(skin, span) - 1),
   };
 }

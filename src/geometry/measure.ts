@@ -84,7 +84,7 @@ function mixedArea(skin: Skin, p: Rim, q: Rim): number {
 /**
  * Volume within the skin and its end planes. A level section is the blend of both ends, so its area is a square
  * polynomial of the height: V = H/3 (A_A + A_AB + A_B) with the mixed area A_AB. [mm³]
- * @see sources.yaml#derived
+ * Derived here.
  */
 export function volume(skin: Skin): number {
   const { a, b, heightMm } = skin;

@@ -4,9 +4,12 @@ import { cross2, distance2, dot2, length2, scale2, sub2, type Vec2 } from "./vec
 export function polygonArea(outline: readonly Vec2[]): number {
   const origin = outline[0];
   if (!origin) return 0;
+  const [x, y] = origin;
   let twice = 0;
-  for (let i = 1; i + 1 < outline.length; i++)
-    twice += cross2(sub2(outline[i] as Vec2, origin), sub2(outline[i + 1] as Vec2, origin));
+  for (let i = 1; i + 1 < outline.length; i++) {
+    const [p, q] = [outline[i] as Vec2, outline[i + 1] as Vec2];
+    twice += (p[0] - x) * (q[1] - y) - (p[1] - y) * (q[0] - x);
+  }
   return twice / 2;
 }
 
@@ -73,20 +76,29 @@ export function smallestBox(points: readonly Vec2[]): {
   return best;
 }
 
-/** Do two segments cross, touching not counted? */
+/** Which side of the line from p to q does r lie on? +1 left, −1 right, 0 on it. */
+const sideOf = (p: Vec2, q: Vec2, r: Vec2): number =>
+  Math.sign((q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]));
+
+/** Do two segments cross, touching not counted? Most pairs lie clear of each other, so that is asked first. */
 function cross(p: Vec2, q: Vec2, r: Vec2, s: Vec2): boolean {
-  const side = (a: Vec2, b: Vec2, c: Vec2) => Math.sign(cross2(sub2(b, a), sub2(c, a)));
-  return side(p, q, r) * side(p, q, s) < 0 && side(r, s, p) * side(r, s, q) < 0;
+  if (Math.max(p[0], q[0]) < Math.min(r[0], s[0]) || Math.max(r[0], s[0]) < Math.min(p[0], q[0]))
+    return false;
+  if (Math.max(p[1], q[1]) < Math.min(r[1], s[1]) || Math.max(r[1], s[1]) < Math.min(p[1], q[1]))
+    return false;
+  return sideOf(p, q, r) * sideOf(p, q, s) < 0 && sideOf(r, s, p) * sideOf(r, s, q) < 0;
 }
 
 /** Does a closed outline cross itself? Looks at every pair, so give it a few hundred points at most. */
 export function crossesItself(outline: readonly Vec2[]): boolean {
   const count = outline.length;
-  const at = (i: number) => outline[i % count] as Vec2;
-  for (let i = 0; i < count; i++)
+  const next = [...outline.slice(1), ...outline.slice(0, 1)];
+  for (let i = 0; i < count; i++) {
+    const [p, q] = [outline[i] as Vec2, next[i] as Vec2];
     for (let j = i + 2; j < count; j++) {
       if (i === 0 && j === count - 1) continue;
-      if (cross(at(i), at(i + 1), at(j), at(j + 1))) return true;
+      if (cross(p, q, outline[j] as Vec2, next[j] as Vec2)) return true;
     }
+  }
   return false;
 }

@@ -1,6 +1,6 @@
 import { TURN, wrap } from "./angle.ts";
 import { SAME_ANGLE } from "./tolerance.ts";
-import { direction, dot2, left2, type Vec2 } from "./vector.ts";
+import { direction, type Vec2 } from "./vector.ts";
 
 /** Which limit is meant at a break: just before it, or just after it. */
 export type Side = -1 | 1;
@@ -61,8 +61,8 @@ export function arcRim(arcs: readonly Arc[]): Rim {
     breaks: arcs.length > 1 ? arcs.map((arc) => arc.from) : [],
     support(theta, side) {
       const { centre, radius } = arcAt(arcs, theta, side);
-      const n = direction(theta);
-      return { h: dot2(centre, n) + radius, dh: dot2(centre, left2(n)), rho: radius };
+      const [x, y] = direction(theta);
+      return { h: centre[0] * x + centre[1] * y + radius, dh: centre[1] * x - centre[0] * y, rho: radius };
     },
     point(theta, side) {
       const { centre, radius } = arcAt(arcs, theta, side);

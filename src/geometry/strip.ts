@@ -16,42 +16,56 @@ interface Edge {
   readonly flatTo: Vec2;
 }
 
+/** On which side of the edge the new corner goes: normal angles grow to the left. */
+type Hand = 1 | -1;
+
 /**
- * Third corner of a triangle laid into the sheet to the left of an edge that lies there already:
+ * Third corner of a triangle laid into the sheet beside an edge that lies there already:
  * along = v·e, across = |v × e|. Unlike the law of cosines this keeps its digits on slivers.
  */
-function thirdCorner(edge: Edge, corner: Vec3): Vec2 {
+function thirdCorner(edge: Edge, corner: Vec3, hand: Hand): Vec2 {
   const e = sub3(edge.to, edge.from);
   const v = sub3(corner, edge.from);
   const length = length3(e);
   const along = dot3(v, e) / length;
-  const across = length3(cross3(v, e)) / length;
+  const across = (hand * length3(cross3(v, e))) / length;
   const x = (edge.flatTo[0] - edge.flatFrom[0]) / length;
   const y = (edge.flatTo[1] - edge.flatFrom[1]) / length;
   return [edge.flatFrom[0] + along * x - across * y, edge.flatFrom[1] + along * y + across * x];
 }
 
+/** An element that lies on the sheet. */
+export interface LaidStation {
+  readonly station: Station;
+  readonly a: Vec2;
+  readonly b: Vec2;
+}
+
+/** Lays one more element beside one that lies there: two triangles, or one where a side has no length. */
+export function layNext(here: LaidStation, next: Station, hand: Hand): LaidStation {
+  const { station, a: flatA, b: flatB } = here;
+  const element = { from: station.a, to: station.b, flatFrom: flatA, flatTo: flatB };
+  const b = distance3(station.b, next.b) > NO_LENGTH_MM ? thirdCorner(element, next.b, hand) : flatB;
+  const diagonal = { from: station.a, to: next.b, flatFrom: flatA, flatTo: b };
+  const a = distance3(station.a, next.a) > NO_LENGTH_MM ? thirdCorner(diagonal, next.a, hand) : flatA;
+  return { station: next, a, b };
+}
+
 /**
- * Lays the strip between stations into the plane, two triangles a space (one where a side has no length), each from
- * the edge it shares with the one before. The first element stands upright on the origin; normal angles grow to the left.
+ * Lays the strip between stations into the plane, space after space. The first element stands upright on the origin;
+ * normal angles grow to the left.
  */
 export function layFlat(stations: readonly Station[]): FlatStrip {
   const first = stations[0];
   if (!first) throw new RangeError("a strip needs a station");
-  const a: Vec2[] = [[0, 0]];
-  const b: Vec2[] = [[0, distance3(first.a, first.b)]];
+  let here: LaidStation = { station: first, a: [0, 0], b: [0, distance3(first.a, first.b)] };
+  const laid = { a: [here.a], b: [here.b] };
   for (let i = 1; i < stations.length; i++) {
-    const here = stations[i - 1] as Station;
-    const next = stations[i] as Station;
-    const flatA = a[i - 1] as Vec2;
-    let flatB = b[i - 1] as Vec2;
-    const element = { from: here.a, to: here.b, flatFrom: flatA, flatTo: flatB };
-    if (distance3(here.b, next.b) > NO_LENGTH_MM) flatB = thirdCorner(element, next.b);
-    const diagonal = { from: here.a, to: next.b, flatFrom: flatA, flatTo: flatB };
-    a.push(distance3(here.a, next.a) > NO_LENGTH_MM ? thirdCorner(diagonal, next.a) : flatA);
-    b.push(flatB);
+    here = layNext(here, stations[i] as Station, 1);
+    laid.a.push(here.a);
+    laid.b.push(here.b);
   }
-  return { a, b };
+  return laid;
 }
 
 /** Greatest change in the length of an element or of a step along an edge, between space and sheet: rounding only. [mm] */

@@ -1,6 +1,6 @@
 import { type Rim, type Side, type Support } from "./rim.ts";
 import { type Skin } from "./skin.ts";
-import { direction, left2 } from "./vector.ts";
+import { direction } from "./vector.ts";
 
 /** Distances along the outward normal from the surface each end is drawn on to the surface wanted. [mm] */
 export interface Offsets {
@@ -72,16 +72,14 @@ export function hasParallel(drawn: Skin, offsets: Offsets, thetas: readonly numb
   });
 }
 
-function parallelRim(drawn: Skin, offsets: Offsets, end: "a" | "b"): Rim {
-  const support = (theta: number, side: Side) => parallelAt(drawn, offsets, theta, side)[end];
+function parallelRim(breaks: readonly number[], support: Rim["support"]): Rim {
   return {
-    breaks: drawn[end].breaks,
+    breaks,
     support,
     point(theta, side) {
       const { h, dh } = support(theta, side);
-      const n = direction(theta);
-      const along = left2(n);
-      return [h * n[0] + dh * along[0], h * n[1] + dh * along[1]];
+      const [x, y] = direction(theta);
+      return [h * x - dh * y, h * y + dh * x];
     },
   };
 }
@@ -94,7 +92,18 @@ function parallelRim(drawn: Skin, offsets: Offsets, end: "a" | "b"): Rim {
  */
 export function parallelSkin(drawn: Skin, offsets: Offsets): Skin {
   if (offsets.a === 0 && offsets.b === 0) return drawn;
-  return { ...drawn, a: parallelRim(drawn, offsets, "a"), b: parallelRim(drawn, offsets, "b") };
+  // Both ends, their points and the lean between them are asked for at one angle after the other: work each out once.
+  let last = { theta: NaN, side: 1 as Side, at: undefined as Parallel | undefined };
+  const at = (theta: number, side: Side): Parallel => {
+    if (last.at === undefined || last.theta !== theta || last.side !== side)
+      last = { theta, side, at: parallelAt(drawn, offsets, theta, side) };
+    return last.at as Parallel;
+  };
+  return {
+    ...drawn,
+    a: parallelRim(drawn.a.breaks, (theta, side) => at(theta, side).a),
+    b: parallelRim(drawn.b.breaks, (theta, side) => at(theta, side).b),
+  };
 }
 
 /** Where on a rim the radius of curvature is least, of those angles tried. */

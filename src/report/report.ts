@@ -82,11 +82,11 @@ export interface Solid {
 }
 
 export interface Accuracy {
-  /** Largest move of an outline point at the last halving, new points against the chord they replace included. */
+  /** Largest move of an outline point at the last halving and largest height of an arc over its chord, together. */
   readonly outlineMm: number;
-  /** Developed rims against the exact girth. */
+  /** Ends of the pattern as laid against the exact rims of the skin. */
   readonly rimMm: number;
-  /** Flat area against the exact area of the skin. */
+  /** Area of the pattern as laid against the exact area of the skin, as a share. */
   readonly areaRel: number;
   /** Greatest departure of the laid surface from the exact parallel surface of the wall. */
   readonly wallMm: number;
