@@ -61,6 +61,7 @@ export function formingCase(
     thicknessMm: part.thickness,
     material,
     materialId: part.material,
+    units: part.units,
     ...(part.certificate && { certificateYieldMPa: part.certificate.yieldMPa }),
     pieces: part.pieces ?? 1,
     quantity: part.quantity ?? 1,

@@ -1,0 +1,3 @@
+import { benchParts } from "./parts.ts";
+
+await benchParts();
