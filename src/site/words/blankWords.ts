@@ -92,5 +92,6 @@ export function girthSentence({ part, blanks }: Report): string {
   const say = numbersIn(part.units);
   const [first] = blanks;
   const edges = (first?.edges ?? []).filter(({ lengthMm }) => lengthMm > 0);
-  return `Before bending, tape the edges of the ${blanks.length > 1 ? "first blank" : "blank"}: ${edges.map(({ name, lengthMm }) => `${name} ${say.length(lengthMm)}`).join(", ")}.`;
+  const which = blanks.length > 1 ? "first blank" : "blank";
+  return `Before bending, tape the ${which}: ${edges.map(({ name, lengthMm }) => `${name} ${say.bare(lengthMm)}`).join(", ")} ${say.unit}.`;
 }

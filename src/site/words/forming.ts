@@ -18,7 +18,7 @@ const MM2_PER_IN2 = MM_PER_INCH ** 2;
 /** A check's number with its unit, in the part's own units where it is a length or an area. */
 function withUnit(value: number, unit: string, units: Units): string {
   const say = numbersIn(units);
-  if (unit === "mm") return say.length(value);
+  if (unit === "mm") return `${say.bare(value)}\u00a0${units}`;
   if (unit === "mm²" && units === "in") return `${plain(value / MM2_PER_IN2, 1)}\u00a0in²`;
   const figure = plain(value, value !== 0 && Math.abs(value) < 10 ? 2 : 1);
   return unit === "-" ? figure : unit === "°" ? `${figure}°` : `${figure}\u00a0${unit}`;
@@ -29,11 +29,12 @@ export function checkFigures({ value, limit, sense, unit, margin }: Check, units
   if (value === null) return null;
   const asked = withUnit(value, unit, units);
   if (limit === null) return asked;
-  const spare =
-    margin === null
-      ? ""
-      : margin >= 0
-        ? ` (${percent(margin)} to spare)`
-        : ` (${percent(-margin)} beyond it)`;
+  const spare = margin === null ? "" : ` (${spareWords(margin)})`;
   return `${asked}, ${sense ?? "against"} ${withUnit(limit, unit, units)}${spare}`;
+}
+
+/** A share beyond a whole limit says nothing to anybody as a percentage. */
+function spareWords(margin: number): string {
+  if (margin < 0) return `${percent(-margin)} beyond it`;
+  return margin > 1 ? "ample room" : `${percent(margin)} to spare`;
 }

@@ -1,34 +1,43 @@
+import type { Shop } from "../../forming/machine.ts";
+import type { Job } from "../../input/readJob.ts";
 import type { Report } from "../../report/report.ts";
 import { numbersIn, thickness } from "./numbers.ts";
 import { SHAPE_NAMES } from "./shapes.ts";
 
-interface Cell {
+/** One cell of a title block; a wide one takes the room of two. */
+export interface Cell {
   readonly label: string;
   readonly value: string;
   readonly wide?: boolean;
 }
 
+interface SheetOf {
+  readonly sheet: number;
+  readonly sheets: number;
+  readonly shop: Shop | undefined;
+  readonly job: Job | undefined;
+  readonly material: string;
+}
+
+const optional = (label: string, value: string | undefined): Cell[] =>
+  value === undefined ? [] : [{ label, value }];
+
 /** The title block of a part's sheet: whose page it is, and which of how many. */
-export function partCells(
-  { part, massKg }: Report,
-  {
-    sheet,
-    sheets,
-    shop,
-    material,
-  }: { sheet: number; sheets: number; shop: string | undefined; material: string },
-): Cell[] {
+export function partCells({ part, massKg }: Report, { sheet, sheets, shop, job, material }: SheetOf): Cell[] {
   const say = numbersIn(part.units);
   return [
     { label: "Title", value: part.title, wide: true },
-    { label: "Part", value: part.name },
+    { label: "Part", value: part.name, wide: true },
     { label: "Shape", value: SHAPE_NAMES[part.shape] },
     { label: "Material", value: material },
     { label: "Thickness", value: thickness(part.thickness, part.units).value },
     { label: "Quantity", value: String(part.quantity ?? 1) },
     { label: "Mass of one", value: say.mass(massKg) },
-    ...(part.tolerance ? [{ label: "Tolerance", value: `ISO 13920-${part.tolerance}` }] : []),
-    ...(shop ? [{ label: "Shop", value: shop }] : []),
+    ...optional("Tolerance", part.tolerance && `ISO 13920-${part.tolerance}`),
+    ...optional("Job", job?.title).map((cell) => ({ ...cell, wide: true })),
+    ...optional("Reference", job?.reference),
+    ...optional("Date", job?.date),
+    ...optional("Shop", shop?.name).map((cell) => ({ ...cell, wide: true })),
     { label: "Sheet", value: `${sheet} of ${sheets}` },
   ];
 }

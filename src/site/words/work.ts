@@ -1,4 +1,5 @@
-/** Steps of the work that hold for every part. Common practice of the trade; no source is known for them. */
+/** What the steps below rest on: they hold for every part, and no source is known for them. */
+export const COMMON_PRACTICE = "Common practice, no source. The machine’s manual comes first.";
 
 /** Before the first piece goes into a plate roll with a cone attachment. */
 export const ROLL_SET_UP: readonly string[] = [

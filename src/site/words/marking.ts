@@ -1,0 +1,72 @@
+import type { MarkingRow, Report } from "../../report/report.ts";
+import { degrees, numbersIn } from "./numbers.ts";
+import { END_NAMES } from "./shapes.ts";
+
+/** One column of the marking table. */
+export interface MarkingColumn {
+  /** Heading over several columns, or null. */
+  readonly group: string | null;
+  readonly name: string;
+  readonly cell: (row: MarkingRow) => string;
+}
+
+export interface Marking {
+  readonly columns: readonly MarkingColumn[];
+  /** What is the same at every line, told once instead of in columns: all lines of a right cone are alike. */
+  readonly alike: string | null;
+}
+
+/** What the marking table of one pattern has to tell, each value once. */
+export function markingOf(report: Report, rows: readonly MarkingRow[]): Marking {
+  const { part, forming } = report;
+  const say = numbersIn(part.units);
+  const ends = END_NAMES[part.shape];
+  const next = (pick: (next: NonNullable<MarkingRow["next"]>) => number) => (row: MarkingRow) =>
+    row.next ? say.column(pick(row.next)) : "";
+  const points: MarkingColumn[] = [
+    { group: ends.a, name: "x", cell: ({ a }) => say.column(a[0]) },
+    { group: ends.a, name: "y", cell: ({ a }) => say.column(a[1]) },
+    { group: ends.b, name: "x", cell: ({ b }) => say.column(b[0]) },
+    { group: ends.b, name: "y", cell: ({ b }) => say.column(b[1]) },
+  ];
+  const lengths: MarkingColumn[] = [
+    { group: "line length", name: "true", cell: ({ trueMm }) => say.column(trueMm) },
+    { group: "line length", name: "in plan", cell: ({ planMm }) => say.column(planMm) },
+    { group: "to the next line", name: ends.a, cell: next(({ aMm }) => aMm) },
+    { group: "to the next line", name: ends.b, cell: next(({ bMm }) => bMm) },
+    { group: "to the next line", name: "diagonal", cell: next(({ diagonalMm }) => diagonalMm) },
+  ];
+  const angle: MarkingColumn = {
+    group: null,
+    name: "Plan angle",
+    cell: ({ planDeg }) => degrees(planDeg, 1),
+  };
+  const bends: MarkingColumn[] =
+    forming.route === "brake" ? [{ group: null, name: "Bend", cell: bendAt(report) }] : [];
+  const first = rows[0];
+  const values = first ? lengths.map(({ cell }) => cell(first)) : [];
+  const same = lengths.every(({ cell }, i) => rows.every((row) => ["", values[i]].includes(cell(row))));
+  if (!same || rows.length < 3) return { columns: [angle, ...bends, ...points, ...lengths], alike: null };
+  const [trueLength, inPlan, alongA, alongB, diagonal] = values;
+  const b = Number(alongB) === 0 ? "" : `, ${alongB} along the ${ends.b}`;
+  return {
+    columns: [angle, ...bends, ...points],
+    alike: `Every line is ${trueLength} ${say.unit} long, ${inPlan} in plan. To the next line: chord ${alongA} along the ${ends.a}${b}, diagonal ${diagonal}.`,
+  };
+}
+
+/** What the brake bends at a line of the table; nothing at the seams. */
+function bendAt({ part, blanks }: Report): (row: MarkingRow) => string {
+  const say = numbersIn(part.units);
+  const key = (from: readonly number[], to: readonly number[]) =>
+    [...from, ...to].map((mm) => say.column(mm)).join(" ");
+  const bends = new Map(
+    blanks.flatMap(({ piece, lines }) =>
+      lines.map((line) => [`${piece} ${key(line.from, line.to)}`, line.bendDeg]),
+    ),
+  );
+  return ({ piece, a, b }) => {
+    const bend = bends.get(`${piece} ${key(a, b)}`);
+    return bend === undefined ? "" : degrees(bend, 1);
+  };
+}
