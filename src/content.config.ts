@@ -34,7 +34,11 @@ const shapes = defineCollection({
 
 const safety = defineCollection({
   loader: glob({ base: "content/safety", pattern: "*.md" }),
-  schema: z.strictObject({ title: z.string(), summary: z.string(), sources: z.array(z.string()).default([]) }),
+  schema: z.strictObject({
+    title: z.string(),
+    summary: z.string(),
+    sources: z.array(z.string()).default([]),
+  }),
 });
 
 export const collections = { sources, glossary, shapes, safety };

@@ -1,7 +1,6 @@
 import { readFileSync, readdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import type { AstroIntegration } from "astro";
 
 /**
  * A link from the site's root, told from a page so many folders below it.
@@ -27,11 +26,11 @@ export function relativeLinks(text: string, depth: number): string {
 }
 
 /** Pages link from the root while they are written; the finished folder works from any place. */
-export function relativeSite(): AstroIntegration {
+export function relativeSite() {
   return {
     name: "relative-links",
     hooks: {
-      "astro:build:done": ({ dir }) => {
+      "astro:build:done": ({ dir }: { dir: URL }) => {
         const root = fileURLToPath(dir);
         for (const file of readdirSync(root, { recursive: true, encoding: "utf8" })) {
           if (!/\.(html|css)$/.test(file)) continue;

@@ -1,8 +1,7 @@
-import type { AstroIntegration } from "astro";
 import { folderProblems } from "../binder/binder.ts";
 
 /** Reads the data folder before anything is built: all its problems are told in one go, and nothing is written. */
-export function stopOnProblems(): AstroIntegration {
+export function stopOnProblems() {
   return {
     name: "stop-on-problems",
     hooks: {

