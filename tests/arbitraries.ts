@@ -12,8 +12,8 @@ export const mm = (least: number, most: number) =>
   fc.double({ min: Math.log(least), max: Math.log(most), noNaN: true }).map(Math.exp);
 
 export const share = fc.double({ min: 0, max: 1, noNaN: true });
-export const measured = fc.constantFrom<Measured>("inside", "middle", "outside");
-export const angleDeg = fc.double({ min: -360, max: 360, noNaN: true });
+const measured = fc.constantFrom<Measured>("inside", "middle", "outside");
+const angleDeg = fc.double({ min: -360, max: 360, noNaN: true });
 
 /** Two round ends: anything from a pipe to a disc with a hole, offset by up to one and a half large diameters. */
 export const roundSkin: fc.Arbitrary<Skin> = fc
@@ -37,7 +37,7 @@ export const roundSkin: fc.Arbitrary<Skin> = fc
   });
 
 /** A rectangle below a circle, offset both ways. */
-export const corneredSkin: fc.Arbitrary<Skin> = fc
+const corneredSkin: fc.Arbitrary<Skin> = fc
   .record({
     length: mm(20, 5000),
     width: mm(20, 5000),

@@ -1,5 +1,3 @@
-import { SAME_ANGLE } from "./tolerance.ts";
-
 export const TURN = 2 * Math.PI;
 
 /** [degrees] → [rad] */
@@ -12,10 +10,4 @@ export function wrap(angleRad: number): number {
   const rest = angleRad % TURN;
   const positive = rest < 0 ? rest + TURN : rest;
   return positive >= TURN ? 0 : positive;
-}
-
-/** Are two directions one, whole turns apart or not? */
-export function sameDirection(p: number, q: number): boolean {
-  const apart = wrap(p - q);
-  return apart < SAME_ANGLE || TURN - apart < SAME_ANGLE;
 }

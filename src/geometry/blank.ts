@@ -24,7 +24,7 @@ export interface BlankOrder {
 
 export type EdgeOf = "a" | "b" | "seam 1" | "seam 2";
 
-export interface BlankEdge {
+interface BlankEdge {
   readonly of: EdgeOf;
   /** Index of its first outline point. */
   readonly start: number;

@@ -5,7 +5,7 @@ import { leanAt, type Skin, turningRate } from "./skin.ts";
 import { breaksBetween, type Span } from "./station.ts";
 import { SAME_ANGLE } from "./tolerance.ts";
 
-export const WHOLE: Span = { from: 0, to: TURN };
+const WHOLE: Span = { from: 0, to: TURN };
 
 /** Integrates a function of the skin over smooth stretches only, since it may jump at breaks. */
 function overSmooth(skin: Skin, span: Span, f: (theta: number) => number): number {

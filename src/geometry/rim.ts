@@ -28,7 +28,7 @@ export interface Rim {
 }
 
 /** An arc of a rim: it begins at normal angle `from` and runs to where the next begins. A corner has radius nought. */
-export interface Arc {
+interface Arc {
   readonly from: number;
   readonly centre: Vec2;
   readonly radius: number;
@@ -56,7 +56,7 @@ function arcAt(arcs: readonly Arc[], theta: number, side: Side): Arc {
  *
  * @param arcs rising by `from` within 0 … 2π [rad]; centres and radii [mm]
  */
-export function arcRim(arcs: readonly Arc[]): Rim {
+function arcRim(arcs: readonly Arc[]): Rim {
   return {
     breaks: arcs.length > 1 ? arcs.map((arc) => arc.from) : [],
     support(theta, side) {

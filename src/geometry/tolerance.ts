@@ -10,9 +10,6 @@ export const SAME_ANGLE = 1e-9;
 /** Lengths shorter than this are nothing at all, only rounding of larger ones. [mm] */
 export const NO_LENGTH_MM = 1e-9;
 
-/** Leans smaller than this make a pipe, not a cone: over 10 m the wall gains a hundredth of a micrometre. [rad] */
-export const NO_LEAN = 1e-12;
-
 /** Adaptive quadrature stops where halving a panel changes the integral by less than this share. [-] */
 export const QUADRATURE_REL = 1e-12;
 

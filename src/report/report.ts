@@ -2,7 +2,7 @@ import type { Forming } from "../forming/answer.ts";
 import type { Part } from "../shapes/registry.ts";
 
 /** A point on the sheet: x to the right, y up. [mm] */
-export type SheetPoint = readonly [number, number];
+type SheetPoint = readonly [number, number];
 /** A point in space: x right in plan, y away, z up; end A lies at z = 0. [mm] */
 export type SpacePoint = readonly [number, number, number];
 
@@ -18,7 +18,7 @@ export interface PatternLine {
   readonly bendDeg: number;
 }
 
-export interface PatternEdge {
+interface PatternEdge {
   /** "large end", "small end", "rectangular end", "round end", "seam 1", "seam 2". */
   readonly name: string;
   readonly lengthMm: number;

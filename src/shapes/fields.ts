@@ -36,7 +36,7 @@ export type Measured = z.infer<typeof Measured>;
 
 const text = (max: number) => z.string().check(z.minLength(1), z.maxLength(max));
 
-export const Seam = z.strictObject({
+const Seam = z.strictObject({
   /** Where the seam lies: direction of the outward normal in plan, counter-clockwise from +x. [degrees] */
   at: z.optional(angle().check(z.minimum(-360), z.maximum(360))),
   joint: z.optional(z.enum(["butt", "lap"])),
@@ -45,7 +45,6 @@ export const Seam = z.strictObject({
   /** Lap joint: how far the plate runs on past the seam. [mm] */
   lap: z.optional(size()),
 });
-export type Seam = z.infer<typeof Seam>;
 
 /** The keys that every shape shares. */
 export const common = {

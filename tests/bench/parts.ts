@@ -9,7 +9,7 @@ import { kernelFrustum, kernelTransition } from "../outside/kernel.ts";
 
 const tables = loadCatalogue();
 const shopPath = "demo-data/shop.yaml";
-const { shop } = readShop(readFileSync(shopPath, "utf8"), { path: shopPath, ...tables });
+const { value: shop } = readShop(readFileSync(shopPath, "utf8"), { path: shopPath, ...tables });
 
 /** All the work on one part file: text, checks, blanks, forming, JSON. */
 function fromTextToReport(text: string, path: string): number {
