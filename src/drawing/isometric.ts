@@ -1,10 +1,11 @@
 import { radians } from "../geometry/angle.ts";
 import { hull } from "../geometry/polygon.ts";
 import { SAME_POINT_MM } from "../geometry/tolerance.ts";
-import { cross2, direction, distance2, dot2, sub2, type Vec2 } from "../geometry/vector.ts";
+import { direction, distance2, dot2, type Vec2 } from "../geometry/vector.ts";
 import type { Report, SpacePoint } from "../report/report.ts";
+import { between, clip } from "./clip.ts";
 import { boxOf, height, width } from "./box.ts";
-import { closed, type Drawing, line, path, type Stroke } from "./model.ts";
+import { closed, type Drawing, line, type Stroke } from "./model.ts";
 import type { Paper } from "./paper.ts";
 import { fitSheet } from "./sheet.ts";
 import { curveOf } from "./views/ends.ts";
@@ -12,24 +13,10 @@ import { curveOf } from "./views/ends.ts";
 const [ROOT2, ROOT6] = [Math.sqrt(2), Math.sqrt(6)];
 
 /** Isometric projection (ISO 5456-3): the eye stands at the front, to the right and above, as far along as across and up. */
-export const isometric = ([x, y, z]: SpacePoint): Vec2 => [(x + y) / ROOT2, (2 * z + y - x) / ROOT6];
+const isometric = ([x, y, z]: SpacePoint): Vec2 => [(x + y) / ROOT2, (2 * z + y - x) / ROOT6];
 
-/** The part of a straight line within a convex outline that runs counter-clockwise; undefined where there is none. */
-export function clip(from: Vec2, to: Vec2, outline: readonly Vec2[]): readonly [Vec2, Vec2] | undefined {
-  let [enter, leave] = [0, 1];
-  const run = sub2(to, from);
-  for (const [i, p] of outline.entries()) {
-    const side = sub2(outline[(i + 1) % outline.length] as Vec2, p);
-    const [inside, turn] = [cross2(side, sub2(from, p)), cross2(side, run)];
-    if (turn === 0) {
-      if (inside < 0) return undefined;
-    } else if (turn > 0) enter = Math.max(enter, -inside / turn);
-    else leave = Math.min(leave, -inside / turn);
-  }
-  if (enter >= leave) return undefined;
-  const at = (share: number): Vec2 => [from[0] + share * run[0], from[1] + share * run[1]];
-  return [at(enter), at(leave)];
-}
+/** An end as seen: convex, so its hull is the ring itself, each corner once. */
+const ringOf = (points: readonly SpacePoint[]): Vec2[] => hull(points.map(isometric));
 
 /**
  * The part in the round. Its skin is the side of a convex hull, so nothing has to be sorted by distance: the outline is the
@@ -38,10 +25,7 @@ export function clip(from: Vec2, to: Vec2, outline: readonly Vec2[]): readonly [
  */
 export function isometricDrawing(report: Report, { paper }: { paper: Paper }): Drawing {
   const { part, solid } = report;
-  const [a, b] = [solid.a, solid.b].map((curves) => curveOf(curves, "outside").map(isometric)) as [
-    Vec2[],
-    Vec2[],
-  ];
+  const [a, b] = [ringOf(curveOf(solid.a, "outside")), ringOf(curveOf(solid.b, "outside"))];
   const outline = hull([...a, ...b]);
   const box = boxOf(outline);
   return fitSheet(
@@ -64,9 +48,10 @@ function strokesOf(
   { a, b, outline }: { a: readonly Vec2[]; b: readonly Vec2[]; outline: readonly Vec2[] },
 ): Stroke[] {
   const strokes: Stroke[] = [closed("outline", outline)];
-  const inside = solid.b.inside.map(isometric);
+  const inside = ringOf(solid.b.inside);
   // One looks in through the upper end, where it is open.
-  const opening = hull(inside.length > 2 ? inside : b);
+  const opening = inside.length > 2 ? inside : b;
+  const through = (from: Vec2, to: Vec2) => (b.length > 2 ? clip(from, to, { outline: opening }) : undefined);
   if (b.length > 2) strokes.push(closed("outline", b));
   if (inside.length > 2) strokes.push(closed("thin", inside));
 
@@ -74,8 +59,8 @@ function strokesOf(
     if (distance2(from, to) < SAME_POINT_MM) return;
     // Seen from inside a seam is only a line.
     const kind = whole ? wanted : "thin";
-    const seen = whole ? ([from, to] as const) : b.length > 2 ? clip(from, to, opening) : undefined;
-    if (seen) strokes.push(line(kind, seen[0], seen[1]));
+    const seen = whole ? ([0, 1] as const) : through(from, to);
+    if (seen) strokes.push(line(kind, between(from, to, seen[0]), between(from, to, seen[1])));
   };
   for (const [list, kind] of [
     [solid.elements, "thin"],
@@ -86,8 +71,8 @@ function strokesOf(
   // The lower edge at the back, as far as it shows through the opening; at the front it is outline already.
   for (const [i, p] of a.entries()) {
     const q = a[(i + 1) % a.length] as Vec2;
-    const seen = b.length > 2 ? clip(p, q, opening) : undefined;
-    if (seen) strokes.push(path("thin", seen));
+    const seen = through(p, q);
+    if (seen) strokes.push(line("thin", between(p, q, seen[0]), between(p, q, seen[1])));
   }
   return strokes;
 }

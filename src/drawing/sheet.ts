@@ -13,7 +13,7 @@ const ABOVE_FOOT = 6;
 /** From one line of lettering to the next, over the height of its capitals. [-] */
 const LEADING = 1.9;
 
-export interface SheetText {
+interface SheetText {
   readonly title: string;
   readonly description: string;
   /** At the foot: what is drawn, then remarks. The scale is added. */

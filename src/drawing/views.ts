@@ -14,8 +14,8 @@ import { axes, elevation, extremes, FRONT, LEFT, project, type Sight } from "./v
 import { centreOf, curveOf, type End, endsOfPart, inPlan, offsetOf, sizeText } from "./views/ends.ts";
 import { crosses, plan, planMarks } from "./views/plan.ts";
 
-/** Between neighbouring views: room for their dimensions. [mm of paper] */
-const BETWEEN = 30;
+/** Between neighbouring views: room for two dimensions, by the height of their figures. [mm of paper] */
+const between = ({ capsMm }: Paper): number => 8 + 6.2 * capsMm.figure;
 
 /** The part as it stands: front view, view from above below it, and where it leans sideways the view from the left. */
 export function viewsDrawing(report: Report, { paper }: { paper: Paper }): Drawing {
@@ -70,15 +70,16 @@ interface Scene {
 }
 
 function drawViews(board: Board, { report, ends, sizes, side, narrow }: Scene): void {
-  const { unit, mm } = board;
+  const { unit } = board;
+  const gap = board.mm(between(board.paper));
   const { units } = report.part;
   const front: Vec2 = [0, 0];
-  const below: Vec2 = [0, sizes.front.bottom - mm(BETWEEN) - sizes.plan.top];
+  const below: Vec2 = [0, sizes.front.bottom - gap - sizes.plan.top];
   // First angle: what is seen from the left stands on the right, and what is seen from above stands below.
   const right = Math.max(sizes.front.right, sizes.plan.right);
   const left: Vec2 = narrow
-    ? [0, below[1] + sizes.plan.bottom - mm(BETWEEN) - sizes.left.top]
-    : [right + mm(BETWEEN) - sizes.left.left, 0];
+    ? [0, below[1] + sizes.plan.bottom - gap - sizes.left.top]
+    : [right + gap - sizes.left.left, 0];
   const levels = [sizes.front.bottom, sizes.front.top] as const;
   const centres = [centreOf(ends.a), centreOf(ends.b)];
 

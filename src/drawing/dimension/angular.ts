@@ -7,7 +7,7 @@ import { arcPoint } from "../pen.ts";
 import { ARROW_LONG, arrowhead } from "./arrow.ts";
 
 /** An arc with arrowheads at its ends; where it is too short for them they point in from outside. */
-export function arrowedArc(
+function arrowedArc(
   board: Board,
   { centre, radius, fromRad, toRad }: { centre: Vec2; radius: number; fromRad: number; toRad: number },
 ): Stroke[] {

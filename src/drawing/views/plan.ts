@@ -1,48 +1,55 @@
 import { radians } from "../../geometry/angle.ts";
+import { hull } from "../../geometry/polygon.ts";
 import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
-import { add2, cross2, direction, distance2, dot2, sub2, type Vec2 } from "../../geometry/vector.ts";
-import type { Report } from "../../report/report.ts";
+import { add2, direction, distance2, dot2, sub2, type Vec2 } from "../../geometry/vector.ts";
+import type { Report, SpacePoint } from "../../report/report.ts";
 import { boxOf } from "../box.ts";
+import { between, clip } from "../clip.ts";
 import { closed, line, path, type Stroke, type StrokeKind } from "../model.ts";
 import { type Mark, marksAlong } from "../pattern/lines.ts";
 import { SEEN_WALL } from "./elevation.ts";
 import { centreOf, curveOf, type End, inPlan } from "./ends.ts";
 
-/** Is a point within a convex outline that runs counter-clockwise, or on it? */
-const within = (p: Vec2, outline: readonly Vec2[]): boolean =>
-  outline.length > 2 &&
-  outline.every(
-    (q, i) => cross2(sub2(outline[(i + 1) % outline.length] as Vec2, q), sub2(p, q)) >= -SAME_POINT_MM,
-  );
-
-/** Is a point strictly within, so that what lies above covers it? */
-const covered = (p: Vec2, outline: readonly Vec2[]): boolean =>
-  outline.length > 2 &&
-  outline.every((q, i) => {
-    const side = sub2(outline[(i + 1) % outline.length] as Vec2, q);
-    return cross2(side, sub2(p, q)) > SAME_POINT_MM * Math.hypot(...side);
-  });
-
-/** A closed curve in runs of what is seen and what is not. */
-function runs(points: readonly Vec2[], seen: (p: Vec2) => boolean): { kind: StrokeKind; points: Vec2[] }[] {
-  const flags = points.map(seen);
-  if (flags.every(Boolean)) return [{ kind: "outline", points: [...points] }];
-  if (!flags.some(Boolean)) return [{ kind: "hidden", points: [...points] }];
-  // Begin where it changes, so that no run is cut in two.
-  const start = flags.findIndex((flag, i) => flag !== flags.at(i - 1));
-  const out: { kind: StrokeKind; points: Vec2[] }[] = [];
-  for (let i = 0; i <= points.length; i++) {
-    const at = (start + i) % points.length;
-    const kind: StrokeKind = flags[at] ? "outline" : "hidden";
-    const open = out.at(-1);
-    const p = points[at] as Vec2;
-    if (open?.kind === kind) open.points.push(p);
-    else if (open) {
-      open.points.push(p);
-      if (i < points.length) out.push({ kind, points: [p] });
-    } else out.push({ kind, points: [p] });
+/** A closed curve, piece by piece: `inside` where it runs within a convex outline, `outside` where it does not. */
+function parted(
+  curve: readonly Vec2[],
+  {
+    by,
+    depth,
+    inside,
+    outside,
+  }: { by: readonly Vec2[]; depth: number; inside: StrokeKind; outside: StrokeKind },
+): Stroke[] {
+  const pieces: { kind: StrokeKind; points: Vec2[] }[] = [];
+  const add = (kind: StrokeKind, from: Vec2, to: Vec2): void => {
+    const open = pieces.at(-1);
+    if (open?.kind === kind) open.points.push(to);
+    else pieces.push({ kind, points: [from, to] });
+  };
+  for (const [i, p] of curve.entries()) {
+    const q = curve[(i + 1) % curve.length] as Vec2;
+    const [enter, leave] = (by.length > 2 ? clip(p, q, { outline: by, depth }) : undefined) ?? [1, 1];
+    const [u, v] = [between(p, q, enter), between(p, q, leave)];
+    if (enter > 0) add(outside, p, u);
+    if (leave > enter) add(inside, u, v);
+    if (enter < 1 && leave < 1) add(outside, v, q);
   }
-  return out;
+  const [first, last] = [pieces[0], pieces.at(-1)];
+  if (!first || !last) return [];
+  if (first === last) return [closed(first.kind, curve)];
+  // The curve begins in the middle of a piece as a rule: its two halves are one.
+  if (first.kind === last.kind) {
+    first.points.unshift(...last.points.slice(0, -1));
+    pieces.pop();
+  }
+  return pieces.map(({ kind, points }) => path(kind, points));
+}
+
+/** A stroke of straight pieces, put in its place on the sheet. */
+function moved(stroke: Stroke, at: Vec2): Stroke {
+  const { shape } = stroke;
+  if (shape.type !== "path") throw new RangeError(`a ring as ${shape.type}`);
+  return { ...stroke, shape: { ...shape, points: shape.points.map((p) => add2(p, at)) } };
 }
 
 /** Lines of the view from above. */
@@ -51,22 +58,20 @@ export function plan(
   { ends, at, unit }: { ends: { a: End; b: End }; at: Vec2; unit: number },
 ): Stroke[] {
   const place = (p: Vec2): Vec2 => add2(p, at);
-  const [a, b] = [inPlan(curveOf(ends.a.curves, "outside")), inPlan(curveOf(ends.b.curves, "outside"))];
-  const [aIn, bIn] = [inPlan(ends.a.curves.inside), inPlan(ends.b.curves.inside)];
-  const strokes: Stroke[] = [];
-  const ring = (points: readonly Vec2[], seen: (p: Vec2) => boolean): void => {
-    if (points.length < 3) return;
-    const parts = runs(points, seen);
-    const whole = parts.length === 1;
-    for (const one of parts) strokes.push((whole ? closed : path)(one.kind, one.points.map(place)));
-  };
-  // The upper end is seen whole; the lower where the skin does not cover it.
-  ring(b, () => true);
-  ring(a, (p) => !covered(p, b));
-  if (part.thickness / unit >= SEEN_WALL) {
-    ring(bIn, () => true);
-    ring(aIn, (p) => within(p, bIn));
+  // Ends are convex: their hull is the ring itself, each corner once.
+  const ring = (points: readonly SpacePoint[]): readonly Vec2[] => hull(inPlan(points));
+  const [a, b] = [ring(curveOf(ends.a.curves, "outside")), ring(curveOf(ends.b.curves, "outside"))];
+  const [aIn, bIn] = [ring(ends.a.curves.inside), ring(ends.b.curves.inside)];
+  const rings: Stroke[] = [];
+  // The upper end is seen whole; the lower where nothing lies over it, and its inside where one looks down to it.
+  if (b.length > 2) rings.push(closed("outline", b));
+  if (a.length > 2)
+    rings.push(...parted(a, { by: b, depth: SAME_POINT_MM, inside: "hidden", outside: "outline" }));
+  if (part.thickness / unit >= SEEN_WALL && aIn.length > 2) {
+    if (bIn.length > 2) rings.push(closed("outline", bIn));
+    rings.push(...parted(aIn, { by: bIn, depth: -SAME_POINT_MM, inside: "outline", outside: "hidden" }));
   }
+  const strokes = rings.map((ring) => moved(ring, at));
   // From above every element is seen: from outside where the wall leans in, from inside where it leans out.
   for (const one of solid.elements) {
     const [p, q] = inPlan([one.a, one.b]) as [Vec2, Vec2];

@@ -1,0 +1,102 @@
+import fc from "fast-check";
+import { expect, it } from "vitest";
+import type { Drawing, StrokeKind } from "../../src/drawing/model.ts";
+import { SHEET } from "../../src/drawing/paper.ts";
+import { viewsDrawing } from "../../src/drawing/views.ts";
+import { hull } from "../../src/geometry/polygon.ts";
+import type { Vec2 } from "../../src/geometry/vector.ts";
+import { eccentricCone, runs } from "../arbitraries.ts";
+import { named, reportOf } from "../parts.ts";
+import { areaOf } from "./judge.ts";
+
+const paths = (drawing: Drawing, kind: StrokeKind, isClosed: boolean) =>
+  drawing.strokes.flatMap((one) =>
+    one.kind === kind && one.shape.type === "path" && one.shape.closed === isClosed ? [one.shape.points] : [],
+  );
+const middle = (points: readonly Vec2[]): Vec2 => {
+  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+  return [(Math.max(...xs) + Math.min(...xs)) / 2, (Math.max(...ys) + Math.min(...ys)) / 2];
+};
+/** Rings of the view from above: nothing else that is closed has so many corners. */
+const rings = (drawing: Drawing, kind: StrokeKind) =>
+  paths(drawing, kind, true).filter((points) => points.length > 40);
+
+it("from above the ring of end B stands off the ring of end A as the part file says, and elements join them", () => {
+  fc.assert(
+    fc.property(eccentricCone, (part) => {
+      const report = reportOf({ ...part, seam: { at: 17 } });
+      const drawing = viewsDrawing(report, { paper: SHEET });
+      const seen = rings(drawing, "outline");
+      // The upper ring is drawn first and whole; the lower in one piece or in runs.
+      const upper = middle(seen[0]!);
+      const [dx, dy] = part.shape === "eccentric-cone" ? part.smallEnd.offset : [0, 0];
+      const a: Vec2 = [upper[0] - dx, upper[1] - dy];
+      const lines = [...paths(drawing, "thin", false), ...paths(drawing, "outline", false)];
+      for (const { a: p, b: q } of report.solid.elements) {
+        if (Math.hypot(p[0] - q[0], p[1] - q[1]) < 0.02) continue;
+        const found = lines.some(
+          ([from, to]) =>
+            Math.hypot(from![0] - a[0] - p[0], from![1] - a[1] - p[1]) < 1e-3 &&
+            Math.hypot(to![0] - a[0] - q[0], to![1] - a[1] - q[1]) < 1e-3,
+        );
+        expect(found).toBe(true);
+      }
+    }),
+    runs(40),
+  );
+});
+
+it("hides the lower end where the upper end overhangs it", () => {
+  const spreading = (diameter: number) =>
+    named({
+      shape: "square-to-round",
+      thickness: 1,
+      rectangularEnd: { length: 300, width: 300, measured: "inside" },
+      roundEnd: { diameter, measured: "inside" },
+      height: 300,
+    });
+  const hidden = (diameter: number) => {
+    const drawing = viewsDrawing(reportOf(spreading(diameter)), { paper: SHEET });
+    return drawing.strokes.filter(({ kind }) => kind === "hidden").length;
+  };
+  expect(hidden(200)).toBe(0);
+  // As wide as the corners are apart, and more: nothing of the square is seen from above.
+  expect(hidden(500)).toBe(1);
+  // Between, the corners stick out and the middles of the sides do not.
+  expect(hidden(360)).toBe(4);
+});
+
+it("the front view's outline is the hull of all that is drawn in it", () => {
+  fc.assert(
+    fc.property(eccentricCone, (part) => {
+      const report = reportOf(part);
+      const drawing = viewsDrawing(report, { paper: SHEET });
+      const outline = paths(drawing, "outline", true)[0]!;
+      const space = [
+        ...report.solid.a.outside,
+        ...report.solid.b.outside,
+        ...report.solid.a.inside,
+        ...report.solid.b.inside,
+      ];
+      const all = hull(space.map(([x, , z]): Vec2 => [x, z]));
+      expect(Math.abs(areaOf(outline) - areaOf(all)) / areaOf(all)).toBeLessThan(1e-9);
+    }),
+    runs(40),
+  );
+});
+
+it("dimensions what the part file gives, as it gives it", () => {
+  const report = reportOf(
+    named({
+      shape: "square-to-round",
+      thickness: 4,
+      rectangularEnd: { length: 800, width: 500, measured: "inside" },
+      roundEnd: { diameter: 350, measured: "outside", offset: [90, -60] },
+      height: 450,
+    }),
+  );
+  const texts = viewsDrawing(report, { paper: SHEET })
+    .labels.filter(({ role }) => role === "dimension")
+    .map(({ text }) => text);
+  expect(texts.sort()).toEqual(["450", "500 inside", "60", "800 inside", "90", "Ø 350 outside"]);
+});
