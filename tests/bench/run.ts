@@ -1,3 +1,5 @@
+import { benchPages } from "./pages.ts";
 import { benchParts } from "./parts.ts";
 
 await benchParts();
+await benchPages();
