@@ -1,0 +1,51 @@
+import { existsSync, globSync, readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { DIST, pagesOf } from "./site.ts";
+
+const read = (path: string) => readFileSync(join(DIST, path), "utf8");
+const idsOf = (html: string) => new Set([...html.matchAll(/\sid="([^"]+)"/g)].map(([, id]) => id));
+const ids = new Map(pagesOf(DIST).map((path) => [path, idsOf(read(path))]));
+const targets = (html: string) =>
+  [...html.matchAll(/\s(?:href|src)="([^"]*)"/g)].map(([, target = ""]) => target.replaceAll("&amp;", "&"));
+
+/** Why a link leads nowhere; undefined where it leads somewhere in the folder. */
+function broken(page: string, target: string): string | undefined {
+  if (/^([a-z][a-z0-9+.-]*:|\/)/i.test(target)) return `${target} leaves the folder`;
+  const [path = "", fragment] = target.split("#");
+  const file = path === "" ? page : join(dirname(page), decodeURIComponent(path));
+  if (file.startsWith("..")) return `${target} leaves the folder`;
+  if (!existsSync(join(DIST, file))) return `${target}: there is no ${file}`;
+  return fragment === undefined || ids.get(file)?.has(fragment)
+    ? undefined
+    : `${target}: nothing there has that id`;
+}
+
+describe.each(pagesOf(DIST))("%s", (page) => {
+  it("links only to what is there, by ways that work from any place", () => {
+    const links = targets(read(page));
+    expect(links.length).toBeGreaterThan(5);
+    expect(links.map((link) => broken(page, link)).filter((why) => why !== undefined)).toEqual([]);
+  });
+
+  it("has no id twice", () => {
+    const all = [...read(page).matchAll(/\sid="([^"]+)"/g)].map(([, id]) => id);
+    expect(all.filter((id, i) => all.indexOf(id) < i)).toEqual([]);
+  });
+
+  it("asks for nothing from elsewhere, and runs no script", () => {
+    const html = read(page);
+    expect(html).not.toMatch(/<script|\son[a-z]+="|<iframe|<form/i);
+    expect(html).not.toMatch(/(?:src|srcset|href)="(?:https?:)?\/\//i);
+  });
+});
+
+it.each(globSync("**/*.css", { cwd: DIST }))(
+  "%s finds its fonts, and asks for nothing from elsewhere",
+  (sheet) => {
+    const css = read(sheet);
+    expect(css).not.toMatch(/@import|https?:\/\//);
+    for (const [, target = ""] of css.matchAll(/url\("?([^")]+)"?\)/g))
+      expect(existsSync(join(DIST, dirname(sheet), target)), target).toBe(true);
+  },
+);

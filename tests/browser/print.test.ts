@@ -1,0 +1,77 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { launch } from "./chromium.ts";
+import { DIST, pagesOf, serve } from "./site.ts";
+
+/** Paper less the margins of the stylesheet, in CSS pixels: 18 mm for the file on the left, 10 mm on the right. */
+const PAPERS = [
+  { format: "A4", contentPx: ((210 - 28) / 25.4) * 96 },
+  { format: "Letter", contentPx: ((215.9 - 28) / 25.4) * 96 },
+] as const;
+
+let browser: Browser;
+let page: Page;
+let site: Awaited<ReturnType<typeof serve>>;
+
+beforeAll(async () => {
+  site = await serve(DIST);
+  browser = await launch();
+  page = await browser.newPage();
+});
+afterAll(async () => {
+  await browser.close();
+  site.close();
+});
+
+const pagesIn = (pdf: Buffer): number => pdf.toString("latin1").match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+
+/** Whatever stands outside the frame of its sheet, once the page is laid out for paper of this width. */
+async function cutOff(widthPx: number): Promise<string[]> {
+  await page.emulateMedia({ media: "print" });
+  await page.setViewportSize({ width: Math.floor(widthPx), height: 1000 });
+  const out = await page.evaluate(() =>
+    [...document.querySelectorAll(".sheet")].flatMap((sheet) => {
+      const frame = sheet.getBoundingClientRect();
+      return [...sheet.querySelectorAll("table, svg, pre, p, dd, li, h1, h2")]
+        .filter((one) => {
+          const { left, right, width } = one.getBoundingClientRect();
+          return width > 0 && (right > frame.right + 1 || left < frame.left - 1);
+        })
+        .map((one) => `${one.tagName} ${one.textContent.slice(0, 40)}`);
+    }),
+  );
+  await page.emulateMedia({ media: null });
+  return out;
+}
+
+const PARTS = pagesOf(DIST).filter((path) => path.startsWith("parts/"));
+
+describe.each(PAPERS)("on $format", ({ format, contentPx }) => {
+  it.each(PARTS)(
+    "%s takes two sheets at most, each with its title block, and nothing is cut off",
+    async (path) => {
+      await page.goto(site.url + path);
+      const pages = pagesIn(await page.pdf({ format }));
+      expect(pages).toBeGreaterThan(0);
+      expect(pages).toBeLessThanOrEqual(2);
+      expect(await page.locator(".title-block").count()).toBe(2);
+      expect(await cutOff(contentPx)).toEqual([]);
+    },
+  );
+
+  it.each(pagesOf(DIST).filter((path) => !PARTS.includes(path)))("%s has nothing cut off", async (path) => {
+    await page.goto(site.url + path);
+    expect(await cutOff(contentPx)).toEqual([]);
+  });
+});
+
+it("prints black on white and without controls, whatever the screen shows", async () => {
+  await page.emulateMedia({ media: "print", colorScheme: "dark" });
+  await page.goto(`${site.url}${PARTS[0] ?? ""}`);
+  const look = await page.evaluate(() => ({
+    paper: getComputedStyle(document.documentElement).backgroundColor,
+    ink: getComputedStyle(document.documentElement).color,
+    menu: getComputedStyle(document.querySelector(".menu") ?? document.body).display,
+  }));
+  expect(look).toEqual({ paper: "rgb(255, 255, 255)", ink: "rgb(0, 0, 0)", menu: "none" });
+});
