@@ -20,8 +20,8 @@ const found = (): string | undefined =>
 /** Debian, as root, can install what is missing; anywhere else the person at the keyboard is asked to. */
 function install(): void {
   if (!existsSync("/etc/debian_version") || process.getuid?.() !== 0) return;
-  execFileSync("apt-get", ["update"], { stdio: "ignore" });
-  execFileSync("apt-get", ["install", "-y", "chromium"], { stdio: "ignore" });
+  execFileSync("/usr/bin/apt-get", ["update"], { stdio: "ignore" });
+  execFileSync("/usr/bin/apt-get", ["install", "-y", "chromium"], { stdio: "ignore" });
 }
 
 /** A browser for the tests. */

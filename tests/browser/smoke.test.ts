@@ -42,7 +42,7 @@ const overflow = () =>
     if (document.documentElement.scrollWidth <= width) return [];
     return [...document.querySelectorAll("body *")]
       .filter((one) => one.getBoundingClientRect().right > width + 1 && !one.closest(".table-box, pre"))
-      .map((one) => `${one.tagName}.${one.className.toString()}`);
+      .map((one) => `${one.tagName}.${one.getAttribute("class") ?? ""}`);
   });
 
 /** Serious and critical findings, each with its place. */

@@ -31,7 +31,7 @@ export interface Binder {
 const dataFolder = (): string => process.env["SLANTWORK_DATA"] ?? "demo-data";
 
 /** Reads and develops a folder, good and bad parts alike. */
-export function makeBinder(folder: string): Binder {
+function makeBinder(folder: string): Binder {
   // The pages run from a bundle, where the tables no longer lie beside the code.
   const tables = loadCatalogue(resolve("content"));
   const { parts, shop, job, problems } = readFolder(folder, tables);
@@ -58,7 +58,7 @@ export function readBinder(): Binder {
 }
 
 /** One line for each problem, as a terminal and an editor understand it. */
-export const problemLines = ({ problems }: Pick<Binder, "problems">): string[] => printProblems(problems);
+const problemLines = ({ problems }: Pick<Binder, "problems">): string[] => printProblems(problems);
 
 /** The problems of the folder that this build is about; none where all is well. */
 export const folderProblems = (): string[] => problemLines(makeBinder(dataFolder()));

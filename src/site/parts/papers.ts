@@ -7,10 +7,10 @@ const COMPACT: Paper = { ...NARROW, capsMm: { small: 2, figure: 2.4, title: 3 },
 export const COLUMN: Paper = { ...COMPACT, widthMm: 83, heightMm: 80 };
 
 /** Across the printed sheet, for a part that needs a third view. */
-export const ACROSS: Paper = { ...COMPACT, name: "sheet", widthMm: 170, heightMm: 74 };
+export const ACROSS: Paper = { ...COMPACT, name: "sheet", widthMm: 170, heightMm: 68 };
 
 /** A pattern beside its words. */
-export const BESIDE_WORDS: Paper = { ...COMPACT, widthMm: 104, heightMm: 50 };
+export const BESIDE_WORDS: Paper = { ...COMPACT, widthMm: 104, heightMm: 46 };
 
 /** Two patterns side by side. */
-export const PAIR: Paper = { ...COMPACT, widthMm: 83, heightMm: 38 };
+export const PAIR: Paper = { ...COMPACT, widthMm: 83, heightMm: 46 };

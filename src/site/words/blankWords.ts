@@ -3,7 +3,7 @@ import { degrees, numbersIn, percent, tiny } from "./numbers.ts";
 import { END_NAMES } from "./shapes.ts";
 
 /** How the blank comes out of the plate, in sentences. */
-export function blankSentences(report: Report): string[] {
+function blankSentences(report: Report): string[] {
   const { part, blanks, cone } = report;
   const say = numbersIn(part.units);
   const [first] = blanks;
@@ -39,7 +39,7 @@ export function blankSentences(report: Report): string[] {
 }
 
 /** Where the seam lies and how it is joined, in sentences. */
-export function seamSentences({ part, shape }: Report): string[] {
+function seamSentences({ part, shape }: Report): string[] {
   const say = numbersIn(part.units);
   const seam = part.seam ?? {};
   const where = `The seam lies at ${degrees(shape.seamDeg)} in plan, counter-clockwise from the right.`;
@@ -55,7 +55,7 @@ export function seamSentences({ part, shape }: Report): string[] {
 }
 
 /** How the plate edges are left at the ends. */
-export function edgeSentences({ part }: Report): string[] {
+function edgeSentences({ part }: Report): string[] {
   if (part.edges === "square") return ["The plate edges stay square to the plate as cut."];
   return [
     part.trimAllowance === true
@@ -65,7 +65,7 @@ export function edgeSentences({ part }: Report): string[] {
 }
 
 /** What can be trusted, in sentences. */
-export function accuracySentences({ part, accuracy, hand }: Report): string[] {
+function accuracySentences({ part, accuracy, hand }: Report): string[] {
   const say = numbersIn(part.units);
   const ends = END_NAMES[part.shape];
   const { a, b } = hand.shortfallMm;
@@ -74,7 +74,9 @@ export function accuracySentences({ part, accuracy, hand }: Report): string[] {
   ];
   if (accuracy.wallMm > 0)
     sentences.push(
-      `For a wall with corners the trade’s rule is used; it departs from the exact surface of the wall by up to ${tiny(accuracy.wallMm)}.`,
+      part.shape === "square-to-round"
+        ? `For a wall with corners the trade’s rule is used; it departs from the exact surface of the wall by up to ${tiny(accuracy.wallMm)}.`
+        : `The surface laid out departs from the exact one of the wall by up to ${tiny(accuracy.wallMm)}.`,
     );
   sentences.push(
     `Laid out by hand with ${hand.divisions} divisions, stepped chords come out ${say.length(a)} short round the ${ends.a}${b > 0 ? ` and ${say.length(b)} short round the ${ends.b}` : ""}; a point may lie ${say.length(hand.pointMm)} from where it belongs.`,
@@ -93,5 +95,17 @@ export function girthSentence({ part, blanks }: Report): string {
   const [first] = blanks;
   const edges = (first?.edges ?? []).filter(({ lengthMm }) => lengthMm > 0);
   const which = blanks.length > 1 ? "first blank" : "blank";
-  return `Before bending, tape the ${which}: ${edges.map(({ name, lengthMm }) => `${name} ${say.bare(lengthMm)}`).join(", ")} ${say.unit}.`;
+  return `Before bending, tape the ${which}: ${edges.map(({ name, lengthMm }) => `${name}: ${say.bare(lengthMm)}`).join(", ")} ${say.unit}.`;
 }
+
+type Paragraphs = readonly (readonly string[])[];
+
+/** The plate, the seam and the edges. */
+export const cutParagraphs = (report: Report): Paragraphs => [
+  blankSentences(report),
+  [...seamSentences(report), ...edgeSentences(report)],
+];
+
+/** How it was laid out, and how far that can be trusted. */
+export const trustParagraphs = (report: Report): Paragraphs =>
+  [report.notes, accuracySentences(report)].filter((sentences) => sentences.length > 0);

@@ -1,5 +1,5 @@
 import type { Report } from "../../report/report.ts";
-import { degrees, numbersIn, thickness } from "./numbers.ts";
+import { degrees, numbersIn, thickness, type Numbers } from "./numbers.ts";
 
 /** A name, its value, and what stands beside it in lighter ink. */
 export interface Fact {
@@ -17,8 +17,7 @@ export function sizeFacts({ part, shape, cone }: Report): Fact[] {
       : { value: `Ø${say.length(end.diameter)}`, beside: end.measured };
   const offset = (to: readonly [number, number] | undefined): Fact => ({
     name: "Offset",
-    value:
-      to && (to[0] !== 0 || to[1] !== 0) ? `${say.length(to[0])} right, ${say.length(to[1])} away` : "none",
+    value: offsetWords(to ?? [0, 0], say),
   });
 
   const ends: Fact[] =
@@ -51,4 +50,14 @@ export function sizeFacts({ part, shape, cone }: Report): Fact[] {
     { name: "Area of the skin", value: say.area(shape.areaMm2) },
     { name: "Contents", value: say.volume(shape.contentsMm3), beside: "inside, filled level" },
   ];
+}
+
+/** Where the upper end's centre stands from the lower one's, seen from above: "90 mm right, 60 mm towards you". */
+function offsetWords([x, y]: readonly [number, number], say: Numbers): string {
+  const ways = [
+    { by: x, forth: "right", back: "left" },
+    { by: y, forth: "away", back: "towards you" },
+  ].filter(({ by }) => by !== 0);
+  if (ways.length === 0) return "none";
+  return ways.map(({ by, forth, back }) => `${say.length(Math.abs(by))} ${by > 0 ? forth : back}`).join(", ");
 }
