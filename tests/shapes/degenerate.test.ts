@@ -161,6 +161,31 @@ describe("parts at the edge of being one", () => {
     expect(report.accuracy.wallMm).toBeCloseTo(most, 3);
   });
 
+  it("an oblique tip lies where it is said to: within that distance of every parallel tangent plane", () => {
+    const [t, radius, offset, height] = [12, 450, 300, 700];
+    const { solid, accuracy } = reportOf(
+      named({
+        shape: "eccentric-cone",
+        thickness: t,
+        largeEnd: { diameter: 2 * radius, measured: "outside" },
+        smallEnd: { diameter: 0, offset: [offset, 0] },
+        height,
+      }),
+    );
+    const tip = solid.b.middle[0]!;
+    let worst = 0;
+    for (let deg = 0; deg < 360; deg++) {
+      const [c, s] = [Math.cos((deg * Math.PI) / 180), Math.sin((deg * Math.PI) / 180)];
+      const slope = (radius - offset * c) / height; // tan β of the drawn outside
+      const k = Math.hypot(1, slope);
+      const drawn = (offset * c + slope * height) / k;
+      const here = (tip[0] * c + tip[1] * s + slope * tip[2]) / k;
+      worst = Math.max(worst, Math.abs(here - (drawn - t / 2)));
+    }
+    expect(worst).toBeCloseTo(accuracy.wallMm, 3);
+    expect(worst).toBeLessThan(0.3);
+  });
+
   it("nearly a full disc and nearly nothing are laid out and remarked on", () => {
     const cone = (halfAngle: number) =>
       reportOf(
@@ -229,5 +254,28 @@ describe("parts at the edge of being one", () => {
     const seam = plain.blanks[0]!.edges.find(({ name }) => name === "seam 2")!.lengthMm;
     const gained = lapped.blanks[0]!.areaMm2 - plain.blanks[0]!.areaMm2;
     expect(gained / (30 * seam)).toBeCloseTo(1, 2);
+  });
+
+  it("a lap on the flat of a square-to-round begins in the middle of its side", () => {
+    const part = (seam: object) =>
+      reportOf(
+        named({
+          shape: "square-to-round",
+          thickness: 2,
+          rectangularEnd: { length: 600, width: 400, measured: "inside" },
+          roundEnd: { diameter: 300, measured: "middle" },
+          height: 500,
+          seam,
+        }),
+      );
+    const [plain, lapped] = [part({}).blanks[0]!, part({ joint: "lap", lap: 25 }).blanks[0]!];
+    const length = (blank: typeof plain, name: string) =>
+      blank.edges.find((edge) => edge.name === name)!.lengthMm;
+    // The flat goes on level beyond its middle line, and at the round end the next corner curves away from its tip.
+    expect(length(lapped, "rectangular end") - length(plain, "rectangular end")).toBeCloseTo(25, 1);
+    expect(length(lapped, "seam 1")).toBeCloseTo(length(plain, "seam 1"), 6);
+    expect((lapped.areaMm2 - plain.areaMm2) / (25 * length(plain, "seam 2"))).toBeCloseTo(1, 2);
+    const line = lapped.lines.at(-1)!;
+    expect(line.lengthMm).toBeCloseTo(length(plain, "seam 2"), 5);
   });
 });
