@@ -1,4 +1,6 @@
 import { NARROW, type Paper } from "../../drawing/paper.ts";
+import type { Report } from "../../report/report.ts";
+import type { Marking } from "../words/marking.ts";
 
 /** On a part's printed sheet lettering is as tall as that of its tables. [mm of paper] */
 const COMPACT: Paper = { ...NARROW, capsMm: { small: 2, figure: 2.4, title: 3 }, foot: "scale" };
@@ -9,8 +11,21 @@ export const COLUMN: Paper = { ...COMPACT, widthMm: 83, heightMm: 80 };
 /** Across the printed sheet, for a part that needs a third view. */
 export const ACROSS: Paper = { ...COMPACT, name: "sheet", widthMm: 170, heightMm: 68 };
 
-/** A pattern beside its words. */
-export const BESIDE_WORDS: Paper = { ...COMPACT, widthMm: 104, heightMm: 46 };
-
 /** Two patterns side by side. */
 export const PAIR: Paper = { ...COMPACT, widthMm: 83, heightMm: 46 };
+
+/** Less than this is no pattern to mark by, more than this leaves no room for words beside it. [mm] */
+const PATTERN_MM = { least: 46, most: 100 };
+/** What the second sheet of US Letter, the shorter paper, holds; measured, and held by the test of printing. [mm] */
+const SECOND_SHEET = { room: 257, fixed: 137, roll: 22, markingRow: 2.9, closureHead: 8, closureRow: 3.4 };
+
+/** A pattern beside its words, as tall as the tables below it leave room for. */
+export function besideWords({ forming }: Report, { rows, tables }: Marking): Paper {
+  const { room, fixed, roll, markingRow, closureHead, closureRow } = SECOND_SHEET;
+  const rolled = forming.route === "roll";
+  const closure =
+    rolled && forming.closure.length > 0 ? closureHead + closureRow * forming.closure.length : 0;
+  const marking = markingRow * Math.ceil(rows.length / tables);
+  const left = room - fixed - (rolled ? roll : 0) - closure - marking;
+  return { ...COMPACT, widthMm: 104, heightMm: Math.min(PATTERN_MM.most, Math.max(PATTERN_MM.least, left)) };
+}

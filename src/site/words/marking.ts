@@ -14,11 +14,18 @@ export interface Marking {
   readonly columns: readonly MarkingColumn[];
   /** What is the same at every line, told once instead of in columns: all lines of a right cone are alike. */
   readonly alike: string | null;
+  /** The pieces that have a pattern of their own, and their rows; a piece cut from an earlier pattern needs none. */
+  readonly pieces: readonly number[];
+  readonly rows: readonly MarkingRow[];
+  /** How many tables stand side by side: few columns leave room for several. */
+  readonly tables: number;
 }
 
-/** What the marking table of one pattern has to tell, each value once. */
-export function markingOf(report: Report, rows: readonly MarkingRow[]): Marking {
+/** What the marking table has to tell, each value once. */
+export function markingOf(report: Report): Marking {
   const { part, forming } = report;
+  const pieces = report.blanks.filter(({ sameAs }) => sameAs === null).map(({ piece }) => piece);
+  const rows = report.hand.rows.filter(({ piece }) => pieces.includes(piece));
   const say = numbersIn(part.units);
   const ends = END_NAMES[part.shape];
   const next = (pick: (next: NonNullable<MarkingRow["next"]>) => number) => (row: MarkingRow) =>
@@ -46,11 +53,15 @@ export function markingOf(report: Report, rows: readonly MarkingRow[]): Marking 
   const first = rows[0];
   const values = first ? lengths.map(({ cell }) => cell(first)) : [];
   const same = lengths.every(({ cell }, i) => rows.every((row) => ["", values[i]].includes(cell(row))));
-  if (!same || rows.length < 3) return { columns: [angle, ...bends, ...points, ...lengths], alike: null };
+  if (!same || rows.length < 3)
+    return { columns: [angle, ...bends, ...points, ...lengths], alike: null, pieces, rows, tables: 1 };
   const [trueLength, inPlan, alongA, alongB, diagonal] = values;
   const b = Number(alongB) === 0 ? "" : `, ${alongB} along the ${ends.b}`;
   return {
     columns: [angle, ...bends, ...points],
+    pieces,
+    rows,
+    tables: pieces.length > 1 ? 1 : bends.length > 0 ? 2 : 3,
     alike: `Every line is ${trueLength} ${say.unit} long, ${inPlan} in plan. To the next line: chord ${alongA} along the ${ends.a}${b}, diagonal ${diagonal}.`,
   };
 }
