@@ -2,24 +2,19 @@ import fc from "fast-check";
 import type { Skin } from "../src/geometry/skin.ts";
 import { circleRim, pointRim, rectangleRim } from "../src/geometry/rim.ts";
 import type { Measured } from "../src/shapes/fields.ts";
+import { even } from "./even.ts";
 import { named } from "./parts.ts";
 
 /** The same parts every time, so that a red test always means a change. */
 export const runs = (numRuns: number) => ({ seed: 7, numRuns });
 
-/**
- * A share spread evenly over 0 … 1, both ends included. (fast-check's own doubles are spread over their bit patterns:
- * most of them are next to nothing.)
- */
-export const share = fc.integer({ min: 0, max: 1_000_000 }).map((i) => i / 1_000_000);
-
-const between = (least: number, most: number) => share.map((s) => least + s * (most - least));
+export const share = even(0, 1);
 
 /** A length, spread evenly over its orders of magnitude, so that small and large are tried alike. [mm] */
 export const mm = (least: number, most: number) => share.map((s) => least * (most / least) ** s);
 
 const measured = fc.constantFrom<Measured>("inside", "middle", "outside");
-const angleDeg = between(-360, 360);
+const angleDeg = even(-360, 360);
 
 /** Two round ends: anything from a pipe to a disc with a hole, offset by up to one and a half large diameters. */
 export const roundSkin: fc.Arbitrary<Skin> = fc
@@ -63,7 +58,7 @@ export const anySkin = fc.oneof(roundSkin, corneredSkin);
 
 const wall = fc.record({
   t: share,
-  neutral: fc.option(between(0.3, 0.6), { nil: undefined }),
+  neutral: fc.option(even(0.3, 0.6), { nil: undefined }),
   mirror: fc.boolean(),
   at: fc.option(angleDeg, { nil: undefined }),
   gap: fc.constantFrom(0, 1, 3),

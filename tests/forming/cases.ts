@@ -2,6 +2,7 @@ import fc from "fast-check";
 import type { FormingCase } from "../../src/forming/case.ts";
 import { PlateRoll, PressBrake, Shop } from "../../src/forming/machine.ts";
 import type { Material } from "../../src/shapes/material.ts";
+import { even } from "../even.ts";
 
 /** Deterministic: a red run means the change, not the draw. */
 export const RUNS = { seed: 7, numRuns: 300 };
@@ -125,7 +126,7 @@ export const shop = (machines: Shop["machines"], more: Partial<Shop> = {}): Shop
   ...more,
 });
 
-const length = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const length = (min: number, max: number) => even(min, max);
 const thickness = length(0.2, 200);
 const material = fc.constantFrom(s235, a36, s355, stainless, aluminium);
 const maybe = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: undefined });

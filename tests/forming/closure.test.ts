@@ -4,6 +4,7 @@ import { closureTable, partRolled } from "../../src/forming/closure.ts";
 import { closureOfShare, firstPass, shareOfClosure } from "../../src/forming/firstPass.ts";
 import { isPipe } from "../../src/forming/skin.ts";
 import { anyCone, coneCase, hood, reducer, RUNS } from "./cases.ts";
+import { even } from "../even.ts";
 
 type Vec3 = readonly [number, number, number];
 const minus = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
@@ -34,10 +35,10 @@ function rolledUp({ sector, closed }: { sector: number; closed: number }) {
 
 const rolling = fc
   .record({
-    halfAngleRad: fc.double({ min: 0.02, max: 1.4, noNaN: true }),
-    bend: fc.double({ min: 0.05, max: 0.98, noNaN: true }),
-    radiusMm: fc.double({ min: 50, max: 5000, noNaN: true }),
-    thin: fc.double({ min: 0.0001, max: 0.02, noNaN: true }),
+    halfAngleRad: even(0.02, 1.4),
+    bend: even(0.05, 0.98),
+    radiusMm: even(50, 5000),
+    thin: even(0.0001, 0.02),
   })
   .map(({ halfAngleRad, bend, radiusMm, thin }) => ({
     halfAngleRad,
@@ -126,14 +127,10 @@ describe("a blank rolled in part, laid out in space", () => {
 describe("closure and share of the bend", () => {
   it("are each other's inverse", () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 0, max: 1.4, noNaN: true }),
-        fc.double({ min: 0.1, max: 1, noNaN: true }),
-        (halfAngleRad, share) => {
-          const closed = closureOfShare({ halfAngleRad, share });
-          expect(shareOfClosure({ halfAngleRad, closed })).toBeCloseTo(share, 9);
-        },
-      ),
+      fc.property(even(0, 1.4), even(0.1, 1), (halfAngleRad, share) => {
+        const closed = closureOfShare({ halfAngleRad, share });
+        expect(shareOfClosure({ halfAngleRad, closed })).toBeCloseTo(share, 9);
+      }),
       RUNS,
     );
   });

@@ -16,6 +16,7 @@ import {
   RUNS,
   shop,
 } from "./cases.ts";
+import { even } from "../even.ts";
 
 const SEVERITY: Record<Verdict, number> = { pass: 0, caution: 1, fail: 2 };
 const idsOf = (checks: readonly Check[]) => checks.map(({ id }) => id);
@@ -101,7 +102,7 @@ describe("thicker plate never improves a verdict", () => {
     },
     blanks: item.blanks.map((blank) => ({ ...blank, massKg: blank.massKg * by })),
   });
-  const factor = fc.double({ min: 1, max: 4, noNaN: true });
+  const factor = even(1, 4);
 
   it("on any machine, nor of the part alone", () => {
     fc.assert(
@@ -171,10 +172,10 @@ describe("part and roll grown together", () => {
   it.each([0.5, 2, 4])("by %d keeps every verdict and margin", (k) => {
     const frustum = fc
       .record({
-        small: fc.double({ min: 50, max: 500, noNaN: true }),
-        taper: fc.double({ min: 1, max: 500, noNaN: true }),
-        heightMm: fc.double({ min: 50, max: 1500, noNaN: true }),
-        thicknessMm: fc.double({ min: 1, max: 15, noNaN: true }),
+        small: even(50, 500),
+        taper: even(1, 500),
+        heightMm: even(50, 1500),
+        thicknessMm: even(1, 15),
       })
       .map(({ small, taper, ...rest }) =>
         coneCase({ largeRadiusMm: small + taper, smallRadiusMm: small, ...rest }),

@@ -11,17 +11,18 @@ import {
 } from "../../src/forming/rollSetting.ts";
 import { freeRadiusMm, widePlate, yieldBand } from "../../src/forming/springback.ts";
 import { roll, RUNS, s235 } from "./cases.ts";
+import { even } from "../even.ts";
 
 /** Any initial-pinch section whose slide origin lies under a flat plate of some rated thickness. */
 const bending = fc
   .record({
-    topRadiusMm: fc.double({ min: 40, max: 300, noNaN: true }),
-    bendingRadiusMm: fc.double({ min: 40, max: 300, noNaN: true }),
-    across: fc.double({ min: 1.05, max: 1.6, noNaN: true }),
-    rated: fc.double({ min: 2, max: 25, noNaN: true }),
-    angleRad: fc.double({ min: 0.5, max: Math.PI / 2, noNaN: true }),
-    thin: fc.double({ min: 0.2, max: 1, noNaN: true }),
-    bend: fc.double({ min: 0, max: 1, noNaN: true }),
+    topRadiusMm: even(40, 300),
+    bendingRadiusMm: even(40, 300),
+    across: even(1.05, 1.6),
+    rated: even(2, 25),
+    angleRad: even(0.5, Math.PI / 2),
+    thin: even(0.2, 1),
+    bend: even(0, 1),
   })
   .map(({ topRadiusMm, bendingRadiusMm, across, rated, angleRad, thin, bend }) => {
     const section: RollSection = {

@@ -2,13 +2,14 @@ import fc from "fast-check";
 import { expect, it } from "vitest";
 import { middleOverbend, rollTilt } from "../../src/forming/rollTilt.ts";
 import { RUNS } from "./cases.ts";
+import { even } from "../even.ts";
 
 const asked = fc
   .record({
-    ratio: fc.double({ min: 1.01, max: 6, noNaN: true }),
-    small: fc.double({ min: 5, max: 100, noNaN: true }),
-    slantMm: fc.double({ min: 100, max: 2000, noNaN: true }),
-    stopMm: fc.double({ min: 0, max: 300, noNaN: true }),
+    ratio: even(1.01, 6),
+    small: even(5, 100),
+    slantMm: even(100, 2000),
+    stopMm: even(0, 300),
   })
   .map(({ ratio, small, slantMm, stopMm }) => ({
     ratio,

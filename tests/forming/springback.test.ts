@@ -2,15 +2,16 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { freeRadiusMm, loadedRadiusMm, widePlate, yieldBand } from "../../src/forming/springback.ts";
 import { RUNS, s355 } from "./cases.ts";
+import { even } from "../even.ts";
 
 const plate = fc.record({
-  thicknessMm: fc.double({ min: 0.2, max: 200, noNaN: true }),
-  yieldMPa: fc.double({ min: 20, max: 2000, noNaN: true }),
-  youngsMPa: fc.double({ min: 40_000, max: 250_000, noNaN: true }),
+  thicknessMm: even(0.2, 200),
+  yieldMPa: even(20, 2000),
+  youngsMPa: even(40_000, 250_000),
 });
 /** x = R·Y/(E·t) of the bend under load. */
 const bend = fc
-  .record({ plate, x: fc.double({ min: 0.0001, max: 0.4999, noNaN: true }) })
+  .record({ plate, x: even(0.0001, 0.4999) })
   .map(({ plate, x }) => ({ plate, loaded: (x * plate.youngsMPa * plate.thicknessMm) / plate.yieldMPa }));
 
 describe("springback", () => {
@@ -37,7 +38,7 @@ describe("springback", () => {
 
   it("is greater in stronger plate and in thinner plate", () => {
     fc.assert(
-      fc.property(bend, fc.double({ min: 1.001, max: 1.4, noNaN: true }), ({ plate, loaded }, by) => {
+      fc.property(bend, even(1.001, 1.4), ({ plate, loaded }, by) => {
         const free = freeRadiusMm(loaded, plate);
         expect(freeRadiusMm(loaded, { ...plate, yieldMPa: by * plate.yieldMPa })).toBeGreaterThan(free);
         expect(freeRadiusMm(loaded, { ...plate, thicknessMm: plate.thicknessMm / by })).toBeGreaterThan(free);
