@@ -26,7 +26,8 @@ const ringOf = (points: readonly SpacePoint[]): Vec2[] => hull(points.map(isomet
 export function isometricDrawing(report: Report, { paper }: { paper: Paper }): Drawing {
   const { part, solid } = report;
   const [a, b] = [ringOf(curveOf(solid.a, "outside")), ringOf(curveOf(solid.b, "outside"))];
-  const outline = hull([...a, ...b]);
+  // With edges left square to the plate the inside corner of the lower edge hangs below the outside one.
+  const outline = hull([...a, ...b, ...ringOf(solid.a.inside)]);
   const box = boxOf(outline);
   return fitSheet(
     {
