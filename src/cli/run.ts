@@ -5,7 +5,7 @@ import { readPartFile, readShopFile, sameNames } from "../input/readFiles.ts";
 import type { develop } from "../report/develop.ts";
 import type { Report } from "../report/report.ts";
 import { readArguments, USAGE, type Request } from "./arguments.ts";
-import { printJson } from "./json.ts";
+import { printJson } from "../output/json.ts";
 import { writeFiles } from "./writeFiles.ts";
 
 /** What a run would put where; nothing is printed before all is done. */

@@ -30,7 +30,7 @@ it("from above the ring of end B stands off the ring of end A as the part file s
       // The upper ring is drawn first and whole; the lower in one piece or in runs.
       const upper = middle(seen[0]!);
       // The end as drawn is round about its offset; its outside, at another distance from a leaning wall, not quite.
-      const drawn = part.shape === "eccentric-cone" ? part.smallEnd.offset : [0, 0];
+      const drawn: Vec2 = part.shape === "eccentric-cone" ? part.smallEnd.offset : [0, 0];
       const [dx, dy] = middle(report.solid.b.outside.map(([x, y]): Vec2 => [x, y]));
       expect(Math.hypot(dx - drawn[0], dy - drawn[1])).toBeLessThan(part.thickness);
       const a: Vec2 = [upper[0] - dx, upper[1] - dy];
