@@ -88,8 +88,8 @@ export function createBoard(paper: Paper, unit: number) {
     extent = join(extent, boxOf(corners));
   };
 
-  /** Cost of a placing, or Infinity where it would cover lettering. */
-  const cost = (placing: Placing): number => {
+  /** Cost of a placing, or Infinity where it would cover lettering or cannot come below `most` any more. */
+  const cost = (placing: Placing, most: number): number => {
     let sum = placing.extra ?? 0;
     let reach = extent;
     for (const label of placing.labels) {
@@ -101,6 +101,7 @@ export function createBoard(paper: Paper, unit: number) {
         return Infinity;
       for (const one of segments)
         if (touching(one.box, box) && segmentMeets(one.from, one.to, corners)) sum += ACROSS[one.kind];
+      if (sum > most) return Infinity;
     }
     for (const stroke of placing.strokes) {
       for (const mine of segmentsOf(stroke)) {
@@ -115,6 +116,7 @@ export function createBoard(paper: Paper, unit: number) {
             continue;
           sum += other.kind === "outline" ? ACROSS_OUTLINE : LEADERS_CROSS;
         }
+        if (sum > most) return Infinity;
       }
     }
     const grown = width(reach) - width(extent) + height(reach) - height(extent);
@@ -160,7 +162,7 @@ export function createBoard(paper: Paper, unit: number) {
       let best: { placing: Placing; price: number } | undefined;
       for (const [i, placing] of placings.entries()) {
         if (best && best.price <= i * LATER) break;
-        const price = cost(placing) + i * LATER;
+        const price = cost(placing, best?.price ?? dearest) + i * LATER;
         if (price < (best?.price ?? Infinity)) best = { placing, price };
       }
       if (!best || best.price >= dearest) {
