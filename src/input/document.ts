@@ -48,8 +48,10 @@ export function readDocument<T>(kind: DocumentKind<T>, text: string, file: FileC
       remedy,
     })),
   );
-  if (problems.length > 0 || checked.value === undefined) return failed(problems, tree);
-  return { value: checked.value, problems, locate };
+  if (checked.value !== undefined && problems.length === 0) return { value: checked.value, problems, locate };
+  // Not reached as far as is known; but no file may be passed over in silence.
+  const silent = fileProblem(file.path, "something in it does not fit", "compare it with a file that works");
+  return failed(problems.length > 0 ? problems : [silent], tree);
 }
 
 function failed(problems: readonly Problem[], tree: Tree | undefined): DocumentReading<never> {

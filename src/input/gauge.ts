@@ -34,7 +34,7 @@ const GAUGE = new RegExp(String.raw`^(?:(\d{1,7})\s*-?\s*${WORD}|${WORD}\s*(\d{1
 
 /** The number in "10 ga", "10ga", "10-gauge", "ga 10"; undefined where the text is no gauge. */
 export function gaugeNumber(text: string): string | undefined {
-  const match = GAUGE.exec(tidy(text));
+  const match = GAUGE.exec(tidy(text) ?? "");
   return match?.[1] ?? match?.[2];
 }
 

@@ -59,6 +59,12 @@ export function shapeOf(schema: Schema): Readonly<Record<string, Schema>> | unde
   return def.type === "object" ? def.shape : undefined;
 }
 
+/** The schema of every value of a table with free keys; undefined for anything but such a table. */
+export function entryOf(schema: Schema): Schema | undefined {
+  const { def } = bare(schema)._zod;
+  return def.type === "record" ? def.valueType : undefined;
+}
+
 /** Words one of which must be given; undefined for anything but a choice of words. */
 export function choicesOf(schema: Schema): readonly string[] | undefined {
   const { def } = bare(schema)._zod;

@@ -3,9 +3,6 @@ import { read, shown, unreadable, type Reading } from "./reading.ts";
 import { tidy } from "./typography.ts";
 import type { Units } from "./units.ts";
 
-/** Longer than any length anyone writes; what is longer is something else. */
-const MAX_CHARACTERS = 60;
-
 const INCH = String.raw`(?:"|in(?:ch(?:es)?)?\.?)`;
 const FOOT = String.raw`(?:'|(?:foot|feet|ft)\.?)`;
 /** 12, 12.5, .5, 5/8, 12-3/8, 12 3/8 */
@@ -28,9 +25,9 @@ const BARE = new RegExp(`^(${NUMBER})$`);
  */
 export function readLength(text: string, units: Units | undefined): Reading<number> {
   const tidied = tidy(text);
+  if (tidied === undefined) return notALength(text, units);
   const sign = /^[-+]/.exec(tidied)?.[0];
   const body = sign ? tidied.slice(1).trimStart() : tidied;
-  if (body.length > MAX_CHARACTERS) return notALength(text, units);
 
   const feet = FEET_AND_INCHES.exec(body);
   if (feet) return signed(sign, feetAndInches(text, feet[1] ?? "", feet[2]));
@@ -44,7 +41,7 @@ export function readLength(text: string, units: Units | undefined): Reading<numb
   if (value.kind === "read" && units === "mm" && bare.includes("/")) {
     return unreadable(
       `${shown(text)} is a fraction, and this file is in millimetres`,
-      `write ${shown(bare)} in for inches, or the millimetres as a decimal number`,
+      `write ${shown(`${sign ?? ""}${bare.replace(/\s*-\s*|\s+/, "-")}`)} in for inches, or the millimetres as a decimal number`,
     );
   }
   return signed(sign, value);

@@ -1,4 +1,3 @@
-import type { Catalogue } from "../shapes/catalogue.ts";
 import type { Quantity } from "../shapes/fields.ts";
 import type { GaugeFamily } from "../shapes/material.ts";
 import { readAngle } from "./angle.ts";
@@ -8,6 +7,7 @@ import {
   alternativesOf,
   bare,
   choicesOf,
+  entryOf,
   isOptional,
   itemOf,
   limitsOf,
@@ -91,6 +91,8 @@ class Walk {
   }
 
   private group(schema: Schema, tree: MapTree, path: FieldPath, metalAround: Metal): unknown {
+    const entry = entryOf(schema);
+    if (entry) return this.table(entry, tree, path, metalAround);
     const alternatives = alternativesOf(schema);
     const chosen = alternatives && this.choose(alternatives, tree, path);
     const options = alternatives ? [...alternatives.options.values()] : [schema];
@@ -116,6 +118,14 @@ class Walk {
     return {};
   }
 
+  private table(entry: Schema, tree: MapTree, path: FieldPath, metal: Metal): unknown {
+    const rows = [...tree.entries].map(([key, { tree: value }]) => [
+      key,
+      this.value(entry, value, [...path, key], metal),
+    ]);
+    return Object.fromEntries(rows);
+  }
+
   /** Which of several groups is meant: by its word, or by the word that a mistyped one comes nearest to. */
   private choose({ key, options }: Alternatives, tree: MapTree, path: FieldPath) {
     const words = [...options.keys()];
@@ -135,20 +145,24 @@ class Walk {
     return guess === undefined ? undefined : { word: guess, schema: options.get(guess) ?? fail(guess) };
   }
 
+  /** Looks the material up, so that gauges can be read; what is wrong with it is told here, with the list of them. */
   private material(tree: MapTree, path: FieldPath): Metal {
-    const named = tree.entries.get("material")?.tree;
-    if (named?.kind !== "scalar" || named.value === null || named.written.trim() === "") return "unknown";
-    const id = named.written.trim();
-    const material = lookUp(this.tables.catalogue, id);
-    if (material) return material.family;
-    const known = Object.keys(this.tables.catalogue.materials);
-    const guess = nearest(id, known);
+    const { materials } = this.tables.catalogue;
+    const known = Object.keys(materials);
     const list = `the materials are ${known.join(", ")}`;
-    this.tell(
-      [...path, "material"],
-      `there is no material ${shown(id)}`,
-      guess === undefined ? list : `did you mean ${guess}? T${list.slice(1)}`,
-    );
+    const named = tree.entries.get("material")?.tree;
+    if (named && named.kind !== "scalar") return "unknown";
+    if (!named || (!named.told && (named.value === null || named.written.trim() === ""))) {
+      const slip = !named && nearest("material", [...tree.entries.keys()]) !== undefined;
+      if (!slip) this.tell([...path, "material"], named ? "has no value" : "is missing", list);
+      return "unknown";
+    }
+    const id = named.written.trim();
+    const material = Object.hasOwn(materials, id) ? materials[id] : undefined;
+    if (material) return material.family;
+    const guess = nearest(id, known);
+    const remedy = guess === undefined ? list : `did you mean ${guess}? T${list.slice(1)}`;
+    if (!named.told) this.tell([...path, "material"], `there is no material ${shown(id)}`, remedy);
     return "unknown";
   }
 
@@ -172,10 +186,8 @@ class Walk {
   }
 
   private scalar(schema: Schema, tree: ScalarTree, path: FieldPath, metal: Metal): unknown {
-    if (tree.told) {
-      this.settle(path);
-      return undefined;
-    }
+    if (tree.told) this.settle(path);
+    if (this.settled.has(pathKey(path))) return undefined;
     if (tree.value === null) {
       const leave = isOptional(schema) ? ", or leave the key out" : "";
       this.tell(path, "has no value", `${remedyFor(schema, this.units ?? "mm")}${leave}`);
@@ -215,6 +227,8 @@ class Walk {
   /** A gauge or a length; undefined where the gauge hangs on a material that is itself in question. */
   private thickness(written: string, metal: Metal): Reading<number> | undefined {
     const gauge = gaugeNumber(written);
+    if (gauge === undefined && /\d\s*-?ga(?:uge|ge)?\b/i.test(written))
+      return unreadable(`${shown(written)} is not a gauge`, "write the number and ga, as in 10 ga");
     if (gauge === undefined) return readLength(written, this.units);
     if (metal === "unknown") return undefined;
     if (metal) return gaugeThickness(this.tables.gauges, metal, gauge);
@@ -279,10 +293,6 @@ function slipOf(key: string, tree: MapTree, words: readonly string[]): string | 
       return value.written;
   }
   return undefined;
-}
-
-function lookUp({ materials }: Catalogue, id: string) {
-  return Object.hasOwn(materials, id) ? materials[id] : undefined;
 }
 
 /** A value as it stands in the file, for a message. */

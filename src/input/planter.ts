@@ -19,7 +19,7 @@ const MAX_DEPTH = 20;
 /** References to a value written elsewhere (*name): a handful saves typing, thousands are a bomb. */
 const MAX_ALIASES = 50;
 /** Values in one file, those that references repeat counted each time. */
-const MAX_VALUES = 50_000;
+const MAX_VALUES = 10_000;
 
 /** Something wrong with the syntax, or with what the syntax adds up to. */
 export interface TreeProblem {

@@ -19,11 +19,15 @@ const FRACTIONS: Readonly<Record<string, string>> = {
   "⅒": "1/10",
 };
 
+/** Longer than any size anyone writes; what is longer is something else, and is not worth the work. */
+const MAX_CHARACTERS = 100;
+
 /**
  * The same text in plain characters: printed quotes, dashes, fraction signs and wide spaces are what a drawing,
- * a word processor or a telephone puts in for the keys ' " - / and the space bar.
+ * a word processor or a telephone puts in for the keys ' " - / and the space bar. Undefined where it is far too long.
  */
-export function tidy(text: string): string {
+export function tidy(text: string): string | undefined {
+  if (text.length > MAX_CHARACTERS) return undefined;
   return text
     .replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒]/g, (sign) => ` ${FRACTIONS[sign] ?? sign} `)
     .replace(/[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]/g, " ")
