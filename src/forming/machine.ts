@@ -61,7 +61,7 @@ export const PressBrake = z.strictObject({
 });
 export type PressBrake = z.infer<typeof PressBrake>;
 
-export const StockPlate = z.strictObject({
+const StockPlate = z.strictObject({
   material: z.string(),
   thickness: thickness(),
   length: size(),

@@ -5,7 +5,7 @@ import { read, shown, unreadable, type Reading } from "./reading.ts";
 import { tidy } from "./typography.ts";
 
 /** One number of a gauge table. */
-export const GaugeRow = z.strictObject({
+const GaugeRow = z.strictObject({
   /** A number, or a row of noughts. */
   gauge: z.string().check(z.regex(/^\d{1,7}$/)),
   /** As trade tables print it. */

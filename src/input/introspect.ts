@@ -20,7 +20,7 @@ export function quantityOf(schema: Schema): Quantity | undefined {
   return quantities.get(bare(schema))?.quantity;
 }
 
-export interface Limit {
+interface Limit {
   readonly value: number;
   readonly inclusive: boolean;
 }

@@ -36,7 +36,7 @@ export interface FieldProblem {
   readonly remedy: string;
 }
 
-export interface Apart {
+interface Apart {
   readonly schema: Schema;
   readonly plain: unknown;
   readonly path: FieldPath;

@@ -9,7 +9,7 @@ import { readJob, type Job, type JobReading } from "./readJob.ts";
 import type { NamedPart } from "./readPart.ts";
 import { readText, systemCode } from "./readText.ts";
 
-export interface FolderPart {
+interface FolderPart {
   readonly part: NamedPart;
   readonly path: string;
   /** For what the geometry may refuse later on. */

@@ -13,7 +13,7 @@ export interface ScalarTree {
   readonly at: Place;
 }
 
-export interface ListTree {
+interface ListTree {
   readonly kind: "list";
   readonly items: readonly Tree[];
   readonly at: Place;

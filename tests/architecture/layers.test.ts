@@ -12,7 +12,19 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   drawing: ["geometry", "report", "d3"],
   output: ["geometry", "report", "drawing"],
   cli: ["input", "report", "output", "node:"],
-  site: ["geometry", "shapes", "forming", "input", "report", "drawing", "output", "svelte", "d3", "astro:", "node:"],
+  site: [
+    "geometry",
+    "shapes",
+    "forming",
+    "input",
+    "report",
+    "drawing",
+    "output",
+    "svelte",
+    "d3",
+    "astro:",
+    "node:",
+  ],
   pages: ["site", "input", "report", "output", "astro:"],
 };
 const IMPORT = /(import\s+type\b[^;]*?from|(?:from|import)\s*\(?)\s*["']([^"']+)["']/g;
