@@ -9,7 +9,7 @@ const core = ["src/{geometry,shapes,forming,report,drawing,output}/**/*.ts"];
 const pages = ["src/{site,pages}/**/*.{ts,svelte,astro}"];
 
 export default defineConfig(
-  globalIgnores(["dist/", ".astro/", "coverage/"]),
+  globalIgnores(["dist/", "**/.astro/", "coverage/"]),
   js.configs.recommended,
   {
     files: ["**/*.ts", "**/*.svelte"],

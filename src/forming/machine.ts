@@ -67,7 +67,6 @@ const StockPlate = z.strictObject({
   length: size(),
   width: size(),
 });
-export type StockPlate = z.infer<typeof StockPlate>;
 
 /** The shop file: its machines and plates, in its own words and numbers. */
 export const Shop = z.strictObject({

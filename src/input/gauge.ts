@@ -13,7 +13,7 @@ const GaugeRow = z.strictObject({
   /** "read": seen in print. "rule": by the family's rule from figures that were read. "memory": rule or figure recalled. */
   provenance: z.enum(["read", "rule", "memory"]),
 });
-export type GaugeRow = z.infer<typeof GaugeRow>;
+type GaugeRow = z.infer<typeof GaugeRow>;
 
 export const GaugeTable = z.strictObject({
   name: z.string(),

@@ -1,6 +1,6 @@
 import { degrees } from "../geometry/angle.ts";
 import { type BlankOrder, cutBlank, type EdgeOf, type FlatBlank, type NoBlank } from "../geometry/blank.ts";
-import { distance2, type Vec2 } from "../geometry/vector.ts";
+import { distance2, distance3, type Vec2 } from "../geometry/vector.ts";
 import { SAME_POINT_MM } from "../geometry/tolerance.ts";
 import { type Layout } from "../shapes/layout.ts";
 import { type Material } from "../shapes/material.ts";
@@ -54,7 +54,7 @@ function linesOf(laid: Omit<LaidBlank, "blank">, layout: Layout, kind: PatternLi
       kind: seam ? "element" : kind,
       from,
       to,
-      lengthMm: distance2(from, to),
+      lengthMm: distance3(station.a, station.b),
       planDeg: planDegrees(station.theta),
       bendDeg: bends[i] as number,
     });
