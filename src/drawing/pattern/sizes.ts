@@ -10,6 +10,9 @@ import { along, type EdgePath, isSeam, straightSides } from "./edges.ts";
 const ALIKE = 0.05;
 const alike = (p: number, q: number): boolean => Math.abs(p - q) < ALIKE;
 
+/** A chord that differs by less from the overall size tells nothing new. [-] */
+const NEARLY = 0.01;
+
 /** Dimension lines lie outside the blank: to the right of its outline, which runs counter-clockwise. [mm of paper] */
 const OUTSIDE = [-8, -12, -16, -22];
 const INSIDE = [8, 12, 16];
@@ -40,7 +43,9 @@ export function dimensionEnd(
   const sides = edge.name === "rectangular end" ? straightSides(edge.points) : [[from, to] as const];
   for (const [p, q] of sides) {
     const length = distance2(p, q);
-    if (alike(length, box) || length < board.mm(2)) continue;
+    // Nearly as long as the whole blank, which is dimensioned below it: the two would only be mistaken for each other.
+    const twin = alike(length, box) || Math.abs(length - box) < NEARLY * box;
+    if (twin || length < board.mm(2)) continue;
     const text = board.length(length, units);
     const elseMm = sides.length > 1 ? [] : INSIDE;
     board.put(

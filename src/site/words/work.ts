@@ -39,10 +39,24 @@ export const BRAKE_SET_UP: readonly string[] = [
   "Bend a trial strip of the same plate to learn its springback before the blank is touched.",
 ];
 
-export const BRAKE_BENDS: readonly string[] = [
+/** How much is bent where; the lines of the layout by hand are too few for a smooth curve. */
+export const BRAKE_ANGLES =
+  "The angle beside a line of the marking table is its zone’s whole bend: share it evenly over as many hits as the curve needs.";
+
+const BRAKE_BENDS: readonly string[] = [
   "Lay each line under the punch by its two ends; the lines are not parallel.",
-  "All lines of a corner meet at its tip: end a line where the spacing falls below half the die opening.",
   "Underbend at first; a line bent too far is hard to open again.",
+];
+
+const CORNER_BENDS =
+  "All lines of a corner meet at its tip: end a line where the spacing falls below half the die opening.";
+const CONE_BENDS =
+  "The hits run together towards the small end: where their spacing there falls below half the die opening, end every other one short.";
+
+/** Bending on the brake, for ends with corners and for round ones. */
+export const brakeBends = (corners: boolean): readonly string[] => [
+  ...BRAKE_BENDS,
+  corners ? CORNER_BENDS : CONE_BENDS,
 ];
 
 export const CHECK_ROLL: readonly string[] = [
