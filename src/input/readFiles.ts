@@ -49,6 +49,7 @@ export function sameNames(paths: readonly string[]): Problem[] {
     const before = first.get(key);
     if (before === undefined) first.set(key, path);
     if (before === undefined) return [];
+    if (before === path) return [fileProblem(path, "this file is named twice", "name it once")];
     return [
       fileProblem(path, `its part has the same name as that of ${before}`, "rename one of the two files"),
     ];
