@@ -69,6 +69,7 @@ const lengths: [string, Units, number][] = [
   ["3′ 4⅝″", "mm", (325 * 127) / 40],
   ["3’ 4.5”", "mm", 1028.7],
   ["0' 6\"", "mm", 152.4],
+  ["1' 11-7/8\"", "mm", (191 * 127) / 40],
   ["1/2'", "mm", 152.4],
   ["-3' 4\"", "mm", -1016],
   ["0", "mm", 0],
@@ -84,6 +85,12 @@ const LIKE_MM = "give a number, as in 12.5";
 const LIKE_IN = `give a number, as in 12.375, 12-3/8 or 3' 4-1/2"`;
 
 const refusals: [string, Units, string, string][] = [
+  [
+    "1' 12\"",
+    "mm",
+    "1' 12\" has twelve inches or more beside feet",
+    "carry them over, as in 2' 3\" for 1' 15\"",
+  ],
   ["", "mm", "there is no number here", LIKE_MM],
   ["   ", "in", "there is no number here", LIKE_IN],
   ["-", "mm", "there is no number here", LIKE_MM],
