@@ -1,5 +1,6 @@
 import { degrees, TURN } from "../geometry/angle.ts";
-import { rimLength, skinArea, turning, volume } from "../geometry/measure.ts";
+import { leanRange, rimLength, skinArea, turning, volume } from "../geometry/measure.ts";
+import { type Skin } from "../geometry/skin.ts";
 import { distance2, distance3, type Vec2 } from "../geometry/vector.ts";
 import { formingOf } from "../forming/forming.ts";
 import { type Shop } from "../forming/machine.ts";
@@ -38,6 +39,16 @@ function closure(laid: readonly LaidBlank[]): number {
     return Math.abs(laidMm - distance3(last.station.a, last.station.b));
   });
   return Math.max(...off);
+}
+
+/** (t/2) tan β, the least and the greatest round the part. [mm] */
+function edgeLoss(part: Part, skin: Skin): Report["shape"]["edgeLossMm"] {
+  const half = part.edges === "square" ? 0 : part.thickness / 2;
+  const { least, greatest } = leanRange(skin);
+  const [p, q] = [Math.abs(least), Math.abs(greatest)];
+  // Where the wall leans in on one side and out on the other it is upright somewhere between.
+  const upright = least < 0 && greatest > 0;
+  return { least: upright ? 0 : half * Math.tan(Math.min(p, q)), greatest: half * Math.tan(Math.max(p, q)) };
 }
 
 function accuracyOf(layout: Layout, laid: readonly LaidBlank[]): Accuracy {
@@ -94,6 +105,7 @@ export function develop(part: NamedPart, { catalogue, shop }: Context): Develope
       heightMm: layout.heightMm,
       seamDeg: degrees(layout.seamRad % TURN),
       turningDeg: degrees(turning(skin)),
+      edgeLossMm: edgeLoss(part, skin),
     },
     blanks: laid.map(({ blank }) => blank),
     massKg: laid.reduce((sum, { blank }) => sum + blank.massKg, 0),

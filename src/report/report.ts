@@ -111,6 +111,11 @@ export interface Report {
     readonly seamDeg: number;
     /** Turning over the whole skin. */
     readonly turningDeg: number;
+    /**
+     * What an edge cut square to the plate lacks of the end plane at one face, least and greatest round the part:
+     * half the thickness times the tangent of the lean. Nought where edges stay square.
+     */
+    readonly edgeLossMm: { readonly least: number; readonly greatest: number };
   };
   readonly blanks: readonly Blank[];
   /** Of one part: all its blanks. */

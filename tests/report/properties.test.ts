@@ -6,7 +6,7 @@ import { cross2, cross3, distance2, dot2, dot3, sub2, sub3 } from "../../src/geo
 import type { NamedPart } from "../../src/report/develop.ts";
 import type { Blank, Report } from "../../src/report/report.ts";
 import { anyPart, eccentricCone, rightCone, runs, squareToRound } from "../arbitraries.ts";
-import { reportOf } from "../parts.ts";
+import { named, reportOf } from "../parts.ts";
 
 /** Every number anywhere in a report. */
 function numbersIn(tree: unknown, path = ""): [string, number][] {
@@ -207,5 +207,40 @@ describe("bend lines", () => {
       },
       squareToRound.map((part) => ({ ...part, seam: {} })),
     );
+  });
+});
+
+describe("edges cut square to the plate", () => {
+  it("lack (t/2) tan β of the end plane: 3.46 mm at 12 mm and 30°, as much all round a right cone", () => {
+    const part = (edges: "level" | "square") =>
+      reportOf(
+        named({
+          shape: "right-cone",
+          thickness: 12,
+          largeEnd: { diameter: 900, measured: "middle" },
+          smallEnd: { diameter: 400, measured: "middle" },
+          halfAngle: 30,
+          edges,
+        }),
+      );
+    const loss = part("level").shape.edgeLossMm;
+    expect(loss.least).toBeCloseTo(6 * Math.tan(Math.PI / 6), 5);
+    expect(loss.greatest).toBeCloseTo(loss.least, 5);
+    expect(part("square").shape.edgeLossMm).toEqual({ least: 0, greatest: 0 });
+  });
+
+  it("lack nothing where an oblique pipe's wall is upright", () => {
+    const end = { diameter: 500, measured: "middle" } as const;
+    const { shape } = reportOf(
+      named({
+        shape: "eccentric-cone",
+        thickness: 10,
+        largeEnd: end,
+        smallEnd: { ...end, offset: [300, 0] },
+        height: 600,
+      }),
+    );
+    expect(shape.edgeLossMm.least).toBe(0);
+    expect(shape.edgeLossMm.greatest).toBeCloseTo(2.5, 6);
   });
 });

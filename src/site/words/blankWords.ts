@@ -55,12 +55,17 @@ function seamSentences({ part, shape }: Report): string[] {
 }
 
 /** How the plate edges are left at the ends. */
-function edgeSentences({ part }: Report): string[] {
+function edgeSentences({ part, shape }: Report): string[] {
   if (part.edges === "square") return ["The plate edges stay square to the plate as cut."];
+  const say = numbersIn(part.units);
+  const { least, greatest } = shape.edgeLossMm;
+  if (greatest === 0) return ["The wall is upright: edges cut square to the plate lie in the end planes."];
+  const [p, q] = [say.length(least), say.length(greatest)];
+  const loss = p === q ? q : `${p} to ${q}`;
   return [
     part.trimAllowance === true
-      ? "The ends are dressed level; the allowance for it is added to the pattern."
-      : "The ends are dressed or cut bevelled to the end planes; nothing is added for it.",
+      ? `The edges are cut square and dressed level: ${loss} is added for it at each end, half the thickness times the tangent of the lean.`
+      : `The pattern ends at the end planes in the middle of the wall. Cut square to the plate, an edge lacks ${loss} there at one face: cut it bevelled, or use trimAllowance.`,
   ];
 }
 

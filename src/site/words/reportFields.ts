@@ -43,6 +43,13 @@ export const REPORT_FIELDS: Readonly<Record<string, FieldWords>> = {
       "Turning over the whole skin: the sum of all bends. For a right cone 360° times the cosine of the half angle.",
   },
 
+  "shape.edgeLossMm": {
+    means:
+      "What an edge cut square to the plate lacks of the end plane at one face: half the thickness times the tangent of the lean. Nought where edges stay square.",
+  },
+  "shape.edgeLossMm.least": { unit: "mm", means: "The least round the part." },
+  "shape.edgeLossMm.greatest": { unit: "mm", means: "The greatest round the part." },
+
   blanks: { means: "The plates to cut, one for each piece, after gap and lap." },
   "blanks[].piece": { means: "Number of the piece, from 1, counter-clockwise from the seam." },
   "blanks[].sameAs": { means: "An earlier piece with the very same outline, or null." },
