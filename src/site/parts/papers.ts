@@ -16,6 +16,8 @@ export const PAIR: Paper = { ...COMPACT, widthMm: 83, heightMm: 46 };
 
 /** Less than this is no pattern to mark by, more than this leaves no room for words beside it. [mm] */
 const PATTERN_MM = { least: 46, most: 100 };
+/** Lower than this the words beside a pattern are taller than it is. [mm] */
+const LOW_MM = 60;
 /** What the second sheet of US Letter, the shorter paper, holds; measured, and held by the test of printing. [mm] */
 const SECOND_SHEET = { room: 257, fixed: 137, roll: 22, markingRow: 2.9, closureHead: 8, closureRow: 3.4 };
 
@@ -27,5 +29,7 @@ export function besideWords({ forming }: Report, { rows, tables }: Marking): Pap
     rolled && forming.closure.length > 0 ? closureHead + closureRow * forming.closure.length : 0;
   const marking = markingRow * Math.ceil(rows.length / tables);
   const left = room - fixed - (rolled ? roll : 0) - closure - marking;
-  return { ...COMPACT, widthMm: 104, heightMm: Math.min(PATTERN_MM.most, Math.max(PATTERN_MM.least, left)) };
+  // A low pattern does with less width, and then the words beside it take fewer lines.
+  const widthMm = left < LOW_MM ? 92 : 104;
+  return { ...COMPACT, widthMm, heightMm: Math.min(PATTERN_MM.most, Math.max(PATTERN_MM.least, left)) };
 }

@@ -64,8 +64,8 @@ function edgeSentences({ part, shape }: Report): string[] {
   const loss = p === q ? q : `${p} to ${q}`;
   return [
     part.trimAllowance === true
-      ? `The edges are cut square and dressed level: ${loss} is added for it at each end, half the thickness times the tangent of the lean.`
-      : `The pattern ends at the end planes in the middle of the wall. Cut square to the plate, an edge lacks ${loss} there at one face: cut it bevelled, or use trimAllowance.`,
+      ? `Edges are cut square and dressed level: ${loss} is added for it at each end.`
+      : `Cut square, an edge lacks ${loss} of its end plane at one face: bevel it, or use trimAllowance.`,
   ];
 }
 
