@@ -213,39 +213,39 @@ const refusals: [string, string, string[]][] = [
     "a misspelt material",
     spoilt("s235", "s253"),
     [
-      "4:11: material: there is no material s253; did you mean s235? The materials are 304, 316, 5083, s235, s275, s355, a36, 5052-h32",
+      "4:11: material: there is no material s253; did you mean s235? The materials are 304, 316, 5083, s235, s275, s355, a36, s250gd-z, 5052-h32",
     ],
   ],
   [
     "a material in capitals",
     spoilt("s235", "S355"),
     [
-      "4:11: material: there is no material S355; did you mean s355? The materials are 304, 316, 5083, s235, s275, s355, a36, 5052-h32",
+      "4:11: material: there is no material S355; did you mean s355? The materials are 304, 316, 5083, s235, s275, s355, a36, s250gd-z, 5052-h32",
     ],
   ],
   [
     "an unknown material, and its gauge left alone",
     spoilt("thickness: 4", "thickness: 10 ga", spoilt("s235", "zinc")),
     [
-      "4:11: material: there is no material zinc; the materials are 304, 316, 5083, s235, s275, s355, a36, 5052-h32",
+      "4:11: material: there is no material zinc; the materials are 304, 316, 5083, s235, s275, s355, a36, s250gd-z, 5052-h32",
     ],
   ],
   [
     "a material named like a part of the language",
     spoilt("s235", "constructor"),
     [
-      "4:11: material: there is no material constructor; the materials are 304, 316, 5083, s235, s275, s355, a36, 5052-h32",
+      "4:11: material: there is no material constructor; the materials are 304, 316, 5083, s235, s275, s355, a36, s250gd-z, 5052-h32",
     ],
   ],
   [
     "no material, and its gauge left alone",
     spoilt("thickness: 4", "thickness: 10 ga", spoilt("material: s235\n", "")),
-    ["1:1: material: is missing; the materials are 304, 316, 5083, s235, s275, s355, a36, 5052-h32"],
+    ["1:1: material: is missing; the materials are 304, 316, 5083, s235, s275, s355, a36, s250gd-z, 5052-h32"],
   ],
   [
     "an empty material",
     spoilt("s235", "~"),
-    ["4:11: material: has no value; the materials are 304, 316, 5083, s235, s275, s355, a36, 5052-h32"],
+    ["4:11: material: has no value; the materials are 304, 316, 5083, s235, s275, s355, a36, s250gd-z, 5052-h32"],
   ],
   [
     "a list of materials",
@@ -639,7 +639,7 @@ const refusals: [string, string, string[]][] = [
     ),
     [
       "2:1: titel: is not a key here; did you mean title?",
-      "4:11: material: there is no material tin; the materials are 304, 316, 5083, s235, s275, s355, a36, 5052-h32",
+      "4:11: material: there is no material tin; the materials are 304, 316, 5083, s235, s275, s355, a36, s250gd-z, 5052-h32",
       "6:23: largeEnd.diameter: -1 is not a size; give a number greater than 0",
       "7:56: smallEnd.offset[1]: y is not a length; give a number, as in 12.5",
       "8:9: height: x is not a length; give a number, as in 12.5",

@@ -73,7 +73,7 @@ it.each<[string, string, string[]]>([
     "an unknown material in stock",
     spoilt("5052-h32", "5052-h23", SHOP),
     [
-      "21:17: stock[2].material: there is no material 5052-h23; did you mean 5052-h32? The materials are 304, 316, 5083, s235, s275, s355, a36, 5052-h32",
+      "21:17: stock[2].material: there is no material 5052-h23; did you mean 5052-h32? The materials are 304, 316, 5083, s235, s275, s355, a36, s250gd-z, 5052-h32",
     ],
   ],
   [

@@ -82,6 +82,7 @@ it("lists the materials, strongest promises first read", () => {
     "5083",
     "a36",
     "s235",
+    "s250gd-z",
     "s275",
     "s355",
   ]);
