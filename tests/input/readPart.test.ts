@@ -240,12 +240,16 @@ const refusals: [string, string, string[]][] = [
   [
     "no material, and its gauge left alone",
     spoilt("thickness: 4", "thickness: 10 ga", spoilt("material: s235\n", "")),
-    ["1:1: material: is missing; the materials are 304, 316, 5083, s235, s275, s355, a36, s250gd-z, 5052-h32"],
+    [
+      "1:1: material: is missing; the materials are 304, 316, 5083, s235, s275, s355, a36, s250gd-z, 5052-h32",
+    ],
   ],
   [
     "an empty material",
     spoilt("s235", "~"),
-    ["4:11: material: has no value; the materials are 304, 316, 5083, s235, s275, s355, a36, s250gd-z, 5052-h32"],
+    [
+      "4:11: material: has no value; the materials are 304, 316, 5083, s235, s275, s355, a36, s250gd-z, 5052-h32",
+    ],
   ],
   [
     "a list of materials",
