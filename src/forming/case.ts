@@ -38,6 +38,8 @@ export interface FormingCase {
     readonly lengthMm: number;
     readonly widthMm: number;
     readonly massKg: number;
+    /** The blank at other angles: rectangles that hold it, none better than another in both sides. */
+    readonly boxes?: readonly { readonly lengthMm: number; readonly widthMm: number }[];
   }[];
   /** Present where the brake bends it: lines in order along a blank. */
   readonly bendLines?: readonly {

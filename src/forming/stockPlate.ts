@@ -24,7 +24,7 @@ const use = ({ value, limit }: { value: number; limit: number }) => value / limi
 
 /**
  * Does every blank's box go on a plate of this material and thickness? Asked where the shop lists its stock; each blank
- * is tried on the plate that suits it best, and the worst blank answers. [mm]
+ * is tried at every half degree on the plate that suits it best, and the worst blank answers. [mm]
  */
 export function stockPlate({ item, shop, say }: ShopAsked): Check | null {
   const stock = shop?.stock ?? [];
@@ -40,7 +40,7 @@ export function stockPlate({ item, shop, say }: ShopAsked): Check | null {
     sense: "at most" as const,
     unit: "mm",
     basis: DERIVED,
-    rule: "smallest rectangle round each blank ≤ a stock plate of its material and thickness, either way round",
+    rule: "a rectangle round each blank, at whatever angle suits best, ≤ a stock plate of its material and thickness",
   };
   const box = (one: Rectangle) =>
     upright(one)
@@ -50,7 +50,9 @@ export function stockPlate({ item, shop, say }: ShopAsked): Check | null {
   const largest = largestFirst.slice(0, 1).map(box).join("");
   const best = largestFirst.flatMap((blank) =>
     plates
-      .map((one) => ({ blank, plate: one, ...governing(blank, one) }))
+      .flatMap((one) =>
+        (blank.boxes ?? [blank]).map((turned) => ({ blank: turned, plate: one, ...governing(turned, one) })),
+      )
       .toSorted((a, b) => use(a) - use(b))
       .slice(0, 1),
   );

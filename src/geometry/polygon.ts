@@ -76,6 +76,41 @@ export function smallestBox(points: readonly Vec2[]): {
   return best;
 }
 
+/** Angles tried over a quarter turn: to each half degree. */
+const TRIED_ANGLES = 180;
+
+/**
+ * Rectangles that hold all points, at every half degree: those that no other betters in both length and width, the
+ * narrowest first. A plate that holds one of them holds the points; one that holds none might still, by a hair. [mm]
+ */
+export function boxesAtAngles(
+  points: readonly Vec2[],
+): { readonly lengthMm: number; readonly widthMm: number }[] {
+  const round = hull(points);
+  const boxes = Array.from({ length: TRIED_ANGLES }, (_, i) => {
+    const angle = (i / TRIED_ANGLES) * (Math.PI / 2);
+    const [x, y] = [Math.cos(angle), Math.sin(angle)];
+    let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
+    for (const [p, q] of round) {
+      const [along, across] = [p * x + q * y, q * x - p * y];
+      left = Math.min(left, along);
+      right = Math.max(right, along);
+      low = Math.min(low, across);
+      high = Math.max(high, across);
+    }
+    return { lengthMm: Math.max(right - left, high - low), widthMm: Math.min(right - left, high - low) };
+  });
+  const narrowestFirst = [...boxes, smallestBox(points)].sort(
+    (p, q) => p.widthMm - q.widthMm || p.lengthMm - q.lengthMm,
+  );
+  let shortest = Infinity;
+  return narrowestFirst.filter(({ lengthMm }) => {
+    if (lengthMm >= shortest) return false;
+    shortest = lengthMm;
+    return true;
+  });
+}
+
 /** Which side of the line from p to q does r lie on? +1 left, −1 right, 0 on it. */
 const sideOf = (p: Vec2, q: Vec2, r: Vec2): number =>
   Math.sign((q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]));

@@ -1,5 +1,6 @@
 import { radians, TURN } from "../geometry/angle.ts";
 import { allRound, leanRange, rimLength } from "../geometry/measure.ts";
+import { boxesAtAngles } from "../geometry/polygon.ts";
 import { leanAt, type Skin, squareRadius } from "../geometry/skin.ts";
 import { type Station } from "../geometry/station.ts";
 import { distance3 } from "../geometry/vector.ts";
@@ -84,7 +85,11 @@ export function formingCase(
         smallRadiusMm: skin.b.support(0, 1).rho,
       },
     }),
-    blanks: laid.map(({ blank }) => ({ ...blank.box, massKg: blank.massKg })),
+    blanks: laid.map(({ blank }) => ({
+      ...blank.box,
+      massKg: blank.massKg,
+      boxes: boxesAtAngles(blank.outline),
+    })),
     ...(!round && { bendLines: laid.flatMap(bendLines) }),
   };
 }

@@ -2,7 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { distance2 } from "../../src/geometry/vector.ts";
 import { mm, runs, share } from "../arbitraries.ts";
-import { named, reportOf } from "../parts.ts";
+import { boxesAtAngles } from "../../src/geometry/polygon.ts";
+import { develop } from "../../src/report/develop.ts";
+import { catalogue, named, reportOf } from "../parts.ts";
 
 describe("parts at the edge of being one", () => {
   it("a straight pipe is laid out as a rectangle with no radii", () => {
@@ -277,5 +279,36 @@ describe("parts at the edge of being one", () => {
     expect((lapped.areaMm2 - plain.areaMm2) / (25 * length(plain, "seam 2"))).toBeCloseTo(1, 2);
     const line = lapped.lines.at(-1)!;
     expect(line.lengthMm).toBeCloseTo(length(plain, "seam 2"), 5);
+  });
+});
+
+describe("a blank at other angles", () => {
+  it("fits a plate that its smallest rectangle does not fit", () => {
+    const part = named({
+      shape: "right-cone",
+      thickness: 4,
+      largeEnd: { diameter: 1371.6, measured: "outside" },
+      smallEnd: { diameter: 203.2, measured: "outside" },
+      halfAngle: 25,
+      pieces: 2,
+    });
+    const { blanks } = reportOf(part);
+    const { box, outline } = blanks[0]!;
+    const [plateLong, plateShort] = [3048, 1524];
+    expect(box.widthMm).toBeGreaterThan(plateShort); // 120 × 60 in is too narrow for the smallest rectangle
+    const boxes = boxesAtAngles(outline);
+    expect(boxes.some(({ lengthMm, widthMm }) => lengthMm <= plateLong && widthMm <= plateShort)).toBe(true);
+    for (const one of boxes)
+      expect(one.lengthMm * one.widthMm).toBeGreaterThan(box.lengthMm * box.widthMm - 0.01);
+    const shop = {
+      name: "s",
+      units: "mm" as const,
+      machines: [],
+      stock: [{ material: "s235", thickness: 4, length: plateLong, width: plateShort }],
+    };
+    const developed = develop(part, { catalogue, shop });
+    const check =
+      developed.kind === "report" && developed.report.forming.checks.find(({ id }) => id === "stock-plate");
+    expect(check).toMatchObject({ verdict: "pass" });
   });
 });
