@@ -6,7 +6,7 @@ import { type Ends, isPoint, lapReach, withGap, withLap } from "./seam.ts";
 import { type Skin } from "./skin.ts";
 import { type Span, stationsBetween } from "./station.ts";
 import { layFlat } from "./strip.ts";
-import { SAME_ANGLE } from "./tolerance.ts";
+import { OUTLINE_MM, RIM_REL, SAME_ANGLE } from "./tolerance.ts";
 import { withTrim } from "./trim.ts";
 import { distance2, type Vec2 } from "./vector.ts";
 
@@ -49,7 +49,7 @@ export interface FlatBlank {
 /** Why there is no such blank. */
 export interface NoBlank {
   readonly kind: "none";
-  readonly because: "gap too wide" | "lap too wide" | "overlaps itself" | "too extreme";
+  readonly because: "gap too wide" | "lap too wide" | "overlaps itself" | "allowance crosses" | "too extreme";
 }
 
 /** Steps by which a lap's continuation is tried, as normal angle past seam 2. [rad] */
@@ -141,8 +141,17 @@ function assemble(
 ): FlatBlank | NoBlank {
   const { outline, starts } = outlineOf(placing.cut, order.mirror);
   if (crossesItself(thinned(outline, starts))) return { kind: "none", because: "overlaps itself" };
+  // An allowance may make loops of a few millimetres, which a thinned outline would step over.
+  if (order.trimThicknessMm !== undefined && crossesItself(outline))
+    return { kind: "none", because: "allowance crosses" };
+  const check = checked(
+    skin,
+    { from: order.span.from, to: development.stations.at(-1)?.theta ?? order.span.to },
+    development,
+  );
+  const rims = rimLength(skin, "a", order.span) + rimLength(skin, "b", order.span);
+  if (check.rimMm > OUTLINE_MM + RIM_REL * rims) return { kind: "none", because: "too extreme" };
   const { net, cut } = placing;
-  const { stations } = development;
   const flatEnd = (end: "a" | "b") => development.flat[end].slice(0, net[end].length);
   const exactRim = (end: "a" | "b") => rimLength(skin, end, order.span);
   // The polyline only tells what gap, lap and allowance add or take; the length itself is the exact rim's.
@@ -164,7 +173,7 @@ function assemble(
     box: smallestBox(outline),
     development,
     net,
-    check: checked(skin, { from: order.span.from, to: stations.at(-1)?.theta ?? order.span.to }, development),
+    check,
   };
 }
 

@@ -4,6 +4,9 @@ export const SAME_POINT_MM = 0.01;
 /** No point of an outline may lie further than this from the exact development. [mm] */
 export const OUTLINE_MM = 0.01;
 
+/** Extrapolated chords of a 32nd of a turn lose less than this share of an end; more means that a bend was stepped over. [-] */
+export const RIM_REL = 1e-6;
+
 /** Normal angles nearer than this are one angle: at a 10 m rim it is 0.00001 mm of edge. [rad] */
 export const SAME_ANGLE = 1e-9;
 

@@ -6,6 +6,9 @@ const ENDING = /\.ya?ml$/i;
 /** Names that one operating system or another keeps for its devices, whatever ending they carry. */
 const DEVICES = /^(?:con|prn|aux|nul|com[0-9]|lpt[0-9])(?:\.|$)/i;
 
+/** Endings by which a web server and the build know their own files. */
+const PAGES = /\.(?:html?|json|css|m?js|svg|xml|txt)$/i;
+
 /**
  * A part's name: its file name without the ending. It becomes a file name on every system and a piece of a web address,
  * so it keeps to the letters that both take as they are (RFC 3986, unreserved).
@@ -27,6 +30,8 @@ export function partName(path: string): Reading<string> {
   // A web server shows the page index when it is asked for the folder.
   if (/^index$/i.test(name))
     return unreadable(`${shown(name)} is kept for the page that lists the parts`, rename);
+  if (PAGES.test(name))
+    return unreadable(`${shown(name)} ends like a file of the site itself`, "rename it without that ending");
   const odd = [...new Set(name.match(/[^A-Za-z0-9._~-]/gu) ?? [])];
   if (odd.length > 0) {
     const signs = either(odd.slice(0, 5).map((sign) => (sign === " " ? "a space" : shown(sign))));

@@ -35,6 +35,11 @@ const REFUSALS: Readonly<Record<NoBlank["because"], Refusal>> = {
     problem: "the flat blank would overlap itself",
     remedy: "split the part in more pieces, or make the lap smaller",
   },
+  "allowance crosses": {
+    path: ["trimAllowance"],
+    problem: "with the allowance the outline would cross itself where flats meet curves",
+    remedy: "leave trimAllowance out and cut the edges bevelled, or add the allowance by hand",
+  },
   "too extreme": {
     path: ["height"],
     problem: "the part leans so far over its height that it cannot be laid out within 0.01 mm",

@@ -1,6 +1,7 @@
-import { degrees, TURN } from "../geometry/angle.ts";
-import { leanRange, rimLength, skinArea, turning, volume } from "../geometry/measure.ts";
+import { degrees, radians, TURN } from "../geometry/angle.ts";
+import { allRound, leanRange, rimLength, skinArea, turning, volume } from "../geometry/measure.ts";
 import { type Skin } from "../geometry/skin.ts";
+import { tightest } from "../geometry/wall.ts";
 import { distance2, distance3, type Vec2 } from "../geometry/vector.ts";
 import { formingOf } from "../forming/forming.ts";
 import { type Shop } from "../forming/machine.ts";
@@ -39,6 +40,36 @@ function closure(laid: readonly LaidBlank[]): number {
     return Math.abs(laidMm - distance3(last.station.a, last.station.b));
   });
   return Math.max(...off);
+}
+
+/** Nearer to level than this a wall is a disc, and no strip of few millimetres' height can be laid out truly. [rad] */
+const LEVEL = radians(89.001);
+/** Normal angles at which the bend of the wall is looked at: to a quarter degree. */
+const LOOKED_AT = 1440;
+
+/** Why a surface cannot be laid out truly although every size is allowed. */
+function soundness(part: Part, { skin, faces }: Layout): Refusal | undefined {
+  const { least, greatest } = leanRange(skin);
+  const given = (["slant", "halfAngle"] as const).find((key) => key in part);
+  if (Math.max(-least, greatest) > LEVEL)
+    return {
+      path: [given ?? "height"],
+      problem: "the wall lies within 1° of level",
+      remedy: "check height and offset: such a part is a flat plate",
+    };
+  if (part.shape === "square-to-round") return undefined;
+  const overbent = [skin, faces.inside].some(
+    (face) =>
+      face !== null &&
+      (tightest(face.a, allRound(LOOKED_AT)).rho < 0 || tightest(face.b, allRound(LOOKED_AT)).rho < 0),
+  );
+  return overbent
+    ? {
+        path: ["thickness"],
+        problem: "the wall is thicker than its tightest bend allows",
+        remedy: "use thinner plate, a smaller offset or more height",
+      }
+    : undefined;
 }
 
 /** (t/2) tan β, the least and the greatest round the part. [mm] */
@@ -90,6 +121,8 @@ export function develop(part: NamedPart, { catalogue, shop }: Context): Develope
   const layout = shape.lay(part);
   const issues = [...seamProblems(part), ...(layout.kind === "refused" ? layout.issues : [])];
   if (issues.length > 0 || layout.kind === "refused") return { kind: "refused", issues };
+  const unsound = soundness(part, layout);
+  if (unsound) return { kind: "refused", issues: [unsound] };
   const made = blanksOf(part, shape, layout, ordersFor(part, layout), material);
   if ("issue" in made) return { kind: "refused", issues: [made.issue] };
   const { laid } = made;

@@ -1,5 +1,8 @@
 import { ROOT_REL } from "../../geometry/tolerance.ts";
 
+/** A slant that is shorter than the taper as drawn only describes a cone with a half angle below this. [rad] */
+const STEEPEST_SHORT_SLANT = (80 * Math.PI) / 180;
+
 /** The middle surface of a right cone, from what the drawing gives. */
 export interface ConeSizes {
   /** Half the difference of the end diameters as drawn. [mm] */
@@ -45,7 +48,9 @@ export function angleForSlant(
     return taper > reach ? undefined : Math.asin(taper / reach) + Math.atan2(delta, slant);
   }
   if (delta === 0) return taper < slant ? Math.asin(taper / slant) : undefined;
-  return firstRoot((x) => slant * Math.sin(x) * Math.cos(x) - taper * Math.cos(x) - delta);
+  const angle = firstRoot((x) => slant * Math.sin(x) * Math.cos(x) - taper * Math.cos(x) - delta);
+  // Near level a thin wall moves its end by hundreds of times its thickness: a second root that no drawing means.
+  return angle !== undefined && slant <= taper && angle > STEEPEST_SHORT_SLANT ? undefined : angle;
 }
 
 /**

@@ -47,7 +47,10 @@ export function halfAngleOf(d: Drawn): number | undefined {
   const point = d.small === null;
   const sizes: ConeSizes = {
     taper: d.large.radius - (d.small?.radius ?? 0),
-    delta: point ? d.moved.large : d.moved.large - d.moved.small,
+    // A slant is given along the middle of the wall, wherever the neutral surface lies.
+    delta: point
+      ? toShare({ measured: d.large.measured, thicknessMm: t, share: 0.5 })
+      : d.moved.large - d.moved.small,
     // To a point the height ends at the tip of the measured surface, not at the far corner of an edge.
     heightLoss: point ? SHARES[d.large.measured] * t : t,
   };
