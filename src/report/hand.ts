@@ -7,14 +7,16 @@ import { type LaidBlank, planDegrees } from "./blanks.ts";
 import { type HandLayout, type MarkingRow } from "./report.ts";
 
 function rowsOf({ blank, flat, elements }: LaidBlank): MarkingRow[] {
+  const [a, b] = [(at: number) => flat.net.a[at] as Vec2, (at: number) => flat.net.b[at] as Vec2];
   return elements.map(({ index, station }, i) => {
-    const next = elements[i + 1]?.station;
+    const following = elements[i + 1];
+    const next = following?.station;
     return {
       piece: blank.piece,
       number: i + 1,
       planDeg: planDegrees(station.theta),
-      a: flat.net.a[index] as Vec2,
-      b: flat.net.b[index] as Vec2,
+      a: a(index),
+      b: b(index),
       trueMm: distance3(station.a, station.b),
       planMm: Math.hypot(station.b[0] - station.a[0], station.b[1] - station.a[1]),
       next: next
@@ -22,6 +24,11 @@ function rowsOf({ blank, flat, elements }: LaidBlank): MarkingRow[] {
             aMm: distance3(station.a, next.a),
             bMm: distance3(station.b, next.b),
             diagonalMm: distance3(station.a, next.b),
+            flat: {
+              aMm: distance2(a(index), a(following.index)),
+              bMm: distance2(b(index), b(following.index)),
+              diagonalMm: distance2(a(index), b(following.index)),
+            },
           }
         : null,
     };

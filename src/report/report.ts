@@ -43,6 +43,13 @@ export interface Blank {
   readonly lines: readonly PatternLine[];
 }
 
+/** Chords along each end, and the diagonal from this line's A to the next line's B. */
+interface Steps {
+  readonly aMm: number;
+  readonly bMm: number;
+  readonly diagonalMm: number;
+}
+
 /** One row of the marking table: an element line of the layout by hand, and the diagonal to the next one. */
 export interface MarkingRow {
   readonly piece: number;
@@ -55,8 +62,15 @@ export interface MarkingRow {
   readonly trueMm: number;
   /** Plan length of the element line: the base of its true-length triangle. */
   readonly planMm: number;
-  /** Chords from this line to the next along each end, and the diagonal from this line's A to the next line's B; null on the last. */
-  readonly next: { readonly aMm: number; readonly bMm: number; readonly diagonalMm: number } | null;
+  /**
+   * To the next line; null on the last. Straight distances in space, as the true-length diagram gives them, and in `flat`
+   * what dividers span on the pattern, which is a little more: the skin between two lines is curved before it lies flat.
+   */
+  readonly next:
+    | (Steps & {
+        readonly flat: Steps;
+      })
+    | null;
 }
 
 /** Layout with few divisions, as with dividers and tape: what it loses against the exact pattern. */

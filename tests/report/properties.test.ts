@@ -244,3 +244,15 @@ describe("edges cut square to the plate", () => {
     expect(shape.edgeLossMm.greatest).toBeCloseTo(2.5, 6);
   });
 });
+
+it("a marking table whose dividers land on its own x and y", () => {
+  every(({ hand }) => {
+    hand.rows.forEach(({ a, b, next }, i) => {
+      const following = hand.rows[i + 1];
+      if (!next || !following) return;
+      expect(next.flat.aMm).toBeCloseTo(distance2(a, following.a), 4);
+      expect(next.flat.bMm).toBeCloseTo(distance2(b, following.b), 4);
+      expect(next.flat.diagonalMm).toBeCloseTo(distance2(a, following.b), 4);
+    });
+  });
+});

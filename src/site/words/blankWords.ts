@@ -84,7 +84,7 @@ function accuracySentences({ part, accuracy, hand }: Report): string[] {
         : `The surface laid out departs from the exact one of the wall by up to ${tiny(accuracy.wallMm)}.`,
     );
   sentences.push(
-    `Laid out by hand with ${hand.divisions} divisions, stepped chords come out ${say.length(a)} short round the ${ends.a}${b > 0 ? ` and ${say.length(b)} short round the ${ends.b}` : ""}; a point may lie ${say.length(hand.pointMm)} from where it belongs.`,
+    `The marking table is exact. Laid out instead from plan and height with ${hand.divisions} divisions, stepped chords come out ${say.length(a)} short round the ${ends.a}${b > 0 ? ` and ${say.length(b)} short round the ${ends.b}` : ""}; a point may lie ${say.length(hand.pointMm)} from where it belongs.`,
   );
   return sentences;
 }

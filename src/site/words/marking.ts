@@ -39,9 +39,9 @@ export function markingOf(report: Report): Marking {
   const lengths: MarkingColumn[] = [
     { group: "line length", name: "true", cell: ({ trueMm }) => say.column(trueMm) },
     { group: "line length", name: "in plan", cell: ({ planMm }) => say.column(planMm) },
-    { group: "to the next line", name: ends.a, cell: next(({ aMm }) => aMm) },
-    { group: "to the next line", name: ends.b, cell: next(({ bMm }) => bMm) },
-    { group: "to the next line", name: "diagonal", cell: next(({ diagonalMm }) => diagonalMm) },
+    { group: "to the next line", name: ends.a, cell: next(({ flat }) => flat.aMm) },
+    { group: "to the next line", name: ends.b, cell: next(({ flat }) => flat.bMm) },
+    { group: "to the next line", name: "diagonal", cell: next(({ flat }) => flat.diagonalMm) },
   ];
   const angle: MarkingColumn = {
     group: null,

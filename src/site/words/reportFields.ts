@@ -127,7 +127,14 @@ export const REPORT_FIELDS: Readonly<Record<string, FieldWords>> = {
     unit: "mm",
     means: "Its length in plan: the base of its true-length triangle, whose upright is the height.",
   },
-  "hand.rows[].next": { means: "The distances that swing the next line from this one; null on the last." },
+  "hand.rows[].next": {
+    means:
+      "To the next line: straight distances in space, as the true-length diagram gives them; null on the last.",
+  },
+  "hand.rows[].next.flat": { means: "The same on the flat pattern: what dividers span there." },
+  "hand.rows[].next.flat.aMm": { unit: "mm", means: "Chord along end A." },
+  "hand.rows[].next.flat.bMm": { unit: "mm", means: "Chord along end B." },
+  "hand.rows[].next.flat.diagonalMm": { unit: "mm", means: "Diagonal from end A to end B." },
   "hand.rows[].next.aMm": { unit: "mm", means: "Chord along end A to the next line." },
   "hand.rows[].next.bMm": { unit: "mm", means: "Chord along end B to the next line." },
   "hand.rows[].next.diagonalMm": {
