@@ -1,5 +1,12 @@
 import type { Material } from "../shapes/material.ts";
 
+/** The curvature at one element. */
+export interface CurvatureSample {
+  readonly planDeg: number;
+  readonly largeRadiusMm: number;
+  readonly smallRadiusMm: number;
+}
+
 /** What the forming rules need to know of a part: plain numbers, no geometry. Lengths in mm, angles in radians. */
 export interface FormingCase {
   readonly shape: string;
@@ -34,6 +41,11 @@ export interface FormingCase {
     readonly largeRadiusMm: number;
     readonly smallRadiusMm: number;
   };
+  /**
+   * Radius of the middle surface square to the element at both ends, all round at equal steps of the normal's plan angle,
+   * not repeated at the end. Wanted where the skin is round but curved unevenly; 0 at a point.
+   */
+  readonly curvature?: readonly CurvatureSample[];
   readonly blanks: readonly {
     readonly lengthMm: number;
     readonly widthMm: number;

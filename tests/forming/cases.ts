@@ -76,7 +76,7 @@ export function coneCase(cone: RightCone, more: Partial<FormingCase> = {}): Form
 export const reducer: RightCone = { largeRadiusMm: 450, smallRadiusMm: 200, heightMm: 700, thicknessMm: 6 };
 
 /** The case without the numbers that only a right cone has. */
-function coneless(item: FormingCase): FormingCase {
+export function coneless(item: FormingCase): FormingCase {
   const rest = { ...item };
   delete (rest as { cone?: unknown }).cone;
   return rest;
