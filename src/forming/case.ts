@@ -1,7 +1,7 @@
 import type { Material } from "../shapes/material.ts";
 
 /** The curvature at one element. */
-export interface CurvatureSample {
+interface CurvatureSample {
   readonly planDeg: number;
   readonly largeRadiusMm: number;
   readonly smallRadiusMm: number;

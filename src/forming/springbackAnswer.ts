@@ -4,7 +4,7 @@ import { tightestAndSlackest } from "./curvature.ts";
 import { type Elastic, freeRadiusMm, loadedRadiusMm, widePlate, yieldBand } from "./springback.ts";
 
 /** One place of the part: the radius it is to have, and what it has to be bent to. Middle radii square to the element. [mm] */
-export interface SpringbackPlace {
+interface SpringbackPlace {
   readonly place: string;
   readonly freeMm: number;
   readonly loadedMm: number;
@@ -17,7 +17,7 @@ export interface SpringbackPlace {
 }
 
 /** One sample of the curve; a free radius is null where the plate springs back flat. */
-export interface SpringbackSample {
+interface SpringbackSample {
   readonly loadedMm: number;
   readonly freeMm: number | null;
   readonly strongFreeMm: number | null;
@@ -43,7 +43,7 @@ const SAMPLES = 48;
 const [SHOWN_FROM, SHOWN_TO] = [0.5, 1.5];
 
 /** The plate of this part as bending feels it: wide, by its certificate's yield or else its grade's. */
-export function plateOf({ thicknessMm, material, certificateYieldMPa }: FormingCase): Elastic {
+function plateOf({ thicknessMm, material, certificateYieldMPa }: FormingCase): Elastic {
   return widePlate(thicknessMm, material, certificateYieldMPa ?? material.yieldMPa);
 }
 
