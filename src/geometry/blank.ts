@@ -131,12 +131,14 @@ export function cutBlank(skin: Skin, order: BlankOrder): FlatBlank | NoBlank {
   const { stations } = development;
   const first = stations.findIndex((s) => s.theta >= span.to - SAME_ANGLE);
   const seam = seamStation(stations, span.to, first);
-  const laid = order.trimThicknessMm
-    ? withTrim(stations, development.flat, order.trimThicknessMm)
-    : development.flat;
   const upToSeam = (ends: Ends): Ends => ({ a: ends.a.slice(0, seam + 1), b: ends.b.slice(0, seam + 1) });
   const net = upToSeam(development.flat);
-  const cut = joint.kind === "lap" ? withLap(laid, seam, joint.lapMm) : withGap(upToSeam(laid), joint.gapMm);
+  const bare = joint.kind === "lap" ? development.flat : net;
+  const laid = order.trimThicknessMm
+    ? withTrim(stations, bare, { thicknessMm: order.trimThicknessMm, open: joint.kind === "lap" })
+    : bare;
+  if (!laid) return { kind: "none", because: "allowance crosses" };
+  const cut = joint.kind === "lap" ? withLap(laid, seam, joint.lapMm) : withGap(laid, joint.gapMm);
   if (!cut) return { kind: "none", because: joint.kind === "lap" ? "lap too wide" : "gap too wide" };
   const placing = onSheet({ stations, net, cut, middle, mirror: order.mirror });
   return assemble(skin, order, development, placing);

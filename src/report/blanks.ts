@@ -37,8 +37,9 @@ const REFUSALS: Readonly<Record<NoBlank["because"], Refusal>> = {
   },
   "allowance crosses": {
     path: ["trimAllowance"],
-    problem: "with the allowance the outline would cross itself where flats meet curves",
-    remedy: "leave trimAllowance out and cut the edges bevelled, or add the allowance by hand",
+    problem: "with the allowance an edge would run past its seam, or the outline would cross itself",
+    remedy:
+      "move the seam, or leave trimAllowance out and cut the edges bevelled, or add the allowance by hand",
   },
   "too extreme": {
     path: ["height"],

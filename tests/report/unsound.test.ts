@@ -13,18 +13,6 @@ const end = (diameter: number, measured: "inside" | "middle" | "outside" = "outs
 });
 
 describe("what no pattern could be true to", () => {
-  it("an allowance whose outline would cross itself", () => {
-    const part = named({
-      shape: "square-to-round",
-      thickness: 12,
-      rectangularEnd: { length: 1210, width: 320, measured: "inside" },
-      roundEnd: { diameter: 830, measured: "inside", offset: [0, 20] },
-      height: 280,
-      trimAllowance: true,
-    });
-    expect(problemOf(part)).toContain("would cross itself");
-  });
-
   it.each([
     ["to a point", { diameter: 0 }, 150],
     ["cut off", end(200, "inside"), 50],

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { distance2 } from "../../src/geometry/vector.ts";
 import { mm, runs, share } from "../arbitraries.ts";
-import { boxesAtAngles, uprightBox } from "../../src/geometry/polygon.ts";
+import { boxesAtAngles, crossesItself, uprightBox } from "../../src/geometry/polygon.ts";
 import { develop } from "../../src/report/develop.ts";
 import { catalogue, named, reportOf } from "../parts.ts";
 
@@ -219,6 +219,32 @@ describe("parts at the edge of being one", () => {
     const seam = (allow: boolean) => part(allow).blanks[0]!.edges[0]!.lengthMm;
     expect(seam(true) - seam(false)).toBeCloseTo(2 * 6 * Math.tan(Math.PI / 6), 5); // 3.46 mm at each end
   });
+
+  it.each([0, 1, 90, 200])(
+    "an allowance goes round a hood with its seam at %d°, and nothing crosses",
+    (at) => {
+      const part = (trimAllowance: boolean) =>
+        reportOf(
+          named({
+            shape: "square-to-round",
+            thickness: 12,
+            rectangularEnd: { length: 1210, width: 320, measured: "inside" },
+            roundEnd: { diameter: 830, measured: "inside", offset: [0, 20] },
+            height: 280,
+            seam: { at },
+            trimAllowance,
+          }),
+        );
+      const [plain, wide] = [part(false).blanks[0]!, part(true).blanks[0]!];
+      expect(crossesItself(wide.outline)).toBe(false);
+      expect(wide.areaMm2).toBeGreaterThan(plain.areaMm2);
+      expect(wide.lines).toEqual(
+        plain.lines.map(
+          (line) => expect.objectContaining({ lengthMm: line.lengthMm, bendDeg: line.bendDeg }) as object,
+        ),
+      );
+    },
+  );
 
   it("a gap takes half its width off each seam edge, parallel", () => {
     const part = (gap: number) =>
