@@ -1,6 +1,6 @@
 import { type Board, createBoard } from "./board.ts";
 import { height, width } from "./box.ts";
-import { firstAngleSign, SIGN_WIDTH } from "./projectionSign.ts";
+import { type Projection, projectionSign, SIGN_WIDTH } from "./projectionSign.ts";
 import { wrapText } from "./lettering.ts";
 import type { Box, Drawing, LetterSize } from "./model.ts";
 import type { Paper } from "./paper.ts";
@@ -27,8 +27,8 @@ export interface SheetOptions {
   readonly text: SheetText;
   /** A picture is not to scale and says so. */
   readonly toScale?: boolean;
-  /** Show the sign of the projection (ISO 5456-2, first angle) at the foot. */
-  readonly projection?: boolean;
+  /** Show the sign of the projection at the foot. */
+  readonly projection?: Projection;
 }
 
 /** Scales beyond this many times the first are not tried: lettering alone takes the room then. [-] */
@@ -53,12 +53,18 @@ export function fitSheet(options: SheetOptions, draw: (board: Board) => void): D
   if (!best) throw new RangeError(`no scale for ${core.widthMm} × ${core.heightMm} mm`);
   const { board, scale } = best;
   const stated = (options.toScale ?? true) ? scale.text : "not to scale";
-  return finish(board, { paper, text, stated, content: board.extent(), sign: options.projection ?? false });
+  return finish(board, {
+    paper,
+    text,
+    stated,
+    content: board.extent(),
+    ...(options.projection && { sign: options.projection }),
+  });
 }
 
 function finish(
   board: Board,
-  what: { paper: Paper; text: SheetText; stated: string; content: Box; sign: boolean },
+  what: { paper: Paper; text: SheetText; stated: string; content: Box; sign?: Projection },
 ): Drawing {
   const { mm } = board;
   const { paper, text, stated, content, sign } = what;
@@ -69,7 +75,9 @@ function finish(
   const left = (content.left + content.right - sheetWidth) / 2;
   let y = content.bottom - mm(ABOVE_FOOT);
   if (sign)
-    board.draw(...firstAngleSign([left + sheetWidth - mm(MARGIN + SIGN_WIDTH / 2), y - mm(2)], board.unit));
+    board.draw(
+      ...projectionSign([left + sheetWidth - mm(MARGIN + SIGN_WIDTH / 2), y - mm(2)], board.unit, sign),
+    );
   const write = (one: string, size: LetterSize, role: "title" | "note"): void => {
     const cap = paper.capsMm[size];
     const taken = 2 * MARGIN + (sign ? SIGN_WIDTH : 0);
