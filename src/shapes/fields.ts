@@ -1,10 +1,17 @@
 import * as z from "zod/mini";
 
 /** What kind of quantity a field holds, so that a reader can convert "12-3/8" or "10 ga" before it checks. */
-export type Quantity = "length" | "thickness" | "angle";
+export type Quantity = "length" | "thickness" | "angle" | "direction" | "force" | "strength" | "mass";
 
-/** Marks the fields that carry a quantity; lengths and thicknesses are mm once read, angles degrees. */
-export const quantities = z.registry<{ quantity: Quantity }>();
+/**
+ * Marks the fields that carry a quantity; once read lengths and thicknesses are mm, angles and directions degrees,
+ * forces kN, strengths MPa, masses kg.
+ */
+export const quantities = z.registry<{
+  quantity: Quantity;
+  /** A key without a unit in its name, under which the same value may be given with its unit: force for forceKN. */
+  plainKey?: string;
+}>();
 
 /** Nothing on a shop floor is larger; beyond it a typing error is likelier than a part. [mm] */
 export const MAX_LENGTH_MM = 20_000;
@@ -23,6 +30,16 @@ export const distance = () => length().check(z.minimum(-MAX_LENGTH_MM), z.maximu
 /** [degrees] */
 export const angle = () => z.number().register(quantities, { quantity: "angle" });
 
+/** A direction in plan, from degrees or from right, back, left, front. [degrees] */
+export const direction = () => z.number().register(quantities, { quantity: "direction" });
+
+/** A yield strength: MPa, or with its unit under the key `yield`. [MPa] */
+export const strength = () => z.number().register(quantities, { quantity: "strength", plainKey: "yield" });
+/** A machine's force: kN, or with its unit under the key `force`. [kN] */
+export const force = () => z.number().register(quantities, { quantity: "force", plainKey: "force" });
+/** A mass that is lifted: kg, or with its unit under the key `handLift`. [kg] */
+export const lift = () => z.number().register(quantities, { quantity: "mass", plainKey: "handLift" });
+
 /** Plate thickness, from a number or a sheet gauge. [mm] */
 export const thickness = () =>
   z
@@ -38,7 +55,7 @@ const text = (max: number) => z.string().check(z.minLength(1), z.maxLength(max))
 
 const Seam = z.strictObject({
   /** Where the seam lies: direction of the outward normal in plan, counter-clockwise from +x. [degrees] */
-  at: z.optional(angle().check(z.minimum(-360), z.maximum(360))),
+  at: z.optional(direction().check(z.minimum(-360), z.maximum(360))),
   joint: z.optional(z.enum(["butt", "lap"])),
   /** Butt joint: the opening left for the weld, half taken off each edge. [mm] */
   gap: z.optional(sizeOrNone()),
@@ -68,7 +85,7 @@ export const common = {
   trimAllowance: z.optional(z.boolean()),
   notes: z.optional(z.string().check(z.maxLength(2000))),
   /** From the mill certificate. */
-  certificate: z.optional(z.strictObject({ yieldMPa: z.number().check(z.minimum(20), z.maximum(2000)) })),
+  certificate: z.optional(z.strictObject({ yieldMPa: strength().check(z.minimum(20), z.maximum(2000)) })),
   /** Tolerance class for lengths, ISO 13920. */
   tolerance: z.optional(z.enum(["A", "B", "C", "D"])),
 };
