@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { angle, distance, force, lift, size, strength, thickness } from "../shapes/fields.ts";
+import { angle, distance, force, lift, pairs, size, strength, thickness } from "../shapes/fields.ts";
 
 const megapascals = () => strength().check(z.positive(), z.maximum(3000));
 const name = () => z.string().check(z.minLength(1), z.maxLength(80));
@@ -28,7 +28,10 @@ export const PlateRoll = z.strictObject({
   slide: z.optional(
     z.strictObject({
       /** From the top roll's centre: x towards the bending side, y up. */
-      origin: z.tuple([distance(), distance()]),
+      origin: z.tuple([distance(), distance()]).register(pairs, {
+        words: "its place from the centre of the top roll, [towards the bending side, up]",
+        example: "[150, -129]",
+      }),
       /** How steeply it rises above level, towards the top roll. */
       angle: angle().check(z.minimum(0), z.maximum(90)),
       /** How far it moves up from the origin. */
@@ -37,14 +40,24 @@ export const PlateRoll = z.strictObject({
     }),
   ),
   /** From the end of the roll face to the centre of each bearing: drop end, fixed end. */
-  bearings: z.optional(z.tuple([size(), size()])),
+  bearings: z.optional(
+    z.tuple([size(), size()]).register(pairs, {
+      words: "the distance to the bearing at the drop end and at the fixed end",
+      example: "[140, 160]",
+    }),
+  ),
   /** The hardened stop that the small edge bears and slides on; false where there is none, left out where nobody knows. */
   coneAttachment: z.optional(
     z.strictObject({
       /** Is it there? Yes, unless it says no. In a file `coneAttachment: false` says the same. */
       fitted: z.optional(z.boolean()),
       /** Reach of the stop along the rolls, from the drop end. */
-      range: z.optional(z.tuple([distance(), distance()])),
+      range: z.optional(
+        z.tuple([distance(), distance()]).register(pairs, {
+          words: "the nearest and the farthest place of the stop from the drop end",
+          example: "[20, 300]",
+        }),
+      ),
       /** Clear room beyond the stop before the frame or yoke. */
       clearRoom: z.optional(size()),
     }),

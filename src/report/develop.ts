@@ -9,13 +9,14 @@ import { type Catalogue } from "../shapes/catalogue.ts";
 import { type Layout } from "../shapes/layout.ts";
 import { type Refusal } from "../shapes/refusal.ts";
 import { type Part, shapes } from "../shapes/registry.ts";
+import { givenIn } from "../shapes/loose.ts";
+import { seamProblems } from "../shapes/seamProblems.ts";
 import { blanksOf, type LaidBlank } from "./blanks.ts";
 import { formingCase } from "./formingCase.ts";
 import { handLayout } from "./hand.ts";
 import { divisionsOf, ordersFor } from "./order.ts";
 import { type Accuracy, type Report } from "./report.ts";
 import { rounded } from "./rounded.ts";
-import { seamProblems } from "./seamProblems.ts";
 import { solidOf } from "./solid.ts";
 
 /** A part with the name of its file. */
@@ -119,7 +120,7 @@ export function develop(part: NamedPart, { catalogue, shop }: Context): Develope
   if (!material) throw new RangeError(`material: ${part.material}`);
   const shape = shapes[part.shape];
   const layout = shape.lay(part);
-  const issues = [...seamProblems(part), ...(layout.kind === "refused" ? layout.issues : [])];
+  const issues = [...seamProblems(part, givenIn(part)), ...(layout.kind === "refused" ? layout.issues : [])];
   if (issues.length > 0 || layout.kind === "refused") return { kind: "refused", issues };
   const unsound = soundness(part, layout);
   if (unsound) return { kind: "refused", issues: [unsound] };

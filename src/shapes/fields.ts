@@ -13,6 +13,13 @@ export const quantities = z.registry<{
   plainKey?: string;
 }>();
 
+/** Two numbers in square brackets: what they are, and how that looks. */
+export interface Pair {
+  readonly words: string;
+  readonly example: string;
+}
+export const pairs = z.registry<Pair>();
+
 /** Nothing on a shop floor is larger; beyond it a typing error is likelier than a part. [mm] */
 export const MAX_LENGTH_MM = 20_000;
 /** Sheets thinner than this are foil and are not formed on rolls or brakes. [mm] */
@@ -53,7 +60,7 @@ export type Measured = z.infer<typeof Measured>;
 
 const text = (max: number) => z.string().check(z.minLength(1), z.maxLength(max));
 
-const Seam = z.strictObject({
+export const Seam = z.strictObject({
   /** Where the seam lies: direction of the outward normal in plan, counter-clockwise from +x. [degrees] */
   at: z.optional(direction().check(z.minimum(-360), z.maximum(360))),
   joint: z.optional(z.enum(["butt", "lap"])),
@@ -62,6 +69,8 @@ const Seam = z.strictObject({
   /** Lap joint: how far the plate runs on past the seam. [mm] */
   lap: z.optional(size()),
 });
+
+export type Seam = z.infer<typeof Seam>;
 
 /** The keys that every shape shares. */
 export const common = {
@@ -97,4 +106,7 @@ export const Edges = z.enum(["level", "square"]);
 export const RoundEnd = z.strictObject({ diameter: size(), measured: Measured });
 export const RoundOrPoint = z.strictObject({ diameter: sizeOrNone(), measured: z.optional(Measured) });
 /** Plan distance from the centre of end A to the centre of end B: x to the right, y away. [mm] */
-export const Offset = z.tuple([distance(), distance()]);
+export const Offset = z.tuple([distance(), distance()]).register(pairs, {
+  words: "how far the upper end's centre lies from the lower end's, [right, away]",
+  example: "[0, 150]",
+});

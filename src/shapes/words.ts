@@ -1,3 +1,4 @@
+import { type Given, type Loose } from "./loose.ts";
 import { type Refusal } from "./refusal.ts";
 
 export type Units = "mm" | "in";
@@ -25,14 +26,28 @@ export function wallTooThick(
 }
 
 /** Measured is needed wherever an end has a size. */
-export const notMeasured: Refusal = {
+const notMeasured: Refusal = {
   path: ["smallEnd"],
   problem: "measured is missing",
   remedy: "say whether the diameter is measured inside, outside or at the middle",
 };
 
-export const swapEnds: Refusal = {
+const swapEnds: Refusal = {
   path: ["largeEnd", "diameter"],
   problem: "the large end is smaller than the small end",
   remedy: "swap them",
 };
+
+interface RoundEnds {
+  readonly largeEnd: { readonly diameter: number };
+  readonly smallEnd: { readonly diameter: number };
+}
+
+/** What is wrong between two round ends, as far as the file is right. */
+export function endProblems({ largeEnd, smallEnd }: Loose<RoundEnds>, given: Given): Refusal[] {
+  const issues: Refusal[] = [];
+  const [large, small] = [largeEnd?.diameter, smallEnd?.diameter];
+  if (large !== undefined && small !== undefined && small > large) issues.push(swapEnds);
+  if (small !== undefined && small > 0 && !given(["smallEnd", "measured"])) issues.push(notMeasured);
+  return issues;
+}
