@@ -16,6 +16,7 @@ import { formingCase } from "./formingCase.ts";
 import { handLayout } from "./hand.ts";
 import { divisionsOf, ordersFor } from "./order.ts";
 import { type Accuracy, type Report } from "./report.ts";
+import { elementRange } from "./elements.ts";
 import { rounded } from "./rounded.ts";
 import { solidOf } from "./solid.ts";
 
@@ -137,6 +138,7 @@ export function develop(part: NamedPart, { catalogue, shop }: Context): Develope
       contentsMm3: inside ? volume(inside) : 0,
       rims: { a: rimLength(skin, "a"), b: rimLength(skin, "b") },
       heightMm: layout.heightMm,
+      elementMm: elementRange(laid),
       seamDeg: degrees(layout.seamRad % TURN),
       turningDeg: degrees(turning(skin)),
       edgeLossMm: edgeLoss(part, skin),
