@@ -23,7 +23,7 @@ export const pairs = z.registry<Pair>();
 /** Nothing on a shop floor is larger; beyond it a typing error is likelier than a part. [mm] */
 export const MAX_LENGTH_MM = 20_000;
 /** Sheets thinner than this are foil and are not formed on rolls or brakes. [mm] */
-const MIN_THICKNESS_MM = 0.2;
+export const MIN_THICKNESS_MM = 0.2;
 const MAX_THICKNESS_MM = 200;
 
 const length = () => z.number().register(quantities, { quantity: "length" });
@@ -38,7 +38,7 @@ export const distance = () => length().check(z.minimum(-MAX_LENGTH_MM), z.maximu
 export const angle = () => z.number().register(quantities, { quantity: "angle" });
 
 /** A direction in plan, from degrees or from right, back, left, front. [degrees] */
-export const direction = () => z.number().register(quantities, { quantity: "direction" });
+const direction = () => z.number().register(quantities, { quantity: "direction" });
 
 /** A yield strength: MPa, or with its unit under the key `yield`. [MPa] */
 export const strength = () => z.number().register(quantities, { quantity: "strength", plainKey: "yield" });

@@ -9,19 +9,21 @@ const MM_PER_INCH = 25.4;
 export const shown = (mm: number, units: Units): string =>
   units === "in" ? `${Number((mm / MM_PER_INCH).toFixed(3))} in` : `${Number(mm.toFixed(2))} mm`;
 
-/** The wall does not fit into the bend. */
-export function wallTooThick(
-  place: string,
-  wall: { readonly thicknessMm: number; readonly mostMm: number; readonly units: Units },
-): Refusal {
-  const { thicknessMm, mostMm, units } = wall;
+/** A length rounded one way to what `shown` shows of it, so that the length in a message itself serves. [mm] */
+export function roundedIn(mm: number, units: Units, way: "up" | "down"): number {
+  const step = units === "in" ? MM_PER_INCH / 1000 : 0.01;
+  const steps = way === "down" ? Math.floor(mm / step) : Math.ceil(mm / step);
+  // Decimal digits of the file's own units, as a reader of the file would take them.
+  return units === "in" ? Number((steps / 1000).toFixed(3)) * MM_PER_INCH : Number((steps * step).toFixed(2));
+}
+
+/** The wall does not fit into the bend. How thin it would have to be is found by trying. */
+export function wallTooThick(place: string, thicknessMm: number, units: Units): Refusal {
   return {
     path: ["thickness"],
     problem: `${shown(thicknessMm, units)} plate is thicker than ${place} allows`,
-    remedy:
-      mostMm > 0
-        ? `use plate thinner than ${shown(mostMm, units)}, or make that end larger`
-        : "check the sizes and how each end is measured",
+    remedy: "check the sizes and how each end is measured",
+    otherwise: "make that end larger",
   };
 }
 

@@ -76,26 +76,13 @@ function fits(part: EccentricCone): boolean {
   });
 }
 
-/** Greatest thickness that fits, by halving. [mm] */
-function mostThickness(part: EccentricCone): number {
-  let [low, high] = [0, part.thickness];
-  while (high - low > part.thickness / 1000) {
-    const thickness = (low + high) / 2;
-    if (fits({ ...part, thickness })) low = thickness;
-    else high = thickness;
-  }
-  return low;
-}
-
 function refuseWall(part: EccentricCone, drawn: Skin): Refused {
   const face = faceSkin(part, drawn, 0);
   const where = face && overbent(part, face.skin);
   const place = where
     ? `the ${where.end} end at plan angle ${degrees(where.theta).toFixed(0)}°`
     : "this height";
-  return refused(
-    wallTooThick(place, { thicknessMm: part.thickness, mostMm: mostThickness(part), units: part.units }),
-  );
+  return refused(wallTooThick(place, part.thickness, part.units));
 }
 
 function notesOf(part: EccentricCone, wallMm: number): string[] {

@@ -1,22 +1,12 @@
 import { degrees } from "../../geometry/angle.ts";
 import { type Skin } from "../../geometry/skin.ts";
 import { NO_LENGTH_MM } from "../../geometry/tolerance.ts";
-import { MAX_LENGTH_MM, type Measured } from "../fields.ts";
+import { MAX_LENGTH_MM } from "../fields.ts";
 import { type ConeForm, type Layout, type Refused, refused, seamAt } from "../layout.ts";
 import { type Given, givenIn, type Loose } from "../loose.ts";
 import { type Refusal } from "../refusal.ts";
 import { endProblems, shown, wallTooThick } from "../words.ts";
-import {
-  type Drawn,
-  drawn,
-  faceHeight,
-  faceRadius,
-  faceSkin,
-  halfAngleOf,
-  inPlane,
-  SHARES,
-  squareHeight,
-} from "./faces.ts";
+import { type Drawn, drawn, faceHeight, faceRadius, faceSkin, halfAngleOf, squareHeight } from "./faces.ts";
 import { type RightCone } from "./schema.ts";
 
 const WAYS = ["height", "slant", "halfAngle"] as const;
@@ -47,22 +37,20 @@ function refuseAngle(d: Drawn): Refused {
     ? refused({
         path: ["slant"],
         problem: `a slant of ${shown(d.part.slant, d.part.units)} is shorter than the taper from end to end, ${shown(taper, d.part.units)}`,
-        remedy: `give more than ${shown(taper, d.part.units)}, or check the diameters`,
+        remedy: "check the diameters",
+        otherwise: "check the diameters",
       })
     : refused({
         path: ["thickness"],
         problem: "the wall is too thick for a cone of this height",
-        remedy: "check thickness, height and how each end is measured",
+        remedy: "check height and how each end is measured",
+        otherwise: "give more height",
       });
 }
 
 function wallProblems(d: Drawn, alpha: number): Refusal[] {
   const ends = (["large", "small"] as const).filter((end) => d[end] && faceRadius(d, alpha, end, 0) <= 0);
-  return ends.map((end) => {
-    const { radius, measured } = d[end] as { radius: number; measured: Measured };
-    const most = radius / inPlane(d, alpha, SHARES[measured]);
-    return wallTooThick(`the ${end} end`, { thicknessMm: d.t, mostMm: most, units: d.part.units });
-  });
+  return ends.map((end) => wallTooThick(`the ${end} end`, d.t, d.part.units));
 }
 
 function formOf(d: Drawn, alpha: number, skin: Skin): ConeForm {

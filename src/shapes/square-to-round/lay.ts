@@ -111,15 +111,7 @@ export function laySquareToRound(part: SquareToRound): Layout | Refused {
   const laid = faceSkin(part, drawn, part.neutral ?? MIDDLE, laidShare);
   const inside = faceSkin(part, drawn, 0, 0);
   if (!laid || !inside) {
-    const most = Math.min(
-      part.roundEnd.diameter / 2 / meanLevelMove(drawn),
-      ...[part.rectangularEnd.length, part.rectangularEnd.width].map(
-        (side) => side / 2 / meanLevelMove(drawn),
-      ),
-    );
-    return refused(
-      wallTooThick("the smaller end", { thicknessMm: part.thickness, mostMm: most, units: part.units }),
-    );
+    return refused(wallTooThick("the smaller end", part.thickness, part.units));
   }
   const faces: Record<Face, Skin | null> = {
     inside,
