@@ -17,7 +17,8 @@ Reads part files, lays them out flat and checks how they can be formed.
 Prints the report as JSON: one report for one part, a list for several.
 
   --shop file    the shop's machines and stock plates; without it only the part itself is checked
-  --out folder   also write NAME.json for each part into this folder; it is made if it is not there
+  --out folder   also write NAME.json for each part into this folder; it is made if it is not there,
+                 and the NAME.json of a part that could not be laid out is taken away
   --help         print this text
 
 What is wrong with a file is told on standard error, one line each:

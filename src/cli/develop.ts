@@ -1,16 +1,20 @@
 import { develop } from "../report/develop.ts";
 import { run } from "./run.ts";
+import { cannotPrint, fail, startFolder } from "./surroundings.ts";
 
-// npm runs its scripts in the folder of package.json; paths mean what they mean where the user stands.
-const { npm_lifecycle_event: script, INIT_CWD: start } = process.env;
-const folder = script === "develop" && start !== undefined ? start : process.cwd();
-
-const { stdout, stderr, exitCode } = run(process.argv.slice(2), { folder, develop });
-
-// A reader that has seen enough, such as head, closes the pipe: no fault of ours.
-process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-  if (error.code !== "EPIPE") throw error;
+// What prints is a pipe, a file or a terminal, and each can be full or gone. Nothing is left to be told but that.
+process.stderr.on("error", () => {
+  process.exitCode = 1;
 });
-process.stderr.write(stderr);
-process.stdout.write(stdout);
-process.exitCode = exitCode;
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  fail(cannotPrint(error));
+});
+
+const folder = startFolder();
+if (folder.kind === "unreadable") fail(`${folder.problem}; ${folder.remedy}`);
+else {
+  const { stdout, stderr, exitCode } = run(process.argv.slice(2), { folder: folder.value, develop });
+  process.exitCode = exitCode;
+  process.stderr.write(stderr);
+  process.stdout.write(stdout);
+}

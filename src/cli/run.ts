@@ -1,12 +1,13 @@
 import { resolve } from "node:path";
 import { loadCatalogue } from "../input/loadCatalogue.ts";
+import { partName } from "../input/partName.ts";
 import { printProblems, refusalProblems, sortProblems, type Problem } from "../input/problem.ts";
 import { readPartFile, readShopFile, sameNames } from "../input/readFiles.ts";
 import type { develop } from "../report/develop.ts";
 import type { Report } from "../report/report.ts";
 import { readArguments, USAGE, type Request } from "./arguments.ts";
 import { printJson } from "../output/json.ts";
-import { writeFiles } from "./writeFiles.ts";
+import { others, takeAway, writeFiles } from "./writeFiles.ts";
 
 /** What a run would put where; nothing is printed before all is done. */
 export interface Outcome {
@@ -20,6 +21,9 @@ export interface Surroundings {
   readonly folder: string;
   readonly develop: typeof develop;
 }
+
+/** Files that are named in one line; of more the number tells enough. */
+const MOST_NAMED = 8;
 
 /** The whole of the command, but for the process around it. */
 export function run(args: readonly string[], { folder, develop }: Surroundings): Outcome {
@@ -40,7 +44,8 @@ function developAll(request: DevelopRequest, folder: string, core: typeof develo
   const { reports, problems } = reportsOf(request, folder, core);
   const lines = printProblems(problems);
   const exitCode = lines.length > 0 ? 1 : 0;
-  const stderr = lines.map((line) => `${line}\n`).join("");
+  const told = lines.map((line) => `${line}\n`).join("");
+  const stderr = told + notesOn(request, folder, reports);
   if (reports.length === 0) return { stdout: "", stderr, exitCode: 1 };
   if (request.out !== undefined) {
     const files = reports.map((report) => ({
@@ -52,6 +57,29 @@ function developAll(request: DevelopRequest, folder: string, core: typeof develo
   }
   const value = request.parts.length === 1 ? reports[0] : reports;
   return { stdout: `${printJson(value)}\n`, stderr, exitCode };
+}
+
+/**
+ * Keeps an old report from passing for a new one: that of a part which this run could not lay out is taken away, and
+ * a list's run names those that are of none of its parts, which may be gone or may be another list's.
+ */
+function notesOn({ out, parts }: DevelopRequest, folder: string, reports: readonly Report[]): string {
+  if (out === undefined) return "";
+  const named = parts
+    .map((path) => partName(path))
+    .flatMap((name) => (name.kind === "read" ? [name.value] : []));
+  const made = reports.map(({ part }) => part.name);
+  const file = (name: string) => `${name}.json`;
+  const target = resolve(folder, out);
+  const failed = [...new Set(named)].filter((name) => !made.includes(name)).map(file);
+  const notes = takeAway(target, out, failed);
+  const rest = parts.length > 1 ? others(target, [...named, ...made].map(file)) : [];
+  if (rest.length > 0) {
+    const some = rest.slice(0, MOST_NAMED).join(", ");
+    const more = rest.length > MOST_NAMED ? ` and ${rest.length - MOST_NAMED} more` : "";
+    notes.push(`${out} also holds what is of no part of this run and was left as it was: ${some}${more}`);
+  }
+  return notes.map((note) => `develop: ${note}\n`).join("");
 }
 
 /** The good parts' reports, in the order of the command line, and everything wrong with the others. */

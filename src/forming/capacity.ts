@@ -17,7 +17,8 @@ const CONE_SHARE = 0.5;
  *   cylinder  t ≤ T
  *
  * T the rated thickness and t₀ that of the cone rating, both scaled for the strength of the plate (ratedThickness.ts);
- * W the working width, L the slant. That t ≤ T and L ≤ W stands in checks of its own. [mm², for a pipe mm]
+ * W the working width, L the slant. Where the strength of the rating is not known the plain rating is compared, and
+ * being within it is not yet enough. That t ≤ T and L ≤ W stands in checks of its own. [mm², for a pipe mm]
  *
  * @see common practice: a roll good for 1/4 in × 5 ft takes a cone of 1/8 in × 5 ft or of 1/4 in × 2 1/2 ft
  */
@@ -26,16 +27,16 @@ export function capacity({ item, roll, say }: RollAsked): Check {
   const thickness = item.thicknessMm;
   const slant = item.slantMm.longest;
   const strength = strengthRatio(item, roll);
-  const scale = strength.factor;
+  const scale = strength?.factor ?? 1;
   const own = roll.coneRating;
   const conical = own ? own.thickness * own.slant : CONE_SHARE * roll.rating.thickness * roll.workingWidth;
   const limit = scale * (pipe ? roll.rating.thickness : conical);
   const value = pipe ? thickness : thickness * slant;
   // A certificate shows the yield of this plate, not how much it hardens: within it but beyond the grade's is near.
-  const byGrade = gradeRatio(item, roll).factor / scale;
+  const byGrade = (gradeRatio(item, roll)?.factor ?? 0) / scale;
 
   const scaled =
-    scale < 1
+    strength && scale < 1
       ? ` (rating times ${number(scale, 2)}: plate ${number(strength.plateMPa, 0)} MPa against ${number(strength.ratedMPa, 0)} MPa)`
       : "";
   const kind = pipe ? "a cylinder" : "a cone";
@@ -47,7 +48,9 @@ export function capacity({ item, roll, say }: RollAsked): Check {
     caution:
       value > NEAR * limit
         ? `Near the limit, at ${say.percent(value / limit)} of what the roll takes as ${kind}${scaled}: ask its maker for a calculation before rolling.`
-        : `Within the rating by the certificate's yield, but beyond it by the grade's, which hardens as it bends: ask the maker of the roll for a calculation.`,
+        : !strength
+          ? `Within the rating, but for which yield strength that holds is not known: ask the maker of the roll, and give rating.yieldMPa in the shop file.`
+          : `Within the rating by the certificate's yield, but beyond it by the grade's, which hardens as it bends: ask the maker of the roll for a calculation.`,
     fail: pipe
       ? `Too thick for this roll, which takes ${say.length(limit)} as a cylinder${scaled}: use a larger roll, or have it rolled.`
       : `Too heavy for this roll as a cone${scaled}: at ${say.length(thickness)} it takes a slant of ${slantAt}, and this one has ${say.length(slant)}; make it in shorter courses, or use a larger roll.`,

@@ -14,7 +14,14 @@ export function coneAttachment({ item, roll, say }: RollAsked): Check | null {
     basis: COMMON_PRACTICE,
     rule: "a cone is rolled against a hardened stop that the small edge bears and slides on",
   };
-  return roll.coneAttachment
+  const attachment = roll.coneAttachment;
+  if (!attachment)
+    return state({
+      ...words,
+      verdict: "caution",
+      advice: `Not known whether this roll has a stop for the small edge: look, and say coneAttachment: true or false in the shop file; without one it rolls no cones, for the edge has to slide back by ${slide}.`,
+    });
+  return attachment.fitted !== false
     ? state({
         ...words,
         verdict: "pass",

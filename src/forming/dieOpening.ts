@@ -1,7 +1,7 @@
 import { AT_LIMIT_REL } from "../geometry/tolerance.ts";
 import type { BrakeAsked } from "./asked.ts";
 import type { Check } from "./check.ts";
-import { COMMON_PRACTICE, judge } from "./judge.ts";
+import { COMMON_PRACTICE, judge, state } from "./judge.ts";
 import type { PressBrake } from "./machine.ts";
 
 /** Up to this thickness the die opens 8 t, above it 10 t. [mm] */
@@ -18,26 +18,39 @@ export function leastOpeningMm(thicknessMm: number): number {
   return (thicknessMm <= THICK_MM ? 8 : 10) * thicknessMm;
 }
 
-/** The dies of the rack that open far enough, narrowest first; the widest of all where none does. [mm] */
+/**
+ * The dies of the rack that open far enough, narrowest first; the widest of all where none does. Where the shop does not
+ * list its dies, the least opening that the thickness wants: what is asked over it holds if there is such a die. [mm]
+ */
 export function diesFor(thicknessMm: number, { dies }: PressBrake): readonly number[] {
+  if (!dies) return [leastOpeningMm(thicknessMm)];
   const least = leastOpeningMm(thicknessMm) * (1 - AT_LIMIT_REL);
   const open = dies.filter((die) => die >= least).toSorted((a, b) => a - b);
   return open.length > 0 ? open : [Math.max(...dies)];
 }
 
 /** Does the rack have a die for this thickness? [mm] */
-export function dieOpening({ item, dieMm, say }: BrakeAsked): Check {
+export function dieOpening({ item, brake, dieMm, say }: BrakeAsked): Check {
   const least = leastOpeningMm(item.thicknessMm);
-  return judge({
+  const words = {
     id: "die-opening",
     title: "Die opening",
-    value: dieMm,
-    limit: least,
-    sense: "at least",
+    sense: "at least" as const,
     unit: "mm",
-    beyond: "fail",
     basis: COMMON_PRACTICE,
     rule: "die opening ≥ 8 × thickness, above 10 mm 10 × thickness",
+  };
+  if (!brake.dies)
+    return state({
+      ...words,
+      verdict: "caution",
+      advice: `The shop file lists no dies for this brake: look in the rack for one that opens ${say.length(least)} or more; force and spacing are told for ${say.length(least)}.`,
+    });
+  return judge({
+    ...words,
+    value: dieMm,
+    limit: least,
+    beyond: "fail",
     advice: (verdict) =>
       verdict === "pass"
         ? `Bend over the ${say.length(dieMm)} die; this thickness wants at least ${say.length(least)}.`

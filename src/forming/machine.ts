@@ -1,27 +1,37 @@
 import * as z from "zod/mini";
-import { angle, distance, size, thickness } from "../shapes/fields.ts";
+import { angle, distance, force, lift, pairs, size, strength, thickness } from "../shapes/fields.ts";
 
-const megapascals = () => z.number().check(z.positive(), z.maximum(3000));
+const megapascals = () => strength().check(z.positive(), z.maximum(3000));
 const name = () => z.string().check(z.minLength(1), z.maxLength(80));
 
-/** A plate roll as its own plate and handbook describe it. */
+/**
+ * A plate roll as its own plate and handbook describe it. What a shop does not know it leaves out, and the checks that
+ * need it say so.
+ */
 export const PlateRoll = z.strictObject({
   kind: z.literal("plate roll"),
   name: name(),
   /** How the rolls stand to each other. */
-  arrangement: z.enum(["initial-pinch", "double-pinch", "pyramid", "four-roll"]),
+  arrangement: z.optional(z.enum(["initial-pinch", "double-pinch", "pyramid", "four-roll"])),
   /** Usable length of the rolls. */
   workingWidth: size(),
   /** Greatest plate it forms at full width as a cylinder, and the yield strength that rating is for. */
-  rating: z.strictObject({ thickness: thickness(), yieldMPa: megapascals() }),
+  rating: z.strictObject({ thickness: thickness(), yieldMPa: z.optional(megapascals()) }),
   /** The maker's own rating for cones, where there is one: greatest thickness, and the slant it goes with. */
   coneRating: z.optional(z.strictObject({ thickness: thickness(), slant: size() })),
-  rolls: z.strictObject({ topDiameter: size(), pinchDiameter: z.optional(size()), bendingDiameter: size() }),
+  rolls: z.strictObject({
+    topDiameter: size(),
+    pinchDiameter: z.optional(size()),
+    bendingDiameter: z.optional(size()),
+  }),
   /** The bending roll's slide: where its centre stands when it touches a flat plate's underside, and how it moves. */
   slide: z.optional(
     z.strictObject({
       /** From the top roll's centre: x towards the bending side, y up. */
-      origin: z.tuple([distance(), distance()]),
+      origin: z.tuple([distance(), distance()]).register(pairs, {
+        words: "its place from the centre of the top roll, [towards the bending side, up]",
+        example: "[150, -129]",
+      }),
       /** How steeply it rises above level, towards the top roll. */
       angle: angle().check(z.minimum(0), z.maximum(90)),
       /** How far it moves up from the origin. */
@@ -30,12 +40,24 @@ export const PlateRoll = z.strictObject({
     }),
   ),
   /** From the end of the roll face to the centre of each bearing: drop end, fixed end. */
-  bearings: z.optional(z.tuple([size(), size()])),
-  /** The hardened stop that the small edge bears and slides on; leave it out where there is none. */
+  bearings: z.optional(
+    z.tuple([size(), size()]).register(pairs, {
+      words: "the distance to the bearing at the drop end and at the fixed end",
+      example: "[140, 160]",
+    }),
+  ),
+  /** The hardened stop that the small edge bears and slides on; false where there is none, left out where nobody knows. */
   coneAttachment: z.optional(
     z.strictObject({
+      /** Is it there? Yes, unless it says no. In a file `coneAttachment: false` says the same. */
+      fitted: z.optional(z.boolean()),
       /** Reach of the stop along the rolls, from the drop end. */
-      range: z.optional(z.tuple([distance(), distance()])),
+      range: z.optional(
+        z.tuple([distance(), distance()]).register(pairs, {
+          words: "the nearest and the farthest place of the stop from the drop end",
+          example: "[20, 300]",
+        }),
+      ),
       /** Clear room beyond the stop before the frame or yoke. */
       clearRoom: z.optional(size()),
     }),
@@ -53,9 +75,9 @@ export const PressBrake = z.strictObject({
   kind: z.literal("press brake"),
   name: name(),
   bedLength: size(),
-  forceKN: z.number().check(z.positive(), z.maximum(100_000)),
+  forceKN: force().check(z.positive(), z.maximum(100_000)),
   /** Die openings in the rack. */
-  dies: z.array(size()).check(z.minLength(1)),
+  dies: z.optional(z.array(size()).check(z.minLength(1))),
   /** Deepest the plate reaches behind the bend line before it meets the frame. */
   throat: z.optional(size()),
 });
@@ -75,7 +97,7 @@ export const Shop = z.strictObject({
   machines: z.array(z.discriminatedUnion("kind", [PlateRoll, PressBrake])),
   stock: z.optional(z.array(StockPlate)),
   /** Above this a piece is lifted by machine; the shop's own rule. */
-  handLiftKg: z.optional(z.number().check(z.positive(), z.maximum(200))),
+  handLiftKg: z.optional(lift().check(z.positive(), z.maximum(200))),
 });
 export type Shop = z.infer<typeof Shop>;
 export type Machine = Shop["machines"][number];

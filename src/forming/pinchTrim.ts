@@ -38,7 +38,7 @@ export function pinchTrim({ item, roll, say }: RollAsked): Check | null {
   return judge({
     ...words,
     limit: half,
-    beyond: roll.pinchTrim === undefined ? "caution" : "fail",
+    beyond: roll.pinchTrim === undefined || roll.arrangement === undefined ? "caution" : "fail",
     advice: (verdict) => advice[verdict],
   });
 }

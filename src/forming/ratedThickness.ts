@@ -15,7 +15,8 @@ export interface StrengthRatio {
 const mean = (a: number, b: number) => (a + b) / 2;
 
 /** Compare by grade: the mean of yield and tensile strength on both sides, the rating's tensile as of structural plate. */
-export function gradeRatio({ material }: FormingCase, { rating }: PlateRoll): StrengthRatio {
+export function gradeRatio({ material }: FormingCase, { rating }: PlateRoll): StrengthRatio | null {
+  if (rating.yieldMPa === undefined) return null;
   const plateMPa = mean(material.yieldMPa, material.tensileMPa);
   const ratedMPa = mean(rating.yieldMPa, nominalTensileMPa(rating.yieldMPa));
   return { factor: Math.min(1, Math.sqrt(ratedMPa / plateMPa)), plateMPa, ratedMPa, from: "grade" };
@@ -31,11 +32,12 @@ export function gradeRatio({ material }: FormingCase, { rating }: PlateRoll): St
  * whose nominal yield is below that of carbon plate but which hardens as it bends, better than carbon plate.
  * Plate softer than the rating does not raise it: gears, bearings and frame are rated too.
  *
+ * @returns null where the shop does not know which strength the rating is for
  * @see common practice, no source, for the rule; the choice of strengths is derived here
  */
-export function strengthRatio(item: FormingCase, roll: PlateRoll): StrengthRatio {
+export function strengthRatio(item: FormingCase, roll: PlateRoll): StrengthRatio | null {
   const plateMPa = item.certificateYieldMPa;
-  if (plateMPa === undefined) return gradeRatio(item, roll);
   const ratedMPa = roll.rating.yieldMPa;
+  if (plateMPa === undefined || ratedMPa === undefined) return gradeRatio(item, roll);
   return { factor: Math.min(1, Math.sqrt(ratedMPa / plateMPa)), plateMPa, ratedMPa, from: "certificate" };
 }

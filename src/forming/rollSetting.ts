@@ -14,12 +14,14 @@ export interface RollSection {
   readonly travelMm: number;
 }
 
-/** The section of a roll that gives its slide; null where it does not, where it is level, or where it is another arrangement. */
+/** The section of a roll that gives its slide; null where it does not (or not the diameter of its bending roll), where it is level, or where it is another arrangement. */
 export function sectionOf({ arrangement, rolls, slide }: PlateRoll): RollSection | null {
-  if (arrangement !== "initial-pinch" || !slide || slide.angle <= 0) return null;
+  const bendingDiameter = rolls.bendingDiameter;
+  if (arrangement !== "initial-pinch" || !slide || slide.angle <= 0 || bendingDiameter === undefined)
+    return null;
   return {
     topRadiusMm: rolls.topDiameter / 2,
-    bendingRadiusMm: rolls.bendingDiameter / 2,
+    bendingRadiusMm: bendingDiameter / 2,
     originMm: slide.origin,
     angleRad: radians(slide.angle),
     travelMm: slide.travel,

@@ -22,7 +22,7 @@ export function reachBeyondStopMm(end: { diameterMm: number; leanRad: number; pi
 
 /** Is there room for that beyond the stop, or does the piece strike the yoke? A point reaches nowhere, a pipe has no stop. [mm] */
 export function roomBeyondStop({ item, roll, say }: RollAsked): Check | null {
-  if (isPipe(item) || isPointed(item) || !roll.coneAttachment) return null;
+  if (isPipe(item) || isPointed(item) || roll.coneAttachment?.fitted === false) return null;
   const value = reachBeyondStopMm({
     diameterMm: item.rimsMm.small / Math.PI,
     leanRad: item.leanRad,
@@ -36,7 +36,7 @@ export function roomBeyondStop({ item, roll, say }: RollAsked): Check | null {
     basis: DERIVED,
     rule: "small end diameter × sin(lean) ≤ clear room between stop and frame",
   };
-  const limit = roll.coneAttachment.clearRoom;
+  const limit = roll.coneAttachment?.clearRoom;
   if (limit === undefined)
     return state({
       ...words,

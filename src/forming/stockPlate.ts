@@ -50,13 +50,13 @@ function bestOn(blank: FormingCase["blanks"][number], plates: readonly Rectangle
 }
 
 /**
- * Does every blank go on a plate of this material and thickness? Asked where the shop lists its stock; each blank is tried as
- * drawn and at every half degree on the plate that suits it best, and the worst blank answers. Plate can be ordered, so this
- * is never a refusal, whatever the machine says. [mm]
+ * Does every blank go on a plate of this material and thickness? Not asked without a shop, and not known where the shop lists
+ * no stock; each blank is tried as drawn and at every half degree on the plate that suits it best, and the worst blank
+ * answers. Plate can be ordered, so this is never a refusal, whatever the machine says. [mm]
  */
 export function stockPlate({ item, shop, say }: ShopAsked): Check | null {
-  const stock = shop?.stock ?? [];
-  if (stock.length === 0 || item.blanks.length === 0) return null;
+  if (!shop || item.blanks.length === 0) return null;
+  const stock = shop.stock ?? [];
   const plates = stock
     .filter(({ material }) => material === item.materialId || material === item.material.name)
     .filter(({ thickness }) => Math.abs(thickness - item.thicknessMm) <= SAME_POINT_MM)
@@ -86,7 +86,9 @@ export function stockPlate({ item, shop, say }: ShopAsked): Check | null {
     return state({
       ...words,
       verdict: "caution",
-      advice: `The stock list has no ${plate}: order plate of at least ${largest} for the largest blank.`,
+      advice: !shop.stock
+        ? `The shop file lists no stock plates: see that plate of at least ${largest} is there for the largest blank.`
+        : `The stock list has no ${plate}: order plate of at least ${largest} for the largest blank.`,
     });
   return judge({
     ...words,

@@ -6,12 +6,14 @@ import { isPipe } from "./skin.ts";
 
 /**
  * However short the cone, its plate may not be thicker than the rating's: t ≤ T, or t ≤ t₀ of the maker's cone rating,
- * scaled for strength like the capacity. For a pipe the capacity says this already. [mm]
+ * scaled for strength like the capacity. For a pipe the capacity says this already. Where the strength of the rating
+ * is not known the plain rating is compared, and being within it is not yet enough. [mm]
  */
 export function thicknessLimit({ item, roll, say }: RollAsked): Check | null {
   if (isPipe(item)) return null;
   const rated = roll.coneRating?.thickness ?? roll.rating.thickness;
-  const limit = rated * strengthRatio(item, roll).factor;
+  const strength = strengthRatio(item, roll);
+  const limit = rated * (strength?.factor ?? 1);
   return judge({
     id: "thickness",
     title: "Thickness",
@@ -20,11 +22,14 @@ export function thicknessLimit({ item, roll, say }: RollAsked): Check | null {
     sense: "at most",
     unit: "mm",
     beyond: "fail",
+    ...(!strength && { nearShare: 0 }),
     basis: COMMON_PRACTICE,
     rule: "thickness ≤ rated thickness × √(rated strength / plate strength), the root at most 1, however short the cone",
     advice: (verdict) =>
-      verdict === "pass"
-        ? `Within the ${say.length(limit)} that the roll takes in this material.`
-        : `Thicker than the ${say.length(limit)} that the roll takes in this material, however short the cone: use a larger roll, or have it rolled.`,
+      verdict === "caution"
+        ? `Within the rating of ${say.length(limit)}, but for which yield strength that holds is not known: ask the maker of the roll, for stronger plate must be thinner.`
+        : verdict === "pass"
+          ? `Within the ${say.length(limit)} that the roll takes in this material.`
+          : `Thicker than the ${say.length(limit)} that the roll takes in this material, however short the cone: use a larger roll, or have it rolled.`,
   });
 }

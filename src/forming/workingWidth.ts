@@ -5,15 +5,20 @@ import { isPipe } from "./skin.ts";
 
 /**
  * The blank lies between the stop, set as near the drop end as it reaches, and the far end of the rolls:
- * longest element ≤ working width − least reach of the stop. A pipe needs no stop. [mm]
+ * longest element ≤ working width − least reach of the stop. A pipe needs no stop. Where the reach is not known the
+ * whole width is compared, and being within it is not yet enough. [mm]
  */
 export function workingWidth({ item, roll, say }: RollAsked): Check {
-  const stop = isPipe(item) ? 0 : Math.max(0, roll.coneAttachment?.range?.[0] ?? 0);
+  const needsStop = !isPipe(item) && roll.coneAttachment?.fitted !== false;
+  const range = roll.coneAttachment?.range;
+  const unknown = needsStop && range === undefined;
+  const stop = needsStop ? Math.max(0, range?.[0] ?? 0) : 0;
   const limit = Math.max(0, roll.workingWidth - stop);
   const slant = item.slantMm.longest;
   const courses = Math.max(2, Math.ceil(slant / Math.max(limit, roll.workingWidth / 2)));
   const advice = {
     pass: `The longest element, ${say.length(slant)}, lies within the ${say.length(limit)} that the rolls offer.`,
+    caution: `Not known how near the drop end the stop comes: measure it, for the longest element, ${say.length(slant)}, leaves it ${say.length(limit - slant)} of the rolls.`,
     fail: `The longest element is ${say.length(slant - limit)} longer than the rolls offer${stop > 0 ? " past the stop" : ""}: make the part in ${courses} courses with a ring seam, or use a wider roll.`,
   };
   return judge({
@@ -24,8 +29,9 @@ export function workingWidth({ item, roll, say }: RollAsked): Check {
     sense: "at most",
     unit: "mm",
     beyond: "fail",
+    ...(unknown && { nearShare: 0 }),
     basis: DERIVED,
     rule: "longest element line ≤ working width, less what the stop cannot be brought towards the drop end",
-    advice: (verdict) => (verdict === "pass" ? advice.pass : advice.fail),
+    advice: (verdict) => advice[verdict],
   });
 }

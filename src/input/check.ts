@@ -1,10 +1,12 @@
 import * as z from "zod/mini";
+import type { Given, Loose } from "../shapes/loose.ts";
 import { complaint } from "./complaint.ts";
 import type { Tables } from "./context.ts";
 import { alternativesOf, entryOf, itemOf, shapeOf, type Schema } from "./introspect.ts";
 import { pathKey, toPlain, type FieldProblem } from "./plainTree.ts";
 import type { FieldPath } from "./problem.ts";
 import { find, type Tree } from "./tree.ts";
+import { wordFor } from "./synonyms.ts";
 import type { Units } from "./units.ts";
 
 /** A schema that can be run, with what comes out of it. */
@@ -18,37 +20,87 @@ export interface Checked<T> {
   /** Present where there are no problems. */
   readonly value: T | undefined;
   readonly problems: readonly FieldProblem[];
+  /** What is right in it; all of it where there are no problems. */
+  readonly right: Loose<T> | undefined;
+  readonly given: Given;
 }
 
 /** Converts a tree to mm and degrees, runs its schema, and tells everything that is wrong with it in one go. */
 export function check<T>(schema: Runnable<T>, tree: Tree, tables: Tables): Checked<T> {
   const units = unitsOf(tree);
-  const { plain, problems: found, apart, settled } = toPlain(schema, tree, tables, units);
+  const {
+    plain,
+    problems: found,
+    apart,
+    settled,
+    spelt,
+    vague,
+    taken,
+  } = toPlain(schema, tree, tables, units);
   const parsed = schema.safeParse(plain);
-  if (parsed.success && found.length === 0) return { value: parsed.data, problems: [] };
+  const given: Given = (path) => find(tree, respelt(path, spelt)) !== undefined || isSettled(settled, path);
+  if (parsed.success && found.length === 0)
+    return { value: parsed.data, problems: [], right: parsed.data as Loose<T>, given };
   const problems = [...found];
   const told = new Set(settled);
+  const wrong: FieldPath[] = [];
   for (const run of [{ schema, plain, path: [] }, ...apart]) {
     for (const issue of issuesOf(run.schema, run.plain)) {
       const inner = issue.path.filter((step) => typeof step !== "symbol");
-      const path = [...run.path, ...inner];
+      wrong.push([...run.path, ...inner]);
+      const path = respelt([...run.path, ...inner], spelt);
       if (isSettled(told, path)) continue;
       told.add(pathKey(path));
       const said = complaint(issue, schemaAt(run.schema, run.plain, inner), find(tree, path), units);
       if (said) problems.push({ path, ...said });
     }
   }
-  return { value: undefined, problems };
+  return {
+    value: undefined,
+    problems,
+    right: without(
+      plain,
+      [...wrong.map(pathKey), ...settled, ...vague].filter((key) => !taken.has(key)),
+    ) as Loose<T> | undefined,
+    given,
+  };
+}
+
+/** Where a field of the schema stands in the file. */
+function respelt(path: FieldPath, spelt: ReadonlyMap<string, FieldPath>): FieldPath {
+  let here: FieldPath = [];
+  let read: FieldPath = [];
+  for (const step of path) {
+    here = [...here, step];
+    read = spelt.get(pathKey(here)) ?? [...read, step];
+  }
+  return read;
+}
+
+/** The data without the pieces that something is wrong with. */
+function without(plain: unknown, wrong: readonly string[]): unknown {
+  const bad = new Set(wrong);
+  const pruned = (value: unknown, path: FieldPath): unknown => {
+    if (bad.has(pathKey(path))) return undefined;
+    if (Array.isArray(value)) return value.map((item, i) => pruned(item, [...path, i]));
+    if (!isRecord(value)) return value;
+    return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, pruned(one, [...path, key])]));
+  };
+  return pruned(plain, []);
 }
 
 function issuesOf(schema: Schema, plain: unknown): readonly z.core.$ZodIssue[] {
   return z.safeParse(schema, plain).error?.issues ?? [];
 }
 
-/** How the file says its numbers are read; undefined where it does not say, or not in a way that is known. */
+const UNITS: readonly Units[] = ["mm", "in"];
+
+/** How the file says its numbers are read, a slip taken as what it means; undefined where nobody can tell. */
 function unitsOf(tree: Tree): Units | undefined {
   const units = find(tree, ["units"]);
-  return units?.kind === "scalar" && (units.value === "mm" || units.value === "in") ? units.value : undefined;
+  if (units?.kind !== "scalar") return undefined;
+  const word = UNITS.find((one) => one === units.value) ?? wordFor(units.written, UNITS);
+  return UNITS.find((one) => one === word);
 }
 
 /** Has something been said about this field already, or about a group around it? */

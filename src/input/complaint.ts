@@ -76,7 +76,7 @@ function outside(
     if (code === "too_small") return { problem: "is empty", remedy: whole };
     return { problem: `is ${tree.written.trim().length} characters long`, remedy: whole };
   }
-  if (quantity === undefined || quantity === "angle" || !limit) {
+  if ((quantity !== "length" && quantity !== "thickness") || !limit) {
     return { problem: `${written} is too ${code === "too_small" ? "small" : "large"}`, remedy: whole };
   }
   if (code === "too_small" && (limit.value === 0 || tree.written.trim().startsWith("-"))) {
@@ -91,9 +91,11 @@ function outside(
       : limit.value < 0
         ? ["far below 0", "large"]
         : ["small", "large"];
+  const inches = units === "in" && /^\d+(?:\.\d*)?$/.test(tree.written.trim());
+  const metric = inches && code === "too_big" ? `, or write ${tree.written.trim()} mm for millimetres` : "";
   return code === "too_small"
     ? { problem: `${written} is too ${how[0] ?? ""}`, remedy: `give at least ${bound}` }
-    : { problem: `${written} is too ${how[1] ?? ""}`, remedy: `give at most ${bound}` };
+    : { problem: `${written} is too ${how[1] ?? ""}`, remedy: `give at most ${bound}${metric}` };
 }
 
 function countOf(items: number): string {

@@ -1,3 +1,4 @@
+import type { Given, Loose } from "../shapes/loose.ts";
 import { check, type Runnable } from "./check.ts";
 import type { FileContext } from "./context.ts";
 import type { FieldProblem } from "./plainTree.ts";
@@ -19,8 +20,8 @@ export interface DocumentKind<T> {
   readonly schema: Runnable<T>;
   /** How such a file begins, for somebody whose file is empty: "shape: right-cone". */
   readonly begins: string;
-  /** What the schema cannot say about it: rules between fields. */
-  readonly rules?: (value: T) => readonly FieldProblem[];
+  /** What the schema cannot say about it: rules between fields, asked of what is right in the file. */
+  readonly rules?: (right: Loose<T>, given: Given) => readonly FieldProblem[];
 }
 
 /** Text → tree → mm and degrees → checked value, or everything that is wrong with the file. Never throws for its text. */
@@ -37,7 +38,8 @@ export function readDocument<T>(kind: DocumentKind<T>, text: string, file: FileC
     );
   if (tree.kind !== "map") return failed([...problems, noKeys(file.path, tree, kind.begins)], tree);
   const checked = check(kind.schema, tree, file);
-  const found = checked.value === undefined ? checked.problems : (kind.rules?.(checked.value) ?? []);
+  const between = checked.right === undefined ? [] : (kind.rules?.(checked.right, checked.given) ?? []);
+  const found = [...checked.problems, ...between];
   const locate = locator(tree);
   problems.push(
     ...found.map(({ path, at, problem, remedy }) => ({

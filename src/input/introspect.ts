@@ -1,5 +1,5 @@
 import type * as z from "zod/mini";
-import { quantities, type Quantity } from "../shapes/fields.ts";
+import { pairs, quantities, type Pair, type Quantity } from "../shapes/fields.ts";
 
 export type Schema = z.core.$ZodType;
 type Known = z.core.$ZodTypes;
@@ -18,6 +18,21 @@ export function isOptional(schema: Schema): boolean {
 
 export function quantityOf(schema: Schema): Quantity | undefined {
   return quantities.get(bare(schema))?.quantity;
+}
+
+/** What two numbers in square brackets are; undefined for anything but a marked pair. */
+export function pairOf(schema: Schema): Pair | undefined {
+  return pairs.get(bare(schema));
+}
+
+/** Keys without a unit in their name, each with the key it stands for: force for forceKN. */
+export function plainKeysOf(shape: Readonly<Record<string, Schema>>): ReadonlyMap<string, string> {
+  return new Map(
+    Object.entries(shape).flatMap(([key, schema]) => {
+      const plainKey = quantities.get(bare(schema))?.plainKey;
+      return plainKey === undefined ? [] : [[plainKey, key] as const];
+    }),
+  );
 }
 
 interface Limit {

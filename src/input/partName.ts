@@ -1,3 +1,4 @@
+import { sep } from "node:path";
 import { either } from "./nearest.ts";
 import { read, shown, unreadable, type Reading } from "./reading.ts";
 
@@ -13,8 +14,9 @@ const PAGES = /\.(?:html?|json|css|m?js|svg|xml|txt)$/i;
  * A part's name: its file name without the ending. It becomes a file name on every system and a piece of a web address,
  * so it keeps to the letters that both take as they are (RFC 3986, unreserved).
  */
-export function partName(path: string): Reading<string> {
-  const file = path.split(/[/\\]/).at(-1) ?? "";
+export function partName(path: string, separator: string = sep): Reading<string> {
+  // Only one system takes a backslash between folders; on the others it is a sign of the name, and an odd one.
+  const file = path.split(separator === "\\" ? /[/\\]/ : "/").at(-1) ?? "";
   if (!ENDING.test(file)) return unreadable("its name does not end in .yaml", `rename it to end in .yaml`);
   const name = file.replace(ENDING, "");
   const better = suggestion(name);

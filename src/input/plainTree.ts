@@ -1,8 +1,5 @@
-import type { Quantity } from "../shapes/fields.ts";
-import type { GaugeFamily } from "../shapes/material.ts";
-import { readAngle } from "./angle.ts";
 import type { Tables } from "./context.ts";
-import { gaugeNumber, gaugeThickness } from "./gauge.ts";
+import { bestFit } from "./fits.ts";
 import {
   alternativesOf,
   bare,
@@ -11,17 +8,20 @@ import {
   isOptional,
   itemOf,
   limitsOf,
+  plainKeysOf,
   quantityOf,
   shapeOf,
   type Alternatives,
   type Schema,
 } from "./introspect.ts";
-import { readLength } from "./length.ts";
+import { findMaterial, materialList } from "./materialWords.ts";
 import { either, nearest } from "./nearest.ts";
 import type { FieldPath, Place } from "./problem.ts";
-import { shown, unreadable, type Reading } from "./reading.ts";
-import type { MapTree, ScalarTree, Tree } from "./tree.ts";
+import { readQuantity, type Metal } from "./quantity.ts";
+import { shown } from "./reading.ts";
 import { remedyFor } from "./remedy.ts";
+import { keyFor, wordFor } from "./synonyms.ts";
+import type { MapTree, ScalarTree, Tree } from "./tree.ts";
 import type { Units } from "./units.ts";
 
 /** Texts that may be no longer than this are names and titles: one line. */
@@ -50,6 +50,12 @@ export interface Converted {
   readonly apart: readonly Apart[];
   /** Paths, as text, about which nothing more need be said. */
   readonly settled: ReadonlySet<string>;
+  /** Where a field stands under another key than the schema's: path in the schema, as text, to path in the file. */
+  readonly spelt: ReadonlyMap<string, FieldPath>;
+  /** Sizes of a file that does not say its units: good for their own limits, not to be compared with each other. */
+  readonly vague: ReadonlySet<string>;
+  /** Words that say which of several groups it is: as given, or as guessed. */
+  readonly taken: ReadonlySet<string>;
 }
 
 export const pathKey = (path: FieldPath) => JSON.stringify(path);
@@ -58,16 +64,19 @@ export const pathKey = (path: FieldPath) => JSON.stringify(path);
 export function toPlain(schema: Schema, tree: Tree, tables: Tables, units: Units | undefined): Converted {
   const walk = new Walk(tables, units);
   const plain = walk.value(schema, tree, [], undefined);
-  return { plain, problems: walk.problems, apart: walk.apart, settled: walk.settled };
+  const { problems, apart, settled, spelt, vague, taken } = walk;
+  return { plain, problems, apart, settled, spelt, vague, taken };
 }
-
-/** Metal whose gauges count; "unknown" where the file names one that is not in the catalogue, which is told there. */
-type Metal = GaugeFamily | "unknown" | undefined;
 
 class Walk {
   readonly problems: FieldProblem[] = [];
   readonly apart: Apart[] = [];
   readonly settled = new Set<string>();
+  readonly spelt = new Map<string, FieldPath>();
+  readonly vague = new Set<string>();
+  readonly taken = new Set<string>();
+  /** Paths of values whose key does not name the unit of a bare number. */
+  private readonly unitless = new Set<string>();
   private readonly tables: Tables;
   private readonly units: Units | undefined;
 
@@ -101,15 +110,41 @@ class Walk {
     const known = chosen
       ? Object.keys(shape)
       : [...new Set(options.flatMap((one) => Object.keys(shapeOf(one) ?? {})))];
-    const metal = Object.hasOwn(shape, "material") ? this.material(tree, path) : metalAround;
+    const named = Object.hasOwn(shape, "material") ? this.material(tree, path) : undefined;
+    const metal = named ? named.metal : metalAround;
     const plain: Record<string, unknown> = {};
+    const plainKeys = plainKeysOf(shape);
     for (const [key, { keyAt, tree: value }] of tree.entries) {
       if (key === alternatives?.key) continue;
-      const inner = Object.hasOwn(shape, key) ? shape[key] : undefined;
-      if (inner) plain[key] = this.value(inner, value, [...path, key], metal);
-      else if (!known.includes(key)) this.unknownKey(key, keyAt, value, known, tree, path);
+      const field = plainKeys.get(key) ?? key;
+      const inner = Object.hasOwn(shape, field) ? shape[field] : undefined;
+      const at = [...path, key];
+      if (field !== key && tree.entries.has(field)) {
+        this.problems.push({
+          path: at,
+          at: keyAt,
+          problem: `is given as ${field} too`,
+          remedy: "keep one of them",
+        });
+        continue;
+      }
+      if (field !== key) this.unitless.add(pathKey(at));
+      if (field !== key) this.spelt.set(pathKey([...path, field]), at);
+      if (inner) plain[field] = this.value(inner, value, at, metal);
+      if (inner || known.includes(key)) continue;
+      const meant = this.unknownKey(key, keyAt, value, { known, plainKeys }, tree, path);
+      // A slip of the keyboard: its value is judged as what was meant, in the same go.
+      const slipped = meant === undefined ? undefined : shape[meant];
+      if (meant !== undefined && slipped) {
+        this.spelt.set(pathKey([...path, meant]), at);
+        plain[meant] = this.value(slipped, value, at, metal);
+      }
     }
-    if (alternatives && chosen) plain[alternatives.key] = chosen.word;
+    if (named?.id !== undefined) plain["material"] = named.id;
+    if (alternatives && chosen) {
+      plain[alternatives.key] = chosen.word;
+      this.taken.add(pathKey([...path, alternatives.key]));
+    }
     if (!alternatives || chosen) return plain;
     // What it is stays open; the keys that all alternatives share can be judged all the same.
     for (const [key, inner] of Object.entries(shape)) {
@@ -136,53 +171,68 @@ class Walk {
     // A misspelt key is told as such, and its word taken: one slip, one message.
     const slip = word ? undefined : slipOf(key, tree, words);
     if (slip !== undefined) return { word: slip, schema: options.get(slip) ?? fail(slip) };
-    const guess = written === undefined ? undefined : nearest(written, words);
+    const guess = written === undefined ? undefined : (nearest(written, words) ?? wordFor(written, words));
     this.tell(
       [...path, key],
       whatIsWrong(word),
       guess === undefined ? `give ${either(words)}` : didYouMean(guess, words),
     );
-    return guess === undefined ? undefined : { word: guess, schema: options.get(guess) ?? fail(guess) };
+    // Nothing to go by but the keys: the rest is judged as what it looks like.
+    const taken = guess ?? bestFit({ key, options }, tree);
+    return taken === undefined ? undefined : { word: taken, schema: options.get(taken) ?? fail(taken) };
   }
 
   /** Looks the material up, so that gauges can be read; what is wrong with it is told here, with the list of them. */
-  private material(tree: MapTree, path: FieldPath): Metal {
-    const { materials } = this.tables.catalogue;
-    const known = Object.keys(materials);
-    const list = `the materials are ${known.join(", ")}`;
+  private material(tree: MapTree, path: FieldPath): { readonly metal: Metal; readonly id?: string } {
+    const { catalogue } = this.tables;
+    const unknown = { metal: "unknown" } as const;
     const named = tree.entries.get("material")?.tree;
-    if (named && named.kind !== "scalar") return "unknown";
+    if (named && named.kind !== "scalar") return unknown;
     if (!named || (!named.told && (named.value === null || named.written.trim() === ""))) {
-      const slip = !named && nearest("material", [...tree.entries.keys()]) !== undefined;
-      if (!slip) this.tell([...path, "material"], named ? "has no value" : "is missing", list);
-      return "unknown";
+      const keys = [...tree.entries.keys()];
+      const slip = keys.some((key) => nearest(key, ["material"]) ?? keyFor(key, ["material"]));
+      const hash = named && hashWords(named, "304");
+      const problem = named ? "has no value" : "is missing";
+      if (named || !slip)
+        this.tell([...path, "material"], hash?.problem ?? problem, hash?.remedy ?? materialList(catalogue));
+      return unknown;
     }
-    const id = named.written.trim();
-    const material = Object.hasOwn(materials, id) ? materials[id] : undefined;
-    if (material) return material.family;
-    const guess = nearest(id, known);
-    const remedy = guess === undefined ? list : `did you mean ${guess}? T${list.slice(1)}`;
-    if (!named.told) this.tell([...path, "material"], `there is no material ${shown(id)}`, remedy);
-    return "unknown";
+    const found = findMaterial(catalogue, named.written);
+    if ("id" in found) return { metal: catalogue.materials[found.id]?.family, id: found.id };
+    if (!named.told) this.tell([...path, "material"], found.problem, found.remedy);
+    return unknown;
   }
 
+  /** @returns the key that it is a slip of the keyboard for, where its value can be judged as that key's */
   private unknownKey(
     key: string,
     at: Place,
     value: Tree,
-    known: readonly string[],
+    { known, plainKeys }: { known: readonly string[]; plainKeys: ReadonlyMap<string, string> },
     tree: MapTree,
     path: FieldPath,
-  ): void {
-    const missing = known.filter((one) => !tree.entries.has(one));
-    const guess = nearest(key, missing);
-    const list = `the keys here are ${known.join(", ")}`;
+  ): string | undefined {
+    const all = [...known, ...plainKeys.keys()];
+    const missing = all.filter((one) => !tree.entries.has(one));
+    const slip = nearest(key, missing);
+    const guess = slip ?? keyFor(key, missing);
+    const list = `the keys here are ${all.join(", ")}`;
     // In braces a comma ends a value: { diameter: 4,625 } holds 4 and a key 625.
     const comma = /^\d+$/.test(key) && value.kind === "scalar" && value.value === null;
-    const remedy = comma ? "use a point for decimals" : guess === undefined ? list : `did you mean ${guess}?`;
+    const remedy = comma
+      ? "use a point for decimals"
+      : guess === undefined
+        ? list
+        : `did you mean ${guess}?${MORE[guess] ?? ""}`;
     const problem = comma ? "stands after a comma" : "is not a key here";
     this.problems.push({ path: [...path, key], at, problem, remedy });
-    if (guess !== undefined) this.settle([...path, guess]);
+    // What the comma cut off belongs to the value before it, which is no more than half a number.
+    const before = [...tree.entries.keys()];
+    const cut = comma ? before[before.indexOf(key) - 1] : undefined;
+    if (cut !== undefined) this.settle([...path, cut]);
+    if (slip !== undefined && slip !== "material") return slip;
+    if (guess !== undefined) this.settle([...path, plainKeys.get(guess) ?? guess]);
+    return undefined;
   }
 
   private scalar(schema: Schema, tree: ScalarTree, path: FieldPath, metal: Metal): unknown {
@@ -190,57 +240,34 @@ class Walk {
     if (this.settled.has(pathKey(path))) return undefined;
     if (tree.value === null) {
       const leave = isOptional(schema) ? ", or leave the key out" : "";
-      this.tell(path, "has no value", `${remedyFor(schema, this.units ?? "mm")}${leave}`);
+      const example = quantityOf(schema) === "thickness" ? "10 ga" : undefined;
+      const hash = hashWords(tree, example);
+      const remedy = hash?.remedy ?? `${remedyFor(schema, this.units ?? "mm")}${leave}`;
+      this.tell(path, hash?.problem ?? "has no value", remedy);
       return undefined;
     }
+    // coneAttachment: true is short for { fitted: true }.
+    if (typeof tree.value === "boolean" && Object.hasOwn(shapeOf(schema) ?? {}, "fitted"))
+      return { fitted: tree.value };
     if (bare(schema)._zod.def.type === "string") return this.text(schema, tree, path);
     const choices = choicesOf(schema);
     if (choices) return this.choice(choices, tree, path);
     const quantity = quantityOf(schema);
-    return quantity ? this.quantity(quantity, tree, path, metal) : tree.value;
-  }
-
-  private quantity(
-    quantity: Quantity,
-    { written }: ScalarTree,
-    path: FieldPath,
-    metal: Metal,
-  ): number | undefined {
-    const reading = this.reading(quantity, written, metal);
+    if (!quantity) return tree.value;
+    const bareNumber = !this.unitless.has(pathKey(path));
+    const { tables, units } = this;
+    const reading = readQuantity(quantity, tree.written, { tables, units, metal, bare: bareNumber });
+    const sized = quantity === "length" || quantity === "thickness";
+    if (units === undefined && sized) this.vague.add(pathKey(path));
     if (reading?.kind === "read") return reading.value;
     if (reading) this.tell(path, reading.problem, reading.remedy);
     else this.settle(path);
     return undefined;
   }
 
-  private reading(quantity: Quantity, written: string, metal: Metal): Reading<number> | undefined {
-    switch (quantity) {
-      case "angle":
-        return readAngle(written);
-      case "thickness":
-        return this.thickness(written, metal);
-      case "length":
-        return readLength(written, this.units);
-    }
-  }
-
-  /** A gauge or a length; undefined where the gauge hangs on a material that is itself in question. */
-  private thickness(written: string, metal: Metal): Reading<number> | undefined {
-    const gauge = gaugeNumber(written);
-    if (gauge === undefined && /\d\s*-?ga(?:uge|ge)?\b/i.test(written))
-      return unreadable(`${shown(written)} is not a gauge`, "write the number and ga, as in 10 ga");
-    if (gauge === undefined) return readLength(written, this.units);
-    if (metal === "unknown") return undefined;
-    if (metal) return gaugeThickness(this.tables.gauges, metal, gauge);
-    return unreadable(
-      `${shown(written)} differs from metal to metal, and none is named here`,
-      "give it in mm or in",
-    );
-  }
-
   private choice(choices: readonly string[], tree: ScalarTree, path: FieldPath): string {
     if (!choices.includes(tree.written)) {
-      const guess = nearest(tree.written, choices);
+      const guess = nearest(tree.written, choices) ?? wordFor(tree.written, choices);
       const remedy = guess === undefined ? `give ${either(choices)}` : didYouMean(guess, choices);
       this.tell(path, `${seen(tree)} is not known`, remedy);
     }
@@ -249,7 +276,9 @@ class Walk {
 
   private text(schema: Schema, tree: ScalarTree, path: FieldPath): string {
     const text = (typeof tree.value === "string" ? tree.value : tree.written).trim();
-    if (/[^\P{Cc}\n\t]|\p{Cs}|[\u202a-\u202e\u2066-\u2069\ufffe\uffff]/u.test(text)) {
+    if (text !== "" && !/[^\s\p{Cc}\p{Cf}\p{Mn}\u115f\u1160\u2800\u3164\uffa0]/u.test(text)) {
+      this.tell(path, "shows nothing", remedyFor(schema, this.units ?? "mm"));
+    } else if (/[^\P{Cc}\n\t]|\p{Cs}|[\u202a-\u202e\u2066-\u2069\ufffe\uffff]/u.test(text)) {
       this.tell(path, `${shown(text)} holds signs that cannot be printed`, "take them out");
     }
     const { max } = limitsOf(schema);
@@ -267,6 +296,23 @@ class Walk {
   private settle(path: FieldPath): void {
     this.settled.add(pathKey(path));
   }
+}
+
+/** What else is worth saying where a key is guessed. */
+const MORE: Readonly<Record<string, string>> = {
+  machines: " It lists rolls and brakes, each with kind: plate roll or kind: press brake",
+};
+
+/** For a value that went with a comment: "thickness: #10". */
+function hashWords({ hash }: ScalarTree, example: string | undefined) {
+  if (hash === undefined) return undefined;
+  return {
+    problem: "has no value, for what follows # is a comment and is not read",
+    remedy:
+      example === undefined
+        ? "put the value in front of it, or in quotes"
+        : `write it without, as in ${example}`,
+  };
 }
 
 /** Keys whose meaning is the same in every alternative. */

@@ -69,7 +69,10 @@ export class Planter {
     const told = this.refuseTag(node, path);
     const { value } = node;
     const written = node.source ?? "";
-    if (value === null && written === "") return { ...nothing, told };
+    if (value === null && written === "") {
+      const hash = typeof node.comment === "string" ? { hash: node.comment } : {};
+      return { ...nothing, told, ...hash };
+    }
     const at = this.at(node, fallback);
     if (typeof value === "string" || typeof value === "number" || typeof value === "boolean") {
       return { kind: "scalar", value, written, told, at };

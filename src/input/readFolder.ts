@@ -26,6 +26,8 @@ export interface FolderReading {
   readonly problems: readonly Problem[];
 }
 
+/** Folders within folders that are looked into for part files gone astray. */
+const DEEPEST = 4;
 const YAML = /\.ya?ml$/i;
 
 /** Reads a data folder. Nothing in the folder makes it throw; all problems of all files come back in one go. */
@@ -44,6 +46,7 @@ export function readFolder(folder: string, tables: Tables): FolderReading {
       fileProblem(inside("parts").path, "there are no part files", "put a .yaml file for each part here"),
     );
   }
+  problems.push(...unread(folder, "parts").map((name) => misplaced(inside(name).path)));
   problems.push(...sameNames(files.map(({ path }) => path)));
   const parts: FolderPart[] = [];
   for (const file of files) {
@@ -95,6 +98,26 @@ function astray(name: string, path: string): Problem[] {
   const remedy = guess === undefined ? "part files go into the folder parts" : `did you mean ${guess}.yaml?`;
   return [fileProblem(path, "this file is not read here", remedy)];
 }
+
+/** Part files below parts/ in folders of their own, or with another ending behind theirs: nobody would read them. */
+function unread(folder: string, inner: string, deep = 0): string[] {
+  return (namesIn(`${folder}/${inner}`) ?? []).flatMap((name) => {
+    const path = `${inner}/${name}`;
+    if (/\.ya?ml\.[a-z]{2,4}$/i.test(name)) return [path];
+    // A folder that is called like a part is told as one.
+    if (YAML.test(name)) return deep > 0 ? [path] : [];
+    return deep < DEEPEST ? unread(folder, path, deep + 1) : [];
+  });
+}
+
+const misplaced = (path: string) =>
+  /\.ya?ml$/i.test(path)
+    ? fileProblem(path, "this file is not read here", "put it into the folder parts itself")
+    : fileProblem(
+        path,
+        "this file is not read",
+        "rename it to end in .yaml, or move it out of the folder parts",
+      );
 
 /** shop.yaml or shop.yml, not both. */
 function one(name: string, top: readonly string[], inside: (name: string) => NamedFile, problems: Problem[]) {

@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import type { Loose } from "../shapes/loose.ts";
 import type { FileContext } from "./context.ts";
 import { readDocument, type DocumentReading } from "./document.ts";
 import { either, nearest } from "./nearest.ts";
@@ -34,8 +35,9 @@ export function readJob(text: string, file: FileContext, names: readonly string[
   );
 }
 
-function rules({ parts = [] }: Job, names: readonly string[] | undefined): FieldProblem[] {
+function rules({ parts = [] }: Loose<Job>, names: readonly string[] | undefined): FieldProblem[] {
   return parts.flatMap((name, i): FieldProblem[] => {
+    if (name === undefined) return [];
     const path = ["parts", i];
     const before = parts.indexOf(name);
     if (before < i) {

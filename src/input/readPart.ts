@@ -1,4 +1,5 @@
-import { Part } from "../shapes/registry.ts";
+import { fieldProblems, Part } from "../shapes/registry.ts";
+import type { Loose } from "../shapes/loose.ts";
 import type { FileContext } from "./context.ts";
 import { readDocument, type DocumentReading } from "./document.ts";
 import { partName } from "./partName.ts";
@@ -17,7 +18,11 @@ export interface PartReading {
 /** Reads the text of one part file. */
 export function readPart(text: string, file: FileContext): PartReading {
   const { value, problems, locate }: DocumentReading<Part> = readDocument(
-    { schema: Part, begins: "shape: right-cone" },
+    {
+      schema: Part,
+      begins: "shape: right-cone",
+      rules: (right, given) => fieldProblems(right as Loose<Part>, given),
+    },
     text,
     file,
   );

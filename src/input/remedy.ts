@@ -6,6 +6,7 @@ import {
   isOptional,
   isWhole,
   limitsOf,
+  pairOf,
   quantityOf,
   shapeOf,
   type Limits,
@@ -28,6 +29,8 @@ export function remedyFor(schema: Schema, units: Units): string {
   if (def.type === "number") return numberRemedy(schema, units);
   if (def.type === "string") return max ? `give a text of up to ${max.value} characters` : "give a text";
   if (def.type === "boolean") return "give true or false";
+  const pair = pairOf(schema);
+  if (pair) return `give ${pair.words}, as in ${pair.example}`;
   if (def.type === "tuple") {
     const example = def.items.map((_, i) => 150 * (i + 1)).join(", ");
     return `give ${def.items.length} numbers in square brackets, as in [${example}]`;
@@ -40,6 +43,9 @@ export function remedyFor(schema: Schema, units: Units): string {
 /** Names the keys that a group must have, or may have where it need not have any. */
 function groupRemedy(shape: Readonly<Record<string, Schema>>): string {
   const all = Object.keys(shape);
+  // coneAttachment: true says that it is there, and no more.
+  if (Object.hasOwn(shape, "fitted"))
+    return `give true or false, or what is known of it, as in { ${all[1] ?? ""}: …, ${all[2] ?? ""}: … }`;
   const needed = all.filter((key) => shape[key] && !isOptional(shape[key]));
   if (needed.length > 0)
     return `give ${together(needed)}, as in { ${needed.map((key) => `${key}: …`).join(", ")} }`;
@@ -58,6 +64,14 @@ function numberRemedy(schema: Schema, units: Units): string {
       return `give a thickness ${range(limits, units)}, or a gauge as in 10 ga`;
     case "angle":
       return `give degrees ${range(limits)}`.trimEnd();
+    case "direction":
+      return `give degrees ${range(limits)}, or right, back, left or front`;
+    case "force":
+      return `give kN ${range(limits)}, or a force with its unit, as in force: 150 US tons`;
+    case "strength":
+      return `give MPa ${range(limits)}, or a yield with its unit, as in yield: 36 ksi`;
+    case "mass":
+      return `give kg ${range(limits)}, or with its unit, as in handLift: 50 lb`;
     case undefined:
       return `give ${kindOfNumber(schema, limits)} ${range(limits)}`.trimEnd();
   }

@@ -10,6 +10,8 @@ export interface ScalarTree {
   readonly written: string;
   /** Has its syntax been found fault with? Then no more is said about it. */
   readonly told: boolean;
+  /** The comment that stands in its place, where there is no value. */
+  readonly hash?: string;
   readonly at: Place;
 }
 

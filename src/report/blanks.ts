@@ -23,7 +23,7 @@ const REFUSALS: Readonly<Record<NoBlank["because"], Refusal>> = {
   "gap too wide": {
     path: ["seam", "gap"],
     problem: "the gap is wider than an end of the blank",
-    remedy: "make it smaller; a weld needs a few millimetres at most",
+    remedy: "make it smaller, as a weld needs a few millimetres at most",
   },
   "lap too wide": {
     path: ["seam", "lap"],

@@ -6,17 +6,20 @@ import { distance2, distance3, type Vec2 } from "../geometry/vector.ts";
 import { formingOf } from "../forming/forming.ts";
 import { type Shop } from "../forming/machine.ts";
 import { type Catalogue } from "../shapes/catalogue.ts";
-import { type Layout } from "../shapes/layout.ts";
+import { type Layout, type Refused, refused } from "../shapes/layout.ts";
+import { type Material } from "../shapes/material.ts";
 import { type Refusal } from "../shapes/refusal.ts";
 import { type Part, shapes } from "../shapes/registry.ts";
+import { givenIn } from "../shapes/loose.ts";
+import { seamProblems } from "../shapes/seamProblems.ts";
 import { blanksOf, type LaidBlank } from "./blanks.ts";
 import { formingCase } from "./formingCase.ts";
 import { handLayout } from "./hand.ts";
+import { mended } from "./mend.ts";
 import { divisionsOf, ordersFor } from "./order.ts";
 import { type Accuracy, type Report } from "./report.ts";
 import { elementRange } from "./elements.ts";
 import { rounded } from "./rounded.ts";
-import { seamProblems } from "./seamProblems.ts";
 import { solidOf } from "./solid.ts";
 
 /** A part with the name of its file. */
@@ -68,7 +71,8 @@ function soundness(part: Part, { skin, faces }: Layout): Refusal | undefined {
     ? {
         path: ["thickness"],
         problem: "the wall is thicker than its tightest bend allows",
-        remedy: "use thinner plate, a smaller offset or more height",
+        remedy: "use a smaller offset or more height",
+        otherwise: "use a smaller offset or more height",
       }
     : undefined;
 }
@@ -110,6 +114,23 @@ function coneOf(layout: Layout): Pick<Report, "cone"> {
   };
 }
 
+/** A surface that can be laid out truly, or why there is none. */
+function surface(part: Part): Layout | Refused {
+  const layout = shapes[part.shape].lay(part);
+  const issues = [...seamProblems(part, givenIn(part)), ...(layout.kind === "refused" ? layout.issues : [])];
+  if (issues.length > 0 || layout.kind === "refused") return refused(...issues);
+  const unsound = soundness(part, layout);
+  return unsound ? refused(unsound) : layout;
+}
+
+/** The surface with its blanks, or why there are none. */
+function pattern(part: Part, material: Material) {
+  const layout = surface(part);
+  if (layout.kind === "refused") return layout;
+  const made = blanksOf(part, shapes[part.shape], layout, ordersFor(part, layout), material);
+  return "issue" in made ? refused(made.issue) : ({ kind: "pattern", layout, laid: made.laid } as const);
+}
+
 /**
  * One part file's worth of work: from sizes to blanks, and whether they can be formed. The one door to the core.
  *
@@ -119,14 +140,15 @@ export function develop(part: NamedPart, { catalogue, shop }: Context): Develope
   const material = catalogue.materials[part.material];
   if (!material) throw new RangeError(`material: ${part.material}`);
   const shape = shapes[part.shape];
-  const layout = shape.lay(part);
-  const issues = [...seamProblems(part), ...(layout.kind === "refused" ? layout.issues : [])];
-  if (issues.length > 0 || layout.kind === "refused") return { kind: "refused", issues };
-  const unsound = soundness(part, layout);
-  if (unsound) return { kind: "refused", issues: [unsound] };
-  const made = blanksOf(part, shape, layout, ordersFor(part, layout), material);
-  if ("issue" in made) return { kind: "refused", issues: [made.issue] };
-  const { laid } = made;
+  const drawn = pattern(part, material);
+  if (drawn.kind === "refused") {
+    const trials = {
+      layable: (nearly: NamedPart) => surface(nearly).kind === "layout",
+      cuttable: (nearly: NamedPart) => pattern(nearly, material).kind === "pattern",
+    };
+    return { kind: "refused", issues: mended(part, drawn.issues, trials) };
+  }
+  const { layout, laid } = drawn;
   const { skin } = layout;
   const inside = layout.faces.inside;
   const report: Report = {

@@ -1,15 +1,29 @@
 import * as z from "zod/mini";
 
 /** What kind of quantity a field holds, so that a reader can convert "12-3/8" or "10 ga" before it checks. */
-export type Quantity = "length" | "thickness" | "angle";
+export type Quantity = "length" | "thickness" | "angle" | "direction" | "force" | "strength" | "mass";
 
-/** Marks the fields that carry a quantity; lengths and thicknesses are mm once read, angles degrees. */
-export const quantities = z.registry<{ quantity: Quantity }>();
+/**
+ * Marks the fields that carry a quantity; once read lengths and thicknesses are mm, angles and directions degrees,
+ * forces kN, strengths MPa, masses kg.
+ */
+export const quantities = z.registry<{
+  quantity: Quantity;
+  /** A key without a unit in its name, under which the same value may be given with its unit: force for forceKN. */
+  plainKey?: string;
+}>();
+
+/** Two numbers in square brackets: what they are, and how that looks. */
+export interface Pair {
+  readonly words: string;
+  readonly example: string;
+}
+export const pairs = z.registry<Pair>();
 
 /** Nothing on a shop floor is larger; beyond it a typing error is likelier than a part. [mm] */
 export const MAX_LENGTH_MM = 20_000;
 /** Sheets thinner than this are foil and are not formed on rolls or brakes. [mm] */
-const MIN_THICKNESS_MM = 0.2;
+export const MIN_THICKNESS_MM = 0.2;
 const MAX_THICKNESS_MM = 200;
 
 const length = () => z.number().register(quantities, { quantity: "length" });
@@ -22,6 +36,16 @@ export const sizeOrNone = () => length().check(z.nonnegative(), z.maximum(MAX_LE
 export const distance = () => length().check(z.minimum(-MAX_LENGTH_MM), z.maximum(MAX_LENGTH_MM));
 /** [degrees] */
 export const angle = () => z.number().register(quantities, { quantity: "angle" });
+
+/** A direction in plan, from degrees or from right, back, left, front. [degrees] */
+const direction = () => z.number().register(quantities, { quantity: "direction" });
+
+/** A yield strength: MPa, or with its unit under the key `yield`. [MPa] */
+export const strength = () => z.number().register(quantities, { quantity: "strength", plainKey: "yield" });
+/** A machine's force: kN, or with its unit under the key `force`. [kN] */
+export const force = () => z.number().register(quantities, { quantity: "force", plainKey: "force" });
+/** A mass that is lifted: kg, or with its unit under the key `handLift`. [kg] */
+export const lift = () => z.number().register(quantities, { quantity: "mass", plainKey: "handLift" });
 
 /** Plate thickness, from a number or a sheet gauge. [mm] */
 export const thickness = () =>
@@ -36,15 +60,17 @@ export type Measured = z.infer<typeof Measured>;
 
 const text = (max: number) => z.string().check(z.minLength(1), z.maxLength(max));
 
-const Seam = z.strictObject({
+export const Seam = z.strictObject({
   /** Where the seam lies: direction of the outward normal in plan, counter-clockwise from +x. [degrees] */
-  at: z.optional(angle().check(z.minimum(-360), z.maximum(360))),
+  at: z.optional(direction().check(z.minimum(-360), z.maximum(360))),
   joint: z.optional(z.enum(["butt", "lap"])),
   /** Butt joint: the opening left for the weld, half taken off each edge. [mm] */
   gap: z.optional(sizeOrNone()),
   /** Lap joint: how far the plate runs on past the seam. [mm] */
   lap: z.optional(size()),
 });
+
+export type Seam = z.infer<typeof Seam>;
 
 /** The keys that every shape shares. */
 export const common = {
@@ -68,7 +94,7 @@ export const common = {
   trimAllowance: z.optional(z.boolean()),
   notes: z.optional(z.string().check(z.maxLength(2000))),
   /** From the mill certificate. */
-  certificate: z.optional(z.strictObject({ yieldMPa: z.number().check(z.minimum(20), z.maximum(2000)) })),
+  certificate: z.optional(z.strictObject({ yieldMPa: strength().check(z.minimum(20), z.maximum(2000)) })),
   /** Tolerance class for lengths, ISO 13920. */
   tolerance: z.optional(z.enum(["A", "B", "C", "D"])),
 };
@@ -80,4 +106,7 @@ export const Edges = z.enum(["level", "square"]);
 export const RoundEnd = z.strictObject({ diameter: size(), measured: Measured });
 export const RoundOrPoint = z.strictObject({ diameter: sizeOrNone(), measured: z.optional(Measured) });
 /** Plan distance from the centre of end A to the centre of end B: x to the right, y away. [mm] */
-export const Offset = z.tuple([distance(), distance()]);
+export const Offset = z.tuple([distance(), distance()]).register(pairs, {
+  words: "how far the upper end's centre lies from the lower end's, [right, away]",
+  example: "[0, 150]",
+});

@@ -9,6 +9,8 @@ const megapascals = () => z.number().check(z.positive(), z.maximum(10_000));
 /** One plate material. Values are nominal, for the thickness range the source names. */
 export const Material = z.strictObject({
   name: z.string(),
+  /** What else people call it, capitals, spaces, hyphens and points aside. */
+  aliases: z.optional(z.array(z.string())),
   family: GaugeFamily,
   densityKgM3: z.number().check(z.minimum(1000), z.maximum(20_000)),
   yieldMPa: megapascals(),

@@ -4,4 +4,6 @@ export interface Refusal {
   readonly path: readonly (string | number)[];
   readonly problem: string;
   readonly remedy: string;
+  /** Another way out, told beside a number that was tried and goes. */
+  readonly otherwise?: string;
 }

@@ -1,11 +1,14 @@
 import * as z from "zod/mini";
-import { layEccentricCone } from "./eccentric-cone/lay.ts";
+import { eccentricConeProblems, layEccentricCone } from "./eccentric-cone/lay.ts";
 import { EccentricCone } from "./eccentric-cone/schema.ts";
 import { type Layout, type Refused } from "./layout.ts";
-import { layRightCone } from "./right-cone/lay.ts";
+import { type Given, type Loose } from "./loose.ts";
+import { type Refusal } from "./refusal.ts";
+import { layRightCone, rightConeProblems } from "./right-cone/lay.ts";
 import { RightCone } from "./right-cone/schema.ts";
-import { laySquareToRound } from "./square-to-round/lay.ts";
+import { laySquareToRound, squareToRoundProblems } from "./square-to-round/lay.ts";
 import { SquareToRound } from "./square-to-round/schema.ts";
+import { seamProblems } from "./seamProblems.ts";
 
 /** A part file once read: lengths in mm, angles in degrees, whatever the file's own units were. */
 export const Part = z.discriminatedUnion("shape", [RightCone, EccentricCone, SquareToRound]);
@@ -50,4 +53,22 @@ function only<Id extends ShapeId>(
     if (part.shape !== id) throw new RangeError(`a ${part.shape} is not a ${id}`);
     return lay(part as Extract<Part, { shape: Id }>);
   };
+}
+
+/** Keys of a part file that do not go together, told as far as the file is right. */
+export function fieldProblems(part: Loose<Part>, given: Given): Refusal[] {
+  return [...ownProblems(part, given), ...seamProblems(part, given)];
+}
+
+function ownProblems(part: Loose<Part>, given: Given): Refusal[] {
+  switch (part.shape) {
+    case "right-cone":
+      return rightConeProblems(part, given);
+    case "eccentric-cone":
+      return eccentricConeProblems(part, given);
+    case "square-to-round":
+      return squareToRoundProblems(part);
+    case undefined:
+      return [];
+  }
 }

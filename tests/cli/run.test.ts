@@ -6,6 +6,7 @@ import {
   mkdtempSync,
   readdirSync,
   readFileSync,
+  rmSync,
   writeFileSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
@@ -166,6 +167,41 @@ describe("--out", () => {
     expect(readFileSync(join(folder, "a.json"), "utf8")).toMatch(/^\{/);
   });
 
+  it("leaves no old report of a part that now fails, and names those of no part of a list", () => {
+    const folder = folderOf({ "a.yaml": GOOD, "b.yaml": GOOD });
+    expect(develop(folder, "a.yaml", "b.yaml", "--out", "reports").stderr).toBe("");
+    writeFileSync(join(folder, "reports/gone.json"), "{}");
+    writeFileSync(join(folder, "b.yaml"), GOOD.replace("600", "-1"));
+    const { exitCode, stderr } = develop(folder, "a.yaml", "b.yaml", "--out", "reports");
+    expect(exitCode).toBe(1);
+    expect(stderr.split("\n").slice(1)).toEqual([
+      "develop: reports/b.json was of an earlier run and is taken away",
+      "develop: reports also holds what is of no part of this run and was left as it was: gone.json",
+      "",
+    ]);
+    expect(readdirSync(join(folder, "reports"))).toEqual(["a.json", "gone.json"]);
+    // A list of one is no list: nothing is said of the others.
+    expect(develop(folder, "a.yaml", "--out", "reports").stderr).toBe("");
+  });
+
+  it("leaves no old report where the shop file is bad, or the part is gone", () => {
+    const folder = folderOf({ "a.yaml": GOOD, "shop.yaml": "name: x" });
+    expect(develop(folder, "a.yaml", "--out", "reports").exitCode).toBe(0);
+    expect(develop(folder, "a.yaml", "--shop", "shop.yaml", "--out", "reports").exitCode).toBe(1);
+    expect(readdirSync(join(folder, "reports"))).toEqual([]);
+    expect(develop(folder, "a.yaml", "--out", "reports").exitCode).toBe(0);
+    rmSync(join(folder, "a.yaml"));
+    expect(develop(folder, "a.yaml", "--out", "reports").stderr).toContain("a.json was of an earlier run");
+    expect(readdirSync(join(folder, "reports"))).toEqual([]);
+  });
+
+  it("writes none of a list where one cannot be written whole", () => {
+    const folder = folderOf({ "a.yaml": GOOD, "b.yaml": GOOD });
+    mkdirSync(join(folder, `reports/.b.json.${process.pid}.tmp/inner`), { recursive: true });
+    expect(develop(folder, "a.yaml", "b.yaml", "--out", "reports").exitCode).toBe(1);
+    expect(existsSync(join(folder, "reports/a.json"))).toBe(false);
+  });
+
   it("makes no folder for a bad part", () => {
     const folder = folderOf({ "bad.yaml": "" });
     expect(develop(folder, "bad.yaml", "--out", "reports").exitCode).toBe(1);
@@ -239,8 +275,33 @@ describe("the command line", () => {
   });
 });
 
-it("stops quietly where its reader has seen enough", () => {
-  const command = `"${process.execPath}" --experimental-strip-types --no-warnings "${resolve("src/cli/develop.ts")}" a.yaml b.yaml | head -c 10`;
-  const { stdout, stderr } = spawnSync("bash", ["-c", command], { cwd: two, encoding: "utf8" });
-  expect([stdout.length, stderr]).toEqual([10, ""]);
+describe("where nothing can be printed", () => {
+  const program = `"${process.execPath}" --experimental-strip-types --no-warnings "${resolve("src/cli/develop.ts")}"`;
+  const shell = (script: string, cwd = two) => spawnSync("bash", ["-c", script], { cwd, encoding: "utf8" });
+
+  it("says in a line that its reader has stopped reading", () => {
+    const { stdout, stderr } = shell(`(${program} a.yaml b.yaml; echo "exit $?" >&2) | head -c 10`);
+    expect(stdout).toHaveLength(10);
+    expect(stderr).toBe(
+      "develop: the report could not be printed whole: whoever was to read it stopped reading; give --out to keep it in a file\nexit 1\n",
+    );
+  });
+
+  it.skipIf(!existsSync("/dev/full"))("says in a line that the disk is full", () => {
+    const { stderr, status } = shell(`${program} a.yaml > /dev/full`);
+    expect(status).toBe(1);
+    expect(stderr).toBe(
+      "develop: the report could not be printed whole: the disk is full; make room, or print it elsewhere\n",
+    );
+    expect(shell(`${program} bad.yaml 2> /dev/full`).status).toBe(1);
+  });
+
+  it("says in a line that the folder is gone", () => {
+    const folder = folderOf({});
+    const { stderr, status } = shell(`rmdir "${folder}" && ${program} a.yaml`, folder);
+    expect(status).toBe(1);
+    expect(stderr).toBe(
+      "develop: the folder that you stand in is no longer there; change to another folder\n",
+    );
+  });
 });

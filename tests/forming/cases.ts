@@ -207,14 +207,18 @@ export const anyRoll = fc
   .record({
     kind: fc.constant("plate roll" as const),
     name: fc.constant("Roll"),
-    arrangement: fc.constantFrom("initial-pinch", "double-pinch", "pyramid", "four-roll"),
+    arrangement: maybe(fc.constantFrom("initial-pinch", "double-pinch", "pyramid", "four-roll")),
     workingWidth: size,
-    rating: fc.record({ thickness, yieldMPa: length(20, 3000) }),
+    rating: fc.record({ thickness, yieldMPa: maybe(length(20, 3000)) }).map(present),
     coneRating: maybe(fc.record({ thickness, slant: size })),
-    rolls: fc.record({ topDiameter: size, bendingDiameter: size }),
+    rolls: fc.record({ topDiameter: size, bendingDiameter: maybe(size) }).map(present),
     coneAttachment: maybe(
       fc
-        .record({ range: maybe(fc.tuple(length(-500, 2000), length(-500, 2000))), clearRoom: maybe(size) })
+        .record({
+          fitted: maybe(fc.boolean()),
+          range: maybe(fc.tuple(length(-500, 2000), length(-500, 2000))),
+          clearRoom: maybe(size),
+        })
         .map(present),
     ),
     pinchTrim: maybe(fc.boolean()),
@@ -229,7 +233,7 @@ export const anyBrake = fc
     name: fc.constant("Brake"),
     bedLength: size,
     forceKN: length(1, 100_000),
-    dies: fc.array(size, { minLength: 1, maxLength: 8 }),
+    dies: maybe(fc.array(size, { minLength: 1, maxLength: 8 })),
     throat: maybe(size),
   })
   .map((record) => PressBrake.parse(present(record)));

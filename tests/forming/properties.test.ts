@@ -156,9 +156,13 @@ describe("part and roll grown together", () => {
     ...(one.coneRating && {
       coneRating: { thickness: k * one.coneRating.thickness, slant: k * one.coneRating.slant },
     }),
-    rolls: { topDiameter: k * one.rolls.topDiameter, bendingDiameter: k * one.rolls.bendingDiameter },
+    rolls: {
+      topDiameter: k * one.rolls.topDiameter,
+      ...(one.rolls.bendingDiameter !== undefined && { bendingDiameter: k * one.rolls.bendingDiameter }),
+    },
     ...(one.coneAttachment && {
       coneAttachment: {
+        ...one.coneAttachment,
         ...(one.coneAttachment.range && {
           range: one.coneAttachment.range.map((end) => k * end) as [number, number],
         }),

@@ -142,8 +142,57 @@ describe("width and grip", () => {
   });
 
   it("refuses a cone without a stop, and asks nothing of the room beyond it", () => {
-    expect(onRoll("cone-attachment", item, {}, ["coneAttachment"])!.verdict).toBe("fail");
-    expect(onRoll("room-beyond-stop", item, {}, ["coneAttachment"])).toBeUndefined();
+    const none = { coneAttachment: { fitted: false } };
+    expect(onRoll("cone-attachment", item, none)!.verdict).toBe("fail");
+    expect(onRoll("room-beyond-stop", item, none)).toBeUndefined();
+    expect(onRoll("working-width", item, none)).toMatchObject({ limit: 2000, verdict: "pass" });
+  });
+});
+
+/** What a shop leaves out of its file is not known: never refused for it, never passed over, never made up. */
+describe("what the shop file leaves out", () => {
+  const bare: PlateRoll = {
+    kind: "plate roll",
+    name: "Roll",
+    workingWidth: 2000,
+    rating: { thickness: 10 },
+    rolls: { topDiameter: 200 },
+  };
+  const bareBrake: PressBrake = { kind: "press brake", name: "Brake", bedLength: 3000, forceKN: 1600 };
+  const full = (part: FormingCase, machine: Machine) =>
+    formingOf(part, shop([machine])).machines[0]!.checks.map(({ id }) => id);
+
+  it("takes no question away from a roll or a brake", () => {
+    expect(full(item, bare)).toEqual(full(item, roll()));
+    expect(full(hood, bareBrake)).toEqual(full(hood, brake()));
+  });
+
+  it.each([
+    "cone-attachment",
+    "capacity",
+    "thickness",
+    "working-width",
+    "smallest-closed",
+    "bend-radius",
+    "room-beyond-stop",
+  ])("makes %s of a roll not known", (id) => {
+    expect(ask(id, item, bare)).toMatchObject({ verdict: "caution" });
+  });
+
+  it("still refuses what the plain rating or the whole width refuses", () => {
+    expect(ask("capacity", cone({ thicknessMm: 14 }), bare)!.verdict).toBe("fail");
+    expect(ask("thickness", cone({ thicknessMm: 10.1 }), bare)!.verdict).toBe("fail");
+    expect(ask("working-width", item, { ...bare, workingWidth: 740 })!.verdict).toBe("fail");
+  });
+
+  it("asks for the die that the thickness wants, and tells its force without refusing it", () => {
+    const die = ask("die-opening", hood, bareBrake)!;
+    expect(die).toMatchObject({ value: null, verdict: "caution" });
+    expect(die.advice).toContain("opens 48 mm or more");
+    expect(ask("brake-force", hood, bareBrake)!.value).toBeCloseTo((1.33 * 360 * 760 * 36) / 48 / 1000, 9);
+    const weak = { ...bareBrake, forceKN: 100 };
+    expect(ask("brake-force", hood, weak)!.verdict).toBe("caution");
+    expect(ask("brake-force", hood, { ...weak, dies: [50] })!.verdict).toBe("fail");
   });
 });
 
@@ -325,9 +374,12 @@ describe("stock plate", () => {
     expect(of(small, [plate(3000, 1500, 6.005)])!.verdict).toBe("pass");
   });
 
-  it("is not asked where the shop lists none", () => {
-    expect(of([blank(100, 100)], [])).toBeUndefined();
-    expect(of([blank(100, 100)], undefined)).toBeUndefined();
+  it("is not known where the shop lists none, and says what to look for", () => {
+    const sought = { verdict: "caution", limit: null } as const;
+    expect(of([blank(100, 200)], [])).toMatchObject(sought);
+    expect(of([blank(100, 200)], undefined)!.advice).toBe(
+      "The shop file lists no stock plates: see that plate of at least 200 mm × 100 mm is there for the largest blank.",
+    );
   });
 });
 

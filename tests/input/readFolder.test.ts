@@ -154,6 +154,26 @@ it.each<[string, Record<string, string>, string[]]>([
     { "parts/a.yaml": GOOD, "parts/b.yaml/x": "" },
     ["parts/b.yaml:1:1: file: it is a folder; name a file"],
   ],
+  [
+    "parts in folders of their own",
+    {
+      "parts/a.yaml": GOOD,
+      "parts/sub/b.yaml": GOOD,
+      "parts/sub/deep/c.yml": GOOD,
+      "parts/sub/notes.txt": "",
+    },
+    [
+      "parts/sub/b.yaml:1:1: file: this file is not read here; put it into the folder parts itself",
+      "parts/sub/deep/c.yml:1:1: file: this file is not read here; put it into the folder parts itself",
+    ],
+  ],
+  [
+    "a part with another ending behind its own",
+    { "parts/a.yaml": GOOD, "parts/b.yaml.txt": GOOD },
+    [
+      "parts/b.yaml.txt:1:1: file: this file is not read; rename it to end in .yaml, or move it out of the folder parts",
+    ],
+  ],
 ])("refuses %s", (_, files, lines) => {
   expect(linesOf(folderOf(files))).toEqual(lines);
 });

@@ -29,7 +29,7 @@ thickness: 10 ga
 rectangularEnd: { length: 3' 4-1/2", width: 24, measured: inside }
 roundEnd: { diameter: 12-3/8, measured: middle, offset: [-½, 25.4 mm] }
 height: 30"
-seam: { at: 45°, gap: 1/8 }
+seam: { at: 90°, gap: 1/8 }
 pieces: 2
 notes: |
   Two lines
@@ -44,7 +44,7 @@ certificate: { yieldMPa: 310 }
       rectangularEnd: { length: 1028.7, width: 609.6 },
       roundEnd: { diameter: 314.325, offset: [-12.7, 25.4] },
       height: 762,
-      seam: { at: 45, gap: 3.175 },
+      seam: { at: 90, gap: 3.175 },
       notes: "Two lines\nof notes.",
       certificate: { yieldMPa: 310 },
     });
@@ -129,7 +129,12 @@ const refusals: [string, string, string[]][] = [
   [
     "too large in inches",
     spoilt("900", "1000", spoilt("units: mm", "units: in")),
-    ["6:23: largeEnd.diameter: 1000 is too large; give at most 787.4 in"],
+    [
+      "5:12: thickness: 4 would be 4 inches thick; write 4 ga for a sheet gauge, or 4 mm for millimetres, or 4 in if it is as thick as that",
+      "6:23: largeEnd.diameter: 1000 is too large; give at most 787.4 in, or write 1000 mm for millimetres",
+      "7:23: smallEnd.diameter: 400 would be 400 inches, more than 33 feet; write 400 mm for millimetres, or 400 in if it is as long as that",
+      "8:9: height: 700 would be 700 inches, more than 58 feet; write 700 mm for millimetres, or 700 in if it is as long as that",
+    ],
   ],
   [
     "too far the other way",
@@ -148,10 +153,14 @@ const refusals: [string, string, string[]][] = [
   ],
   [
     "foil in inches",
-    spoilt("thickness: 4", "thickness: 0.001", spoilt("units: mm", "units: in")),
+    spoilt(
+      "thickness: 4",
+      "thickness: 0.001",
+      spoilt("400", "12", spoilt("height: 700", "height: 30", spoilt("units: mm", "units: in"))),
+    ),
     [
       "5:12: thickness: 0.001 is too thin; give at least 0.007875 in",
-      "6:23: largeEnd.diameter: 900 is too large; give at most 787.4 in",
+      "6:23: largeEnd.diameter: 900 is too large; give at most 787.4 in, or write 900 mm for millimetres",
     ],
   ],
   [
@@ -169,12 +178,14 @@ const refusals: [string, string, string[]][] = [
   [
     "an angle too far round",
     `${GOOD}seam: { at: 400° }\n`,
-    ["9:13: seam.at: 400° is too large; give degrees from -360 to 360"],
+    ["9:13: seam.at: 400° is too large; give degrees from -360 to 360, or right, back, left or front"],
   ],
   [
     "an angle in words",
     `${GOOD}seam: { at: north }\n`,
-    ["9:13: seam.at: north is not an angle; give degrees as a number, as in 22.5"],
+    [
+      "9:13: seam.at: north is not a direction; give degrees counter-clockwise from the right, as in 22.5, or one of right, back, left, front",
+    ],
   ],
   [
     "parts of a piece",
@@ -217,24 +228,17 @@ const refusals: [string, string, string[]][] = [
     ],
   ],
   [
-    "a material in capitals",
-    spoilt("s235", "S355"),
-    [
-      "4:11: material: there is no material S355; did you mean s355? The materials are 304, 316, 5083, s235, s275, s355, a36, s250gd-z, 5052-h32",
-    ],
-  ],
-  [
     "an unknown material, and its gauge left alone",
     spoilt("thickness: 4", "thickness: 10 ga", spoilt("s235", "zinc")),
     [
-      "4:11: material: there is no material zinc; the materials are 304, 316, 5083, s235, s275, s355, a36, s250gd-z, 5052-h32",
+      "4:11: material: there is no material zinc; the materials are 304, 316, 5083, s235, s275, s355, a36, s250gd-z, 5052-h32, or add one by copying an entry of content/materials.yaml",
     ],
   ],
   [
     "a material named like a part of the language",
     spoilt("s235", "constructor"),
     [
-      "4:11: material: there is no material constructor; the materials are 304, 316, 5083, s235, s275, s355, a36, s250gd-z, 5052-h32",
+      "4:11: material: there is no material constructor; the materials are 304, 316, 5083, s235, s275, s355, a36, s250gd-z, 5052-h32, or add one by copying an entry of content/materials.yaml",
     ],
   ],
   [
@@ -420,22 +424,30 @@ const refusals: [string, string, string[]][] = [
   [
     "a value for a pair",
     spoilt("[150, 0]", "150"),
-    ["7:55: smallEnd.offset: 150 is not a list; give 2 numbers in square brackets, as in [150, 300]"],
+    [
+      "7:55: smallEnd.offset: 150 is not a list; give how far the upper end's centre lies from the lower end's, [right, away], as in [0, 150]",
+    ],
   ],
   [
     "half a pair",
     spoilt("[150, 0]", "[150]"),
-    ["7:55: smallEnd.offset: has 1 item; give 2 numbers in square brackets, as in [150, 300]"],
+    [
+      "7:55: smallEnd.offset: has 1 item; give how far the upper end's centre lies from the lower end's, [right, away], as in [0, 150]",
+    ],
   ],
   [
     "no pair",
     spoilt("[150, 0]", "[]"),
-    ["7:55: smallEnd.offset: is an empty list; give 2 numbers in square brackets, as in [150, 300]"],
+    [
+      "7:55: smallEnd.offset: is an empty list; give how far the upper end's centre lies from the lower end's, [right, away], as in [0, 150]",
+    ],
   ],
   [
     "three for a pair",
     spoilt("[150, 0]", "[1, 2, 3]"),
-    ["7:55: smallEnd.offset: has 3 items; give 2 numbers in square brackets, as in [150, 300]"],
+    [
+      "7:55: smallEnd.offset: has 3 items; give how far the upper end's centre lies from the lower end's, [right, away], as in [0, 150]",
+    ],
   ],
   [
     "a bad number in a pair",
@@ -643,7 +655,7 @@ const refusals: [string, string, string[]][] = [
     ),
     [
       "2:1: titel: is not a key here; did you mean title?",
-      "4:11: material: there is no material tin; the materials are 304, 316, 5083, s235, s275, s355, a36, s250gd-z, 5052-h32",
+      "4:11: material: there is no material tin; the materials are 304, 316, 5083, s235, s275, s355, a36, s250gd-z, 5052-h32, or add one by copying an entry of content/materials.yaml",
       "6:23: largeEnd.diameter: -1 is not a size; give a number greater than 0",
       "7:56: smallEnd.offset[1]: y is not a length; give a number, as in 12.5",
       "8:9: height: x is not a length; give a number, as in 12.5",

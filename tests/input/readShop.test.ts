@@ -81,7 +81,7 @@ it.each<[string, string, string[]]>([
     spoilt("forceKN: 1000", "forceKN: 0", spoilt("press brake", "pres brake", SHOP)),
     [
       "14:11: machines[2].kind: pres brake is not known; did you mean press brake? Known are plate roll, press brake",
-      "17:14: machines[2].forceKN: 0 is too small; give a number greater than 0 and at most 100000",
+      "17:14: machines[2].forceKN: 0 is too small; give kN greater than 0 and at most 100000, or a force with its unit, as in force: 150 US tons",
     ],
   ],
   [
@@ -131,7 +131,7 @@ it.each<[string, string, string[]]>([
     "a cone attachment without a word",
     spoilt(/coneAttachment.*/, "coneAttachment:", SHOP),
     [
-      "13:5: machines[1].coneAttachment: has no value; give any of range, clearRoom, as in { range: … }, or {} for none of them, or leave the key out",
+      "13:5: machines[1].coneAttachment: has no value; give true or false, or what is known of it, as in { range: …, clearRoom: … }, or leave the key out",
     ],
   ],
   [

@@ -96,7 +96,6 @@ describe("showLength", () => {
 describe("partName", () => {
   it.each([
     ["parts/feed-spout.yaml", "feed-spout"],
-    ["C:\\parts\\a.yml", "a"],
     ["A_1.2~b.YAML", "A_1.2~b"],
     ["job.yaml", "job"],
     ["console.yaml", "console"],
@@ -156,6 +155,15 @@ describe("partName", () => {
     [`${"a".repeat(81)}.yaml`, "its name is longer than 80 characters", "give it a shorter name"],
   ])("refuses %j", (path, problem, remedy) => {
     expect(partName(path)).toEqual({ kind: "unreadable", problem, remedy });
+  });
+
+  it("takes a backslash for the end of a folder only where the system does", () => {
+    expect(partName("C:\\parts\\a.yml", "\\")).toEqual({ kind: "read", value: "a" });
+    expect(partName("parts/a\\b.yml", "/")).toEqual({
+      kind: "unreadable",
+      problem: "its name holds \\, which a web address or another system does not take as it is",
+      remedy: "rename it to a-b.yaml",
+    });
   });
 
   it("suggests only names that it would take, and lets only such pass that a web address takes as they are", () => {

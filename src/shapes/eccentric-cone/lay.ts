@@ -5,15 +5,15 @@ import { type Skin } from "../../geometry/skin.ts";
 import { NO_LENGTH_MM } from "../../geometry/tolerance.ts";
 import { hasParallel, type Offsets, parallelSkin, tightest, toShare } from "../../geometry/wall.ts";
 import { type Face, type Layout, MIDDLE, type Refused, refused, seamAt } from "../layout.ts";
+import { type Given, givenIn, type Loose } from "../loose.ts";
 import { type Refusal } from "../refusal.ts";
-import { notMeasured, swapEnds, wallTooThick } from "../words.ts";
+import { endProblems, wallTooThick } from "../words.ts";
 import { movedApex } from "./apex.ts";
 import { type EccentricCone } from "./schema.ts";
 
-function problemsOf(part: EccentricCone): Refusal[] {
-  const issues: Refusal[] = [];
-  if (part.smallEnd.diameter > part.largeEnd.diameter) issues.push(swapEnds);
-  if (part.smallEnd.diameter > 0 && part.smallEnd.measured === undefined) issues.push(notMeasured);
+/** Keys that do not go together, as far as the file is right. */
+export function eccentricConeProblems(part: Loose<EccentricCone>, given: Given): Refusal[] {
+  const issues = endProblems(part, given);
   if (part.edges === "square")
     issues.push({
       path: ["edges"],
@@ -76,26 +76,13 @@ function fits(part: EccentricCone): boolean {
   });
 }
 
-/** Greatest thickness that fits, by halving. [mm] */
-function mostThickness(part: EccentricCone): number {
-  let [low, high] = [0, part.thickness];
-  while (high - low > part.thickness / 1000) {
-    const thickness = (low + high) / 2;
-    if (fits({ ...part, thickness })) low = thickness;
-    else high = thickness;
-  }
-  return low;
-}
-
 function refuseWall(part: EccentricCone, drawn: Skin): Refused {
   const face = faceSkin(part, drawn, 0);
   const where = face && overbent(part, face.skin);
   const place = where
     ? `the ${where.end} end at plan angle ${degrees(where.theta).toFixed(0)}°`
     : "this height";
-  return refused(
-    wallTooThick(place, { thicknessMm: part.thickness, mostMm: mostThickness(part), units: part.units }),
-  );
+  return refused(wallTooThick(place, part.thickness, part.units));
 }
 
 function notesOf(part: EccentricCone, wallMm: number): string[] {
@@ -116,7 +103,7 @@ function notesOf(part: EccentricCone, wallMm: number): string[] {
 
 /** An eccentric cone as the surface to lay out: parallel surfaces of a smooth skin are exact. */
 export function layEccentricCone(part: EccentricCone): Layout | Refused {
-  const issues = problemsOf(part);
+  const issues = eccentricConeProblems(part, givenIn(part));
   if (issues.length > 0) return refused(...issues);
   const drawn = drawnSkin(part);
   const laid = faceSkin(part, drawn, part.neutral ?? MIDDLE);

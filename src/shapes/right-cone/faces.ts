@@ -7,7 +7,7 @@ import { type Face, MIDDLE } from "../layout.ts";
 import { angleForLevelHeight, angleForSlant, angleForSquareHeight, type ConeSizes } from "./angle.ts";
 import { type RightCone } from "./schema.ts";
 
-export const SHARES: Readonly<Record<Face, number>> = { inside: 0, middle: 0.5, outside: 1 };
+const SHARES: Readonly<Record<Face, number>> = { inside: 0, middle: 0.5, outside: 1 };
 
 /** The drawing's numbers in the shape the formulas need. */
 export interface Drawn {
@@ -62,7 +62,7 @@ export function halfAngleOf(d: Drawn): number | undefined {
 }
 
 /** How far a face moves in its end plane for a distance along the wall's normal. */
-export const inPlane = (d: Drawn, alpha: number, along: number): number =>
+const inPlane = (d: Drawn, alpha: number, along: number): number =>
   d.edges === "square" ? along * Math.cos(alpha) : along / Math.cos(alpha);
 
 /** Radius of a face at one end. [mm] */

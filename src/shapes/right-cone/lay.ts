@@ -1,36 +1,27 @@
 import { degrees } from "../../geometry/angle.ts";
 import { type Skin } from "../../geometry/skin.ts";
 import { NO_LENGTH_MM } from "../../geometry/tolerance.ts";
-import { MAX_LENGTH_MM, type Measured } from "../fields.ts";
+import { MAX_LENGTH_MM } from "../fields.ts";
 import { type ConeForm, type Layout, type Refused, refused, seamAt } from "../layout.ts";
+import { type Given, givenIn, type Loose } from "../loose.ts";
 import { type Refusal } from "../refusal.ts";
-import { notMeasured, shown, swapEnds, wallTooThick } from "../words.ts";
-import {
-  type Drawn,
-  drawn,
-  faceHeight,
-  faceRadius,
-  faceSkin,
-  halfAngleOf,
-  inPlane,
-  SHARES,
-  squareHeight,
-} from "./faces.ts";
+import { endProblems, shown, wallTooThick } from "../words.ts";
+import { type Drawn, drawn, faceHeight, faceRadius, faceSkin, halfAngleOf, squareHeight } from "./faces.ts";
 import { type RightCone } from "./schema.ts";
 
 const WAYS = ["height", "slant", "halfAngle"] as const;
 
-function problemsOf(part: RightCone): Refusal[] {
+/** Keys that do not go together, as far as the file is right. */
+export function rightConeProblems(part: Loose<RightCone>, given: Given): Refusal[] {
   const issues: Refusal[] = [];
-  const given = WAYS.filter((way) => part[way] !== undefined);
-  if (given.length !== 1)
+  const ways = WAYS.filter((way) => given([way]));
+  if (ways.length !== 1)
     issues.push({
-      path: given.slice(1, 2),
-      problem: given.length === 0 ? "no height is given" : `${given.join(" and ")} are both given`,
+      path: ways.slice(1, 2),
+      problem: ways.length === 0 ? "no height is given" : `${ways.join(" and ")} are both given`,
       remedy: "give exactly one of height, slant and halfAngle",
     });
-  if (part.smallEnd.diameter > part.largeEnd.diameter) issues.push(swapEnds);
-  if (part.smallEnd.diameter > 0 && part.smallEnd.measured === undefined) issues.push(notMeasured);
+  issues.push(...endProblems(part, given));
   if (part.trimAllowance && part.edges === "square")
     issues.push({
       path: ["trimAllowance"],
@@ -46,22 +37,20 @@ function refuseAngle(d: Drawn): Refused {
     ? refused({
         path: ["slant"],
         problem: `a slant of ${shown(d.part.slant, d.part.units)} is shorter than the taper from end to end, ${shown(taper, d.part.units)}`,
-        remedy: `give more than ${shown(taper, d.part.units)}, or check the diameters`,
+        remedy: "check the diameters",
+        otherwise: "check the diameters",
       })
     : refused({
         path: ["thickness"],
         problem: "the wall is too thick for a cone of this height",
-        remedy: "check thickness, height and how each end is measured",
+        remedy: "check height and how each end is measured",
+        otherwise: "give more height",
       });
 }
 
 function wallProblems(d: Drawn, alpha: number): Refusal[] {
   const ends = (["large", "small"] as const).filter((end) => d[end] && faceRadius(d, alpha, end, 0) <= 0);
-  return ends.map((end) => {
-    const { radius, measured } = d[end] as { radius: number; measured: Measured };
-    const most = radius / inPlane(d, alpha, SHARES[measured]);
-    return wallTooThick(`the ${end} end`, { thicknessMm: d.t, mostMm: most, units: d.part.units });
-  });
+  return ends.map((end) => wallTooThick(`the ${end} end`, d.t, d.part.units));
 }
 
 function formOf(d: Drawn, alpha: number, skin: Skin): ConeForm {
@@ -99,7 +88,7 @@ function notesOf(d: Drawn, form: ConeForm): string[] {
 
 /** A right cone as the surface to lay out; its closed form beside it. */
 export function layRightCone(part: RightCone): Layout | Refused {
-  const issues = problemsOf(part);
+  const issues = rightConeProblems(part, givenIn(part));
   if (issues.length > 0) return refused(...issues);
   const d = drawn(part);
   const found = halfAngleOf(d);

@@ -7,6 +7,7 @@ import { SAME_ANGLE, SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import { type Vec2 } from "../../geometry/vector.ts";
 import { toShare } from "../../geometry/wall.ts";
 import { type Face, type Layout, MIDDLE, type Refused, refused, seamAt } from "../layout.ts";
+import { type Loose } from "../loose.ts";
 import { type Refusal } from "../refusal.ts";
 import { wallTooThick } from "../words.ts";
 import { type SquareToRound } from "./schema.ts";
@@ -57,7 +58,8 @@ function faceSkin(part: SquareToRound, drawn: Skin, share: number, rectangleShar
   return { a, b: circleRim(part.roundEnd.offset ?? [0, 0], radius), baseMm: 0, heightMm: part.height };
 }
 
-function problemsOf(part: SquareToRound): Refusal[] {
+/** Keys that do not go together, as far as the file is right. */
+export function squareToRoundProblems(part: Loose<SquareToRound>): Refusal[] {
   const issues: Refusal[] = [];
   const pieces = part.pieces ?? 1;
   if (part.edges === "square")
@@ -101,7 +103,7 @@ const inCorner = (seamRad: number): boolean => {
 
 /** A square-to-round as the surface to lay out: flats stay flat, corners stay cones. */
 export function laySquareToRound(part: SquareToRound): Layout | Refused {
-  const issues = problemsOf(part);
+  const issues = squareToRoundProblems(part);
   if (issues.length > 0) return refused(...issues);
   const drawn = drawnSkin(part);
   const { measured } = part.rectangularEnd;
@@ -109,15 +111,7 @@ export function laySquareToRound(part: SquareToRound): Layout | Refused {
   const laid = faceSkin(part, drawn, part.neutral ?? MIDDLE, laidShare);
   const inside = faceSkin(part, drawn, 0, 0);
   if (!laid || !inside) {
-    const most = Math.min(
-      part.roundEnd.diameter / 2 / meanLevelMove(drawn),
-      ...[part.rectangularEnd.length, part.rectangularEnd.width].map(
-        (side) => side / 2 / meanLevelMove(drawn),
-      ),
-    );
-    return refused(
-      wallTooThick("the smaller end", { thicknessMm: part.thickness, mostMm: most, units: part.units }),
-    );
+    return refused(wallTooThick("the smaller end", part.thickness, part.units));
   }
   const faces: Record<Face, Skin | null> = {
     inside,

@@ -3,7 +3,8 @@ export const PART_FIELDS: Readonly<Record<string, string>> = {
   shape: "Which shape it is.",
   title: "What the part is called on the drawing. The page and the report are named after the file instead.",
   units: "How the numbers of the file are read: millimetres or inches. Angles are degrees in both.",
-  material: "An id from the table of materials.",
+  material:
+    "A name from the table of materials: its id, name or one of its aliases, in small letters or capitals.",
   thickness:
     "Thickness of the plate: a number, or a sheet gauge such as “10 ga”, which depends on the metal.",
 
@@ -32,7 +33,8 @@ export const PART_FIELDS: Readonly<Record<string, string>> = {
   edges:
     "How the plate edges are left at the ends: “level”, dressed or bevelled to the end planes (the default), or “square” to the plate as cut, for right cones.",
   seam: "Where the seam lies and how it is joined. Left out: the usual place for the shape, butt, no gap.",
-  "seam.at": "Direction of the outward normal at the seam in plan, counter-clockwise from the right.",
+  "seam.at":
+    "Direction of the outward normal at the seam in plan: degrees counter-clockwise from the right, or right (0), back (90), left (180), front (270, towards you).",
   "seam.joint": "“butt” (the default) or “lap”.",
   "seam.gap": "Butt joint: the opening left for the weld; half of it is taken off each edge.",
   "seam.lap": "Lap joint: how far the plate runs on past the seam.",
@@ -44,6 +46,7 @@ export const PART_FIELDS: Readonly<Record<string, string>> = {
   trimAllowance: "true: add the height that is lost when an edge cut square to the plate is dressed level.",
   notes: "Free text for the page.",
   certificate: "From the mill certificate of the plate.",
-  "certificate.yieldMPa": "Its yield strength, in place of the nominal one.",
+  "certificate.yieldMPa":
+    "Its yield strength, in place of the nominal one: MPa; or under the key yield with its unit, as in 45 ksi.",
   tolerance: "Tolerance class for lengths, ISO 13920.",
 };

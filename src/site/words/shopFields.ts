@@ -4,22 +4,25 @@ export const SHOP_FIELDS: Readonly<Record<string, string>> = {
   units: "How the numbers of the file are read: millimetres or inches.",
   machines: "Plate rolls and press brakes, each with the keys of its kind.",
   stock: "Plates in the rack.",
-  handLiftKg: "The shop’s own rule: above this a piece is lifted by machine, kg in either unit.",
+  handLiftKg:
+    "The shop’s own rule: above this a piece is lifted by machine. kg; or under the key handLift with its unit, as in 50 lb. Left out: 25 kg.",
 
   "machines[].kind": "Which kind of machine it is.",
   "machines[].name": "What the shop calls the machine.",
-  "machines[].arrangement": "How the rolls stand to each other.",
+  "machines[].arrangement":
+    "How the rolls stand to each other. Left out: not known, and no setting is worked out.",
   "machines[].workingWidth": "Usable length of the rolls.",
   "machines[].rating": "The greatest plate it forms at full width as a cylinder, from its plate or handbook.",
   "machines[].rating.thickness": "Its thickness.",
-  "machines[].rating.yieldMPa": "The yield strength that the rating is for.",
+  "machines[].rating.yieldMPa":
+    "The yield strength that the rating is for, by the handbook: MPa; or under the key yield with its unit, as in 36 ksi. Left out: not known, and no rating is taken as safe.",
   "machines[].coneRating": "The maker’s own rating for cones; it takes the place of the rule of thumb.",
   "machines[].coneRating.thickness": "Greatest thickness.",
   "machines[].coneRating.slant": "The slant height that goes with it.",
   "machines[].rolls": "Diameters of the rolls.",
   "machines[].rolls.topDiameter": "Top roll.",
   "machines[].rolls.pinchDiameter": "Pinch roll.",
-  "machines[].rolls.bendingDiameter": "Bending roll.",
+  "machines[].rolls.bendingDiameter": "Bending roll. Left out: no setting is worked out.",
   "machines[].slide": "How the bending roll moves.",
   "machines[].slide.origin":
     "Where its centre stands when it touches the underside of a flat plate, from the centre of the top roll: [towards the bending side, up].",
@@ -29,18 +32,22 @@ export const SHOP_FIELDS: Readonly<Record<string, string>> = {
   "machines[].bearings":
     "From each end of the roll face to the centre of the bearing beyond it: [drop end, fixed end].",
   "machines[].coneAttachment":
-    "The hardened stop that the small edge bears and slides on; left out where there is none, and then it rolls no cones.",
-  "machines[].coneAttachment.range": "Reach of the stop along the rolls, from the drop end.",
+    "The hardened stop that the small edge bears and slides on: true, false, or what is known of it. Without one a roll rolls no cones. Left out: not known.",
+  "machines[].coneAttachment.fitted": "false: there is none; the same as coneAttachment: false.",
+  "machines[].coneAttachment.range":
+    "Reach of the stop along the rolls, from the drop end: [nearest, farthest].",
   "machines[].coneAttachment.clearRoom": "Clear room beyond the stop before the frame or yoke.",
   "machines[].pinchTrim": "true: the pinch roll can be set out of parallel.",
   "machines[].smallestDiameter": "Smallest inside diameter that it closes.",
   "machines[].smallestRadius": "Smallest radius that it bends to, of the middle of the wall.",
   "machines[].bedLength": "Length of the bed.",
-  "machines[].forceKN": "Greatest force, kN in either unit.",
-  "machines[].dies": "Die openings in the rack.",
+  "machines[].forceKN":
+    "Greatest force: kN; or under the key force with its unit, as in 1000 kN, 150 US tons (8.896 kN each) or 150 tonnes (9.807 kN each). Plain tons are US tons in a file in inches; in one in millimetres they are asked about.",
+  "machines[].dies":
+    "Die openings in the rack. Left out: not known, and force is told for the least opening that the thickness wants.",
   "machines[].throat": "How deep the plate can reach behind the bend line before it meets the frame.",
 
-  "stock[].material": "An id from the table of materials.",
+  "stock[].material": "A name from the table of materials.",
   "stock[].thickness": "Its thickness, a number or a sheet gauge.",
   "stock[].length": "Its length.",
   "stock[].width": "Its width.",

@@ -1,19 +1,24 @@
-import { type Refusal } from "../shapes/refusal.ts";
-import { type Part } from "../shapes/registry.ts";
+import { type Seam } from "./fields.ts";
+import { type Given, type Loose } from "./loose.ts";
+import { type Refusal } from "./refusal.ts";
+
+/** What every shape's seam may hold, as far as it is right. */
+interface Seamed {
+  readonly seam?: Loose<Seam> | undefined;
+}
 
 /** Seam keys that do not go together. */
-export function seamProblems(part: Part): Refusal[] {
-  const { seam } = part;
+export function seamProblems({ seam }: Seamed, given: Given): Refusal[] {
   if (!seam) return [];
   const issues: Refusal[] = [];
   const lap = seam.joint === "lap";
-  if (lap && seam.lap === undefined)
+  if (lap && !given(["seam", "lap"]))
     issues.push({
       path: ["seam"],
       problem: "a lap joint needs its width",
       remedy: "give lap, the width by which the plate runs on past the seam",
     });
-  if (!lap && seam.lap !== undefined)
+  if ((seam.joint !== undefined || !given(["seam", "joint"])) && !lap && seam.lap !== undefined)
     issues.push({
       path: ["seam", "lap"],
       problem: "a lap width is given for a butt joint",

@@ -1,0 +1,31 @@
+import { read, unreadable, type Reading } from "../input/reading.ts";
+import { systemCode } from "../input/readText.ts";
+
+/** One line on standard error, and an exit code that says that it did not go well. */
+export function fail(sentence: string): void {
+  process.exitCode = 1;
+  process.stderr.write(`develop: ${sentence}\n`);
+}
+
+/** The folder that paths on the command line start from; it may have been taken away under one's feet. */
+export function startFolder(): Reading<string> {
+  // npm runs its scripts in the folder of package.json; paths mean what they mean where the user stands.
+  const { npm_lifecycle_event: script, INIT_CWD: start } = process.env;
+  if (script === "develop" && start !== undefined) return read(start);
+  try {
+    return read(process.cwd());
+  } catch (error) {
+    if (systemCode(error) === undefined) throw error;
+    return unreadable("the folder that you stand in is no longer there", "change to another folder");
+  }
+}
+
+/** Why the report did not get out whole. */
+export function cannotPrint(error: NodeJS.ErrnoException): string {
+  const lost = "the report could not be printed whole";
+  if (error.code === "EPIPE")
+    return `${lost}: whoever was to read it stopped reading; give --out to keep it in a file`;
+  if (error.code === "ENOSPC" || error.code === "EDQUOT")
+    return `${lost}: the disk is full; make room, or print it elsewhere`;
+  return `${lost}: the system says ${error.code ?? error.message}; print it elsewhere`;
+}

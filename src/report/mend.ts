@@ -1,0 +1,99 @@
+import { type Refusal } from "../shapes/refusal.ts";
+import { type Part } from "../shapes/registry.ts";
+import { MAX_LENGTH_MM, MIN_THICKNESS_MM } from "../shapes/fields.ts";
+import { roundedIn, shown } from "../shapes/words.ts";
+
+/** Asks the core about a part that is nearly the one refused. */
+export interface Trials<P extends Part> {
+  /** Is there a sound surface to lay out? */
+  readonly layable: (part: P) => boolean;
+  /** Are there blanks too? */
+  readonly cuttable: (part: P) => boolean;
+}
+
+/** Halvings between a value that goes and one that does not: a thousandth part for blanks, far below what is shown for surfaces. */
+const COARSE = 10;
+const FINE = 40;
+const MOST_PIECES = 12;
+
+/** The last value that goes on the way from one that goes to one that does not. */
+function lastGood(goes: (value: number) => boolean, good: number, bad: number, steps: number): number {
+  let [near, far] = [good, bad];
+  for (let i = 0; i < steps; i++) {
+    const middle = (near + far) / 2;
+    if (goes(middle)) near = middle;
+    else far = middle;
+  }
+  return near;
+}
+
+/**
+ * The same refusals with remedies that were tried: a number that is named was put in and went. Where no number goes, none
+ * is named.
+ */
+export function mended<P extends Part>(part: P, issues: readonly Refusal[], trials: Trials<P>): Refusal[] {
+  return issues.map(({ path, problem, remedy, otherwise }) => {
+    const ways = waysOut(part, path.join("."), trials);
+    const rest = otherwise === undefined ? [] : [otherwise];
+    return { path, problem, remedy: ways.length > 0 ? [...ways, ...rest].join(", or ") : remedy };
+  });
+}
+
+function waysOut<P extends Part>(part: P, field: string, trials: Trials<P>): string[] {
+  switch (field) {
+    case "thickness":
+      return thinner(part, trials);
+    case "slant":
+      return longer(part, trials);
+    case "seam.lap":
+    case "pieces":
+      // A surface without blanks; what is wrong with the keys themselves has its own remedy.
+      return trials.layable(part)
+        ? [...movedSeam(part, trials), ...morePieces(part, trials), ...narrowerLap(part, trials)]
+        : [];
+    default:
+      return [];
+  }
+}
+
+function thinner<P extends Part>(part: P, { layable }: Trials<P>): string[] {
+  const goes = (thickness: number) => layable({ ...part, thickness });
+  if (part.thickness <= MIN_THICKNESS_MM || !goes(MIN_THICKNESS_MM)) return [];
+  const most = roundedIn(lastGood(goes, MIN_THICKNESS_MM, part.thickness, FINE), part.units, "down");
+  return most >= MIN_THICKNESS_MM && goes(most) ? [`use plate of at most ${shown(most, part.units)}`] : [];
+}
+
+function longer<P extends Part>(part: P, { layable }: Trials<P>): string[] {
+  const { slant } = part as { slant?: number };
+  if (slant === undefined) return [];
+  const goes = (value: number) => layable({ ...part, slant: value });
+  let enough = 2 * slant;
+  while (enough < MAX_LENGTH_MM && !goes(enough)) enough *= 2;
+  if (enough > MAX_LENGTH_MM || !goes(enough)) return [];
+  const least = roundedIn(lastGood(goes, enough, slant, FINE), part.units, "up");
+  return goes(least) ? [`give at least ${shown(least, part.units)}`] : [];
+}
+
+function narrowerLap<P extends Part>(part: P, { cuttable }: Trials<P>): string[] {
+  const wide = part.seam?.lap;
+  if (wide === undefined) return [];
+  const goes = (value: number) => cuttable({ ...part, seam: { ...part.seam, lap: value } });
+  const least = wide / 2 ** COARSE;
+  if (!goes(least)) return [];
+  const most = roundedIn(lastGood(goes, least, wide, COARSE), part.units, "down");
+  return most > 0 && goes(most) ? [`make the lap at most ${shown(most, part.units)}`] : [];
+}
+
+/** In a conical corner a lap has nowhere to go that the middle of a side would give it. */
+function movedSeam<P extends Part>(part: P, { cuttable }: Trials<P>): string[] {
+  if (part.shape !== "square-to-round" || part.seam?.at === undefined) return [];
+  const seam = { ...part.seam };
+  delete seam.at;
+  return cuttable({ ...part, seam }) ? ["move the seam to the middle of a side: leave out seam.at"] : [];
+}
+
+function morePieces<P extends Part>(part: P, { cuttable }: Trials<P>): string[] {
+  for (let pieces = (part.pieces ?? 1) + 1; pieces <= MOST_PIECES; pieces++)
+    if (cuttable({ ...part, pieces })) return [`split the part in ${pieces} pieces`];
+  return [];
+}
