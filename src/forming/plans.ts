@@ -3,30 +3,37 @@ import type { PartAsked } from "./asked.ts";
 import type { Machine, PlateRoll, Shop } from "./machine.ts";
 import type { FormingPlan } from "./plan.ts";
 import { rollSettings } from "./rollSettings.ts";
+import { rollBatch, rollSheet } from "./sheet/rollSheet.ts";
 
 function rollPlan(part: PartAsked, roll: PlateRoll): FormingPlan {
   const answer = rollSettings({ ...part, roll });
+  const settings = answer.kind === "settings" ? answer.settings : null;
   return {
     machine: roll.name,
     route: "roll",
-    settings: answer.kind === "settings" ? answer.settings : null,
+    settings,
     noSettings: answer.kind === "none" ? answer.why : null,
+    steps: rollSheet({ ...part, roll, settings }),
+    batch: rollBatch(part),
   };
 }
 
 function planOf(part: PartAsked, machine: Machine): FormingPlan {
   return machine.kind === "plate roll"
     ? rollPlan(part, machine)
-    : { machine: machine.name, route: "brake", settings: null, noSettings: null };
+    : { machine: machine.name, route: "brake", settings: null, noSettings: null, steps: [], batch: [] };
 }
 
 /** Without a shop: the usual way, on a machine that nobody has described. */
-function generalPlan({ item }: PartAsked): FormingPlan {
+function generalPlan(part: PartAsked): FormingPlan {
+  const rolled = part.item.usualRoute === "roll";
   return {
     machine: null,
-    route: item.usualRoute,
+    route: part.item.usualRoute,
     settings: null,
-    noSettings: item.usualRoute === "roll" ? "no settings: no shop file was given" : null,
+    noSettings: rolled ? "no settings: no shop file was given" : null,
+    steps: rolled ? rollSheet({ ...part, roll: null, settings: null }) : [],
+    batch: rolled ? rollBatch(part) : [],
   };
 }
 

@@ -13,13 +13,13 @@ export interface RollZone {
 }
 
 /** Radii of one zone may differ by this factor: an eighth to either side of what it is set for. Derived here. [-] */
-export const WITHIN_ZONE = 1.25;
+const WITHIN_ZONE = 1.25;
 const FULL_TURN_DEG = 360;
 
 const ratio = (radii: readonly number[]) => Math.max(...radii) / Math.min(...radii);
 
 /** Slackest over tightest, at the end where it is worse; a point has no radius. [-] */
-export function spreadOf(samples: readonly CurvatureSample[]): number {
+function spreadOf(samples: readonly CurvatureSample[]): number {
   const ends = [samples.map((one) => one.largeRadiusMm), samples.map((one) => one.smallRadiusMm)];
   return Math.max(...ends.filter((radii) => Math.min(...radii) > 0).map(ratio));
 }

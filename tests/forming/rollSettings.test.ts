@@ -86,7 +86,7 @@ describe("the settings of a right cone", () => {
         .problems.join(" ");
     expect(problems({ slide: { ...slide, origin: [230, -220] } })).toBe("");
     expect(problems({ slide: { ...slide, travel: 60 } })).toMatch(/out of reach of the slide/);
-    expect(problems({ bearings: [4000, 160] })).toMatch(/beyond the slide's travel/);
+    expect(problems({ bearings: [9000, 160] })).toMatch(/beyond the slide's travel/);
     expect(problems({ slide: { ...slide, greatestTilt: 1 } })).toMatch(/more than the roll's greatest, 1°/);
     expect(problems({})).toMatch(/below the origin of the slide/);
     expect(problems({ rolls: { topDiameter: 200, pinchDiameter: 280, bendingDiameter: 180 } })).toMatch(

@@ -139,4 +139,29 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   "forming.plans[].noSettings": {
     means: "Why a plate roll has no settings; null where it has them, and on a brake.",
   },
+
+  "forming.plans[].steps": { means: "The numbered work sheet for this part on this machine." },
+  "forming.plans[].steps[].number": { means: "Its place in the order of the work, from 1." },
+  "forming.plans[].steps[].id": { means: "Fixed word for the step, such as “align”." },
+  "forming.plans[].steps[].phase": {
+    means:
+      "“set-up”, “first pass”, “turning the job round”, “second pass”, “closing”, “bending”, “tack and re-round” or “inspection”.",
+  },
+  "forming.plans[].steps[].title": { means: "The step in a few words." },
+  "forming.plans[].steps[].text": { means: "What to do, in sentences with this part’s own numbers." },
+  "forming.plans[].steps[].figures": { means: "The step’s numbers." },
+  "forming.plans[].steps[].figures[].label": { means: "What the number is." },
+  "forming.plans[].steps[].figures[].value": { means: "The number, in unit." },
+  "forming.plans[].steps[].figures[].unit": { means: "Unit of the value." },
+  "forming.plans[].steps[].figures[].basis": {
+    means: "A source of the list, “common practice, no source”, or “derived here”.",
+  },
+  "forming.plans[].steps[].cautions": { means: "What can hurt or spoil at this very step." },
+  "forming.plans[].steps[].toNote": { means: "Boxes to write down what was really set or measured." },
+  "forming.plans[].steps[].toNote[].label": { means: "What goes into the box." },
+  "forming.plans[].steps[].toNote[].unit": { means: "Its unit." },
+  "forming.plans[].steps[].basis": { means: "Where the way of doing it comes from." },
+  "forming.plans[].batch": {
+    means: "In which order a lot goes through, in sentences; empty for a single blank.",
+  },
 };
