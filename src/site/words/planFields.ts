@@ -95,9 +95,10 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
       "How many times too high a straight roll set for both ends stands in the middle; both ends are started lower by it.",
   },
   "forming.plans[].settings.zones[].passes": {
-    means: "Start, middle and end of the first pass’s window, and the finished bend.",
+    means:
+      "A first trial from below, start, middle and end of the first pass’s window, and the finished bend.",
   },
-  [`${PASS}.id`]: { means: "“start”, “aim”, “end” or “finished”." },
+  [`${PASS}.id`]: { means: "“trial”, “start”, “aim”, “end” or “finished”." },
   [`${PASS}.label`]: { means: "The same in words." },
   [`${PASS}.closed`]: {
     unit: "share",
