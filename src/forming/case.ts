@@ -1,4 +1,5 @@
 import type { Material } from "../shapes/material.ts";
+import type { BendZone } from "./bendZone.ts";
 
 /** The curvature at one element. */
 export interface CurvatureSample {
@@ -67,4 +68,6 @@ export interface FormingCase {
     readonly bendRad: number;
     readonly wideSpacingMm: number | null;
   }[];
+  /** The curved stretches of its blanks between flats and seam edges, for the brake. */
+  readonly bendZones?: readonly BendZone[];
 }

@@ -1,3 +1,4 @@
+import type { BrakePlan } from "./brakePlan.ts";
 import type { RollSettings } from "./rollSettings.ts";
 import type { NumberedStep } from "./sheet/step.ts";
 
@@ -10,6 +11,8 @@ export interface FormingPlan {
   readonly settings: RollSettings | null;
   /** Why a plate roll has no settings; null where it has them, and on a brake. */
   readonly noSettings: string | null;
+  /** Press brakes: lines, angles and hits; null on a roll, and where the blanks are not known. */
+  readonly brake: BrakePlan | null;
   /** The numbered work sheet. */
   readonly steps: readonly NumberedStep[];
   /** In which order a lot goes through, in sentences; empty for a single blank. */

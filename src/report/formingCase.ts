@@ -9,6 +9,7 @@ import { type Layout } from "../shapes/layout.ts";
 import { type Material } from "../shapes/material.ts";
 import { type Part, type Shape } from "../shapes/registry.ts";
 import { elementRange } from "./elements.ts";
+import { bendZones } from "./bendZones.ts";
 import { type LaidBlank } from "./blanks.ts";
 
 /** Least distance between parallel tangents of a rim: what still passes through it. [mm] */
@@ -105,6 +106,7 @@ export function formingCase(
       },
     }),
     ...(round && !cone && { curvature: curvatureOf(layout) }),
+    bendZones: bendZones(skin, laid),
     blanks: laid.map(({ blank }) => ({
       lengthMm: Math.max(blank.asDrawn.xMm, blank.asDrawn.yMm),
       widthMm: Math.min(blank.asDrawn.xMm, blank.asDrawn.yMm),
