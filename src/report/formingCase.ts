@@ -11,6 +11,7 @@ import { type Part, type Shape } from "../shapes/registry.ts";
 import { elementRange } from "./elements.ts";
 import { bendZones } from "./bendZones.ts";
 import { type LaidBlank } from "./blanks.ts";
+import { finishOf } from "./finish.ts";
 
 /** Least distance between parallel tangents of a rim: what still passes through it. [mm] */
 function leastWidth(skin: Skin | null, end: "a" | "b"): number {
@@ -107,6 +108,7 @@ export function formingCase(
     }),
     ...(round && !cone && { curvature: curvatureOf(layout) }),
     bendZones: bendZones(skin, laid),
+    finish: finishOf(part, shape, layout),
     blanks: laid.map(({ blank }) => ({
       lengthMm: Math.max(blank.asDrawn.xMm, blank.asDrawn.yMm),
       widthMm: Math.min(blank.asDrawn.xMm, blank.asDrawn.yMm),

@@ -247,4 +247,43 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   "forming.plans[].batch": {
     means: "In which order a lot goes through, in sentences; empty for a single blank.",
   },
+
+  "forming.evenness": {
+    means:
+      "Skins that are curved unevenly, such as eccentric cones: how much, and what to do about it; else null.",
+  },
+  "forming.evenness.spread": { means: "Slackest over tightest radius square to the element, all round." },
+  "forming.evenness.spread.large": { means: "At the large end." },
+  "forming.evenness.spread.small": { means: "At the small end; null at a point." },
+  "forming.evenness.zones": {
+    means: "Zones of one setting each that it takes; 0 where it cannot be rolled.",
+  },
+  "forming.evenness.recommendation": { means: "“roll”, “roll in zones” or “brake”." },
+  "forming.evenness.reason": { means: "Why, in a sentence." },
+  "forming.evenness.samples": { means: "Radius against plan angle, from the seam round, for plotting." },
+  "forming.evenness.samples[].planDeg": { unit: "°", means: "Direction of the outward normal in plan." },
+  "forming.evenness.samples[].largeRadiusMm": {
+    unit: "mm",
+    means: "Middle radius square to the element at the large end.",
+  },
+  "forming.evenness.samples[].smallRadiusMm": { unit: "mm", means: "The same at the small end." },
+  "forming.evenness.basis": { means: "A source of the list, or “derived here”." },
+  "forming.inspection": { means: "The inspection sheet of the finished part." },
+  "forming.inspection.toleranceClass": { means: "Class of ISO 13920 that the part names, or null." },
+  "forming.inspection.note": { means: "What the limits are, in a sentence." },
+  "forming.inspection.rows": { means: "What to measure, in order." },
+  "forming.inspection.rows[].id": {
+    means: "“diameter”, “side”, “out-of-round”, “girth”, “height”, “tape”, “edge-offset” or “template”.",
+  },
+  "forming.inspection.rows[].what": { means: "What to measure and where." },
+  "forming.inspection.rows[].nominalMm": {
+    unit: "mm",
+    means: "What it should be; nought for a fault that should not be there.",
+  },
+  "forming.inspection.rows[].withinMm": {
+    unit: "mm",
+    means: "Allowed to either side; null where nothing says.",
+  },
+  "forming.inspection.rows[].basis": { means: "A source of the list, or “derived here”." },
+  "forming.inspection.rows[].readings": { means: "How many readings to write down." },
 };
