@@ -21,6 +21,8 @@ export interface BendZone {
   readonly beforeFlat: boolean;
   /** Turning of the plate between two normal angles. [rad] */
   turnRad(from: number, to: number): number;
+  /** How fast it turns with the normal angle. [rad/rad] */
+  turnRate(theta: number): number;
   /** Length of each end's edge along the zone. [mm] */
   readonly edgeMm: { readonly a: number; readonly b: number };
   /** Middle radius square to the element at the wider end. [mm] */

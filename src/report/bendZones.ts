@@ -1,6 +1,6 @@
 import { degrees, wrap } from "../geometry/angle.ts";
 import { turning } from "../geometry/measure.ts";
-import { leanAt, type Skin, squareRadius } from "../geometry/skin.ts";
+import { leanAt, type Skin, squareRadius, turningRate } from "../geometry/skin.ts";
 import { isFlat, stationAt } from "../geometry/station.ts";
 import { SAME_ANGLE, SAME_POINT_MM } from "../geometry/tolerance.ts";
 import { cross2, distance2, distance3, sub2, type Vec2 } from "../geometry/vector.ts";
@@ -82,6 +82,7 @@ function zonesOfBlank(skin: Skin, laid: LaidBlank): BendZone[] {
         afterFlat: flatAt(start - 1),
         beforeFlat: flatAt(last),
         turnRad: (from, to) => turning(skin, { from, to }),
+        turnRate: (at) => turningRate(leanAt(skin, at, 1)),
         edgeMm,
         wideRadiusMm: (at) => squareRadius(skin[wide].support(at, 1).rho, leanAt(skin, at, 1)),
         place: (at) => place(at, start, last),

@@ -20,6 +20,7 @@ const arc = (radiusMm: number, turn: number, flats = true): BendZone => ({
   afterFlat: flats,
   beforeFlat: flats,
   turnRad: (from, to) => to - from,
+  turnRate: () => 1,
   edgeMm: { a: radiusMm * turn, b: radiusMm * turn },
   wideRadiusMm: () => radiusMm,
   place: (theta) => ({
