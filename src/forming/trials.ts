@@ -24,7 +24,7 @@ interface TrialRead {
 }
 
 /** What to do after the trials of a first pass. */
-export interface TrialCorrection {
+interface TrialCorrection {
   readonly machine: string;
   /** The window of the first pass and its cap, as shares of the turn. */
   readonly window: FirstPass;

@@ -33,7 +33,7 @@ function moment(curvature: number, plate: Elastic, hardening: number): number {
  * full at the pinch it unloads elastically on its way, so its curvature falls in a straight line from loaded to free.
  * Integrated along the plate with its slope, until it touches the roll on its slide.
  */
-export function realBend(
+function realBend(
   section: RollSection,
   plate: Elastic,
   unlike: Unlike,

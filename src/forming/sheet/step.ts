@@ -15,7 +15,7 @@ export interface NoteBox {
 }
 
 /** The parts of the work sheet, in the order of the work. */
-export type Phase =
+type Phase =
   | "set-up"
   | "first pass"
   | "turning the job round"
