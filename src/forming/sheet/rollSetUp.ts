@@ -16,13 +16,22 @@ const SHARP = "Cut plate is sharp and heavy: gloves, and the shop's own lifting 
 const GUARDS =
   "The rolls draw in hands, sleeves and gloves: every stop and emergency stop tried before the first plate, nobody within reach of the nip while they turn. The machine's manual comes first.";
 
-function edges({ item, say }: RollSheetAsked): PlanStep {
+/** Where one setting does not serve all round: where each begins. */
+function zoneMarks({ settings }: RollSheetAsked): string {
+  const zones = settings?.zones ?? [];
+  if (zones.length < 2) return "";
+  const marks = zones.map(({ fromDeg }) => `${Math.round(fromDeg % 360)}°`).join(", ");
+  return ` Mark the ${zones.length} zones across the blank, from the element lines at plan ${marks}: each has its own setting and template.`;
+}
+
+function edges(asked: RollSheetAsked): PlanStep {
+  const { item, say } = asked;
   const slide = (item.rimsMm.large - item.rimsMm.small) / item.pieces;
   const pipe = isPipe(item);
   return step({
     id: "edges",
     title: "Dress and mark",
-    text: `Dress all edges free of dross and burrs${pipe ? "" : `, the small edge smooth: it slides ${say.length(slide)} along the stop in one pass`}. Scribe the element lines on the inside face; at every step the line at the pinch is held parallel to the rolls.`,
+    text: `Dress all edges free of dross and burrs${pipe ? "" : `, the small edge smooth: it slides ${say.length(slide)} along the stop in one pass`}. Scribe the element lines on the inside face; at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)}`,
     figures: pipe
       ? []
       : [{ label: "small edge slides along the stop", value: slide, unit: "mm", basis: COMMON_PRACTICE }],
