@@ -4,10 +4,14 @@ import type { FormingCase } from "./case.ts";
 import { worst } from "./check.ts";
 import { chosen, nearestMiss, routeOf } from "./choose.ts";
 import { closureTable } from "./closure.ts";
+import { evennessOf } from "./evenness.ts";
 import { handling } from "./handling.ts";
+import { inspectionOf } from "./inspection.ts";
 import type { Machine, Shop } from "./machine.ts";
 import { brakeChecks, rollChecks, ROLLING } from "./machineChecks.ts";
+import { plansOf } from "./plans.ts";
 import { sayIn } from "./say.ts";
+import { springbackOf } from "./springbackAnswer.ts";
 import { stockPlate } from "./stockPlate.ts";
 import { strain } from "./strain.ts";
 
@@ -40,5 +44,9 @@ export function formingOf(item: FormingCase, shop?: Shop): Forming {
     checks,
     machines,
     closure: closureTable(item),
+    springback: springbackOf(item),
+    plans: plansOf(part, shop, machines),
+    evenness: evennessOf(item),
+    inspection: inspectionOf(item),
   };
 }

@@ -9,7 +9,7 @@ import { type Catalogue } from "../shapes/catalogue.ts";
 import { type Layout, type Refused, refused } from "../shapes/layout.ts";
 import { type Material } from "../shapes/material.ts";
 import { type Refusal } from "../shapes/refusal.ts";
-import { type Part, shapes } from "../shapes/registry.ts";
+import { type Part, type Shape, shapes } from "../shapes/registry.ts";
 import { givenIn } from "../shapes/loose.ts";
 import { seamProblems } from "../shapes/seamProblems.ts";
 import { blanksOf, type LaidBlank } from "./blanks.ts";
@@ -131,12 +131,24 @@ function pattern(part: Part, material: Material) {
   return "issue" in made ? refused(made.issue) : ({ kind: "pattern", layout, laid: made.laid } as const);
 }
 
+/** A part laid out flat, with all that a report or a correction is made from. */
+interface LaidOut {
+  readonly kind: "laid";
+  readonly shape: Shape;
+  readonly layout: Layout;
+  readonly laid: readonly LaidBlank[];
+  readonly material: Material;
+}
+
 /**
- * One part file's worth of work: from sizes to blanks, and whether they can be formed. The one door to the core.
+ * From sizes to blanks.
  *
  * @throws RangeError where the part names a material that the catalogue does not have: the reader checks that
  */
-export function develop(part: NamedPart, { catalogue, shop }: Context): Developed {
+export function layOut(
+  part: NamedPart,
+  { catalogue }: Context,
+): LaidOut | Extract<Developed, { kind: "refused" }> {
   const material = catalogue.materials[part.material];
   if (!material) throw new RangeError(`material: ${part.material}`);
   const shape = shapes[part.shape];
@@ -148,7 +160,14 @@ export function develop(part: NamedPart, { catalogue, shop }: Context): Develope
     };
     return { kind: "refused", issues: mended(part, drawn.issues, trials) };
   }
-  const { layout, laid } = drawn;
+  return { kind: "laid", shape, layout: drawn.layout, laid: drawn.laid, material };
+}
+
+/** One part file's worth of work: from sizes to blanks, and whether they can be formed. The one door to the core. */
+export function develop(part: NamedPart, context: Context): Developed {
+  const made = layOut(part, context);
+  if (made.kind === "refused") return made;
+  const { shape, layout, laid, material } = made;
   const { skin } = layout;
   const inside = layout.faces.inside;
   const report: Report = {
@@ -170,7 +189,7 @@ export function develop(part: NamedPart, { catalogue, shop }: Context): Develope
     hand: handLayout(skin, laid, divisionsOf(part)),
     solid: solidOf(layout, laid),
     accuracy: accuracyOf(layout, laid),
-    forming: formingOf(formingCase(part, shape, layout, laid, material), shop),
+    forming: formingOf(formingCase(part, shape, layout, laid, material), context.shop),
     notes: layout.notes,
   };
   return { kind: "report", report: rounded(report) };

@@ -1,0 +1,68 @@
+import type { MachineAnswer } from "./answer.ts";
+import type { PartAsked } from "./asked.ts";
+import { brakePlan } from "./brakePlan.ts";
+import type { PlateRoll, PressBrake, Shop } from "./machine.ts";
+import type { FormingPlan } from "./plan.ts";
+import { rollSettings } from "./rollSettings.ts";
+import { brakeBatch, brakeSheet } from "./sheet/brakeSheet.ts";
+import { rollBatch, rollSheet } from "./sheet/rollSheet.ts";
+
+function rollPlan(part: PartAsked, roll: PlateRoll): FormingPlan {
+  const answer = rollSettings({ ...part, roll });
+  const settings = answer.kind === "settings" ? answer.settings : null;
+  return {
+    machine: roll.name,
+    route: "roll",
+    settings,
+    noSettings: answer.kind === "none" ? answer.why : null,
+    brake: null,
+    steps: rollSheet({ ...part, roll, settings }),
+    batch: rollBatch(part),
+  };
+}
+
+function bentPlan(part: PartAsked, brake: PressBrake | null, answer: MachineAnswer | null): FormingPlan {
+  // The die that the checks were answered over.
+  const dieMm = answer?.checks.find(({ id }) => id === "die-opening")?.value;
+  const plan = brakePlan(part, {
+    ...(typeof dieMm === "number" && { dieMm }),
+    ...(brake && { forceKN: brake.forceKN }),
+  });
+  return {
+    machine: brake?.name ?? null,
+    route: "brake",
+    settings: null,
+    noSettings: null,
+    brake: plan,
+    steps: plan ? brakeSheet(part, plan) : [],
+    batch: plan ? brakeBatch(part) : [],
+  };
+}
+
+/** Without a shop: the usual way, on a machine that nobody has described. */
+function generalPlan(part: PartAsked): FormingPlan {
+  if (part.item.usualRoute === "brake") return bentPlan(part, null, null);
+  return {
+    machine: null,
+    route: "roll",
+    settings: null,
+    noSettings: "no settings: no shop file was given",
+    brake: null,
+    steps: rollSheet({ ...part, roll: null, settings: null }),
+    batch: rollBatch(part),
+  };
+}
+
+/** A plan for every machine of the shop that takes the part, in the shop's order; without a shop one plan for the usual way. */
+export function plansOf(
+  part: PartAsked,
+  shop: Shop | undefined,
+  answers: readonly MachineAnswer[],
+): FormingPlan[] {
+  if (!shop || shop.machines.length === 0) return [generalPlan(part)];
+  return shop.machines.flatMap((machine, i) => {
+    const answer = answers[i];
+    if (!answer || answer.verdict === "fail") return [];
+    return [machine.kind === "plate roll" ? rollPlan(part, machine) : bentPlan(part, machine, answer)];
+  });
+}

@@ -1,0 +1,289 @@
+/** Fields of the report's plans; they repeat one another and are named here. */
+export const PLAN_REPEATED: readonly string[] = [
+  "forming.plans[].settings.zones[].passes[].middle",
+  "forming.plans[].settings.zones[].passes[].small",
+];
+
+const PASS = "forming.plans[].settings.zones[].passes[]";
+
+/** Springback and plans: what the operator works by. */
+export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; readonly means: string }>> = {
+  "forming.springback": {
+    means:
+      "What springback asks of the part: the radius to bend to under load. Null where the skin is folded, not bent round.",
+  },
+  "forming.springback.yieldMPa": { unit: "MPa", means: "Yield strength reckoned with." },
+  "forming.springback.yieldFrom": { means: "“certificate” or “grade”: where that strength comes from." },
+  "forming.springback.strongYieldMPa": {
+    unit: "MPa",
+    means: "Upper end of the band: 1.4 times the grade’s; null where a certificate gives the yield.",
+  },
+  "forming.springback.flatFromMm": {
+    unit: "mm",
+    means: "Bent no tighter than this under load, the plate springs back flat.",
+  },
+  "forming.springback.strongFlatFromMm": {
+    unit: "mm",
+    means: "The same for plate at the upper end of the band, or null.",
+  },
+  "forming.springback.places": { means: "The places that stand for the whole skin." },
+  "forming.springback.places[].place": { means: "Which place, such as “small end”." },
+  "forming.springback.places[].freeMm": {
+    unit: "mm",
+    means: "Middle radius square to the element that it is to have.",
+  },
+  "forming.springback.places[].loadedMm": { unit: "mm", means: "What it has to be bent to under load." },
+  "forming.springback.places[].ratio": { unit: "share", means: "Loaded over free radius." },
+  "forming.springback.places[].strongLoadedMm": {
+    unit: "mm",
+    means: "What plate at the upper end of the band has to be bent to, or null.",
+  },
+  "forming.springback.places[].strongFreeMm": {
+    unit: "mm",
+    means: "What such plate springs back to from loadedMm; null where it springs back flat.",
+  },
+  "forming.springback.curve": { means: "Free against loaded radius about the part’s own, for plotting." },
+  "forming.springback.curve[].loadedMm": { unit: "mm", means: "Radius under load." },
+  "forming.springback.curve[].freeMm": {
+    unit: "mm",
+    means: "Radius when free; null where the plate springs back flat.",
+  },
+  "forming.springback.curve[].strongFreeMm": { unit: "mm", means: "The same at the upper end of the band." },
+  "forming.springback.basis": { means: "A source of the list." },
+  "forming.springback.rule": { means: "The formula in words." },
+
+  "forming.plans": {
+    means:
+      "How each machine of the shop that takes the part makes it, in the shop’s order; empty where none does. Without a shop file one plan for the usual way.",
+  },
+  "forming.plans[].machine": { means: "Its name in the shop file; null where no shop file was given." },
+  "forming.plans[].route": { means: "“roll” or “brake”." },
+  "forming.plans[].settings": {
+    means: "Where to set the bending roll of an initial-pinch roll that gives its slide; else null.",
+  },
+  "forming.plans[].settings.stopMm": {
+    unit: "mm",
+    means: "From the end of the roll face to the small edge on its stop; null for a pipe.",
+  },
+  "forming.plans[].settings.flat": { means: "Where the bending roll touches the flat plate." },
+  "forming.plans[].settings.flat.acrossMm": { unit: "mm", means: "Level distance from the pinch line." },
+  "forming.plans[].settings.flat.upMm": { unit: "mm", means: "Up the slide from its origin." },
+  "forming.plans[].settings.travelMm": { unit: "mm", means: "From the flat plate to the end of the slide." },
+  "forming.plans[].settings.zones": {
+    means:
+      "Stretches of the skin that are rolled with one setting: one for a right cone or a pipe, several from the seam round where the curvature is uneven.",
+  },
+  "forming.plans[].settings.zones[].fromDeg": {
+    unit: "°",
+    means: "Plan angle of its first element, counter-clockwise.",
+  },
+  "forming.plans[].settings.zones[].toDeg": {
+    unit: "°",
+    means: "Plan angle of its last element; it may pass 360.",
+  },
+  "forming.plans[].settings.zones[].largeRadiusMm": {
+    unit: "mm",
+    means: "Middle radius square to the element at the large end that it is set for.",
+  },
+  "forming.plans[].settings.zones[].smallRadiusMm": { unit: "mm", means: "The same at the small end." },
+  "forming.plans[].settings.zones[].slantMm": { unit: "mm", means: "Mean length of its elements." },
+  "forming.plans[].settings.zones[].spread": {
+    means: "Slackest over tightest radius within the zone, at the worse end.",
+  },
+  "forming.plans[].settings.zones[].middleOverbend": {
+    means:
+      "How many times too high a straight roll set for both ends stands in the middle; both ends are started lower by it.",
+  },
+  "forming.plans[].settings.zones[].passes": {
+    means:
+      "A first trial from below, start, middle and end of the first pass’s window, and the finished bend.",
+  },
+  [`${PASS}.id`]: { means: "“trial”, “start”, “aim”, “end” or “finished”." },
+  [`${PASS}.label`]: { means: "The same in words." },
+  [`${PASS}.closed`]: {
+    unit: "share",
+    means: "Share of the turn that the blank sweeps then; null where the curvature is uneven.",
+  },
+  [`${PASS}.share`]: { unit: "share", means: "Share of the final bend." },
+  [`${PASS}.large`]: { means: "What the large end asks by itself." },
+  [`${PASS}.large.freeMm`]: {
+    unit: "mm",
+    means: "Middle radius square to the element that the plate is to spring back to.",
+  },
+  [`${PASS}.large.lowMm`]: {
+    unit: "mm",
+    means: "Raise from the flat plate, as if the plate had sprung back already; null where refused.",
+  },
+  [`${PASS}.large.bestMm`]: { unit: "mm", means: "Raise to start with: two thirds from low to high." },
+  [`${PASS}.large.highMm`]: { unit: "mm", means: "Raise as if the plate still were fully bent." },
+  [`${PASS}.large.refused`]: { means: "Why the roll cannot bend it so, or null." },
+  [`${PASS}.middle`]: { means: "The same at half the slant." },
+  [`${PASS}.small`]: { means: "The same at the small end." },
+  [`${PASS}.start`]: { means: "Where to set the straight roll; null where an end is refused." },
+  [`${PASS}.start.largeMm`]: { unit: "mm", means: "Raise at the large edge." },
+  [`${PASS}.start.middleMm`]: { unit: "mm", means: "Raise at half the slant." },
+  [`${PASS}.start.smallMm`]: { unit: "mm", means: "Raise at the small edge." },
+  [`${PASS}.start.tiltDeg`]: { unit: "°", means: "Tilt of the roll, the small end higher." },
+  [`${PASS}.start.smallBearingMm`]: {
+    unit: "mm",
+    means: "Raise at the bearing beyond the small edge; null where the shop file gives no bearings.",
+  },
+  [`${PASS}.start.largeBearingMm`]: { unit: "mm", means: "Raise at the bearing beyond the large edge." },
+  [`${PASS}.travelLeftMm`]: { unit: "mm", means: "Travel that is left at the higher end." },
+  [`${PASS}.pinchClearMm`]: {
+    unit: "mm",
+    means: "Clear distance between bending roll and pinch roll; null where no pinch roll is given.",
+  },
+  [`${PASS}.problems`]: { means: "What stands in the way of these settings on this machine, in sentences." },
+  "forming.plans[].settings.rule": { means: "What the settings mean and what they are worth." },
+  "forming.plans[].settings.basis": { means: "A source of the list, or “derived here”." },
+  "forming.plans[].noSettings": {
+    means: "Why a plate roll has no settings; null where it has them, and on a brake.",
+  },
+
+  "forming.plans[].brake": { means: "Press brakes: lines, angles and hits; null on a roll." },
+  "forming.plans[].brake.dieMm": {
+    unit: "mm",
+    means: "Opening of the V die; the least for this thickness where no shop file was given.",
+  },
+  "forming.plans[].brake.leastDieMm": { unit: "mm", means: "Least opening for this thickness." },
+  "forming.plans[].brake.insideRadiusMm": {
+    unit: "mm",
+    means: "Inside radius that air bending over this die leaves by itself, about a sixth of the opening.",
+  },
+  "forming.plans[].brake.leastInsideRadiusMm": {
+    unit: "mm",
+    means: "Smallest inside radius to bend this plate to.",
+  },
+  "forming.plans[].brake.leastInsideRadiusBasis": { means: "Where that comes from." },
+  "forming.plans[].brake.permittedFacetMm": {
+    unit: "mm",
+    means: "Facet error that the hits are chosen for: half the thickness, at least 0.5 mm.",
+  },
+  "forming.plans[].brake.zones": { means: "The curved stretches between flats and seam edges." },
+  "forming.plans[].brake.zones[].piece": { means: "The piece it lies on." },
+  "forming.plans[].brake.zones[].zone": { means: "Its number on the piece, from seam 1." },
+  "forming.plans[].brake.zones[].spaces": { means: "Equal spaces that it is shared in." },
+  "forming.plans[].brake.zones[].hits": { means: "Bend lines, its borders with flats included." },
+  "forming.plans[].brake.zones[].turnDeg": {
+    unit: "°",
+    means: "Turning of the stretch: the sum of its bends.",
+  },
+  "forming.plans[].brake.zones[].seamDeg": {
+    unit: "°",
+    means: "What is left to seam edges that lie on the curve.",
+  },
+  "forming.plans[].brake.zones[].spacingMm": { means: "Distance between lines along the edges." },
+  "forming.plans[].brake.zones[].spacingMm.wide": { unit: "mm", means: "At the wide end." },
+  "forming.plans[].brake.zones[].spacingMm.narrow": {
+    unit: "mm",
+    means: "At the narrow end; nought at a corner.",
+  },
+  "forming.plans[].brake.zones[].facetMm": {
+    unit: "mm",
+    means: "Height of a facet’s middle under the true curve at the wide end.",
+  },
+  "forming.plans[].brake.zones[].roomForAll": {
+    means: "Does the die leave room for as many hits as the facet error asks?",
+  },
+  "forming.plans[].brake.lines": { means: "Bend lines, piece by piece from seam 1." },
+  "forming.plans[].brake.lines[].piece": { means: "The piece it lies on." },
+  "forming.plans[].brake.lines[].number": { means: "Its number on the piece, from seam 1." },
+  "forming.plans[].brake.lines[].zone": { means: "The stretch it belongs to." },
+  "forming.plans[].brake.lines[].kind": { means: "“border” beside a flat, else “inner”." },
+  "forming.plans[].brake.lines[].bendDeg": { unit: "°", means: "What to bend it by, after springback." },
+  "forming.plans[].brake.lines[].planDeg": {
+    unit: "°",
+    means: "Direction of the outward normal there, in plan.",
+  },
+  "forming.plans[].brake.lines[].lengthMm": { unit: "mm", means: "True length from end to end." },
+  "forming.plans[].brake.lines[].stopsShortMm": {
+    unit: "mm",
+    means: "How far short of the narrow end it stops.",
+  },
+  "forming.plans[].brake.lines[].alongMm": {
+    means: "Where it meets the edges, from the plate’s seam 1 edge.",
+  },
+  "forming.plans[].brake.lines[].alongMm.a": { unit: "mm", means: "Along end A." },
+  "forming.plans[].brake.lines[].alongMm.b": { unit: "mm", means: "Along end B." },
+  [`forming.plans[].brake.lines[].from`]: { unit: "mm", means: "Its point [x, y] on the pattern at end A." },
+  "forming.plans[].brake.lines[].to": { unit: "mm", means: "Its point [x, y] on the pattern at end B." },
+  "forming.plans[].brake.lines[].order": { means: "In which place it is hit, on each piece." },
+  "forming.plans[].brake.lines[].forceKN": { unit: "kN", means: "Force of its hit." },
+  "forming.plans[].brake.forceConstant": { means: "Constant of the force formula." },
+  "forming.plans[].brake.forceConstant.used": { means: "The one used." },
+  "forming.plans[].brake.forceConstant.least": { means: "The least in print." },
+  "forming.plans[].brake.forceConstant.greatest": { means: "The greatest in print." },
+  "forming.plans[].brake.greatestForceKN": { unit: "kN", means: "Force of the strongest hit." },
+  "forming.plans[].brake.brakeForceKN": { unit: "kN", means: "What the brake has, or null." },
+  "forming.plans[].brake.turnDeg": { unit: "°", means: "Turning of the whole part." },
+  "forming.plans[].brake.piecesToComeOff": {
+    means: "Pieces it has to be in to come off the punch: half shells at most.",
+  },
+  "forming.plans[].brake.remarks": { means: "What has to be looked at, in sentences." },
+  "forming.plans[].brake.basis": { means: "A source of the list, or “derived here”." },
+  "forming.plans[].brake.rule": { means: "The rules in words." },
+  "forming.plans[].steps": { means: "The numbered work sheet for this part on this machine." },
+  "forming.plans[].steps[].number": { means: "Its place in the order of the work, from 1." },
+  "forming.plans[].steps[].id": { means: "Fixed word for the step, such as “align”." },
+  "forming.plans[].steps[].phase": {
+    means:
+      "“set-up”, “first pass”, “turning the job round”, “second pass”, “closing”, “bending”, “tack and re-round” or “inspection”.",
+  },
+  "forming.plans[].steps[].title": { means: "The step in a few words." },
+  "forming.plans[].steps[].text": { means: "What to do, in sentences with this part’s own numbers." },
+  "forming.plans[].steps[].figures": { means: "The step’s numbers." },
+  "forming.plans[].steps[].figures[].label": { means: "What the number is." },
+  "forming.plans[].steps[].figures[].value": { means: "The number, in unit." },
+  "forming.plans[].steps[].figures[].unit": { means: "Unit of the value." },
+  "forming.plans[].steps[].figures[].basis": {
+    means: "A source of the list, “common practice, no source”, or “derived here”.",
+  },
+  "forming.plans[].steps[].cautions": { means: "What can hurt or spoil at this very step." },
+  "forming.plans[].steps[].toNote": { means: "Boxes to write down what was really set or measured." },
+  "forming.plans[].steps[].toNote[].label": { means: "What goes into the box." },
+  "forming.plans[].steps[].toNote[].unit": { means: "Its unit." },
+  "forming.plans[].steps[].basis": { means: "Where the way of doing it comes from." },
+  "forming.plans[].batch": {
+    means: "In which order a lot goes through, in sentences; empty for a single blank.",
+  },
+
+  "forming.evenness": {
+    means:
+      "Skins that are curved unevenly, such as eccentric cones: how much, and what to do about it; else null.",
+  },
+  "forming.evenness.spread": { means: "Slackest over tightest radius square to the element, all round." },
+  "forming.evenness.spread.large": { means: "At the large end." },
+  "forming.evenness.spread.small": { means: "At the small end; null at a point." },
+  "forming.evenness.zones": {
+    means: "Zones of one setting each that it takes; 0 where it cannot be rolled.",
+  },
+  "forming.evenness.recommendation": { means: "“roll”, “roll in zones” or “brake”." },
+  "forming.evenness.reason": { means: "Why, in a sentence." },
+  "forming.evenness.samples": { means: "Radius against plan angle, from the seam round, for plotting." },
+  "forming.evenness.samples[].planDeg": { unit: "°", means: "Direction of the outward normal in plan." },
+  "forming.evenness.samples[].largeRadiusMm": {
+    unit: "mm",
+    means: "Middle radius square to the element at the large end.",
+  },
+  "forming.evenness.samples[].smallRadiusMm": { unit: "mm", means: "The same at the small end." },
+  "forming.evenness.basis": { means: "A source of the list, or “derived here”." },
+  "forming.inspection": { means: "The inspection sheet of the finished part." },
+  "forming.inspection.toleranceClass": { means: "Class of ISO 13920 that the part names, or null." },
+  "forming.inspection.note": { means: "What the limits are, in a sentence." },
+  "forming.inspection.rows": { means: "What to measure, in order." },
+  "forming.inspection.rows[].id": {
+    means: "“diameter”, “side”, “out-of-round”, “girth”, “height”, “tape”, “edge-offset” or “template”.",
+  },
+  "forming.inspection.rows[].what": { means: "What to measure and where." },
+  "forming.inspection.rows[].nominalMm": {
+    unit: "mm",
+    means: "What it should be; nought for a fault that should not be there.",
+  },
+  "forming.inspection.rows[].withinMm": {
+    unit: "mm",
+    means: "Allowed to either side; null where nothing says.",
+  },
+  "forming.inspection.rows[].basis": { means: "A source of the list, or “derived here”." },
+  "forming.inspection.rows[].readings": { means: "How many readings to write down." },
+};
