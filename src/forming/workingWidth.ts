@@ -1,7 +1,13 @@
 import type { RollAsked } from "./asked.ts";
 import type { Check } from "./check.ts";
 import { DERIVED, judge } from "./judge.ts";
+import type { PlateRoll } from "./machine.ts";
 import { isPipe } from "./skin.ts";
+
+/** Longest slant of a cone that lies between the stop, set as near the drop end as it reaches, and the far end of the rolls. [mm] */
+export function greatestSlantMm({ workingWidth, coneAttachment }: PlateRoll): number {
+  return Math.max(0, workingWidth - Math.max(0, coneAttachment?.range?.[0] ?? 0));
+}
 
 /**
  * The blank lies between the stop, set as near the drop end as it reaches, and the far end of the rolls:
@@ -9,7 +15,7 @@ import { isPipe } from "./skin.ts";
  */
 export function workingWidth({ item, roll, say }: RollAsked): Check {
   const stop = isPipe(item) ? 0 : Math.max(0, roll.coneAttachment?.range?.[0] ?? 0);
-  const limit = Math.max(0, roll.workingWidth - stop);
+  const limit = isPipe(item) ? roll.workingWidth : greatestSlantMm(roll);
   const slant = item.slantMm.longest;
   const courses = Math.max(2, Math.ceil(slant / Math.max(limit, roll.workingWidth / 2)));
   const advice = {
