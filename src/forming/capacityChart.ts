@@ -49,6 +49,31 @@ export function thicknessAtMm(limits: RollLimits, slantMm: number): { nearMm: nu
   return { nearMm: most(limits.nearMm2), limitMm: most(limits.coneMm2) };
 }
 
+/** A curve as places (x, y) in rising x. [mm] */
+export type Curve = readonly (readonly [number, number])[];
+
+/** Points of a curve from end to end. */
+const STEPS = 64;
+
+/** Even steps from one number to another, both included, and some places between that must not be missed. */
+function steps(from: number, to: number, also: readonly number[] = []): number[] {
+  const even = Array.from({ length: STEPS + 1 }, (_, i) => from + ((to - from) * i) / STEPS);
+  return [...even, ...also.filter((one) => one > from && one < to)].toSorted((a, b) => a - b);
+}
+
+/** Thickness against slant, from no slant to `toMm`; both curves over the same slants. */
+export function rollCurves(limits: RollLimits, toMm: number): { near: Curve; limit: Curve } {
+  const end = Math.min(limits.slantMm, toMm);
+  const kinks = [limits.nearMm2 / limits.thicknessMm, limits.coneMm2 / limits.thicknessMm];
+  const slants = steps(0, end, kinks);
+  const curve = (which: "nearMm" | "limitMm"): Curve => [
+    ...slants.map((slant): [number, number] => [slant, thicknessAtMm(limits, slant)[which]]),
+    [end, 0],
+    [toMm, 0],
+  ];
+  return { near: curve("nearMm"), limit: curve("limitMm") };
+}
+
 /** A die of the rack and the plate that is bent over it: the narrowest die that opens far enough. [mm] */
 export interface DieSpan {
   readonly dieMm: number;
@@ -92,4 +117,31 @@ export function brakeRegion(
   const { nearMm, limitMm } = lineOverMm({ tensileMPa, thicknessMm, dieMm }, brake);
   if (above(lineMm, limitMm)) return "fail";
   return above(lineMm, nearMm) ? "caution" : "pass";
+}
+
+/** Length against thickness up to `toMm`, die after die; `widest` is the limit over the widest die, whatever the thickness. */
+export function brakeCurves(
+  { tensileMPa, toMm }: { tensileMPa: Tensile; toMm: number },
+  brake: PressBrake,
+): { near: Curve; limit: Curve; widest: Curve } {
+  const spans = dieSpans(brake);
+  const end = spans.at(-1)?.upToMm ?? 0;
+  const wide = Math.max(...brake.dies);
+  const over = (dieMm: number, thicknessMm: number) =>
+    // Plate of no thickness needs no force: the bed alone is its limit.
+    thicknessMm === 0
+      ? { nearMm: brake.bedLength, limitMm: brake.bedLength }
+      : lineOverMm({ tensileMPa, thicknessMm, dieMm }, brake);
+  const curve = (which: "nearMm" | "limitMm"): Curve => [
+    ...spans.flatMap(({ dieMm, aboveMm, upToMm }) =>
+      steps(aboveMm, upToMm).map((t): [number, number] => [t, over(dieMm, t)[which]]),
+    ),
+    [end, 0],
+    [Math.max(end, toMm), 0],
+  ];
+  return {
+    near: curve("nearMm"),
+    limit: curve("limitMm"),
+    widest: steps(0, end).map((t): [number, number] => [t, over(wide, t).limitMm]),
+  };
 }
