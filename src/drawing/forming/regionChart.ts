@@ -137,6 +137,8 @@ function write(
   );
 }
 
+/** A leader is hard to follow among close hatching, above the curves; in the board's measure. */
+const INTO_HATCHING = 12;
 /** So many places are tried for the tip of a leader. */
 const TIPS = 7;
 
@@ -159,14 +161,11 @@ function roomiest(lower: readonly Vec2[], upper: readonly Vec2[]): Vec2[] {
 
 /** A name with a leader to one of some places; nothing where there are none. */
 function pointAt(board: Board, tips: readonly Vec2[], text: string): void {
-  const ways = tips.flatMap((tip) =>
-    leader(board, {
-      tip,
-      text,
-      directionsDeg: [-135, -120, 60, -45, 120, 45, 135],
-      lengthsMm: [7, 11, 16, 22],
-    }),
-  );
+  const to = (directionsDeg: readonly number[]) =>
+    tips.flatMap((tip) => leader(board, { tip, text, directionsDeg, lengthsMm: [7, 11, 16, 22] }));
+  const down = to([-135, -120, -45]);
+  const up = to([60, 120, 45, 135]).map((way) => ({ ...way, extra: INTO_HATCHING }));
+  const ways = [...down, ...up];
   if (ways.length > 0) board.put(text, ways, Infinity);
 }
 
@@ -180,7 +179,7 @@ function upright(board: Board, { box, at }: Frame, { x, name }: { x: number; nam
   );
   const aside = board.mm(board.paper.capsMm.small);
   const ways = [1, 3, 6, 10, 15].flatMap((up) =>
-    ([-1, 1] as const).map((side) => ({
+    [-1, 1, 2, -2].map((side) => ({
       strokes: [],
       labels: [
         board.label(name, [px + side * aside, box.bottom + board.mm(up)], {
