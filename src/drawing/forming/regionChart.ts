@@ -1,8 +1,9 @@
 import type { Vec2 } from "../../geometry/vector.ts";
-import type { Board } from "../board.ts";
+import type { Board, Placing } from "../board.ts";
+import { boxOf } from "../box.ts";
 import { leader } from "../dimension/leader.ts";
 import { MM_PER_INCH, type Units, unitName } from "../format.ts";
-import { textWidth } from "../lettering.ts";
+import { labelCorners, textWidth } from "../lettering.ts";
 import { type Box, type Drawing, path } from "../model.ts";
 import type { Paper } from "../paper.ts";
 import { FULL_SIZE } from "../scale.ts";
@@ -104,13 +105,13 @@ function drawPanel(
     board.draw(path("hidden", points));
     // Where it runs level along the top it is the limit itself.
     const own = points.filter(([, y]) => y < (points[0]?.[1] ?? 0) - board.mm(1));
-    pointAt(board, spaced(own), panel.also.name);
+    pointAt(board, { tips: spaced(own), text: panel.also.name, box });
   }
   const beyond: Vec2[] = [...limit, [box.right, box.top], [box.left, box.top]];
   const band = [...limit, ...near.toReversed()];
   write(board, { name: "beyond", lower: limit, upper: limit.map(([x]): Vec2 => [x, box.top]) });
   write(board, { name: "goes", lower: near.map(([x]): Vec2 => [x, box.bottom]), upper: near });
-  pointAt(board, roomiest(near, limit), "near the limit");
+  pointAt(board, { tips: roomiest(near, limit), text: "near the limit", box });
   board.draw(...hatch(board, band, NEAR), ...hatch(board, beyond, BEYOND));
 }
 
@@ -159,13 +160,18 @@ function roomiest(lower: readonly Vec2[], upper: readonly Vec2[]): Vec2[] {
   return spaced(high.map(({ x, y, high }): Vec2 => [x, y + high / 2]));
 }
 
-/** A name with a leader to one of some places; nothing where there are none. */
-function pointAt(board: Board, tips: readonly Vec2[], text: string): void {
+/** A name within the plot, with a leader to one of some places; nothing where there are none. */
+function pointAt(board: Board, { tips, text, box }: { tips: readonly Vec2[]; text: string; box: Box }): void {
   const to = (directionsDeg: readonly number[]) =>
     tips.flatMap((tip) => leader(board, { tip, text, directionsDeg, lengthsMm: [7, 11, 16, 22] }));
-  const down = to([-135, -120, -45]);
+  const down = to([-135, -120, -45, 180, 0, -90]);
   const up = to([60, 120, 45, 135]).map((way) => ({ ...way, extra: INTO_HATCHING }));
-  const ways = [...down, ...up];
+  const stays = ({ labels }: Placing): boolean =>
+    labels.every((label) => {
+      const { left, right, bottom, top } = boxOf(labelCorners(label));
+      return left > box.left && right < box.right && bottom > box.bottom && top < box.top;
+    });
+  const ways = [...down, ...up].filter(stays);
   if (ways.length > 0) board.put(text, ways, Infinity);
 }
 
