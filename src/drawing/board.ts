@@ -136,7 +136,9 @@ export function createBoard(paper: Paper, unit: number) {
       const main = before + lengthNumber(mm, units);
       if (units === "mm" || paper.name === "narrow") return { main };
       const second = nearestFraction(mm);
-      return second === lengthNumber(mm, units) ? { main } : { main, second: `(${second})` };
+      return second === null || second === lengthNumber(mm, units)
+        ? { main }
+        : { main, second: `(${second})` };
     },
     extent: (): Box => extent,
     draw: (...more: readonly Stroke[]): void => more.forEach(draw),

@@ -38,20 +38,34 @@ function isFraction(mm: number, denominator: number): boolean {
   return Math.abs(parts - Math.round(parts)) < denominator * 0.0005;
 }
 
-/** How finely an inch is divided beside its decimals: thirty-seconds where that says it exactly, else sixteenths. */
-export const nearestFraction = (mm: number): string =>
-  !isFraction(mm, 16) && isFraction(mm, 32) ? inchFraction(mm, 32) : inchFraction(mm, 16);
+/** How finely a rule is divided: a finer one is taken only where the coarser says something else than the decimals. */
+const RULES = [16, 32, 64];
+/** A fraction further off than this share of the length misleads, as on thin sheet. */
+const MISLEADS = 0.02;
+
+/**
+ * A length on a rule in inches: sixteenths, thirty-seconds where those say it exactly, finer for small sizes; null where no
+ * rule comes near enough, as for thin sheet.
+ */
+export function nearestFraction(mm: number): string | null {
+  if (!isFraction(mm, 16) && isFraction(mm, 32)) return inchFraction(mm, 32);
+  const near = RULES.find((denominator) => {
+    const onRule = (Math.round((mm / MM_PER_INCH) * denominator) / denominator) * MM_PER_INCH;
+    return Math.abs(onRule - mm) <= MISLEADS * Math.abs(mm);
+  });
+  return near === undefined ? null : inchFraction(mm, near);
+}
 
 /** A length without its unit, to a tenth of a millimetre or a thousandth of an inch: 900, 412.5; 35.433. */
 export const lengthNumber = (mm: number, units: Units): string =>
   units === "mm" ? plain(mm, 1) : plain(mm / MM_PER_INCH, 3);
 
-/** A length on a drawing: 412.5, or inches with the nearest sixteenth: 16.24 (16-1/4); the sheet names the unit once. */
+/** A length on a drawing: 412.5, or inches with the nearest fraction: 16.24 (16-1/4); the sheet names the unit once. */
 export function dimension(mm: number, units: Units): string {
   if (units === "mm") return plain(mm, 1);
   const decimal = lengthNumber(mm, units);
   const fraction = nearestFraction(mm);
-  return decimal === fraction ? decimal : `${decimal} (${fraction})`;
+  return fraction === null || decimal === fraction ? decimal : `${decimal} (${fraction})`;
 }
 
 /** A length in a sentence or among the key figures: 412.5 mm, 16.24 in (16-1/4). */
@@ -59,7 +73,7 @@ export function lengthText(mm: number, units: Units): string {
   if (units === "mm") return `${plain(mm, 1)} mm`;
   const fraction = nearestFraction(mm);
   const decimal = lengthNumber(mm, units);
-  return decimal === fraction ? `${decimal} in` : `${decimal} in (${fraction})`;
+  return fraction === null || decimal === fraction ? `${decimal} in` : `${decimal} in (${fraction})`;
 }
 
 /** A length in a column, with all its places so that the points stand under each other: 900.0; 35.433. */

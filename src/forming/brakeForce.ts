@@ -2,7 +2,6 @@ import type { BrakeAsked } from "./asked.ts";
 import { longestLineMm } from "./brakeBed.ts";
 import type { Check } from "./check.ts";
 import { judge } from "./judge.ts";
-import { number } from "./say.ts";
 
 /** Constant of the force formula for a V die, and the highest that is in use: books and shops differ by a fifth. [-] */
 const V_DIE = 1.33;
@@ -51,11 +50,11 @@ export function brakeForce({ item, brake, dieMm, say }: BrakeAsked): Check {
   const value = airBendForceN(bend) / N_PER_KN;
   const high = airBendForceN({ ...bend, constant: V_DIE_HIGHEST }) / N_PER_KN;
   const limit = brake.forceKN;
-  const force = `${number(value, 0)} to ${number(high, 0)} kN a hit over the ${say.length(dieMm)} die`;
+  const force = `${say.force(value)} to ${say.force(high)} a hit over the ${say.length(dieMm)} die`;
   const advice = {
-    pass: `About ${force}, as the constant is taken (1.33 to 1.6); the brake has ${number(limit, 0)} kN.`,
-    caution: `About ${force}, near the ${number(limit, 0)} kN of the brake: plate is often stronger than its grade, so ask the brake's manual and try the shortest line first.`,
-    fail: `About ${force}, more than the ${number(limit, 0)} kN of the brake: use a wider die or shorter courses, or have it bent.`,
+    pass: `About ${force}, as the constant is taken (1.33 to 1.6); the brake has ${say.force(limit)}.`,
+    caution: `About ${force}, near the ${say.force(limit)} of the brake: plate is often stronger than its grade, so ask the brake's manual and try the shortest line first.`,
+    fail: `About ${force}, more than the ${say.force(limit)} of the brake: use a wider die or shorter courses, or have it bent.`,
   };
   return judge({
     id: "brake-force",

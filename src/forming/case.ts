@@ -47,11 +47,17 @@ export interface FormingCase {
    */
   readonly curvature?: readonly CurvatureSample[];
   readonly blanks: readonly {
+    /** Long and short side of the upright rectangle round it as drawn. */
     readonly lengthMm: number;
     readonly widthMm: number;
     readonly massKg: number;
     /** The blank at other angles: rectangles that hold it, none better than another in both sides. */
-    readonly boxes?: readonly { readonly lengthMm: number; readonly widthMm: number }[];
+    readonly turned?: readonly {
+      readonly lengthMm: number;
+      readonly widthMm: number;
+      /** How far the drawn pattern is turned, counter-clockwise. */
+      readonly turnRad: number;
+    }[];
   }[];
   /** Present where the brake bends it: lines in order along a blank. */
   readonly bendLines?: readonly {

@@ -1,17 +1,16 @@
 import type { ShopAsked } from "./asked.ts";
 import type { Check } from "./check.ts";
 import { COMMON_PRACTICE, judge } from "./judge.ts";
-import { number } from "./say.ts";
 
 /** Where a shop states no rule of its own. [kg] */
 const HAND_LIFT_KG = 25;
 
 /** Mass of the heaviest blank against what is lifted by hand. [kg] */
-export function handling({ item, shop }: ShopAsked): Check | null {
+export function handling({ item, shop, say }: ShopAsked): Check | null {
   if (item.blanks.length === 0) return null;
   const value = Math.max(...item.blanks.map(({ massKg }) => massKg));
   const own = shop?.handLiftKg;
-  const mass = `${number(value, value < 10 ? 1 : 0)} kg`;
+  const mass = say.mass(value);
   return judge({
     id: "handling",
     title: "Mass of a blank",
@@ -23,7 +22,7 @@ export function handling({ item, shop }: ShopAsked): Check | null {
     basis: COMMON_PRACTICE,
     rule:
       own === undefined
-        ? "heaviest blank ≤ 25 kg, where the shop has no rule of its own"
+        ? `heaviest blank ≤ ${say.mass(HAND_LIFT_KG)}, where the shop has no rule of its own`
         : "heaviest blank ≤ the shop's own rule",
     advice: (verdict) =>
       verdict === "pass"

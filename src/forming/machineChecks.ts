@@ -11,6 +11,7 @@ import { diesFor, dieOpening } from "./dieOpening.ts";
 import { halfAngle } from "./halfAngle.ts";
 import { DERIVED, state } from "./judge.ts";
 import type { PlateRoll, PressBrake } from "./machine.ts";
+import { offThePunch } from "./offThePunch.ts";
 import { pinchTrim } from "./pinchTrim.ts";
 import { roomBeyondStop } from "./roomBeyondStop.ts";
 import { smallEnd, smallestClosed } from "./smallEnd.ts";
@@ -69,5 +70,6 @@ export function brakeChecks(part: PartAsked, brake: PressBrake): Check[] {
     brakeBed({ ...part, brake }),
     ...best.checks,
     ...[brakeThroat({ ...part, brake })].filter((c) => c !== null),
+    offThePunch(part),
   ];
 }

@@ -3,9 +3,15 @@ export interface Say {
   length(mm: number): string;
   angle(rad: number): string;
   percent(share: number): string;
+  mass(kg: number): string;
+  /** Kilonewtons, or short tons (2,000 lbf). */
+  force(kN: number): string;
 }
 
 const MM_PER_IN = 25.4;
+const KG_PER_LB = 0.45359237;
+/** 2,000 lbf, exact by the definitions of the pound and of standard gravity. */
+const KN_PER_SHORT_TON = 8.896443230521;
 
 /** No more digits than a tape, a scriber or a balance can use. */
 function rounded(value: number, decimals: number): string {
@@ -29,6 +35,12 @@ export function sayIn(units: "mm" | "in"): Say {
       return `${rounded(inches, Math.abs(inches) < SMALL_IN ? 3 : 2)} in`;
     },
     angle: (rad) => `${rounded((rad * 180) / Math.PI, 1)}°`,
+    mass(kg) {
+      const value = units === "mm" ? kg : kg / KG_PER_LB;
+      return `${rounded(value, value < 10 ? 1 : 0)} ${units === "mm" ? "kg" : "lb"}`;
+    },
+    force: (kN) =>
+      units === "mm" ? `${rounded(kN, 0)} kN` : `${rounded(kN / KN_PER_SHORT_TON, 1)} short tons`,
     percent: (share) => `${rounded(100 * share, share < 0.1 ? 1 : 0)} %`,
   };
 }

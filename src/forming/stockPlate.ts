@@ -1,5 +1,6 @@
-import { SAME_POINT_MM } from "../geometry/tolerance.ts";
+import { AT_LIMIT_REL, SAME_POINT_MM } from "../geometry/tolerance.ts";
 import type { ShopAsked } from "./asked.ts";
+import type { FormingCase } from "./case.ts";
 import type { Check } from "./check.ts";
 import { DERIVED, judge, state } from "./judge.ts";
 
@@ -7,6 +8,8 @@ interface Rectangle {
   readonly lengthMm: number;
   readonly widthMm: number;
 }
+
+const area = ({ lengthMm, widthMm }: Rectangle) => lengthMm * widthMm;
 
 const upright = ({ lengthMm, widthMm }: Rectangle) =>
   [Math.max(lengthMm, widthMm), Math.min(lengthMm, widthMm)] as const;
@@ -22,9 +25,34 @@ function governing(box: Rectangle, plate: Rectangle): { value: number; limit: nu
 
 const use = ({ value, limit }: { value: number; limit: number }) => value / limit;
 
+/** A blank's ways to lie: as drawn first, then turned, each on each plate. */
+interface Laid extends Rectangle {
+  readonly turnRad: number;
+}
+
+const waysOf = (blank: FormingCase["blanks"][number]): readonly Laid[] => [
+  { lengthMm: blank.lengthMm, widthMm: blank.widthMm, turnRad: 0 },
+  ...(blank.turned ?? []),
+];
+
+/** The way that suits best: as drawn on the first plate that takes it so, else the way that leaves most room. */
+function bestOn(blank: FormingCase["blanks"][number], plates: readonly Rectangle[]) {
+  const on = (way: Laid) => plates.map((plate) => ({ way, plate, ...governing(way, plate) }));
+  const ways = waysOf(blank);
+  const fits = ways
+    .slice(0, 1)
+    .flatMap(on)
+    .filter((one) => use(one) <= 1 + AT_LIMIT_REL);
+  const all = fits.length > 0 ? fits : ways.flatMap(on);
+  return all
+    .toSorted((a, b) => (fits.length > 0 ? area(a.plate) - area(b.plate) : use(a) - use(b)))
+    .slice(0, 1);
+}
+
 /**
- * Does every blank's box go on a plate of this material and thickness? Asked where the shop lists its stock; each blank
- * is tried at every half degree on the plate that suits it best, and the worst blank answers. [mm]
+ * Does every blank go on a plate of this material and thickness? Asked where the shop lists its stock; each blank is tried as
+ * drawn and at every half degree on the plate that suits it best, and the worst blank answers. Plate can be ordered, so this
+ * is never a refusal, whatever the machine says. [mm]
  */
 export function stockPlate({ item, shop, say }: ShopAsked): Check | null {
   const stock = shop?.stock ?? [];
@@ -40,7 +68,7 @@ export function stockPlate({ item, shop, say }: ShopAsked): Check | null {
     sense: "at most" as const,
     unit: "mm",
     basis: DERIVED,
-    rule: "a rectangle round each blank, at whatever angle suits best, ≤ a stock plate of its material and thickness",
+    rule: "a rectangle round each blank, as drawn or turned, ≤ a stock plate of its material and thickness",
   };
   const box = (one: Rectangle) =>
     upright(one)
@@ -48,14 +76,11 @@ export function stockPlate({ item, shop, say }: ShopAsked): Check | null {
       .join(" × ");
   const largestFirst = item.blanks.toSorted((a, b) => b.lengthMm * b.widthMm - a.lengthMm * a.widthMm);
   const largest = largestFirst.slice(0, 1).map(box).join("");
-  const best = largestFirst.flatMap((blank) =>
-    plates
-      .flatMap((one) =>
-        (blank.boxes ?? [blank]).map((turned) => ({ blank: turned, plate: one, ...governing(turned, one) })),
-      )
-      .toSorted((a, b) => use(a) - use(b))
-      .slice(0, 1),
-  );
+  const best = largestFirst.flatMap((blank) => bestOn(blank, plates));
+  const how = ({ turnRad }: Laid) =>
+    turnRad === 0
+      ? "as drawn"
+      : `turned by ${say.angle(Math.abs(turnRad))} ${turnRad > 0 ? "counter-clockwise" : "clockwise"}`;
   const worst = best.toSorted((a, b) => use(b) - use(a))[0];
   if (!worst)
     return state({
@@ -67,10 +92,10 @@ export function stockPlate({ item, shop, say }: ShopAsked): Check | null {
     ...words,
     value: worst.value,
     limit: worst.limit,
-    beyond: "fail",
+    beyond: "caution",
     advice: (verdict) =>
       verdict === "pass"
-        ? `A blank of ${box(worst.blank)} goes on a stock plate of ${box(worst.plate)}.`
-        : `A blank of ${box(worst.blank)} goes on no stock plate of ${plate}, the best being ${box(worst.plate)}: split the part in more pieces, or order plate.`,
+        ? `The blank, ${box(worst.way)} ${how(worst.way)}, goes on a stock plate of ${box(worst.plate)}.`
+        : `The blank, ${box(worst.way)} ${how(worst.way)}, goes on no ${plate} in stock, the best being ${box(worst.plate)}: order plate, or split the part in more pieces.`,
   });
 }

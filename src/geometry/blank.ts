@@ -1,7 +1,14 @@
 import { type Development, developBetween } from "./develop.ts";
 import { rimLength, skinArea } from "./measure.ts";
 import { onSheet, type Placing } from "./placing.ts";
-import { crossesItself, pathLength, polygonArea, smallestBox } from "./polygon.ts";
+import {
+  crossesItself,
+  pathLength,
+  polygonArea,
+  smallestBox,
+  type TurnedBox,
+  uprightBox,
+} from "./polygon.ts";
 import { type Ends, isPoint, lapReach, withGap, withLap } from "./seam.ts";
 import { type Skin } from "./skin.ts";
 import { type Span, stationsBetween } from "./station.ts";
@@ -37,7 +44,9 @@ export interface FlatBlank {
   readonly outline: readonly Vec2[];
   readonly edges: readonly BlankEdge[];
   readonly areaMm2: number;
-  readonly box: { readonly lengthMm: number; readonly widthMm: number };
+  /** The smallest rectangle at any angle, and the upright one as it lies. */
+  readonly box: TurnedBox;
+  readonly upright: { readonly xMm: number; readonly yMm: number };
   /** Before gap, lap and allowance. */
   readonly development: Development;
   /** The developed ends before allowance, gap and lap, as they lie on the sheet. */
@@ -171,6 +180,7 @@ function assemble(
     edges: starts.map((edge) => ({ ...edge, lengthMm: lengths[edge.of] })),
     areaMm2: area,
     box: smallestBox(outline),
+    upright: uprightBox(outline),
     development,
     net,
     check,

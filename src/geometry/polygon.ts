@@ -39,13 +39,36 @@ export function hull(points: readonly Vec2[]): Vec2[] {
   return [...half(sorted), ...half(sorted.reverse())];
 }
 
-/** The smallest rectangle, at any angle, that holds all points; one of its sides lies along the hull. [mm] */
-export function smallestBox(points: readonly Vec2[]): {
+/** A rectangle round a pattern: its long and short side, and how far the pattern is turned counter-clockwise to lie along it. [mm, rad] */
+export interface TurnedBox {
   readonly lengthMm: number;
   readonly widthMm: number;
-} {
+  /** Above −π/2, at most π/2; the long side lies level. */
+  readonly turnRad: number;
+}
+
+/** The box of sides so long along and across a direction, the pattern being turned back by that direction's angle. */
+function turnedBox(along: number, across: number, angle: number): TurnedBox {
+  const turn = across > along ? Math.PI / 2 - angle : -angle;
+  const half = Math.PI / 2;
+  const turnRad = turn > half ? turn - Math.PI : turn <= -half ? turn + Math.PI : turn;
+  return { lengthMm: Math.max(along, across), widthMm: Math.min(along, across), turnRad };
+}
+
+/** The upright rectangle round points as they lie: x by y. [mm] */
+export function uprightBox(points: readonly Vec2[]): { readonly xMm: number; readonly yMm: number } {
+  const range = (pick: 0 | 1) => {
+    let [low, high] = [Infinity, -Infinity];
+    for (const p of points) [low, high] = [Math.min(low, p[pick]), Math.max(high, p[pick])];
+    return high - low;
+  };
+  return { xMm: range(0), yMm: range(1) };
+}
+
+/** The smallest rectangle, at any angle, that holds all points; one of its sides lies along the hull. [mm, rad] */
+export function smallestBox(points: readonly Vec2[]): TurnedBox {
   const round = hull(points);
-  let best = { lengthMm: Infinity, widthMm: Infinity };
+  let best: TurnedBox = { lengthMm: Infinity, widthMm: Infinity, turnRad: 0 };
   const count = round.length;
   // Calipers: as the side turns, the points furthest along, across and back only move forward round the hull.
   const far = { along: 1, across: 1, back: 1 };
@@ -71,7 +94,7 @@ export function smallestBox(points: readonly Vec2[]): {
     const width = along(round[far.along % count] as Vec2) - along(round[far.back % count] as Vec2);
     const height = across(round[far.across % count] as Vec2);
     if (width * height < best.lengthMm * best.widthMm)
-      best = { lengthMm: Math.max(width, height), widthMm: Math.min(width, height) };
+      best = turnedBox(width, height, Math.atan2(u[1], u[0]));
   }
   return best;
 }
@@ -81,11 +104,9 @@ const TRIED_ANGLES = 180;
 
 /**
  * Rectangles that hold all points, at every half degree: those that no other betters in both length and width, the
- * narrowest first. A plate that holds one of them holds the points; one that holds none might still, by a hair. [mm]
+ * narrowest first. A plate that holds one of them holds the points; one that holds none might still, by a hair. [mm, rad]
  */
-export function boxesAtAngles(
-  points: readonly Vec2[],
-): { readonly lengthMm: number; readonly widthMm: number }[] {
+export function boxesAtAngles(points: readonly Vec2[]): TurnedBox[] {
   const round = hull(points);
   const boxes = Array.from({ length: TRIED_ANGLES }, (_, i) => {
     const angle = (i / TRIED_ANGLES) * (Math.PI / 2);
@@ -98,7 +119,7 @@ export function boxesAtAngles(
       low = Math.min(low, across);
       high = Math.max(high, across);
     }
-    return { lengthMm: Math.max(right - left, high - low), widthMm: Math.min(right - left, high - low) };
+    return turnedBox(right - left, high - low, angle);
   });
   const narrowestFirst = [...boxes, smallestBox(points)].sort(
     (p, q) => p.widthMm - q.widthMm || p.lengthMm - q.lengthMm,

@@ -104,7 +104,12 @@ export function blanksOf(
       faceUp: order.mirror ? "outside" : "inside",
       areaMm2: flat.areaMm2,
       massKg: (flat.areaMm2 * part.thickness * material.densityKgM3) / MM3_PER_M3,
-      box: flat.box,
+      asDrawn: flat.upright,
+      box: {
+        lengthMm: flat.box.lengthMm,
+        widthMm: flat.box.widthMm,
+        turnDeg: degrees(flat.box.turnRad),
+      },
       cutLengthMm: edges.reduce((sum, edge) => sum + edge.lengthMm, 0),
       outline: flat.outline,
       edges,

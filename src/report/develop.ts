@@ -14,6 +14,7 @@ import { formingCase } from "./formingCase.ts";
 import { handLayout } from "./hand.ts";
 import { divisionsOf, ordersFor } from "./order.ts";
 import { type Accuracy, type Report } from "./report.ts";
+import { elementRange } from "./elements.ts";
 import { rounded } from "./rounded.ts";
 import { seamProblems } from "./seamProblems.ts";
 import { solidOf } from "./solid.ts";
@@ -136,6 +137,7 @@ export function develop(part: NamedPart, { catalogue, shop }: Context): Develope
       contentsMm3: inside ? volume(inside) : 0,
       rims: { a: rimLength(skin, "a"), b: rimLength(skin, "b") },
       heightMm: layout.heightMm,
+      elementMm: elementRange(laid),
       seamDeg: degrees(layout.seamRad % TURN),
       turningDeg: degrees(turning(skin)),
       edgeLossMm: edgeLoss(part, skin),

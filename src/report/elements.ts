@@ -1,4 +1,5 @@
 import { degrees } from "../geometry/angle.ts";
+import { distance3 } from "../geometry/vector.ts";
 import { type BlankOrder, type FlatBlank } from "../geometry/blank.ts";
 import { turning } from "../geometry/measure.ts";
 import { type Skin } from "../geometry/skin.ts";
@@ -27,6 +28,15 @@ export function handElements(order: BlankOrder, blank: FlatBlank): HandElement[]
     if (seam || border || wanted(station)) out.push({ index, station, seam });
   }
   return out;
+}
+
+/** Shortest and longest element of the developed skin, all round. [mm] */
+export function elementRange(laid: readonly { readonly flat: FlatBlank }[]): {
+  readonly shortest: number;
+  readonly longest: number;
+} {
+  const lengths = laid.flatMap(({ flat }) => flat.development.stations.map(({ a, b }) => distance3(a, b)));
+  return { shortest: Math.min(...lengths), longest: Math.max(...lengths) };
 }
 
 /**

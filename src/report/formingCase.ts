@@ -8,6 +8,7 @@ import { type FormingCase } from "../forming/case.ts";
 import { type Layout } from "../shapes/layout.ts";
 import { type Material } from "../shapes/material.ts";
 import { type Part, type Shape } from "../shapes/registry.ts";
+import { elementRange } from "./elements.ts";
 import { type LaidBlank } from "./blanks.ts";
 
 /** Least distance between parallel tangents of a rim: what still passes through it. [mm] */
@@ -53,7 +54,6 @@ export function formingCase(
 ): FormingCase {
   const { skin, cone } = layout;
   const stations = laid.flatMap(({ flat }) => flat.development.stations);
-  const slants = stations.map(({ a, b }) => distance3(a, b));
   const leans = leanRange(skin);
   const round = shape.route === "roll";
   return {
@@ -67,7 +67,7 @@ export function formingCase(
     pieces: part.pieces ?? 1,
     quantity: part.quantity ?? 1,
     edges: part.edges ?? "level",
-    slantMm: { longest: Math.max(...slants), shortest: Math.min(...slants) },
+    slantMm: elementRange(laid),
     rimsMm: { large: rimLength(skin, "a"), small: rimLength(skin, "b") },
     insideDiameterMm: {
       large: leastWidth(layout.faces.inside, "a"),
@@ -86,9 +86,10 @@ export function formingCase(
       },
     }),
     blanks: laid.map(({ blank }) => ({
-      ...blank.box,
+      lengthMm: Math.max(blank.asDrawn.xMm, blank.asDrawn.yMm),
+      widthMm: Math.min(blank.asDrawn.xMm, blank.asDrawn.yMm),
       massKg: blank.massKg,
-      boxes: boxesAtAngles(blank.outline),
+      turned: boxesAtAngles(blank.outline),
     })),
     ...(!round && { bendLines: laid.flatMap(bendLines) }),
   };

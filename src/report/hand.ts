@@ -4,9 +4,11 @@ import { type Station } from "../geometry/station.ts";
 import { layFlat } from "../geometry/strip.ts";
 import { distance2, distance3, type Vec2 } from "../geometry/vector.ts";
 import { type LaidBlank, planDegrees } from "./blanks.ts";
+import { bendsDeg } from "./elements.ts";
 import { type HandLayout, type MarkingRow } from "./report.ts";
 
-function rowsOf({ blank, flat, elements }: LaidBlank): MarkingRow[] {
+function rowsOf(skin: Skin, { blank, flat, elements }: LaidBlank): MarkingRow[] {
+  const bends = bendsDeg(skin, elements);
   const [a, b] = [(at: number) => flat.net.a[at] as Vec2, (at: number) => flat.net.b[at] as Vec2];
   return elements.map(({ index, station }, i) => {
     const following = elements[i + 1];
@@ -18,6 +20,7 @@ function rowsOf({ blank, flat, elements }: LaidBlank): MarkingRow[] {
       a: a(index),
       b: b(index),
       trueMm: distance3(station.a, station.b),
+      bendDeg: bends[i] as number,
       planMm: Math.hypot(station.b[0] - station.a[0], station.b[1] - station.a[1]),
       next: next
         ? {
@@ -73,6 +76,6 @@ export function handLayout(skin: Skin, laid: readonly LaidBlank[], divisions: nu
     divisions,
     shortfallMm: { a: short("a"), b: short("b") },
     pointMm: Math.max(...laid.map(worstPoint)),
-    rows: laid.flatMap(rowsOf),
+    rows: laid.flatMap((one) => rowsOf(skin, one)),
   };
 }

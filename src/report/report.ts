@@ -35,8 +35,10 @@ export interface Blank {
   readonly faceUp: "inside" | "outside";
   readonly areaMm2: number;
   readonly massKg: number;
-  /** Smallest rectangle of plate that holds it, at any angle. */
-  readonly box: { readonly lengthMm: number; readonly widthMm: number };
+  /** The upright rectangle that holds it as drawn: the one that x and y are measured in. */
+  readonly asDrawn: { readonly xMm: number; readonly yMm: number };
+  /** The rectangle of least area that holds it, at any angle; `turnDeg` is how far the drawn pattern is turned for it, counter-clockwise. */
+  readonly box: { readonly lengthMm: number; readonly widthMm: number; readonly turnDeg: number };
   readonly cutLengthMm: number;
   readonly outline: readonly SheetPoint[];
   readonly edges: readonly PatternEdge[];
@@ -60,6 +62,11 @@ export interface MarkingRow {
   readonly b: SheetPoint;
   /** True length of the element line. */
   readonly trueMm: number;
+  /**
+   * What the plate turns at this line: the turning between the middles of the zones on either side. At a seam it is that of
+   * half a zone, which no line inside the plate bends, so that over the rows of a piece it sums to the piece's turning.
+   */
+  readonly bendDeg: number;
   /** Plan length of the element line: the base of its true-length triangle. */
   readonly planMm: number;
   /**
@@ -121,6 +128,8 @@ export interface Report {
     readonly contentsMm3: number;
     readonly rims: { readonly a: number; readonly b: number };
     readonly heightMm: number;
+    /** Shortest and longest element line from end to end, all round. */
+    readonly elementMm: { readonly shortest: number; readonly longest: number };
     /** Where the seam lies. */
     readonly seamDeg: number;
     /** Turning over the whole skin. */

@@ -29,7 +29,10 @@ describe("lengths", () => {
     [745, "in", "29.331 (29-5/16)"],
     // 1/32 exactly: the sixteenth would say something else than the decimals.
     [25.4 * (2 + 3 / 32), "in", "2.094 (2-3/32)"],
-    [1.9, "in", "0.075 (1/16)"],
+    [25.4 * 0.1406, "in", "0.141 (9/64)"],
+    // Thin sheet: no rule has a mark near enough.
+    [1.9, "in", "0.075"],
+    [25.4 * 0.013, "in", "0.013"],
     [0, "in", "0"],
   ] as const)("%d mm in %s is %s", (mm, units, text) => {
     expect(dimension(mm, units)).toBe(text);

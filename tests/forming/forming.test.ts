@@ -37,7 +37,8 @@ describe("the choice of a machine", () => {
   it("is the usual route's, before one of the other route with less to remark", () => {
     const near = roll({ ...named("Near its limit"), rating: { thickness: 5.5, yieldMPa: 250 } });
     const tight = roll({ ...named("Tight"), rating: { thickness: 8, yieldMPa: 250 }, smallestDiameter: 390 });
-    const forming = formingOf(item, shop([brake(), near, tight]));
+    // Two halves, for in one piece the cone would close round the punch.
+    const forming = formingOf({ ...item, pieces: 2 }, shop([brake({ throat: 2000 }), near, tight]));
     expect(forming).toMatchObject({ route: "roll", machine: "Tight" });
     expect(forming.machines.map(({ verdict }) => verdict)).toEqual(["pass", "fail", "pass"]);
   });
@@ -47,10 +48,10 @@ describe("the choice of a machine", () => {
     delete (near as { pinchTrim?: boolean }).pinchTrim;
     const careful = roll({ workingWidth: 1400, pinchTrim: true, coneAttachment: {} });
     expect(formingOf(item, shop([brake(), near, careful]))).toMatchObject({ route: "roll", machine: "Roll" });
-    expect(formingOf(item, shop([brake(), careful])).machines.map(({ verdict }) => verdict)).toEqual([
-      "pass",
-      "caution",
-    ]);
+    const halves = { ...item, pieces: 2 };
+    expect(
+      formingOf(halves, shop([brake({ throat: 2000 }), careful])).machines.map(({ verdict }) => verdict),
+    ).toEqual(["pass", "caution"]);
   });
 
   it("prefers fewer cautions, then the shop's own order", () => {

@@ -297,14 +297,24 @@ describe("stock plate", () => {
     expect(of([blank(1600, 2900)], [plate(3000, 1500)])).toMatchObject({
       value: 1600,
       limit: 1500,
-      verdict: "fail",
+      verdict: "caution",
     });
     expect(of([blank(1600, 2900)], [plate(3000, 1500), plate(6000, 2000)])!.verdict).toBe("pass");
     expect(of([blank(500, 500), blank(3100, 100)], [plate(3000, 1500)])).toMatchObject({
       value: 3100,
       limit: 3000,
-      verdict: "fail",
+      verdict: "caution",
     });
+  });
+
+  it("lays the blank as drawn where that goes, else turned, and says which", () => {
+    const turned = [{ lengthMm: 2990, widthMm: 1490, turnRad: -0.5 }];
+    const both = (lengthMm: number, widthMm: number) => [{ ...blank(lengthMm, widthMm), turned }];
+    expect(of(both(2900, 1495), [plate(3000, 1500)])!.advice).toContain("2900 mm × 1495 mm as drawn, goes");
+    expect(of(both(2900, 1505), [plate(3000, 1500)])!.advice).toContain(
+      "2990 mm × 1490 mm turned by 28.6° clockwise, goes",
+    );
+    expect(of(both(2900, 1505), [plate(3000, 1480)])).toMatchObject({ value: 1490, verdict: "caution" });
   });
 
   it("counts only plate of the material, by id or name, and of the thickness", () => {
@@ -368,9 +378,15 @@ describe("the brake", () => {
     expect(onBrake("bend-lines", item, { dies: [600] })).toMatchObject({ value: 9, verdict: "caution" });
   });
 
-  it("asks for depth behind the line only where the shop gives it", () => {
-    expect(onBrake("brake-throat", item)).toBeUndefined();
+  it("asks whether a piece comes off the punch: up to half way round it lifts off", () => {
+    expect(onBrake("off-the-punch", item)).toMatchObject({ value: 360, limit: 180, verdict: "caution" });
+    expect(onBrake("off-the-punch", { ...item, pieces: 2 })).toMatchObject({ value: 180, verdict: "pass" });
+  });
+
+  it("asks for depth behind the line, and says how much is wanted where the shop gives none", () => {
     const half = Math.PI * 450;
+    expect(onBrake("brake-throat", item)).toMatchObject({ limit: null, verdict: "caution" });
+    expect(onBrake("brake-throat", item)!.value).toBeCloseTo(half, 9);
     expect(onBrake("brake-throat", item, { throat: half + 1 })!.verdict).toBe("pass");
     expect(onBrake("brake-throat", item, { throat: half - 1 })!.verdict).toBe("caution");
   });

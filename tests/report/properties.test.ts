@@ -110,6 +110,18 @@ describe("every part in the allowed range", () => {
     });
   });
 
+  it("says the box of the drawing as it lies, and how far it is turned for the smallest one", () => {
+    every(({ blanks }) => {
+      const { outline, box, asDrawn } = blanks[0]!;
+      expect(Math.max(...outline.map(([x]) => x))).toBeCloseTo(asDrawn.xMm, 5);
+      expect(Math.max(...outline.map(([, y]) => y))).toBeCloseTo(asDrawn.yMm, 5);
+      const turn = (box.turnDeg * Math.PI) / 180;
+      const u = [Math.cos(turn), -Math.sin(turn)] as const; // level once the pattern is turned
+      const along = outline.map((p) => dot2(p, u));
+      expect(Math.abs(Math.max(...along) - Math.min(...along) - box.lengthMm)).toBeLessThan(1e-3);
+    });
+  });
+
   it("is mirrored on request: the same outline with x turned about", () => {
     every(
       (report, part) => {
@@ -197,6 +209,13 @@ describe("folding the pattern back", () => {
 });
 
 describe("bend lines", () => {
+  it("stand in the marking table with the half zones along the seams, and sum to the whole turning", () => {
+    every(({ shape, hand }) => {
+      const sum = hand.rows.reduce((total, { bendDeg }) => total + bendDeg, 0);
+      expect(Math.abs(sum - shape.turningDeg)).toBeLessThan(SIX_DECIMALS * (hand.rows.length + 1));
+    });
+  });
+
   it("of each corner of a square-to-round sum to that corner's turning, and all to the whole", () => {
     every(
       (report) => {

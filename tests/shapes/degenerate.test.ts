@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { distance2 } from "../../src/geometry/vector.ts";
 import { mm, runs, share } from "../arbitraries.ts";
-import { boxesAtAngles } from "../../src/geometry/polygon.ts";
+import { boxesAtAngles, uprightBox } from "../../src/geometry/polygon.ts";
 import { develop } from "../../src/report/develop.ts";
 import { catalogue, named, reportOf } from "../parts.ts";
 
@@ -300,6 +300,13 @@ describe("a blank at other angles", () => {
     expect(boxes.some(({ lengthMm, widthMm }) => lengthMm <= plateLong && widthMm <= plateShort)).toBe(true);
     for (const one of boxes)
       expect(one.lengthMm * one.widthMm).toBeGreaterThan(box.lengthMm * box.widthMm - 0.01);
+    // Turned by what is said, the outline fills just the box that is said.
+    for (const { lengthMm, widthMm, turnRad } of boxes) {
+      const [cos, sin] = [Math.cos(turnRad), Math.sin(turnRad)];
+      const { xMm, yMm } = uprightBox(outline.map(([x, y]) => [x * cos - y * sin, x * sin + y * cos]));
+      expect(xMm).toBeCloseTo(lengthMm, 6);
+      expect(yMm).toBeCloseTo(widthMm, 6);
+    }
     const shop = {
       name: "s",
       units: "mm" as const,

@@ -1,5 +1,6 @@
 import { resolve } from "node:path";
 import type { Tables } from "../../input/context.ts";
+import { gaugeOf } from "../../input/gauge.ts";
 import { loadCatalogue } from "../../input/loadCatalogue.ts";
 import { printProblems, refusalProblems, type Problem } from "../../input/problem.ts";
 import { readFolder } from "../../input/readFolder.ts";
@@ -12,6 +13,8 @@ import type { Material } from "../../shapes/material.ts";
 export interface BinderPart {
   readonly report: Report;
   readonly material: Material;
+  /** The sheet gauge that its thickness is, "10 ga"; null where it is none. */
+  readonly gauge: string | null;
 }
 
 /** One data folder, read and developed: what all pages are made of. */
@@ -41,7 +44,10 @@ function makeBinder(folder: string): Binder {
     const developed = develop(part, { catalogue: tables.catalogue, ...(shop && { shop }) });
     const material = tables.catalogue.materials[part.material];
     if (developed.kind === "refused") refused.push(...refusalProblems(developed.issues, { path, locate }));
-    else if (material) made.push({ report: developed.report, material });
+    else if (material) {
+      const gauge = gaugeOf(tables.gauges, material.family, part.thickness);
+      made.push({ report: developed.report, material, gauge });
+    }
   }
   return { folder, tables, shop, job, parts: made, problems: [...problems, ...refused] };
 }

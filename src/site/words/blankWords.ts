@@ -21,7 +21,7 @@ function blankSentences(report: Report): string[] {
   const plates =
     blanks.length === 1 ? "The blank comes" : `There are ${blanks.length} blanks; the first comes`;
   sentences.push(
-    `${plates} out of a plate of ${say.bare(first.box.lengthMm)} × ${say.bare(first.box.widthMm)} ${say.unit}, weighs ${say.mass(first.massKg)} and takes ${say.length(first.cutLengthMm)} of cutting.`,
+    `${plates} out of a plate of ${say.bare(first.asDrawn.xMm)} × ${say.bare(first.asDrawn.yMm)} ${say.unit} as drawn, weighs ${say.mass(first.massKg)} and takes ${say.length(first.cutLengthMm)} of cutting.`,
   );
   const others = blanks.filter(({ sameAs }) => sameAs !== null);
   if (others.length > 0)

@@ -1,5 +1,5 @@
-import type { Report } from "../../report/report.ts";
-import { degrees, MM, numbersIn, type Numbers } from "./numbers.ts";
+import type { Blank, Report } from "../../report/report.ts";
+import { degrees, MM, numbersIn, turnWord, type Numbers } from "./numbers.ts";
 import { END_NAMES } from "./shapes.ts";
 
 /** One of the figures that stand large at the head of a part. */
@@ -21,7 +21,7 @@ const inMillimetres = (say: Numbers, mm: number): string | null =>
   say.unit === "in" ? `${say.length(mm).replace(/^[^(]*/, "")} ${MM.length(mm)}`.trim() : null;
 
 /** What the pattern is struck or laid out with, for each kind of shape. */
-function layout({ part, cone, shape, hand }: Report, say: Numbers): KeyFigure[] {
+function layout({ part, cone, shape }: Report, say: Numbers): KeyFigure[] {
   if (cone && cone.outerRadiusMm !== null) {
     const inner = cone.innerRadiusMm ?? 0;
     return [
@@ -31,8 +31,7 @@ function layout({ part, cone, shape, hand }: Report, say: Numbers): KeyFigure[] 
     ];
   }
   const ends = END_NAMES[part.shape];
-  const trueLengths = hand.rows.map(({ trueMm }) => trueMm);
-  const [shortest, longest] = [Math.min(...trueLengths), Math.max(...trueLengths)];
+  const { shortest, longest } = shape.elementMm;
   return [
     length(say, `Girth, ${ends.a}`, shape.rims.a),
     ...(shape.rims.b > 0 ? [length(say, `Girth, ${ends.b}`, shape.rims.b)] : []),
@@ -42,21 +41,30 @@ function layout({ part, cone, shape, hand }: Report, say: Numbers): KeyFigure[] 
   ];
 }
 
+/** Turned on the plate a blank may want less of it; worth telling from a fiftieth of its area on. */
+const WORTH_TURNING = 0.98;
+
+/** The smallest plate that the blank goes on when it is turned: "or 900 × 412 turned 31°"; null where that saves little. */
+function turnedPlate({ box, asDrawn }: Blank, say: Numbers): string | null {
+  if (box.lengthMm * box.widthMm > WORTH_TURNING * asDrawn.xMm * asDrawn.yMm) return null;
+  return `or ${say.bare(box.lengthMm)} × ${say.bare(box.widthMm)}, turned ${degrees(Math.abs(box.turnDeg), 0)} ${turnWord(box.turnDeg)}`;
+}
+
 /** The row of key figures: radii and angle (or girths and lines), plate, mass. */
 export function keyFigures(report: Report): KeyFigure[] {
   const say = numbersIn(report.part.units);
   const [blank] = report.blanks;
   const pieces = report.blanks.length;
   const box = blank && {
-    name: pieces > 1 ? `Plate, each of ${pieces}` : "Plate",
-    value: `${say.bare(blank.box.lengthMm)} × ${say.bare(blank.box.widthMm)} ${say.unit}`,
-    second: say.unit === "in" ? `${MM.bare(blank.box.lengthMm)} × ${MM.length(blank.box.widthMm)}` : null,
+    name: pieces > 1 ? `Plate as drawn, each of ${pieces}` : "Plate as drawn",
+    value: `${say.bare(blank.asDrawn.xMm)} × ${say.bare(blank.asDrawn.yMm)} ${say.unit}`,
+    second: turnedPlate(blank, say),
   };
   return [
     ...layout(report, say),
     ...(box ? [box] : []),
     {
-      name: "Mass of one",
+      name: pieces > 1 ? `Mass of one, ${pieces} pieces` : "Mass of one",
       value: say.mass(report.massKg),
       second: say.unit === "in" ? MM.mass(report.massKg) : null,
     },

@@ -49,7 +49,7 @@ export function markingOf(report: Report): Marking {
     cell: ({ planDeg }) => degrees(planDeg, 1),
   };
   const bends: MarkingColumn[] =
-    forming.route === "brake" ? [{ group: null, name: "Bend", cell: bendAt(report) }] : [];
+    forming.route === "brake" ? [{ group: null, name: "Bend", cell: bendCell(report) }] : [];
   const first = rows[0];
   const values = first ? lengths.map(({ cell }) => cell(first)) : [];
   const same = lengths.every(({ cell }, i) => rows.every((row) => ["", values[i]].includes(cell(row))));
@@ -66,18 +66,12 @@ export function markingOf(report: Report): Marking {
   };
 }
 
-/** What the brake bends at a line of the table; nothing at the seams. */
-function bendAt({ part, blanks }: Report): (row: MarkingRow) => string {
-  const say = numbersIn(part.units);
-  const key = (from: readonly number[], to: readonly number[]) =>
-    [...from, ...to].map((mm) => say.column(mm)).join(" ");
-  const bends = new Map(
-    blanks.flatMap(({ piece, lines }) =>
-      lines.map((line) => [`${piece} ${key(line.from, line.to)}`, line.bendDeg]),
-    ),
-  );
-  return ({ piece, a, b }) => {
-    const bend = bends.get(`${piece} ${key(a, b)}`);
-    return bend === undefined ? "" : degrees(bend, 1);
+/** What the plate turns at a line; in brackets along a seam edge, which no line inside the plate bends; nothing on a flat. */
+function bendCell({ hand: { rows } }: Report): (row: MarkingRow) => string {
+  const last = new Map(rows.map(({ piece, number }) => [piece, number]));
+  return ({ piece, number, bendDeg }) => {
+    const text = degrees(bendDeg, 1);
+    if (Number.parseFloat(text) === 0) return "";
+    return number === 1 || number === last.get(piece) ? `(${text})` : text;
   };
 }

@@ -40,13 +40,23 @@ export const MM: Numbers = numbersIn("mm");
 
 export const degrees = angleText;
 
-/** Plate thickness; gauges are thousandths of an inch apart, so that inches get four places and mm stand beside. */
-export function thickness(mm: number, unit: Units): { readonly value: string; readonly beside?: string } {
-  const metric = together(`${plain(mm, 2)} mm`);
-  return unit === "mm"
-    ? { value: metric }
-    : { value: together(`${plain(mm / MM_PER_INCH, 4)} in`), beside: metric };
+/**
+ * Plate thickness; gauges are thousandths of an inch apart, so that inches get four places and mm stand beside.
+ * Where the thickness is a sheet gauge of its metal, that stands behind it.
+ */
+export function thickness(
+  mm: number,
+  unit: Units,
+  gauge: string | null,
+): { readonly value: string; readonly beside?: string } {
+  const metric = `${plain(mm, 2)} mm`;
+  const own = unit === "mm" ? metric : `${plain(mm / MM_PER_INCH, 4)} in`;
+  const value = together(gauge === null ? own : `${own} (${gauge})`);
+  return unit === "mm" ? { value } : { value, beside: together(metric) };
 }
+
+/** Which way a pattern is turned by an angle, counter-clockwise being positive. */
+export const turnWord = (angle: number): string => (angle > 0 ? "counter-clockwise" : "clockwise");
 
 /** A share as a percentage. */
 export const percent = (share: number, places = 0): string => together(`${plain(100 * share, places)} %`);

@@ -8,8 +8,8 @@ export interface Fact {
   readonly beside?: string | undefined;
 }
 
-/** The part as its file gives it, in the file's own units. */
-export function sizeFacts({ part, shape, cone }: Report): Fact[] {
+/** The part as its file gives it, in the file's own units; the gauge is what its thickness is called in its metal. */
+export function sizeFacts({ part, shape, cone }: Report, gauge: string | null): Fact[] {
   const say = numbersIn(part.units);
   const round = (end: { diameter: number; measured?: string | undefined }): Pick<Fact, "value" | "beside"> =>
     end.diameter === 0
@@ -46,7 +46,7 @@ export function sizeFacts({ part, shape, cone }: Report): Fact[] {
   return [
     ...ends,
     ...heights,
-    { name: "Thickness", ...thickness(part.thickness, part.units) },
+    { name: "Thickness", ...thickness(part.thickness, part.units, gauge) },
     { name: "Area of the skin", value: say.area(shape.areaMm2) },
     { name: "Contents", value: say.volume(shape.contentsMm3), beside: "inside, filled level" },
   ];

@@ -33,6 +33,9 @@ export const REPORT_FIELDS: Readonly<Record<string, FieldWords>> = {
   },
   "shape.rims.b": { unit: "mm", means: "Girth of end B: the small or the round end; nought at a point." },
   "shape.heightMm": { unit: "mm", means: "Height between the end planes." },
+  "shape.elementMm": { means: "Element lines from end to end, all round." },
+  "shape.elementMm.shortest": { unit: "mm", means: "The shortest." },
+  "shape.elementMm.longest": { unit: "mm", means: "The longest." },
   "shape.seamDeg": {
     unit: "°",
     means: "Where the seam lies: direction of the outward normal in plan, counter-clockwise from +x.",
@@ -56,9 +59,17 @@ export const REPORT_FIELDS: Readonly<Record<string, FieldWords>> = {
   "blanks[].faceUp": { means: "Which face is towards the reader: “inside” or “outside”." },
   "blanks[].areaMm2": { unit: "mm²", means: "Area of the plate." },
   "blanks[].massKg": { unit: "kg", means: "Mass of the plate from its area, thickness and nominal density." },
-  "blanks[].box": { means: "The smallest rectangle of plate that holds it, at any angle." },
+  "blanks[].asDrawn": { means: "The upright rectangle that holds it as drawn." },
+  "blanks[].asDrawn.xMm": { unit: "mm", means: "Its width, as x is measured." },
+  "blanks[].asDrawn.yMm": { unit: "mm", means: "Its height, as y is measured." },
+  "blanks[].box": { means: "The rectangle of least area that holds it, at any angle." },
   "blanks[].box.lengthMm": { unit: "mm", means: "Its longer side." },
   "blanks[].box.widthMm": { unit: "mm", means: "Its shorter side." },
+  "blanks[].box.turnDeg": {
+    unit: "°",
+    means:
+      "How far the drawn pattern is turned for it, so that the longer side lies level; counter-clockwise is positive.",
+  },
   "blanks[].cutLengthMm": { unit: "mm", means: "Length of the outline: the way of the torch." },
   "blanks[].outline": {
     unit: "mm",
@@ -123,6 +134,11 @@ export const REPORT_FIELDS: Readonly<Record<string, FieldWords>> = {
   "hand.rows[].a": { unit: "mm", means: "Its point [x, y] on the pattern at end A." },
   "hand.rows[].b": { unit: "mm", means: "Its point [x, y] on the pattern at end B." },
   "hand.rows[].trueMm": { unit: "mm", means: "True length of the element line." },
+  "hand.rows[].bendDeg": {
+    unit: "°",
+    means:
+      "What the plate turns there: the turning between the middles of the zones on either side; at a seam that of half a zone.",
+  },
   "hand.rows[].planMm": {
     unit: "mm",
     means: "Its length in plan: the base of its true-length triangle, whose upright is the height.",

@@ -17,20 +17,24 @@ interface SheetOf {
   readonly shop: Shop | undefined;
   readonly job: Job | undefined;
   readonly material: string;
+  readonly gauge: string | null;
 }
 
 const optional = (label: string, value: string | undefined): Cell[] =>
   value === undefined ? [] : [{ label, value }];
 
 /** The title block of a part's sheet: whose page it is, and which of how many. */
-export function partCells({ part, massKg }: Report, { sheet, sheets, shop, job, material }: SheetOf): Cell[] {
+export function partCells(
+  { part, massKg }: Report,
+  { sheet, sheets, shop, job, material, gauge }: SheetOf,
+): Cell[] {
   const say = numbersIn(part.units);
   return [
     { label: "Title", value: part.title, wide: true },
     { label: "Part", value: part.name, wide: true },
     { label: "Shape", value: SHAPE_NAMES[part.shape] },
     { label: "Material", value: material },
-    { label: "Thickness", value: thickness(part.thickness, part.units).value },
+    { label: "Thickness", value: thickness(part.thickness, part.units, gauge).value },
     { label: "Quantity", value: String(part.quantity ?? 1) },
     { label: "Mass of one", value: say.mass(massKg) },
     ...optional("Tolerance", part.tolerance && `ISO 13920-${part.tolerance}`),
