@@ -1,4 +1,6 @@
 import type { Check, Verdict } from "./check.ts";
+import type { FormingPlan } from "./plan.ts";
+import type { SpringbackAnswer } from "./springbackAnswer.ts";
 
 /**
  * One end of the closure table. Radii of the middle surface, and what a template or tape touches inside (0 where the
@@ -45,4 +47,8 @@ export interface Forming {
   readonly machines: readonly MachineAnswer[];
   /** Right cones; last row closed = 1. */
   readonly closure: readonly ClosureRow[];
+  /** What springback asks of it; null where the skin is folded, not bent round. */
+  readonly springback: SpringbackAnswer | null;
+  /** How each machine that takes it makes it; without a shop one plan for the usual way. */
+  readonly plans: readonly FormingPlan[];
 }

@@ -1,10 +1,12 @@
 import type { Material } from "../shapes/material.ts";
 
 /** The curvature at one element. */
-interface CurvatureSample {
+export interface CurvatureSample {
   readonly planDeg: number;
   readonly largeRadiusMm: number;
   readonly smallRadiusMm: number;
+  /** Length of the element. */
+  readonly slantMm: number;
 }
 
 /** What the forming rules need to know of a part: plain numbers, no geometry. Lengths in mm, angles in radians. */
@@ -42,8 +44,8 @@ export interface FormingCase {
     readonly smallRadiusMm: number;
   };
   /**
-   * Radius of the middle surface square to the element at both ends, all round at equal steps of the normal's plan angle,
-   * not repeated at the end. Wanted where the skin is round but curved unevenly; 0 at a point.
+   * Radius of the middle surface square to the element at both ends, all round at equal steps of the normal's plan angle
+   * from the seam, not repeated at the end. Wanted where the skin is round but curved unevenly; 0 at a point.
    */
   readonly curvature?: readonly CurvatureSample[];
   readonly blanks: readonly {

@@ -35,6 +35,9 @@ export function shareOfClosure({
   return closed === 1 ? 1 : Math.sqrt((closed - flat) * (closed + flat)) / Math.cos(halfAngleRad);
 }
 
+/** Window and cap as shares of the final bend, where no closure can be told: skins that are curved unevenly. */
+export const FIRST_PASS_SHARES: FirstPass = SHARE;
+
 /** Where the first of two passes ends: the window in closure, and the closure it must never pass. */
 export interface FirstPass {
   readonly from: number;

@@ -7,7 +7,9 @@ import { closureTable } from "./closure.ts";
 import { handling } from "./handling.ts";
 import type { Machine, Shop } from "./machine.ts";
 import { brakeChecks, rollChecks, ROLLING } from "./machineChecks.ts";
+import { plansOf } from "./plans.ts";
 import { sayIn } from "./say.ts";
+import { springbackOf } from "./springbackAnswer.ts";
 import { stockPlate } from "./stockPlate.ts";
 import { strain } from "./strain.ts";
 
@@ -40,5 +42,7 @@ export function formingOf(item: FormingCase, shop?: Shop): Forming {
     checks,
     machines,
     closure: closureTable(item),
+    springback: springbackOf(item),
+    plans: plansOf(part, shop, machines),
   };
 }

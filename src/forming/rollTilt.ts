@@ -46,13 +46,13 @@ export interface Tilt {
 export function rollTilt({ raiseMm, ratio, slantMm, stopMm, rollFaceMm, bearingsMm }: TiltAsked): Tilt {
   const over = middleOverbend(ratio);
   const [largeMm, smallMm] = [raiseMm.large / over, raiseMm.small / over];
-  const slope = (largeMm - smallMm) / slantMm;
-  const at = (fromDropEndMm: number) => smallMm + slope * (fromDropEndMm - stopMm);
+  const slope = (smallMm - largeMm) / slantMm;
+  const at = (fromDropEndMm: number) => smallMm - slope * (fromDropEndMm - stopMm);
   return {
     largeMm,
     smallMm,
     middleMm: (largeMm + smallMm) / 2,
-    tiltRad: Math.atan(-slope),
+    tiltRad: Math.atan(slope),
     bearingMm: { drop: at(-bearingsMm[0]), fixed: at(rollFaceMm + bearingsMm[1]) },
   };
 }

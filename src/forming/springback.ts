@@ -1,4 +1,5 @@
 import type { Material } from "../shapes/material.ts";
+import type { FormingCase } from "./case.ts";
 
 /** Plate as bending feels it. */
 export interface Elastic {
@@ -28,6 +29,11 @@ export function widePlate(
     yieldMPa: (2 * yieldMPa) / Math.sqrt(3),
     youngsMPa: (youngsGPa * MPA_PER_GPA) / (1 - poisson * poisson),
   };
+}
+
+/** The plate of a part as bending feels it: wide, by its certificate's yield or else its grade's. */
+export function plateOf({ thicknessMm, material, certificateYieldMPa }: FormingCase): Elastic {
+  return widePlate(thicknessMm, material, certificateYieldMPa ?? material.yieldMPa);
 }
 
 /** How elastic a bend is: x = R·Y/(E·t), R the middle radius under load. Half is all elastic. [-] */

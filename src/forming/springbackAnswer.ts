@@ -1,7 +1,7 @@
 import { SAME_POINT_MM } from "../geometry/tolerance.ts";
 import type { FormingCase } from "./case.ts";
 import { tightestAndSlackest } from "./curvature.ts";
-import { type Elastic, freeRadiusMm, loadedRadiusMm, widePlate, yieldBand } from "./springback.ts";
+import { type Elastic, freeRadiusMm, loadedRadiusMm, plateOf, yieldBand } from "./springback.ts";
 
 /** One place of the part: the radius it is to have, and what it has to be bent to. Middle radii square to the element. [mm] */
 interface SpringbackPlace {
@@ -41,11 +41,6 @@ export interface SpringbackAnswer {
 const SAMPLES = 48;
 /** The curve is shown from half the tightest loaded radius to half as much again as the slackest. [-] */
 const [SHOWN_FROM, SHOWN_TO] = [0.5, 1.5];
-
-/** The plate of this part as bending feels it: wide, by its certificate's yield or else its grade's. */
-function plateOf({ thicknessMm, material, certificateYieldMPa }: FormingCase): Elastic {
-  return widePlate(thicknessMm, material, certificateYieldMPa ?? material.yieldMPa);
-}
 
 /** Loaded radius from which on the plate springs back flat: R = E·t/(2Y). [mm] */
 function flatFrom(plate: Elastic): number {

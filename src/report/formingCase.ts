@@ -1,8 +1,8 @@
-import { radians, TURN } from "../geometry/angle.ts";
+import { degrees, radians, TURN, wrap } from "../geometry/angle.ts";
 import { allRound, leanRange, rimLength } from "../geometry/measure.ts";
 import { boxesAtAngles } from "../geometry/polygon.ts";
 import { leanAt, type Skin, squareRadius } from "../geometry/skin.ts";
-import { type Station } from "../geometry/station.ts";
+import { type Station, stationAt } from "../geometry/station.ts";
 import { distance3 } from "../geometry/vector.ts";
 import { type FormingCase } from "../forming/case.ts";
 import { type Layout } from "../shapes/layout.ts";
@@ -23,6 +23,25 @@ function tightestSquare(skin: Skin, stations: readonly Station[], end: "a" | "b"
   return Math.min(
     ...stations.map(({ theta }) => squareRadius(skin[end].support(theta, 1).rho, leanAt(skin, theta, 1))),
   );
+}
+
+/** Steps of the normal angle at which an uneven skin is looked at: 5°. */
+const CURVATURE_STEPS = 72;
+
+/** Radius square to the element at both ends, all round from the seam. */
+function curvatureOf({ skin, seamRad }: Layout): NonNullable<FormingCase["curvature"]> {
+  return allRound(CURVATURE_STEPS).map((turn) => {
+    const theta = wrap(seamRad + turn);
+    const lean = leanAt(skin, theta, 1);
+    const { a, b } = stationAt(skin, theta, 1);
+    const radius = (end: "a" | "b") => squareRadius(skin[end].support(theta, 1).rho, lean);
+    return {
+      planDeg: degrees(theta),
+      largeRadiusMm: radius("a"),
+      smallRadiusMm: radius("b"),
+      slantMm: distance3(a, b),
+    };
+  });
 }
 
 /** Distance at the wide end from each bend line to its nearer neighbour in the same corner. [mm] */
@@ -85,6 +104,7 @@ export function formingCase(
         smallRadiusMm: skin.b.support(0, 1).rho,
       },
     }),
+    ...(round && !cone && { curvature: curvatureOf(layout) }),
     blanks: laid.map(({ blank }) => ({
       lengthMm: Math.max(blank.asDrawn.xMm, blank.asDrawn.yMm),
       widthMm: Math.min(blank.asDrawn.xMm, blank.asDrawn.yMm),

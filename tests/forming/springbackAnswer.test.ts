@@ -66,6 +66,7 @@ it("names the tightest and the slackest element where the skin is curved unevenl
     planDeg,
     largeRadiusMm: 450 + 50 * i,
     smallRadiusMm: 200 + 20 * i,
+    slantMm: 700,
   }));
   const answer = springbackOf({
     ...uneven,

@@ -1,3 +1,5 @@
+import { PLAN_FIELDS, PLAN_REPEATED } from "./planFields.ts";
+
 /** One field of a file as the reference tells it; the unit is part of the name where there is one. */
 export interface FieldWords {
   readonly unit?: string;
@@ -10,6 +12,7 @@ export const REPEATED: readonly string[] = [
   "forming.machines[].checks",
   "forming.closure[].small",
   "solid.b",
+  ...PLAN_REPEATED,
 ];
 
 /** Every field of the report, in the order of the file. A test compares this list with the code. */
@@ -269,6 +272,7 @@ export const REPORT_FIELDS: Readonly<Record<string, FieldWords>> = {
   },
   "forming.closure[].large.insideGapMm": { unit: "mm", means: "Gap from inside corner to inside corner." },
   "forming.closure[].small": { means: "The same at the small end; null at a point too." },
+  ...PLAN_FIELDS,
 
   notes: { means: "Remarks on how the part was laid out, in sentences." },
 };

@@ -1,0 +1,12 @@
+import type { RollSettings } from "./rollSettings.ts";
+
+/** How one machine makes the part; without a shop, how such a machine would. */
+export interface FormingPlan {
+  /** Its name in the shop file; null where no shop is given. */
+  readonly machine: string | null;
+  readonly route: "roll" | "brake";
+  /** Plate rolls: where to set the bending roll; null where no sound setting can be given, and on a brake. */
+  readonly settings: RollSettings | null;
+  /** Why a plate roll has no settings; null where it has them, and on a brake. */
+  readonly noSettings: string | null;
+}

@@ -1,0 +1,90 @@
+import type { RollAsked } from "./asked.ts";
+import { passPoints } from "./passPoints.ts";
+import { type PassSettings, passSettings } from "./passSettings.ts";
+import { middleOverbend } from "./rollTilt.ts";
+import { flatContact, sectionOf } from "./rollSetting.ts";
+import { isPipe } from "./skin.ts";
+import { plateOf } from "./springback.ts";
+import { type RollZone, zonesOf } from "./zones.ts";
+
+export interface ZoneSettings extends RollZone {
+  /** How far a straight roll set for both ends overbends the middle. [-] */
+  readonly middleOverbend: number;
+  readonly passes: readonly PassSettings[];
+}
+
+/** Where to set the bending roll of this machine for this part. */
+export interface RollSettings {
+  /** From the end of the roll face to the small edge on its stop; null for a pipe, which needs no stop. [mm] */
+  readonly stopMm: number | null;
+  /** Where the bending roll touches the flat plate: across from the pinch, and up the slide from its origin. [mm] */
+  readonly flat: { readonly acrossMm: number; readonly upMm: number };
+  /** From the flat plate to the end of the slide. [mm] */
+  readonly travelMm: number;
+  readonly zones: readonly ZoneSettings[];
+  /** Where all settings come from, and what they are worth, in a sentence. */
+  readonly rule: string;
+  readonly basis: string;
+}
+
+export type SettingsAnswer =
+  | { readonly kind: "settings"; readonly settings: RollSettings }
+  | { readonly kind: "none"; readonly why: string };
+
+const RULE =
+  "Raise along the slide from where the bending roll touches the flat plate: low as if the plate had sprung back already, high as if it still were fully bent, best two thirds of the way. A start for a trial: pinch and frame give, and the small end, which is not gripped, usually needs more.";
+
+/** Where the small edge stands: as near to the drop end as the stop reaches. A pipe lies anywhere; the model takes the end. [mm] */
+export function stopOf({ item, roll }: Pick<RollAsked, "item" | "roll">): number | null {
+  return isPipe(item) ? null : Math.max(0, roll.coneAttachment?.range?.[0] ?? 0);
+}
+
+const OTHER: Readonly<Record<RollAsked["roll"]["arrangement"], string>> = {
+  "initial-pinch": "",
+  pyramid:
+    "no settings: on a pyramid the plate is bent at the top roll between two bottom rolls and nothing holds the cone's large side, for which no sound model is known here",
+  "double-pinch":
+    "no settings: on a double-pinch roll both lower rolls move and change parts in a pass, for which no sound model is known here",
+  "four-roll":
+    "no settings: on a four-roll machine two side rolls share the bend, for which no sound model is known here",
+};
+
+/** Settings for every zone and pass on an initial-pinch roll that gives its slide; else why there are none. */
+export function rollSettings({ item, roll, say }: RollAsked): SettingsAnswer {
+  if (roll.arrangement !== "initial-pinch") return { kind: "none", why: OTHER[roll.arrangement] };
+  const section = sectionOf(roll);
+  if (!section)
+    return {
+      kind: "none",
+      why: "no settings: the shop file does not give the slide of the bending roll (where it starts, how steeply it rises, its travel)",
+    };
+  const plate = plateOf(item);
+  const flat = flatContact(section, plate.thicknessMm);
+  if (flat.acrossMm <= 0)
+    return {
+      kind: "none",
+      why: "no settings: by the slide in the shop file the bending roll does not stand beside the pinch when it touches this plate",
+    };
+  const stopMm = stopOf({ item, roll });
+  const points = passPoints(item);
+  const zones = zonesOf(item).map((zone) => ({
+    ...zone,
+    middleOverbend: middleOverbend(zone.largeRadiusMm / zone.smallRadiusMm),
+    passes: points.map((point) =>
+      passSettings({ section, roll, plate, zone, stopMm: stopMm ?? 0, say }, point),
+    ),
+  }));
+  if (zones.length === 0)
+    return { kind: "none", why: "no settings: it runs to a point, and no stop holds a point" };
+  return {
+    kind: "settings",
+    settings: {
+      stopMm,
+      flat,
+      travelMm: section.travelMm - flat.upMm,
+      zones,
+      rule: RULE,
+      basis: "derived here",
+    },
+  };
+}

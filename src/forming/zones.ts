@@ -1,0 +1,85 @@
+import type { CurvatureSample, FormingCase } from "./case.ts";
+
+/** A stretch of the skin that is rolled with one setting. Middle radii square to the element. */
+export interface RollZone {
+  /** Plan angles of its first and last element, counter-clockwise; the last may pass 360. */
+  readonly fromDeg: number;
+  readonly toDeg: number;
+  readonly largeRadiusMm: number;
+  readonly smallRadiusMm: number;
+  readonly slantMm: number;
+  /** Slackest over tightest radius within it, at the worse end. */
+  readonly spread: number;
+}
+
+/** Radii of one zone may differ by this factor: an eighth to either side of what it is set for. Derived here. [-] */
+export const WITHIN_ZONE = 1.25;
+const FULL_TURN_DEG = 360;
+
+const ratio = (radii: readonly number[]) => Math.max(...radii) / Math.min(...radii);
+
+/** Slackest over tightest, at the end where it is worse; a point has no radius. [-] */
+export function spreadOf(samples: readonly CurvatureSample[]): number {
+  const ends = [samples.map((one) => one.largeRadiusMm), samples.map((one) => one.smallRadiusMm)];
+  return Math.max(...ends.filter((radii) => Math.min(...radii) > 0).map(ratio));
+}
+
+/** The radius of the mean curvature: what a roll set once bends the stretch to on the whole. */
+function meanRadius(radii: readonly number[]): number {
+  return radii.length / radii.reduce((sum, radius) => sum + 1 / radius, 0);
+}
+
+const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+
+function zoneOf(samples: readonly CurvatureSample[], fromDeg: number, stepDeg: number): RollZone {
+  return {
+    fromDeg,
+    toDeg: fromDeg + stepDeg * (samples.length - 1),
+    largeRadiusMm: meanRadius(samples.map((one) => one.largeRadiusMm)),
+    smallRadiusMm: meanRadius(samples.map((one) => one.smallRadiusMm)),
+    slantMm: mean(samples.map((one) => one.slantMm)),
+    spread: spreadOf(samples),
+  };
+}
+
+/**
+ * A skin that is curved unevenly, cut into zones from the seam round, each as long as its radii differ by no more than a
+ * factor of 1.25; neighbours share their border.
+ *
+ * @see derived here
+ */
+function unevenZones(samples: readonly CurvatureSample[]): RollZone[] {
+  const [first] = samples;
+  if (!first) return [];
+  const stepDeg = FULL_TURN_DEG / samples.length;
+  const closed = [...samples, first];
+  const zones: RollZone[] = [];
+  let start = 0;
+  for (let end = 1; end < closed.length; end++) {
+    const next = closed.slice(start, end + 2);
+    if (end < closed.length - 1 && spreadOf(next) <= WITHIN_ZONE) continue;
+    zones.push(zoneOf(closed.slice(start, end + 1), first.planDeg + start * stepDeg, stepDeg));
+    start = end;
+  }
+  return zones;
+}
+
+/** The zones of a round skin: one all round for right cones and pipes, and none where it is folded or runs to a point. */
+export function zonesOf({ cone, curvature, rimsMm }: FormingCase): RollZone[] {
+  if (cone) {
+    const square = (level: number) => level / Math.cos(cone.halfAngleRad);
+    return cone.smallRadiusMm > 0
+      ? [
+          {
+            fromDeg: 0,
+            toDeg: FULL_TURN_DEG,
+            largeRadiusMm: square(cone.largeRadiusMm),
+            smallRadiusMm: square(cone.smallRadiusMm),
+            slantMm: cone.slantMm,
+            spread: 1,
+          },
+        ]
+      : [];
+  }
+  return curvature && rimsMm.small > 0 ? unevenZones(curvature) : [];
+}
