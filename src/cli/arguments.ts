@@ -9,6 +9,14 @@ export type Request =
       readonly parts: readonly string[];
       readonly shop?: string;
       readonly out?: string;
+    }
+  | {
+      readonly kind: "correct";
+      readonly part: string;
+      readonly shop: string;
+      readonly machine?: string;
+      /** As written, after the trials of the part's own file. */
+      readonly trials: readonly string[];
     };
 
 export const USAGE = `Usage: npm run --silent develop -- part.yaml [more.yaml ...] [--shop shop.yaml] [--out folder]
@@ -18,6 +26,11 @@ Prints the report as JSON: one report for one part, a list for several.
 
   --shop file    the shop's machines and stock plates; without it only the part itself is checked
   --out folder   also write NAME.json for each part into this folder; it is made if it is not there
+  --trial ...    print the next setting of the first pass instead, after a trial on an initial-pinch roll:
+                 --trial setting=12.5,gap=840   the raise at the large edge and the inside gap at the large end,
+                 closed=45 (per cent) or flat in place of the gap; once for each trial, in order.
+                 Trials kept in PART.trials.yaml next to the part come first; --trial file takes those alone
+  --machine name the roll it was tried on, where the shop has several
   --help         print this text
 
 What is wrong with a file is told on standard error, one line each:
@@ -25,12 +38,21 @@ What is wrong with a file is told on standard error, one line each:
 Nothing is printed or written for such a part, and the exit code is 1.
 `;
 
-const FLAGS = ["--shop", "--out", "--help"] as const;
+const FLAGS = ["--shop", "--out", "--trial", "--machine", "--help"] as const;
+
+/** What each option that takes a value needs. */
+const NEEDS: Readonly<Record<string, string>> = {
+  "--shop": "a file, as in --shop shop.yaml",
+  "--out": "a folder, as in --out reports",
+  "--trial": "a trial, as in --trial setting=12.5,gap=840",
+  "--machine": 'a name, as in --machine "Big roll"',
+};
 
 /** Reads the arguments after the name of the program. */
 export function readArguments(args: readonly string[]): Request {
   const parts: string[] = [];
   const values = new Map<string, string>();
+  const trials: string[] = [];
   const rest = [...args];
   let flags = true;
   for (let word = rest.shift(); word !== undefined; word = rest.shift()) {
@@ -39,13 +61,14 @@ export function readArguments(args: readonly string[]): Request {
     else if (word === "--help" || word === "-h") return { kind: "help" };
     else {
       const [flag, given] = split(word);
-      if (flag !== "--shop" && flag !== "--out") return wrong(unknown(flag));
+      const needs = NEEDS[flag];
+      if (needs === undefined) return wrong(unknown(flag));
       if (values.has(flag)) return wrong(`${flag} is given twice; give it once`);
       const value = given ?? rest.shift() ?? "";
-      const needs = flag === "--shop" ? "a file, as in --shop shop.yaml" : "a folder, as in --out reports";
       if (value === "" || (given === undefined && value.startsWith("-")))
         return wrong(`${flag} needs ${needs}`);
-      values.set(flag, value);
+      if (flag === "--trial") trials.push(value);
+      else values.set(flag, value);
     }
   }
   if (parts.some((part) => part === ""))
@@ -53,7 +76,25 @@ export function readArguments(args: readonly string[]): Request {
   if (parts.length === 0) return wrong("no part file is named; give at least one .yaml file");
   const shop = values.get("--shop");
   const out = values.get("--out");
+  const machine = values.get("--machine");
+  if (trials.length > 0) return correction(parts, trials, { shop, out, machine });
+  if (machine !== undefined) return wrong("--machine goes with --trial");
   return { kind: "develop", parts, ...(shop !== undefined && { shop }), ...(out !== undefined && { out }) };
+}
+
+/** A trial is of one part on one machine of one shop. */
+function correction(
+  parts: readonly string[],
+  trials: readonly string[],
+  { shop, out, machine }: Record<"shop" | "out" | "machine", string | undefined>,
+): Request {
+  const [part] = parts;
+  if (part === undefined || parts.length > 1) return wrong("--trial is about one part; name one .yaml file");
+  if (shop === undefined)
+    return wrong("--trial needs the machine: give the shop file, as in --shop shop.yaml");
+  if (out !== undefined) return wrong("--trial writes no files; leave out --out");
+  const words = trials.filter((word) => word !== "file");
+  return { kind: "correct", part, shop, trials: words, ...(machine !== undefined && { machine }) };
 }
 
 /** --out=folder or --out folder */

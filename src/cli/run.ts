@@ -2,9 +2,11 @@ import { resolve } from "node:path";
 import { loadCatalogue } from "../input/loadCatalogue.ts";
 import { printProblems, refusalProblems, sortProblems, type Problem } from "../input/problem.ts";
 import { readPartFile, readShopFile, sameNames } from "../input/readFiles.ts";
+import { isTrialsFile } from "../input/readTrials.ts";
 import type { develop } from "../report/develop.ts";
 import type { Report } from "../report/report.ts";
 import { readArguments, USAGE, type Request } from "./arguments.ts";
+import { correct } from "./correct.ts";
 import { printJson } from "../output/json.ts";
 import { writeFiles } from "./writeFiles.ts";
 
@@ -31,12 +33,17 @@ export function run(args: readonly string[], { folder, develop }: Surroundings):
       return { stdout: "", stderr: `develop: ${request.sentence}\n\n${USAGE}`, exitCode: 1 };
     case "develop":
       return developAll(request, folder, develop);
+    case "correct":
+      return correct(request, folder);
   }
 }
 
 type DevelopRequest = Extract<Request, { kind: "develop" }>;
 
-function developAll(request: DevelopRequest, folder: string, core: typeof develop): Outcome {
+function developAll(asked: DevelopRequest, folder: string, core: typeof develop): Outcome {
+  // A shell's parts/*.yaml names the trials kept beside the parts too; they are no parts.
+  const parts = asked.parts.filter((path) => !isTrialsFile(path));
+  const request = { ...asked, parts: parts.length > 0 ? parts : asked.parts };
   const { reports, problems } = reportsOf(request, folder, core);
   const lines = printProblems(problems);
   const exitCode = lines.length > 0 ? 1 : 0;

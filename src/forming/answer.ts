@@ -1,4 +1,6 @@
 import type { Check, Verdict } from "./check.ts";
+import type { Evenness } from "./evenness.ts";
+import type { Inspection } from "./inspection.ts";
 import type { FormingPlan } from "./plan.ts";
 import type { SpringbackAnswer } from "./springbackAnswer.ts";
 
@@ -51,4 +53,8 @@ export interface Forming {
   readonly springback: SpringbackAnswer | null;
   /** How each machine that takes it makes it; without a shop one plan for the usual way. */
   readonly plans: readonly FormingPlan[];
+  /** Skins that are curved unevenly: how much, and what to do about it; else null. */
+  readonly evenness: Evenness | null;
+  /** The inspection sheet of the finished part; null where that is not known. */
+  readonly inspection: Inspection | null;
 }

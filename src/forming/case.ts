@@ -1,4 +1,6 @@
 import type { Material } from "../shapes/material.ts";
+import type { BendZone } from "./bendZone.ts";
+import type { Finish } from "./inspection.ts";
 
 /** The curvature at one element. */
 export interface CurvatureSample {
@@ -67,4 +69,8 @@ export interface FormingCase {
     readonly bendRad: number;
     readonly wideSpacingMm: number | null;
   }[];
+  /** The curved stretches of its blanks between flats and seam edges, for the brake. */
+  readonly bendZones?: readonly BendZone[];
+  /** What of the finished part is inspected. */
+  readonly finish?: Finish;
 }

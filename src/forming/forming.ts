@@ -4,7 +4,9 @@ import type { FormingCase } from "./case.ts";
 import { worst } from "./check.ts";
 import { chosen, nearestMiss, routeOf } from "./choose.ts";
 import { closureTable } from "./closure.ts";
+import { evennessOf } from "./evenness.ts";
 import { handling } from "./handling.ts";
+import { inspectionOf } from "./inspection.ts";
 import type { Machine, Shop } from "./machine.ts";
 import { brakeChecks, rollChecks, ROLLING } from "./machineChecks.ts";
 import { plansOf } from "./plans.ts";
@@ -44,5 +46,7 @@ export function formingOf(item: FormingCase, shop?: Shop): Forming {
     closure: closureTable(item),
     springback: springbackOf(item),
     plans: plansOf(part, shop, machines),
+    evenness: evennessOf(item),
+    inspection: inspectionOf(item),
   };
 }

@@ -1,9 +1,9 @@
 import type { FormingCase } from "./case.ts";
-import { FIRST_PASS_SHARES, firstPass, shareOfClosure } from "./firstPass.ts";
+import { closureOfShare, FIRST_PASS_SHARES, firstPass, shareOfClosure } from "./firstPass.ts";
 
 /** A moment of rolling that has a setting of its own. */
 export interface PassPoint {
-  readonly id: "start" | "aim" | "end" | "finished";
+  readonly id: "trial" | "start" | "aim" | "end" | "finished";
   readonly label: string;
   /** Share of the turn that the blank sweeps; null where the skin is curved unevenly. */
   readonly closed: number | null;
@@ -11,7 +11,11 @@ export interface PassPoint {
   readonly share: number;
 }
 
+/** The first trial aims at this share of the bend that the window begins with: a lively machine must not pass the cap on it. [-] */
+const TRIAL_SHARE = 0.9;
+
 const LABELS = {
+  trial: "first pass, first trial",
   start: "first pass, start of the window",
   aim: "first pass, middle of the window",
   end: "first pass, end of the window",
@@ -19,19 +23,30 @@ const LABELS = {
 } as const;
 
 /**
- * The moments that the plan gives settings for: both ends and the middle of the first pass's window, and the finished
- * bend. By closure for right cones and pipes, else by the share of the bend.
+ * The moments that the plan gives settings for: a first trial from below, both ends and the middle of the first pass's
+ * window, and the finished bend. By closure for right cones and pipes, else by the share of the bend.
  *
  * @see derived here, from the window of the first pass
  */
 export function passPoints({ cone }: FormingCase): PassPoint[] {
   const window = cone ? firstPass(cone.halfAngleRad) : FIRST_PASS_SHARES;
-  const at = { start: window.from, aim: (window.from + window.to) / 2, end: window.to, finished: 1 };
-  return (["start", "aim", "end", "finished"] as const).map((id) => ({
+  // The window never begins at the flat blank, so a closure in it always has a share.
+  const shareOf = (at: number) =>
+    cone ? (shareOfClosure({ halfAngleRad: cone.halfAngleRad, closed: at }) ?? 0) : at;
+  const point = (id: PassPoint["id"], share: number, closed: number): PassPoint => ({
     id,
     label: LABELS[id],
-    closed: cone ? at[id] : null,
-    // The window never begins at the flat blank, so there is always a share.
-    share: cone ? (shareOfClosure({ halfAngleRad: cone.halfAngleRad, closed: at[id] }) ?? 0) : at[id],
-  }));
+    closed: cone ? closed : null,
+    share,
+  });
+  const at = (id: PassPoint["id"], closed: number) => point(id, shareOf(closed), closed);
+  const trial = TRIAL_SHARE * shareOf(window.from);
+  const halfAngleRad = cone?.halfAngleRad ?? 0;
+  return [
+    point("trial", trial, closureOfShare({ halfAngleRad, share: trial })),
+    at("start", window.from),
+    at("aim", (window.from + window.to) / 2),
+    at("end", window.to),
+    at("finished", 1),
+  ];
 }

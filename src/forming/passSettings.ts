@@ -8,7 +8,7 @@ import type { Elastic } from "./springback.ts";
 import type { RollZone } from "./zones.ts";
 
 /** What one place along the slant asks by itself: raise of the bending roll from where it touches the flat plate. [mm] */
-export interface PlaceSetting {
+interface PlaceSetting {
   /** Middle radius square to the element that the plate is to spring back to. */
   readonly freeMm: number;
   /** Null, with the reason in `refused`, where the roll cannot do it. */
@@ -19,7 +19,7 @@ export interface PlaceSetting {
 }
 
 /** Where to set the straight roll: the line through both ends, carried to the bearings. Raises from the flat plate. [mm] */
-export interface RollStart {
+interface RollStart {
   readonly largeMm: number;
   readonly middleMm: number;
   readonly smallMm: number;

@@ -1,4 +1,6 @@
+import type { BrakePlan } from "./brakePlan.ts";
 import type { RollSettings } from "./rollSettings.ts";
+import type { NumberedStep } from "./sheet/step.ts";
 
 /** How one machine makes the part; without a shop, how such a machine would. */
 export interface FormingPlan {
@@ -9,4 +11,10 @@ export interface FormingPlan {
   readonly settings: RollSettings | null;
   /** Why a plate roll has no settings; null where it has them, and on a brake. */
   readonly noSettings: string | null;
+  /** Press brakes: lines, angles and hits; null on a roll, and where the blanks are not known. */
+  readonly brake: BrakePlan | null;
+  /** The numbered work sheet. */
+  readonly steps: readonly NumberedStep[];
+  /** In which order a lot goes through, in sentences; empty for a single blank. */
+  readonly batch: readonly string[];
 }

@@ -1,32 +1,55 @@
 import type { MachineAnswer } from "./answer.ts";
 import type { PartAsked } from "./asked.ts";
-import type { Machine, PlateRoll, Shop } from "./machine.ts";
+import { brakePlan } from "./brakePlan.ts";
+import type { PlateRoll, PressBrake, Shop } from "./machine.ts";
 import type { FormingPlan } from "./plan.ts";
 import { rollSettings } from "./rollSettings.ts";
+import { brakeBatch, brakeSheet } from "./sheet/brakeSheet.ts";
+import { rollBatch, rollSheet } from "./sheet/rollSheet.ts";
 
 function rollPlan(part: PartAsked, roll: PlateRoll): FormingPlan {
   const answer = rollSettings({ ...part, roll });
+  const settings = answer.kind === "settings" ? answer.settings : null;
   return {
     machine: roll.name,
     route: "roll",
-    settings: answer.kind === "settings" ? answer.settings : null,
+    settings,
     noSettings: answer.kind === "none" ? answer.why : null,
+    brake: null,
+    steps: rollSheet({ ...part, roll, settings }),
+    batch: rollBatch(part),
   };
 }
 
-function planOf(part: PartAsked, machine: Machine): FormingPlan {
-  return machine.kind === "plate roll"
-    ? rollPlan(part, machine)
-    : { machine: machine.name, route: "brake", settings: null, noSettings: null };
+function bentPlan(part: PartAsked, brake: PressBrake | null, answer: MachineAnswer | null): FormingPlan {
+  // The die that the checks were answered over.
+  const dieMm = answer?.checks.find(({ id }) => id === "die-opening")?.value;
+  const plan = brakePlan(part, {
+    ...(typeof dieMm === "number" && { dieMm }),
+    ...(brake && { forceKN: brake.forceKN }),
+  });
+  return {
+    machine: brake?.name ?? null,
+    route: "brake",
+    settings: null,
+    noSettings: null,
+    brake: plan,
+    steps: plan ? brakeSheet(part, plan) : [],
+    batch: plan ? brakeBatch(part) : [],
+  };
 }
 
 /** Without a shop: the usual way, on a machine that nobody has described. */
-function generalPlan({ item }: PartAsked): FormingPlan {
+function generalPlan(part: PartAsked): FormingPlan {
+  if (part.item.usualRoute === "brake") return bentPlan(part, null, null);
   return {
     machine: null,
-    route: item.usualRoute,
+    route: "roll",
     settings: null,
-    noSettings: item.usualRoute === "roll" ? "no settings: no shop file was given" : null,
+    noSettings: "no settings: no shop file was given",
+    brake: null,
+    steps: rollSheet({ ...part, roll: null, settings: null }),
+    batch: rollBatch(part),
   };
 }
 
@@ -37,7 +60,9 @@ export function plansOf(
   answers: readonly MachineAnswer[],
 ): FormingPlan[] {
   if (!shop || shop.machines.length === 0) return [generalPlan(part)];
-  return shop.machines.flatMap((machine, i) =>
-    answers[i] && answers[i].verdict !== "fail" ? [planOf(part, machine)] : [],
-  );
+  return shop.machines.flatMap((machine, i) => {
+    const answer = answers[i];
+    if (!answer || answer.verdict === "fail") return [];
+    return [machine.kind === "plate roll" ? rollPlan(part, machine) : bentPlan(part, machine, answer)];
+  });
 }

@@ -35,7 +35,7 @@ const RULE =
   "Raise along the slide from where the bending roll touches the flat plate: low as if the plate had sprung back already, high as if it still were fully bent, best two thirds of the way. A start for a trial: pinch and frame give, and the small end, which is not gripped, usually needs more.";
 
 /** Where the small edge stands: as near to the drop end as the stop reaches. A pipe lies anywhere; the model takes the end. [mm] */
-export function stopOf({ item, roll }: Pick<RollAsked, "item" | "roll">): number | null {
+function stopOf({ item, roll }: Pick<RollAsked, "item" | "roll">): number | null {
   return isPipe(item) ? null : Math.max(0, roll.coneAttachment?.range?.[0] ?? 0);
 }
 

@@ -13,16 +13,27 @@ export interface RollZone {
 }
 
 /** Radii of one zone may differ by this factor: an eighth to either side of what it is set for. Derived here. [-] */
-export const WITHIN_ZONE = 1.25;
+const WITHIN_ZONE = 1.25;
 const FULL_TURN_DEG = 360;
 
-const ratio = (radii: readonly number[]) => Math.max(...radii) / Math.min(...radii);
-
-/** Slackest over tightest, at the end where it is worse; a point has no radius. [-] */
-export function spreadOf(samples: readonly CurvatureSample[]): number {
-  const ends = [samples.map((one) => one.largeRadiusMm), samples.map((one) => one.smallRadiusMm)];
-  return Math.max(...ends.filter((radii) => Math.min(...radii) > 0).map(ratio));
+/** Tightest and slackest radius at both ends of a stretch. [mm] */
+interface Extremes {
+  readonly large: readonly [number, number];
+  readonly small: readonly [number, number];
 }
+
+const NONE: Extremes = { large: [Infinity, -Infinity], small: [Infinity, -Infinity] };
+
+/** The extremes of a stretch and one more element. */
+function extremes(sample: CurvatureSample, { large, small }: Extremes = NONE): Extremes {
+  const wider = ([least, most]: readonly [number, number], one: number) =>
+    [Math.min(least, one), Math.max(most, one)] as const;
+  return { large: wider(large, sample.largeRadiusMm), small: wider(small, sample.smallRadiusMm) };
+}
+
+/** Slackest over tightest, at the end where it is worse. [-] */
+const spreadWithin = ({ large, small }: Extremes): number =>
+  Math.max(large[1] / large[0], small[1] / small[0]);
 
 /** The radius of the mean curvature: what a roll set once bends the stretch to on the whole. */
 function meanRadius(radii: readonly number[]): number {
@@ -38,7 +49,7 @@ function zoneOf(samples: readonly CurvatureSample[], fromDeg: number, stepDeg: n
     largeRadiusMm: meanRadius(samples.map((one) => one.largeRadiusMm)),
     smallRadiusMm: meanRadius(samples.map((one) => one.smallRadiusMm)),
     slantMm: mean(samples.map((one) => one.slantMm)),
-    spread: spreadOf(samples),
+    spread: spreadWithin(samples.reduce((all, one) => extremes(one, all), NONE)),
   };
 }
 
@@ -55,12 +66,17 @@ function unevenZones(samples: readonly CurvatureSample[]): RollZone[] {
   const closed = [...samples, first];
   const zones: RollZone[] = [];
   let start = 0;
-  for (let end = 1; end < closed.length; end++) {
-    const next = closed.slice(start, end + 2);
-    if (end < closed.length - 1 && spreadOf(next) <= WITHIN_ZONE) continue;
-    zones.push(zoneOf(closed.slice(start, end + 1), first.planDeg + start * stepDeg, stepDeg));
-    start = end;
-  }
+  let reach = extremes(first);
+  closed.forEach((sample, i) => {
+    const wider = extremes(sample, reach);
+    if (i - start > 1 && spreadWithin(wider) > WITHIN_ZONE) {
+      // The border belongs to both zones, so the one before ends with the sample before.
+      zones.push(zoneOf(closed.slice(start, i), first.planDeg + start * stepDeg, stepDeg));
+      start = i - 1;
+      reach = extremes(sample, extremes(closed[start] ?? first));
+    } else reach = wider;
+  });
+  zones.push(zoneOf(closed.slice(start), first.planDeg + start * stepDeg, stepDeg));
   return zones;
 }
 

@@ -108,18 +108,29 @@ const TRIED_ANGLES = 180;
  */
 export function boxesAtAngles(points: readonly Vec2[]): TurnedBox[] {
   const round = hull(points);
+  const count = round.length;
+  /** The furthest points along, across, back and opposite across: as the angle grows they only move forward round the hull. */
+  const far = [0, 0, 0, 0];
   const boxes = Array.from({ length: TRIED_ANGLES }, (_, i) => {
     const angle = (i / TRIED_ANGLES) * (Math.PI / 2);
     const [x, y] = [Math.cos(angle), Math.sin(angle)];
-    let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
-    for (const [p, q] of round) {
-      const [along, across] = [p * x + q * y, q * x - p * y];
-      left = Math.min(left, along);
-      right = Math.max(right, along);
-      low = Math.min(low, across);
-      high = Math.max(high, across);
-    }
-    return turnedBox(right - left, high - low, angle);
+    const [along, across, back, under] = [
+      [x, y],
+      [-y, x],
+      [-x, -y],
+      [y, -x],
+    ].map(([u = 0, v = 0], side) => {
+      const reach = (at: number) => {
+        const [p, q] = round[at % count] as Vec2;
+        return p * u + q * v;
+      };
+      let at = far[side] as number;
+      if (i === 0) for (let k = 0; k < count; k++) at = reach(k) > reach(at) ? k : at;
+      for (let k = 0; k < count && reach(at + 1) >= reach(at); k++) at++;
+      far[side] = at % count;
+      return reach(at);
+    }) as [number, number, number, number];
+    return turnedBox(along + back, across + under, angle);
   });
   const narrowestFirst = [...boxes, smallestBox(points)].sort(
     (p, q) => p.widthMm - q.widthMm || p.lengthMm - q.lengthMm,

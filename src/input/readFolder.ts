@@ -7,6 +7,7 @@ import { fileProblem, sortProblems, type Locate, type Problem } from "./problem.
 import { noText, readPartFile, readShopFile, sameNames, type NamedFile } from "./readFiles.ts";
 import { readJob, type Job, type JobReading } from "./readJob.ts";
 import type { NamedPart } from "./readPart.ts";
+import { isTrialsFile } from "./readTrials.ts";
 import { readText, systemCode } from "./readText.ts";
 
 interface FolderPart {
@@ -37,7 +38,7 @@ export function readFolder(folder: string, tables: Tables): FolderReading {
   const problems: Problem[] = top.flatMap((name) => astray(name, inside(name).path));
 
   const files = (namesIn(`${folder}/parts`) ?? [])
-    .filter((name) => YAML.test(name))
+    .filter((name) => YAML.test(name) && !isTrialsFile(name))
     .map((name) => inside(`parts/${name}`));
   if (files.length === 0) {
     problems.push(

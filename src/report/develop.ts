@@ -8,7 +8,8 @@ import { type Shop } from "../forming/machine.ts";
 import { type Catalogue } from "../shapes/catalogue.ts";
 import { type Layout } from "../shapes/layout.ts";
 import { type Refusal } from "../shapes/refusal.ts";
-import { type Part, shapes } from "../shapes/registry.ts";
+import { type Material } from "../shapes/material.ts";
+import { type Part, type Shape, shapes } from "../shapes/registry.ts";
 import { blanksOf, type LaidBlank } from "./blanks.ts";
 import { formingCase } from "./formingCase.ts";
 import { handLayout } from "./hand.ts";
@@ -110,12 +111,24 @@ function coneOf(layout: Layout): Pick<Report, "cone"> {
   };
 }
 
+/** A part laid out flat, with all that a report or a correction is made from. */
+interface LaidOut {
+  readonly kind: "laid";
+  readonly shape: Shape;
+  readonly layout: Layout;
+  readonly laid: readonly LaidBlank[];
+  readonly material: Material;
+}
+
 /**
- * One part file's worth of work: from sizes to blanks, and whether they can be formed. The one door to the core.
+ * From sizes to blanks.
  *
  * @throws RangeError where the part names a material that the catalogue does not have: the reader checks that
  */
-export function develop(part: NamedPart, { catalogue, shop }: Context): Developed {
+export function layOut(
+  part: NamedPart,
+  { catalogue }: Context,
+): LaidOut | Extract<Developed, { kind: "refused" }> {
   const material = catalogue.materials[part.material];
   if (!material) throw new RangeError(`material: ${part.material}`);
   const shape = shapes[part.shape];
@@ -126,7 +139,14 @@ export function develop(part: NamedPart, { catalogue, shop }: Context): Develope
   if (unsound) return { kind: "refused", issues: [unsound] };
   const made = blanksOf(part, shape, layout, ordersFor(part, layout), material);
   if ("issue" in made) return { kind: "refused", issues: [made.issue] };
-  const { laid } = made;
+  return { kind: "laid", shape, layout, laid: made.laid, material };
+}
+
+/** One part file's worth of work: from sizes to blanks, and whether they can be formed. The one door to the core. */
+export function develop(part: NamedPart, context: Context): Developed {
+  const made = layOut(part, context);
+  if (made.kind === "refused") return made;
+  const { shape, layout, laid, material } = made;
   const { skin } = layout;
   const inside = layout.faces.inside;
   const report: Report = {
@@ -148,7 +168,7 @@ export function develop(part: NamedPart, { catalogue, shop }: Context): Develope
     hand: handLayout(skin, laid, divisionsOf(part)),
     solid: solidOf(layout, laid),
     accuracy: accuracyOf(layout, laid),
-    forming: formingOf(formingCase(part, shape, layout, laid, material), shop),
+    forming: formingOf(formingCase(part, shape, layout, laid, material), context.shop),
     notes: layout.notes,
   };
   return { kind: "report", report: rounded(report) };

@@ -9,7 +9,9 @@ import { type Layout } from "../shapes/layout.ts";
 import { type Material } from "../shapes/material.ts";
 import { type Part, type Shape } from "../shapes/registry.ts";
 import { elementRange } from "./elements.ts";
+import { bendZones } from "./bendZones.ts";
 import { type LaidBlank } from "./blanks.ts";
+import { finishOf } from "./finish.ts";
 
 /** Least distance between parallel tangents of a rim: what still passes through it. [mm] */
 function leastWidth(skin: Skin | null, end: "a" | "b"): number {
@@ -105,6 +107,8 @@ export function formingCase(
       },
     }),
     ...(round && !cone && { curvature: curvatureOf(layout) }),
+    bendZones: bendZones(skin, laid),
+    finish: finishOf(part, shape, layout),
     blanks: laid.map(({ blank }) => ({
       lengthMm: Math.max(blank.asDrawn.xMm, blank.asDrawn.yMm),
       widthMm: Math.min(blank.asDrawn.xMm, blank.asDrawn.yMm),

@@ -218,8 +218,11 @@ describe("the command line", () => {
     ["", "no part file is named; give at least one .yaml file"],
     ["--shop shop.yaml", "no part file is named; give at least one .yaml file"],
     ["a.yaml --shpo shop.yaml", "there is no option --shpo; did you mean --shop?"],
-    ["a.yaml --pretty", "there is no option --pretty; the options are --shop, --out, --help"],
-    ["a.yaml -o x", "there is no option -o; the options are --shop, --out, --help"],
+    [
+      "a.yaml --pretty",
+      "there is no option --pretty; the options are --shop, --out, --trial, --machine, --help",
+    ],
+    ["a.yaml -o x", "there is no option -o; the options are --shop, --out, --trial, --machine, --help"],
     ["a.yaml --shop", "--shop needs a file, as in --shop shop.yaml"],
     ["a.yaml --out --shop shop.yaml", "--out needs a folder, as in --out reports"],
     ["a.yaml --out=", "--out needs a folder, as in --out reports"],

@@ -95,9 +95,10 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
       "How many times too high a straight roll set for both ends stands in the middle; both ends are started lower by it.",
   },
   "forming.plans[].settings.zones[].passes": {
-    means: "Start, middle and end of the first pass’s window, and the finished bend.",
+    means:
+      "A first trial from below, start, middle and end of the first pass’s window, and the finished bend.",
   },
-  [`${PASS}.id`]: { means: "“start”, “aim”, “end” or “finished”." },
+  [`${PASS}.id`]: { means: "“trial”, “start”, “aim”, “end” or “finished”." },
   [`${PASS}.label`]: { means: "The same in words." },
   [`${PASS}.closed`]: {
     unit: "share",
@@ -139,4 +140,150 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   "forming.plans[].noSettings": {
     means: "Why a plate roll has no settings; null where it has them, and on a brake.",
   },
+
+  "forming.plans[].brake": { means: "Press brakes: lines, angles and hits; null on a roll." },
+  "forming.plans[].brake.dieMm": {
+    unit: "mm",
+    means: "Opening of the V die; the least for this thickness where no shop file was given.",
+  },
+  "forming.plans[].brake.leastDieMm": { unit: "mm", means: "Least opening for this thickness." },
+  "forming.plans[].brake.insideRadiusMm": {
+    unit: "mm",
+    means: "Inside radius that air bending over this die leaves by itself, about a sixth of the opening.",
+  },
+  "forming.plans[].brake.leastInsideRadiusMm": {
+    unit: "mm",
+    means: "Smallest inside radius to bend this plate to.",
+  },
+  "forming.plans[].brake.leastInsideRadiusBasis": { means: "Where that comes from." },
+  "forming.plans[].brake.permittedFacetMm": {
+    unit: "mm",
+    means: "Facet error that the hits are chosen for: half the thickness, at least 0.5 mm.",
+  },
+  "forming.plans[].brake.zones": { means: "The curved stretches between flats and seam edges." },
+  "forming.plans[].brake.zones[].piece": { means: "The piece it lies on." },
+  "forming.plans[].brake.zones[].zone": { means: "Its number on the piece, from seam 1." },
+  "forming.plans[].brake.zones[].spaces": { means: "Equal spaces that it is shared in." },
+  "forming.plans[].brake.zones[].hits": { means: "Bend lines, its borders with flats included." },
+  "forming.plans[].brake.zones[].turnDeg": {
+    unit: "°",
+    means: "Turning of the stretch: the sum of its bends.",
+  },
+  "forming.plans[].brake.zones[].seamDeg": {
+    unit: "°",
+    means: "What is left to seam edges that lie on the curve.",
+  },
+  "forming.plans[].brake.zones[].spacingMm": { means: "Distance between lines along the edges." },
+  "forming.plans[].brake.zones[].spacingMm.wide": { unit: "mm", means: "At the wide end." },
+  "forming.plans[].brake.zones[].spacingMm.narrow": {
+    unit: "mm",
+    means: "At the narrow end; nought at a corner.",
+  },
+  "forming.plans[].brake.zones[].facetMm": {
+    unit: "mm",
+    means: "Height of a facet’s middle under the true curve at the wide end.",
+  },
+  "forming.plans[].brake.zones[].roomForAll": {
+    means: "Does the die leave room for as many hits as the facet error asks?",
+  },
+  "forming.plans[].brake.lines": { means: "Bend lines, piece by piece from seam 1." },
+  "forming.plans[].brake.lines[].piece": { means: "The piece it lies on." },
+  "forming.plans[].brake.lines[].number": { means: "Its number on the piece, from seam 1." },
+  "forming.plans[].brake.lines[].zone": { means: "The stretch it belongs to." },
+  "forming.plans[].brake.lines[].kind": { means: "“border” beside a flat, else “inner”." },
+  "forming.plans[].brake.lines[].bendDeg": { unit: "°", means: "What to bend it by, after springback." },
+  "forming.plans[].brake.lines[].planDeg": {
+    unit: "°",
+    means: "Direction of the outward normal there, in plan.",
+  },
+  "forming.plans[].brake.lines[].lengthMm": { unit: "mm", means: "True length from end to end." },
+  "forming.plans[].brake.lines[].stopsShortMm": {
+    unit: "mm",
+    means: "How far short of the narrow end it stops.",
+  },
+  "forming.plans[].brake.lines[].alongMm": {
+    means: "Where it meets the edges, from the plate’s seam 1 edge.",
+  },
+  "forming.plans[].brake.lines[].alongMm.a": { unit: "mm", means: "Along end A." },
+  "forming.plans[].brake.lines[].alongMm.b": { unit: "mm", means: "Along end B." },
+  [`forming.plans[].brake.lines[].from`]: { unit: "mm", means: "Its point [x, y] on the pattern at end A." },
+  "forming.plans[].brake.lines[].to": { unit: "mm", means: "Its point [x, y] on the pattern at end B." },
+  "forming.plans[].brake.lines[].order": { means: "In which place it is hit, on each piece." },
+  "forming.plans[].brake.lines[].forceKN": { unit: "kN", means: "Force of its hit." },
+  "forming.plans[].brake.forceConstant": { means: "Constant of the force formula." },
+  "forming.plans[].brake.forceConstant.used": { means: "The one used." },
+  "forming.plans[].brake.forceConstant.least": { means: "The least in print." },
+  "forming.plans[].brake.forceConstant.greatest": { means: "The greatest in print." },
+  "forming.plans[].brake.greatestForceKN": { unit: "kN", means: "Force of the strongest hit." },
+  "forming.plans[].brake.brakeForceKN": { unit: "kN", means: "What the brake has, or null." },
+  "forming.plans[].brake.turnDeg": { unit: "°", means: "Turning of the whole part." },
+  "forming.plans[].brake.piecesToComeOff": {
+    means: "Pieces it has to be in to come off the punch: half shells at most.",
+  },
+  "forming.plans[].brake.remarks": { means: "What has to be looked at, in sentences." },
+  "forming.plans[].brake.basis": { means: "A source of the list, or “derived here”." },
+  "forming.plans[].brake.rule": { means: "The rules in words." },
+  "forming.plans[].steps": { means: "The numbered work sheet for this part on this machine." },
+  "forming.plans[].steps[].number": { means: "Its place in the order of the work, from 1." },
+  "forming.plans[].steps[].id": { means: "Fixed word for the step, such as “align”." },
+  "forming.plans[].steps[].phase": {
+    means:
+      "“set-up”, “first pass”, “turning the job round”, “second pass”, “closing”, “bending”, “tack and re-round” or “inspection”.",
+  },
+  "forming.plans[].steps[].title": { means: "The step in a few words." },
+  "forming.plans[].steps[].text": { means: "What to do, in sentences with this part’s own numbers." },
+  "forming.plans[].steps[].figures": { means: "The step’s numbers." },
+  "forming.plans[].steps[].figures[].label": { means: "What the number is." },
+  "forming.plans[].steps[].figures[].value": { means: "The number, in unit." },
+  "forming.plans[].steps[].figures[].unit": { means: "Unit of the value." },
+  "forming.plans[].steps[].figures[].basis": {
+    means: "A source of the list, “common practice, no source”, or “derived here”.",
+  },
+  "forming.plans[].steps[].cautions": { means: "What can hurt or spoil at this very step." },
+  "forming.plans[].steps[].toNote": { means: "Boxes to write down what was really set or measured." },
+  "forming.plans[].steps[].toNote[].label": { means: "What goes into the box." },
+  "forming.plans[].steps[].toNote[].unit": { means: "Its unit." },
+  "forming.plans[].steps[].basis": { means: "Where the way of doing it comes from." },
+  "forming.plans[].batch": {
+    means: "In which order a lot goes through, in sentences; empty for a single blank.",
+  },
+
+  "forming.evenness": {
+    means:
+      "Skins that are curved unevenly, such as eccentric cones: how much, and what to do about it; else null.",
+  },
+  "forming.evenness.spread": { means: "Slackest over tightest radius square to the element, all round." },
+  "forming.evenness.spread.large": { means: "At the large end." },
+  "forming.evenness.spread.small": { means: "At the small end; null at a point." },
+  "forming.evenness.zones": {
+    means: "Zones of one setting each that it takes; 0 where it cannot be rolled.",
+  },
+  "forming.evenness.recommendation": { means: "“roll”, “roll in zones” or “brake”." },
+  "forming.evenness.reason": { means: "Why, in a sentence." },
+  "forming.evenness.samples": { means: "Radius against plan angle, from the seam round, for plotting." },
+  "forming.evenness.samples[].planDeg": { unit: "°", means: "Direction of the outward normal in plan." },
+  "forming.evenness.samples[].largeRadiusMm": {
+    unit: "mm",
+    means: "Middle radius square to the element at the large end.",
+  },
+  "forming.evenness.samples[].smallRadiusMm": { unit: "mm", means: "The same at the small end." },
+  "forming.evenness.basis": { means: "A source of the list, or “derived here”." },
+  "forming.inspection": { means: "The inspection sheet of the finished part." },
+  "forming.inspection.toleranceClass": { means: "Class of ISO 13920 that the part names, or null." },
+  "forming.inspection.note": { means: "What the limits are, in a sentence." },
+  "forming.inspection.rows": { means: "What to measure, in order." },
+  "forming.inspection.rows[].id": {
+    means: "“diameter”, “side”, “out-of-round”, “girth”, “height”, “tape”, “edge-offset” or “template”.",
+  },
+  "forming.inspection.rows[].what": { means: "What to measure and where." },
+  "forming.inspection.rows[].nominalMm": {
+    unit: "mm",
+    means: "What it should be; nought for a fault that should not be there.",
+  },
+  "forming.inspection.rows[].withinMm": {
+    unit: "mm",
+    means: "Allowed to either side; null where nothing says.",
+  },
+  "forming.inspection.rows[].basis": { means: "A source of the list, or “derived here”." },
+  "forming.inspection.rows[].readings": { means: "How many readings to write down." },
 };

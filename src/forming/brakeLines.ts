@@ -1,0 +1,140 @@
+import type { BendZone } from "./bendZone.ts";
+
+/** One hit of the brake. */
+export interface BrakeLine {
+  readonly piece: number;
+  /** From seam 1, from 1, on each piece. */
+  readonly number: number;
+  /** Which curved stretch of the piece it belongs to, from 1. */
+  readonly zone: number;
+  /** "border": beside a flat; it takes about half of what a line within takes. */
+  readonly kind: "border" | "inner";
+  readonly bendDeg: number;
+  readonly planDeg: number;
+  readonly lengthMm: number;
+  /** How far short of the narrow end it stops, where lines run nearer than half the die opening. */
+  readonly stopsShortMm: number;
+  readonly alongMm: { readonly a: number; readonly b: number };
+  readonly from: readonly [number, number];
+  readonly to: readonly [number, number];
+  /** In which place it is hit, from 1, on each piece. */
+  readonly order: number;
+  /** Force of its hit over its bent length. [kN] */
+  readonly forceKN: number;
+}
+
+/** How one curved stretch is shared out. */
+export interface BrakeZone {
+  readonly piece: number;
+  readonly zone: number;
+  readonly spaces: number;
+  readonly hits: number;
+  readonly turnDeg: number;
+  /** Left to the seam edges, which no punch bends: half a space at each. [°] */
+  readonly seamDeg: number;
+  readonly spacingMm: { readonly wide: number; readonly narrow: number };
+  /** Height of a facet's middle under the true curve, at the wide end. [mm] */
+  readonly facetMm: number;
+  /** Does the die leave room for as many hits as the facet error asks? */
+  readonly roomForAll: boolean;
+}
+
+export type Hit = Omit<BrakeLine, "number" | "order" | "forceKN">;
+
+const DEGREES = 180 / Math.PI;
+const MOST_SPACES = 720;
+
+type Turn = (zone: BendZone, from: number, to: number) => number;
+
+const exactly: Turn = (zone, from, to) => zone.turnRad(from, to);
+/** By the rate half-way: near enough to search by, and far quicker than adding it up. */
+const nearly: Turn = (zone, from, to) => zone.turnRate((from + to) / 2) * (to - from);
+
+/** Greatest height of a facet under the curve at the wide end, for this many equal spaces. [mm] */
+function facetMm(zone: BendZone, spaces: number, turn: Turn): number {
+  const step = (zone.toRad - zone.fromRad) / spaces;
+  const heights = Array.from({ length: spaces }, (_, i) => {
+    const from = zone.fromRad + i * step;
+    return zone.wideRadiusMm(from + step / 2) * (1 - Math.cos(turn(zone, from, from + step) / 2));
+  });
+  return Math.max(...heights);
+}
+
+/** Fewest spaces whose facets keep within the permitted error: nearly, by halving, and then exactly. */
+function spacesFor(zone: BendZone, permittedMm: number, most: number): number {
+  let [few, enough] = [0, most];
+  while (enough - few > 1) {
+    const middle = Math.floor((few + enough) / 2);
+    if (facetMm(zone, middle, nearly) <= permittedMm) enough = middle;
+    else few = middle;
+  }
+  while (enough < most && facetMm(zone, enough, exactly) > permittedMm) enough++;
+  return enough;
+}
+
+/**
+ * Hits of one curved stretch. n equal spaces of the normal angle (equal steps along a round end) have n + 1 lines where
+ * flats adjoin on both sides; each bends by the turning between the middles of the spaces beside it, a border by half a
+ * space, so that they sum to the zone's turning. At a seam edge nothing is bent and half a space is left to the seam.
+ *
+ *   facet error  e = R (1 − cos ψ/2),  R square to the element at the wide end, ψ the turning of one space
+ *   stops short  where the spacing, in a straight line from narrow to wide end, falls below half the die opening
+ *
+ * @see derived here; metalforming-step-bending for half the die opening as the least spacing
+ */
+export function hitsOf(
+  zone: BendZone,
+  { index, permittedMm, dieMm }: { index: number; permittedMm: number; dieMm: number },
+): { readonly hits: Hit[]; readonly zone: BrakeZone } {
+  const wideMm = Math.max(zone.edgeMm.a, zone.edgeMm.b);
+  const narrowMm = Math.min(zone.edgeMm.a, zone.edgeMm.b);
+  const room = Math.max(1, Math.floor(wideMm / (dieMm / 2)));
+  const spaces = spacesFor(zone, permittedMm, Math.min(room, MOST_SPACES));
+  const step = (zone.toRad - zone.fromRad) / spaces;
+  const knot = (i: number) => (i >= spaces ? zone.toRad : zone.fromRad + i * step);
+  const [wide, narrow] = [wideMm / spaces, narrowMm / spaces];
+  const short =
+    narrow >= dieMm / 2 ? 0 : Math.min(1, (dieMm / 2 - narrow) / Math.max(wide - narrow, dieMm / 2 - narrow));
+
+  const hits = Array.from({ length: spaces + 1 }, (_, i): Hit[] => {
+    const [first, last] = [i === 0, i === spaces];
+    if ((first && !zone.afterFlat) || (last && !zone.beforeFlat)) return [];
+    const turn = zone.turnRad(
+      first ? zone.fromRad : (knot(i - 1) + knot(i)) / 2,
+      last ? zone.toRad : (knot(i) + knot(i + 1)) / 2,
+    );
+    const place = zone.place(knot(i));
+    return [
+      {
+        piece: zone.piece,
+        zone: index,
+        kind: first || last ? "border" : "inner",
+        bendDeg: turn * DEGREES,
+        stopsShortMm: short * place.lengthMm,
+        ...place,
+      },
+    ];
+  }).flat();
+  const turnDeg = zone.turnRad(zone.fromRad, zone.toRad) * DEGREES;
+  const facet = facetMm(zone, spaces, exactly);
+  return {
+    hits,
+    zone: {
+      piece: zone.piece,
+      zone: index,
+      spaces,
+      hits: hits.length,
+      turnDeg,
+      seamDeg: turnDeg - hits.reduce((sum, { bendDeg }) => sum + bendDeg, 0),
+      spacingMm: { wide, narrow },
+      facetMm: facet,
+      roomForAll: facet <= permittedMm,
+    },
+  };
+}
+
+/** Places of hits in their order: from seam 1 to the middle, then from seam 2 to the middle. */
+export function orderOfHits(count: number): number[] {
+  const half = Math.ceil(count / 2);
+  return Array.from({ length: count }, (_, i) => (i < half ? i + 1 : half + count - i));
+}

@@ -1,0 +1,157 @@
+import { SAME_POINT_MM } from "../geometry/tolerance.ts";
+import type { PartAsked } from "./asked.ts";
+import { airBendForceN } from "./brakeForce.ts";
+import { type BrakeLine, type BrakeZone, hitsOf, orderOfHits } from "./brakeLines.ts";
+import { leastOpeningMm } from "./dieOpening.ts";
+
+/** Everything that the brake bends a part by. */
+export interface BrakePlan {
+  /** Opening of the V die; the least for this thickness where no shop is given. [mm] */
+  readonly dieMm: number;
+  readonly leastDieMm: number;
+  /** Inside radius that air bending over this die leaves by itself, about. [mm] */
+  readonly insideRadiusMm: number;
+  /** Smallest inside radius to bend this plate to. [mm] */
+  readonly leastInsideRadiusMm: number;
+  /** Where that comes from. */
+  readonly leastInsideRadiusBasis: string;
+  /** Facet error the hits are chosen for. [mm] */
+  readonly permittedFacetMm: number;
+  readonly zones: readonly BrakeZone[];
+  readonly lines: readonly BrakeLine[];
+  /** Forces use this constant; those in use run from `least` to `greatest`, and the force with them. */
+  readonly forceConstant: { readonly used: number; readonly least: number; readonly greatest: number };
+  /** Greatest force of a hit, and what the brake has; null where no shop is given. [kN] */
+  readonly greatestForceKN: number;
+  readonly brakeForceKN: number | null;
+  /** Turning of the whole part, and the pieces it has to be in to come off the punch. */
+  readonly turnDeg: number;
+  readonly piecesToComeOff: number;
+  /** What has to be looked at, in sentences. */
+  readonly remarks: readonly string[];
+  readonly basis: string;
+  readonly rule: string;
+}
+
+const CONSTANT = { used: 1.33, least: 1, greatest: 1.6 };
+const N_PER_KN = 1000;
+/** A facet may stand off the true curve by half the thickness, at least by this. Derived here. [mm] */
+const LEAST_FACET_MM = 0.5;
+/** Air bending leaves about a sixth of the opening as inside radius in mild steel. Common practice, no source. [-] */
+const RADIUS_OF_DIE = 1 / 6;
+/** Smallest inside radius in thicknesses: structural plate to 50 mm, line square to the rolling direction. [-] */
+const LEAST_RADIUS_STEEL = 1.5;
+/** Half shells sweep half a turn, and come off the punch sideways; a whole one closes round it. Derived here. */
+const HALF_SHELLS = 2;
+
+const RULE =
+  "facet error R (1 − cos ψ/2) at the wide end ≤ half the thickness, at least 0.5 mm; spacing at the wide end ≥ half the die opening; a line's angle is the turning between the middles of its neighbouring spaces; force = 1.33 × tensile strength × bent length × thickness² / die opening; hits from both seam edges to the middle (common practice, no source)";
+
+function leastRadius({ item }: PartAsked): { radius: number; basis: string } {
+  const radius = LEAST_RADIUS_STEEL * item.thicknessMm;
+  return item.material.family === "steel" || item.material.family === "galvanised"
+    ? { radius, basis: "astm-a6-x4-2" }
+    : item.material.family === "aluminium"
+      ? { radius: 2.5 * item.thicknessMm, basis: "en-485-2" }
+      : { radius, basis: "common practice, no source" };
+}
+
+function remarksOf(
+  { item, say }: PartAsked,
+  plan: {
+    zones: readonly BrakeZone[];
+    pieces: number;
+    turnDeg: number;
+    insideRadiusMm: number;
+    least: number;
+  },
+): string[] {
+  const remarks: string[] = [];
+  const tight = plan.zones.filter(({ roomForAll }) => !roomForAll);
+  if (tight.length > 0)
+    remarks.push(
+      `The die leaves no room for more hits: the facets stand up to ${say.length(Math.max(...tight.map(({ facetMm }) => facetMm)))} off the true curve.`,
+    );
+  if (plan.pieces > item.pieces)
+    remarks.push(
+      `In one piece it turns by ${Math.round(plan.turnDeg)}° and closes round the punch: make it in ${plan.pieces} pieces, or find out before the last hits that it slides off the free end of the punch.`,
+    );
+  if (plan.zones.some(({ seamDeg }) => seamDeg > 1))
+    remarks.push(
+      "At a seam edge on a curve no punch bends the last half space: pre-bend it over a bar, or draw it in when the seam is tacked.",
+    );
+  if (
+    plan.insideRadiusMm < plan.least &&
+    plan.zones.some(({ spacingMm }) => spacingMm.narrow < SAME_POINT_MM)
+  )
+    remarks.push(
+      `The sharp fold at the tip of a corner over this die comes out near ${say.length(plan.insideRadiusMm)} inside, less than the ${say.length(plan.least)} advised: use a wider die there; hits of a few degrees are not in question.`,
+    );
+  return remarks;
+}
+
+/**
+ * Bend lines, angles, forces and order of hits for every curved stretch of the part's blanks; null where its blanks are
+ * not known.
+ *
+ * @param dieMm opening of the die; by default the least for this thickness
+ * @see derived here; groover-memory for the force, metalforming-step-bending for the spacing
+ */
+export function brakePlan(
+  asked: PartAsked,
+  { dieMm, forceKN }: { dieMm?: number; forceKN?: number } = {},
+): BrakePlan | null {
+  const { item } = asked;
+  if (!item.bendZones || item.bendZones.length === 0) return null;
+  const least = leastOpeningMm(item.thicknessMm);
+  const die = dieMm ?? least;
+  const permittedMm = Math.max(LEAST_FACET_MM, item.thicknessMm / 2);
+  const place = new Map<number, number>();
+  const made = item.bendZones.map((zone) => {
+    const index = (place.get(zone.piece) ?? 0) + 1;
+    place.set(zone.piece, index);
+    return hitsOf(zone, { index, permittedMm, dieMm: die });
+  });
+  const zones = made.map(({ zone }) => zone);
+  const hits = made.flatMap((one) => one.hits);
+  const force = (lineMm: number) =>
+    airBendForceN({
+      tensileMPa: item.material.tensileMPa,
+      lineMm,
+      thicknessMm: item.thicknessMm,
+      dieMm: die,
+      constant: CONSTANT.used,
+    }) / N_PER_KN;
+  const lines = [...place.keys()].flatMap((piece) => {
+    const own = hits.filter((hit) => hit.piece === piece);
+    const order = orderOfHits(own.length);
+    return own.map((hit, i): BrakeLine => ({
+      ...hit,
+      number: i + 1,
+      order: order[i] ?? i + 1,
+      forceKN: force(hit.lengthMm - hit.stopsShortMm),
+    }));
+  });
+  const turnDeg = zones.reduce((sum, zone) => sum + zone.turnDeg, 0);
+  const pieces = Math.max(item.pieces, HALF_SHELLS);
+  const radius = leastRadius(asked);
+  const insideRadiusMm = RADIUS_OF_DIE * die;
+  return {
+    dieMm: die,
+    leastDieMm: least,
+    insideRadiusMm,
+    leastInsideRadiusMm: radius.radius,
+    leastInsideRadiusBasis: radius.basis,
+    permittedFacetMm: permittedMm,
+    zones,
+    lines,
+    forceConstant: CONSTANT,
+    greatestForceKN: Math.max(0, ...lines.map((line) => line.forceKN)),
+    brakeForceKN: forceKN ?? null,
+    turnDeg,
+    piecesToComeOff: pieces,
+    remarks: remarksOf(asked, { zones, pieces, turnDeg, insideRadiusMm, least: radius.radius }),
+    basis: "derived here",
+    rule: RULE,
+  };
+}

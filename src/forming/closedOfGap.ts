@@ -1,0 +1,32 @@
+import { partRolled } from "./closure.ts";
+import type { FormingCase } from "./case.ts";
+
+type Cone = NonNullable<FormingCase["cone"]>;
+
+/** Halvings of the bracket: more than a double can tell apart. */
+const HALVINGS = 60;
+
+/**
+ * Which closure a gap at the large end shows: the way back of the closure table, inside corner to inside corner. The gap
+ * only grows as the blank opens, so halving finds it.
+ *
+ * @param gapMm 0 or more
+ * @returns share of the turn, from that of the flat blank (a gap as wide as the flat blank's or wider) to 1
+ * @see derived here
+ */
+export function closedOfGap(item: FormingCase, cone: Cone, gapMm: number): number {
+  const { thicknessMm, edges, pieces } = item;
+  const { halfAngleRad, largeRadiusMm: radiusMm } = cone;
+  const gap = (closed: number) =>
+    partRolled({ radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces }).insideGapMm;
+  // Bent so little that no inside is left, a formula with level edges would let the gap shrink again: stay above that.
+  const flat = Math.max(Math.sin(halfAngleRad), Number.EPSILON);
+  if (gapMm <= gap(1)) return 1;
+  let [open, tight] = [flat, 1];
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = (open + tight) / 2;
+    if (gap(middle) > gapMm) open = middle;
+    else tight = middle;
+  }
+  return tight;
+}

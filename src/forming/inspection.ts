@@ -1,0 +1,112 @@
+import type { FormingCase } from "./case.ts";
+import { type LinearClass, linearToleranceMm } from "./iso13920.ts";
+import { DERIVED } from "./judge.ts";
+import { templateFigures } from "./sheet/touch.ts";
+
+/** What of a finished part the drawing asks, and straight lines that a tape reaches. [mm] */
+export interface Finish {
+  readonly toleranceClass?: LinearClass;
+  readonly ends: readonly {
+    readonly name: string;
+    /** Sizes across, as drawn: one diameter, or length and width. Nothing at a point. */
+    readonly acrossMm: readonly number[];
+    readonly measured: string;
+    /** Round the outside; null where the wall has no outside there. */
+    readonly girthMm: number | null;
+  }[];
+  readonly heightMm: number;
+  readonly tapes: readonly { readonly label: string; readonly lengthMm: number }[];
+}
+
+/** One line of the inspection sheet. */
+interface InspectionRow {
+  readonly id:
+    "diameter" | "side" | "out-of-round" | "girth" | "height" | "tape" | "edge-offset" | "template";
+  readonly what: string;
+  /** Nought for what ought not to be there at all. [mm] */
+  readonly nominalMm: number;
+  /** Allowed to either side; null where nothing says. [mm] */
+  readonly withinMm: number | null;
+  readonly basis: string;
+  /** How many readings to write down. */
+  readonly readings: number;
+}
+
+export interface Inspection {
+  readonly toleranceClass: LinearClass | null;
+  /** What the limits are, and what they are not, in a sentence. */
+  readonly note: string;
+  readonly rows: readonly InspectionRow[];
+}
+
+const ISO = "iso-13920";
+
+/**
+ * The inspection sheet: sizes as the drawing measures them with the limits of the tolerance class that the part names,
+ * and distances and templates to check them by. Null where the finished part is not known.
+ *
+ * Out of round: two diameters may each be off by the limit, so they differ by no more than twice that. Offset of the seam
+ * edges: the limit for a length as small as the thickness. Both derived here from the class; a drawing or code stands above.
+ *
+ * @see sources.yaml#iso-13920
+ */
+export function inspectionOf(item: FormingCase): Inspection | null {
+  const { finish, thicknessMm } = item;
+  if (!finish) return null;
+  const { toleranceClass } = finish;
+  const within = (nominalMm: number) =>
+    toleranceClass === undefined ? null : linearToleranceMm(toleranceClass, nominalMm);
+  const row = (
+    id: InspectionRow["id"],
+    what: string,
+    nominalMm: number,
+    more: Partial<InspectionRow> = {},
+  ): InspectionRow => ({ id, what, nominalMm, withinMm: null, basis: DERIVED, readings: 1, ...more });
+
+  const ends = finish.ends.flatMap(({ name, acrossMm, measured, girthMm }) => {
+    const [first, second] = acrossMm;
+    if (first === undefined) return [];
+    if (second !== undefined)
+      return acrossMm.map((side, i) =>
+        row("side", `${name}, ${i === 0 ? "length" : "width"}, ${measured}, at both ends of it`, side, {
+          withinMm: within(side),
+          basis: ISO,
+          readings: 2,
+        }),
+      );
+    const limit = within(first);
+    return [
+      row("diameter", `${name}, diameter ${measured}, across two directions square to each other`, first, {
+        withinMm: limit,
+        basis: ISO,
+        readings: 2,
+      }),
+      row("out-of-round", `${name}, largest less smallest diameter`, 0, {
+        withinMm: limit === null ? null : 2 * limit,
+      }),
+      ...(girthMm === null ? [] : [row("girth", `${name}, tape round the outside`, girthMm)]),
+    ];
+  });
+  return {
+    toleranceClass: toleranceClass ?? null,
+    note:
+      toleranceClass === undefined
+        ? "The part names no tolerance class, so no limits are given: take them from the drawing."
+        : `Limits of class ${toleranceClass} of ISO 13920 for lengths; out of round and edge offset are derived from them. A drawing or a code in force stands above.`,
+    rows: [
+      ...ends,
+      row("height", "height at four places", finish.heightMm, {
+        withinMm: within(finish.heightMm),
+        basis: ISO,
+        readings: 4,
+      }),
+      ...finish.tapes.map(({ label, lengthMm }) =>
+        row("tape", label, lengthMm, { withinMm: within(lengthMm), basis: ISO }),
+      ),
+      row("edge-offset", "offset of the seam edges, one above the other", 0, {
+        withinMm: within(thicknessMm),
+      }),
+      ...templateFigures(item, 1).map(({ label, value }) => row("template", label, value)),
+    ],
+  };
+}

@@ -1,0 +1,10 @@
+import type { PartAsked } from "../asked.ts";
+import type { PlateRoll } from "../machine.ts";
+import type { RollSettings } from "../rollSettings.ts";
+
+/** What the steps of a roll's work sheet are written from. */
+export interface RollSheetAsked extends PartAsked {
+  /** Null where no shop is given. */
+  readonly roll: PlateRoll | null;
+  readonly settings: RollSettings | null;
+}

@@ -1,0 +1,47 @@
+import type { PartAsked } from "../asked.ts";
+import { COMMON_PRACTICE } from "../judge.ts";
+import { isPipe } from "../skin.ts";
+import type { PlanStep } from "./step.ts";
+
+const HOT =
+  "Hot work: fire watch and ventilation by local rules; inside a closed piece the shop's rules for confined spaces hold.";
+
+/** Tacking, and bringing a rolled piece round. */
+export function finishRolled({ item }: PartAsked): PlanStep[] {
+  const tack: PlanStep = {
+    id: "tack",
+    phase: "tack and re-round",
+    title: "Tack",
+    text: `Draw the seam edges together${item.pieces === 1 ? "" : " piece by piece, on a level floor round a drawn circle,"} with clamps, both ends level, and set sound tacks from the middle outwards.`,
+    figures: [],
+    cautions: [HOT, "A sprung seam opens with force when a clamp slips: stand aside of it."],
+    toNote: [],
+    basis: COMMON_PRACTICE,
+  };
+  if (item.pieces > 1) return [tack];
+  return [
+    tack,
+    {
+      id: "re-round",
+      phase: "tack and re-round",
+      title: "Re-round",
+      text: `${isPipe(item) ? "A flat place" : "A flat place at the small end"} beside the seam is usual: grind the bead of the tacks flush, put the piece back, and roll it several turns with light pinch until the template fits.`,
+      figures: [],
+      cautions: ["Stop if a tack cracks: a piece that opens on the rolls swings out."],
+      toNote: [{ label: "turns, and setting", unit: "-" }],
+      basis: COMMON_PRACTICE,
+    },
+  ];
+}
+
+/** Pointing at the inspection sheet, where every size to be found stands. */
+export const INSPECT: PlanStep = {
+  id: "inspect",
+  phase: "inspection",
+  title: "Inspect",
+  text: "Stand the piece on a level floor on its larger end and go down the inspection sheet: diameters across two directions, height at four places, diagonals, seam.",
+  figures: [],
+  cautions: ["Secure it against rolling and tipping before anybody measures."],
+  toNote: [{ label: "passed by, date", unit: "-" }],
+  basis: COMMON_PRACTICE,
+};

@@ -1,0 +1,213 @@
+import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
+import { passPoints } from "../passPoints.ts";
+import { isPipe } from "../skin.ts";
+import type { RollSheetAsked } from "./asked.ts";
+import { settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
+import type { Figure, NoteBox, PlanStep } from "./step.ts";
+import { gapWindows, templateFigures } from "./touch.ts";
+
+export const RAISE_MOVING =
+  "Raise in small steps while the plate travels towards the bending roll. Never make a large raise under standing plate, never roll backwards at setting: what suits moving plate creases standing plate.";
+const OVERLAP = "Never let an overlap enter the pinch.";
+const RISING = "Support the rising large end; keep clear of its swing.";
+const PRESSURE =
+  "Lower the bending roll before reversing; do not draw the piece out under pinch pressure: open the pinch first.";
+
+function settingBoxes({ item, settings }: RollSheetAsked): NoteBox[] {
+  if (isPipe(item)) return [{ label: "raise, set", unit: "mm" }];
+  const bearings = settings?.zones[0]?.passes[0]?.start?.smallBearingMm != null;
+  return [
+    { label: "raise at the large edge, set", unit: "mm" },
+    { label: "raise at the small edge, set", unit: "mm" },
+    ...(bearings
+      ? [
+          { label: "bearing beyond the small edge, set", unit: "mm" },
+          { label: "bearing beyond the large edge, set", unit: "mm" },
+        ]
+      : []),
+  ];
+}
+
+/** What the middle of the window would ask by the model, for comparison with what comes out; one zone only. */
+function aimFigures({ settings }: RollSheetAsked): Figure[] {
+  const zones = settings?.zones ?? [];
+  const start = zones.length === 1 ? zones[0]?.passes.find(({ id }) => id === "aim")?.start : undefined;
+  if (!start) return [];
+  return [
+    {
+      label: "middle of the window by the model, at the large edge",
+      value: start.largeMm,
+      unit: "mm",
+      basis: DERIVED,
+    },
+  ];
+}
+
+function raise(asked: RollSheetAsked): PlanStep {
+  const { settings, say } = asked;
+  const words = settings && settingWords(settings, "trial", say);
+  return {
+    id: "first-raise",
+    phase: "first pass",
+    title: "Raise for the first pass",
+    text: words
+      ? `With the plate moving raise in small steps to ${words}. It is a first trial from below the window: let the gap decide, and correct by it.`
+      : "With the plate moving raise in small steps, try the template, and raise again: no setting can be given here.",
+    figures: settings ? [...settingFigures(settings, "trial"), ...aimFigures(asked)] : [],
+    cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial") : [])],
+    toNote: settingBoxes(asked),
+    basis: settings ? DERIVED : COMMON_PRACTICE,
+  };
+}
+
+function through({ item, settings, say }: RollSheetAsked): PlanStep {
+  const arm = settings?.flat.acrossMm;
+  return {
+    id: "first-through",
+    phase: "first pass",
+    title: "Roll from seam edge to seam edge",
+    text: `Roll on towards the bending roll up to seam edge 2, the element lines parallel to the rolls all the way${isPipe(item) ? "" : " and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.length(arm)}`}; the second pass bends it. Stop where the piece can still pass over the top roll.`,
+    figures:
+      arm === undefined ? [] : [{ label: "straight lead, about", value: arm, unit: "mm", basis: DERIVED }],
+    cautions: [RISING, OVERLAP],
+    toNote: [{ label: "straight lead, measured", unit: "mm" }],
+    basis: COMMON_PRACTICE,
+  };
+}
+
+function measure({ item, say }: RollSheetAsked): PlanStep {
+  const gaps = gapWindows(item);
+  const aim = passPoints(item).find(({ id }) => id === "aim");
+  const windows = gaps
+    .map(({ end, fromMm, toMm }) => `${say.length(toMm)} to ${say.length(fromMm)} at the ${end}`)
+    .join(", ");
+  const large = gaps[0];
+  const text = large
+    ? `Release and support the piece, then measure straight across from inside corner to inside corner of its seam edges: ${windows}. Never below ${say.length(large.capMm)} at the ${large.end} in this pass.`
+    : "Release and support the piece and hold the templates of the first pass to every zone, square to the element line: 60 to 75 % of the final bend, never above 80 %.";
+  return {
+    id: "first-measure",
+    phase: "first pass",
+    title: "Measure the first pass",
+    text,
+    figures: [
+      ...gaps.flatMap(({ end, fromMm, toMm, capMm }) => [
+        { label: `gap at the ${end}, widest of the window`, value: fromMm, unit: "mm", basis: DERIVED },
+        { label: `gap at the ${end}, narrowest of the window`, value: toMm, unit: "mm", basis: DERIVED },
+        { label: `gap at the ${end}, never below`, value: capMm, unit: "mm", basis: DERIVED },
+      ]),
+      ...templateFigures(item, aim?.share),
+    ],
+    cautions: ["Let nobody stand under or inside the piece while it is held only by the rolls."],
+    toNote: [
+      ...gaps.map(({ end }) => ({ label: `gap at the ${end}, measured`, unit: "mm" })),
+      { label: "template, tight or open", unit: "-" },
+    ],
+    basis: COMMON_PRACTICE,
+  };
+}
+
+function correct({ item, settings }: RollSheetAsked): PlanStep | null {
+  if (!settings || !item.cone) return null;
+  return {
+    id: "first-correct",
+    phase: "first pass",
+    title: "Correct the setting",
+    text: "Is the gap wider than the window: give the setting at the large edge and the gap to the trial correction, lower the bending roll, bring the piece back to seam edge 1, set what it answers with the plate moving, and roll this blank once more. Is it narrower: no further raise on this blank in this pass, and less for the next one.",
+    figures: [],
+    cautions: ["A blank closed too far cannot be opened again by rolling on."],
+    toNote: [
+      { label: "second setting at the large edge", unit: "mm" },
+      { label: "gap after it", unit: "mm" },
+      { label: "third setting at the large edge", unit: "mm" },
+      { label: "gap after it", unit: "mm" },
+    ],
+    basis: DERIVED,
+  };
+}
+
+/** The first of two passes. */
+export const firstPassSteps = (asked: RollSheetAsked): (PlanStep | null)[] => [
+  raise(asked),
+  through(asked),
+  measure(asked),
+  correct(asked),
+];
+
+function turnRound(asked: RollSheetAsked): PlanStep[] {
+  const { item, settings, say } = asked;
+  const pipe = isPipe(item);
+  const lot = item.pieces * item.quantity > 1;
+  const stopMm = settings?.stopMm ?? null;
+  return [
+    {
+      id: "unload",
+      phase: "turning the job round",
+      title: "Unload",
+      text: `Lower the bending roll, open the pinch and lift the piece out.${lot && !pipe ? ` Make the first pass of all ${item.pieces * item.quantity} blanks of the lot before the stop is moved.` : ""}`,
+      figures: [],
+      cautions: [PRESSURE],
+      toNote: [],
+      basis: COMMON_PRACTICE,
+    },
+    {
+      id: "turn",
+      phase: "turning the job round",
+      title: "Turn the job round",
+      text: pipe
+        ? "Turn the piece end for end so that seam edge 2 leads. Bring the bending roll down and square it again."
+        : `Move the stop to the other end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.length(stopMm)})`}. Bring the bending roll down and square it again, then tilt it the other way. Load with seam edge 2 in the aligning groove and the small edge on the stop.`,
+      figures: [],
+      cautions: ["The piece is springy and awkward now: slings so that it cannot roll or spring open."],
+      toNote: pipe ? [] : [{ label: "stop from the fixed end", unit: "mm" }],
+      basis: COMMON_PRACTICE,
+    },
+  ];
+}
+
+function second(asked: RollSheetAsked): PlanStep {
+  const { settings, say } = asked;
+  const words = settings && settingWords(settings, "finished", say);
+  return {
+    id: "second-raise",
+    phase: "second pass",
+    title: "Raise for the second pass",
+    text: words
+      ? `With the plate moving raise in small steps towards ${words}; move it by as much as the first pass had to be moved from its own start. Roll from seam edge 2: this pass undoes the skew of the first and bends its straight lead.`
+      : "With the plate moving raise in small steps, a little tighter than the first pass, and roll from seam edge 2: this pass undoes the skew of the first and bends its straight lead.",
+    figures: settings ? settingFigures(settings, "finished") : [],
+    cautions: [RAISE_MOVING, RISING, ...(settings ? settingProblems(settings, "finished") : [])],
+    toNote: settingBoxes(asked),
+    basis: settings ? DERIVED : COMMON_PRACTICE,
+  };
+}
+
+function close({ item, say }: RollSheetAsked): PlanStep {
+  const templates = templateFigures(item, 1);
+  const radii = templates.length <= 2 ? templates.map(({ value }) => say.length(value)).join(" and ") : null;
+  const end =
+    item.pieces === 1
+      ? "Close until the seam edges meet over their whole length, the ends level with each other"
+      : `Roll until the templates fit at both ends; each of the ${item.pieces} pieces stays open`;
+  return {
+    id: "close",
+    phase: "closing",
+    title: item.pieces === 1 ? "Close" : "Bring to the template",
+    text: `${end}. ${radii === null ? "Templates for every zone are in the list." : `Inside templates, held square to an element line: ${radii}.`} Then lower the bending roll, open pinch and yoke and take the piece off.`,
+    figures: templates,
+    cautions: [OVERLAP, PRESSURE],
+    toNote: [
+      { label: "raise at the end, set", unit: "mm" },
+      { label: "gap left, large end", unit: "mm" },
+      { label: "gap left, small end", unit: "mm" },
+    ],
+    basis: COMMON_PRACTICE,
+  };
+}
+
+/** Turning the job round, the second pass, and closing. */
+export const secondPassSteps = (asked: RollSheetAsked): PlanStep[] => [
+  ...turnRound(asked),
+  second(asked),
+  close(asked),
+];

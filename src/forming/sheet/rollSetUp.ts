@@ -1,0 +1,145 @@
+import { firstPass } from "../firstPass.ts";
+import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
+import { reachBeyondStopMm } from "../roomBeyondStop.ts";
+import { isPipe } from "../skin.ts";
+import type { RollSheetAsked } from "./asked.ts";
+import type { PlanStep } from "./step.ts";
+
+const step = (one: Omit<PlanStep, "phase" | "basis" | "toNote"> & Partial<PlanStep>): PlanStep => ({
+  phase: "set-up",
+  basis: COMMON_PRACTICE,
+  toNote: [],
+  ...one,
+});
+
+const SHARP = "Cut plate is sharp and heavy: gloves, and the shop's own lifting rules.";
+const GUARDS =
+  "The rolls draw in hands, sleeves and gloves: every stop and emergency stop tried before the first plate, nobody within reach of the nip while they turn. The machine's manual comes first.";
+
+/** Where one setting does not serve all round: where each begins. */
+function zoneMarks({ settings }: RollSheetAsked): string {
+  const zones = settings?.zones ?? [];
+  if (zones.length < 2) return "";
+  const marks = zones.map(({ fromDeg }) => `${Math.round(fromDeg % 360)}°`).join(", ");
+  return ` Mark the ${zones.length} zones across the blank, from the element lines at plan ${marks}: each has its own setting and template.`;
+}
+
+function edges(asked: RollSheetAsked): PlanStep {
+  const { item, say } = asked;
+  const slide = (item.rimsMm.large - item.rimsMm.small) / item.pieces;
+  const pipe = isPipe(item);
+  return step({
+    id: "edges",
+    title: "Dress and mark",
+    text: `Dress all edges free of dross and burrs${pipe ? "" : `, the small edge smooth: it slides ${say.length(slide)} along the stop in one pass`}. Scribe the element lines on the inside face; at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)}`,
+    figures: pipe
+      ? []
+      : [{ label: "small edge slides along the stop", value: slide, unit: "mm", basis: COMMON_PRACTICE }],
+    cautions: [SHARP],
+  });
+}
+
+/** Reach past the stop at the start of the first pass's window, and how high over the rolls; null where no closure is told. */
+function openReach({ item }: RollSheetAsked): { pastMm: number; highMm: number } | null {
+  const { cone, pieces } = item;
+  if (!cone) return null;
+  const closed = firstPass(cone.halfAngleRad).from;
+  const leanRad = Math.asin(Math.sin(cone.halfAngleRad) / closed);
+  const diameterMm = (2 * cone.smallRadiusMm) / closed;
+  const pastMm = reachBeyondStopMm({ diameterMm, leanRad, pieces: pieces / closed });
+  return { pastMm, highMm: pastMm / Math.tan(leanRad) };
+}
+
+const YOKE = "The piece must not strike the yoke: watch the first turn by hand jog.";
+
+function yoke(asked: RollSheetAsked): string {
+  const open = openReach(asked);
+  const room = asked.roll?.coneAttachment?.clearRoom;
+  if (!open || room === undefined || open.pastMm <= room) return YOKE;
+  return `${YOKE} While still open its far side reaches ${asked.say.length(open.pastMm)} past the stop, at ${asked.say.length(open.highMm)} over the pinch; the clear room is ${asked.say.length(room)}: look whether the frame is as high as that.`;
+}
+
+function stop(asked: RollSheetAsked): PlanStep | null {
+  const { item, settings, roll, say } = asked;
+  if (isPipe(item)) return null;
+  const reach = reachBeyondStopMm({
+    diameterMm: item.rimsMm.small / Math.PI,
+    leanRad: item.leanRad,
+    pieces: item.pieces,
+  });
+  const open = openReach(asked);
+  const given = roll?.coneAttachment?.range ? (settings?.stopMm ?? null) : null;
+  const where =
+    given === null
+      ? "Set the stop as close to the drop end as the closing of the yoke allows"
+      : `Set the stop ${say.length(given)} from the drop end of the roll face, as near as it goes`;
+  const mm = (label: string, value: number) => ({ label, value, unit: "mm", basis: DERIVED });
+  return step({
+    id: "stop",
+    title: "Set the stop",
+    text: `${where}, and grease it. The far side of the small end reaches ${say.length(reach)} past it when closed${open ? `, and ${say.length(open.pastMm)} while the piece is still open` : ""}.`,
+    figures: [
+      ...(given === null ? [] : [mm("stop from the drop end of the roll face", given)]),
+      mm("reach past the stop when closed", reach),
+      ...(open
+        ? [
+            mm("reach past the stop while open", open.pastMm),
+            mm("height of that place over the pinch", open.highMm),
+          ]
+        : []),
+    ],
+    cautions: [yoke(asked)],
+    toNote: [{ label: "stop from the drop end", unit: "mm" }],
+  });
+}
+
+function pinch({ item, roll }: RollSheetAsked): PlanStep {
+  const half = roll && item.slantMm.longest > roll.workingWidth / 2;
+  const pipe = isPipe(item);
+  const trim = pipe
+    ? "Set the pinch parallel."
+    : half
+      ? "The slant takes more than half the rolls: trim the pinch roll out of parallel until it grips the large end only."
+      : "The slant takes no more than half the rolls: set the pinch parallel, their crown usually lets the small end go free.";
+  return step({
+    id: "pinch",
+    title: "Set the pinch",
+    text: `${trim} Pinch only as hard as drives the ${pipe ? "plate" : "large edge"}: with the rolls stopped the blank can still be moved by hand.`,
+    figures: [],
+    cautions: [GUARDS, "Move the blank by hand only with the rolls stopped."],
+    toNote: [
+      { label: "pinch pressure or setting", unit: "-" },
+      ...(half && !pipe ? [{ label: "pinch trim, drop end against fixed end", unit: "mm" }] : []),
+    ],
+  });
+}
+
+function zero({ item }: RollSheetAsked): PlanStep {
+  return step({
+    id: "zero",
+    title: "Find nought",
+    text: `Bring the bending roll down and square it. With the flat blank pinched raise it until it just touches the plate along its whole length: this is 0. All raises on this sheet are measured from here, along the slide.${isPipe(item) ? "" : " Then lower it clear and tilt it for the cone, the small end higher."}`,
+    figures: [],
+    cautions: [],
+    toNote: [{ label: "scale reading at 0", unit: "mm" }],
+  });
+}
+
+function align({ item, say }: RollSheetAsked): PlanStep {
+  const masses = item.blanks.map(({ massKg }) => massKg);
+  const heaviest = Math.max(0, ...masses);
+  return step({
+    id: "align",
+    title: "Load and align",
+    text: `Lay the blank in with seam edge 1 square in the aligning groove${isPipe(item) ? "" : ", its small edge tight on the stop"}, inside face towards the top roll. A blank weighs ${Number(heaviest.toFixed(1))} kg and its longest element is ${say.length(item.slantMm.longest)}.`,
+    figures: [{ label: "mass of the heaviest blank", value: heaviest, unit: "kg", basis: DERIVED }],
+    cautions: [
+      "Heavier than the shop lifts by hand: crane or hoist, and support on both sides of the rolls.",
+    ],
+  });
+}
+
+/** Set-up of a plate roll with an initial pinch. */
+export function rollSetUp(asked: RollSheetAsked): (PlanStep | null)[] {
+  return [edges(asked), stop(asked), pinch(asked), zero(asked), align(asked)];
+}

@@ -1,0 +1,39 @@
+import type { RollSheetAsked } from "./asked.ts";
+import { finishRolled, INSPECT } from "./finish.ts";
+import { otherRollSteps } from "./otherRolls.ts";
+import { firstPassSteps, secondPassSteps } from "./rollPasses.ts";
+import { rollSetUp } from "./rollSetUp.ts";
+import { type NumberedStep, numbered, type PlanStep } from "./step.ts";
+import { templateFigures } from "./touch.ts";
+
+const wanted = (asked: RollSheetAsked) => templateFigures(asked.item, 1);
+
+/** The other arrangements find no nought and change no ends: their set-up is the dressing, the stop and the loading. */
+const OWN_WAY = new Set(["zero", "pinch"]);
+
+/** The numbered work sheet of one part on a plate roll, or on such a roll in general. */
+export function rollSheet(asked: RollSheetAsked): NumberedStep[] {
+  const arrangement = asked.roll?.arrangement ?? "initial-pinch";
+  const setUp = rollSetUp(asked);
+  const finish = [...finishRolled(asked), INSPECT];
+  if (arrangement === "initial-pinch")
+    return numbered([...setUp, ...firstPassSteps(asked), ...secondPassSteps(asked), ...finish]);
+  const short: PlanStep[] = otherRollSteps(asked, arrangement).map((step) => ({
+    ...step,
+    figures: wanted(asked),
+  }));
+  return numbered([...setUp.filter((step) => !OWN_WAY.has(step?.id ?? "")), ...short, ...finish]);
+}
+
+/** How a lot goes through: in which order its blanks are rolled. Nothing for a single blank. */
+export function rollBatch({ item }: Pick<RollSheetAsked, "item">): string[] {
+  const blanks = item.pieces * item.quantity;
+  if (blanks === 1) return [];
+  return [
+    `${blanks} blanks in the lot (${item.quantity} × ${item.pieces}): mark each with its number and seam edge 1.`,
+    "Roll the first blank alone through its first pass and correct the setting on it; write the setting down.",
+    "Then the first pass of all the others, the gap of every one measured: plate of one lot may still differ in strength.",
+    "Only then move the stop, and make all second passes.",
+    "Tack, re-round and inspect the first finished one before the last is closed.",
+  ];
+}

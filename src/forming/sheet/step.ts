@@ -1,0 +1,52 @@
+/** A number of the work sheet with its unit and where it comes from. Lengths in mm, angles in degrees. */
+export interface Figure {
+  readonly label: string;
+  readonly value: number;
+  /** "mm", "°", "%", "kN" or "-". */
+  readonly unit: string;
+  /** A source id, "common practice, no source", or "derived here". */
+  readonly basis: string;
+}
+
+/** A box on the sheet, to write down what was really set or measured. */
+export interface NoteBox {
+  readonly label: string;
+  readonly unit: string;
+}
+
+/** The parts of the work sheet, in the order of the work. */
+type Phase =
+  | "set-up"
+  | "first pass"
+  | "turning the job round"
+  | "second pass"
+  | "closing"
+  | "bending"
+  | "tack and re-round"
+  | "inspection";
+
+/** One thing to do. */
+export interface PlanStep {
+  /** Fixed word for the step, e.g. "align". */
+  readonly id: string;
+  readonly phase: Phase;
+  readonly title: string;
+  /** What to do, in sentences with this part's own numbers. */
+  readonly text: string;
+  readonly figures: readonly Figure[];
+  /** What can hurt or spoil at this very step. */
+  readonly cautions: readonly string[];
+  readonly toNote: readonly NoteBox[];
+  /** Where the way of doing it comes from. */
+  readonly basis: string;
+}
+
+/** A step with its place in the sequence, from 1. */
+export interface NumberedStep extends PlanStep {
+  readonly number: number;
+}
+
+/** Steps in their order; those that do not arise are left out. */
+export function numbered(steps: readonly (PlanStep | null)[]): NumberedStep[] {
+  return steps.filter((step) => step !== null).map((step, i) => ({ number: i + 1, ...step }));
+}

@@ -1,0 +1,62 @@
+import type { FormingCase } from "../case.ts";
+import { partRolled } from "../closure.ts";
+import { FIRST_PASS_SHARES, firstPass } from "../firstPass.ts";
+import { DERIVED } from "../judge.ts";
+import { isPipe } from "../skin.ts";
+import { zonesOf } from "../zones.ts";
+import type { Figure } from "./step.ts";
+
+/** Gaps of the first pass at one end, inside corner to inside corner. [mm] */
+export interface GapWindow {
+  readonly end: "large end" | "small end" | "ends";
+  /** Widest that is in the window, and narrowest; never below `capMm`. */
+  readonly fromMm: number;
+  readonly toMm: number;
+  readonly capMm: number;
+}
+
+/** What a tape shows while the first pass ends; nothing where the skin is curved unevenly. */
+export function gapWindows({ cone, thicknessMm, edges, pieces, ...rest }: FormingCase): GapWindow[] {
+  if (!cone) return [];
+  const { halfAngleRad } = cone;
+  const window = firstPass(halfAngleRad);
+  const gap = (radiusMm: number, closed: number) =>
+    partRolled({ radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces }).insideGapMm;
+  const at = (end: GapWindow["end"], radiusMm: number): GapWindow => ({
+    end,
+    fromMm: gap(radiusMm, window.from),
+    toMm: gap(radiusMm, window.to),
+    capMm: gap(radiusMm, window.cap),
+  });
+  const { largeRadiusMm, smallRadiusMm } = cone;
+  if (isPipe({ cone, thicknessMm, edges, pieces, ...rest })) return [at("ends", largeRadiusMm)];
+  return [at("large end", largeRadiusMm), at("small end", smallRadiusMm)];
+}
+
+/** Share of the final bend at the middle of the first pass's window where no closure can be told. */
+const AIM_SHARE = (FIRST_PASS_SHARES.from + FIRST_PASS_SHARES.to) / 2;
+
+/**
+ * Radii of inside templates held square to an element line, at both ends of every zone. [mm]
+ *
+ * @param share of the final bend, 1 when finished; by default that of the middle of the first pass's window
+ */
+export function templateFigures(item: FormingCase, share?: number): Figure[] {
+  const zones = zonesOf(item);
+  const half = item.thicknessMm / 2;
+  return zones.flatMap((zone) => {
+    const name =
+      zones.length === 1
+        ? ""
+        : `plan ${Math.round(zone.fromDeg % 360)}° to ${Math.round(zone.toDeg % 360)}°: `;
+    const radius = (end: string, middleMm: number): Figure => ({
+      label: `${name}template radius inside, ${end}, held square to the element line`,
+      value: Math.max(0, middleMm / (share ?? AIM_SHARE) - half),
+      unit: "mm",
+      basis: DERIVED,
+    });
+    return isPipe(item)
+      ? [radius("ends", zone.largeRadiusMm)]
+      : [radius("large end", zone.largeRadiusMm), radius("small end", zone.smallRadiusMm)];
+  });
+}

@@ -1,0 +1,146 @@
+import type { RollAsked } from "./asked.ts";
+import { closedOfGap } from "./closedOfGap.ts";
+import { closureSetting } from "./closureSetting.ts";
+import { type FirstPass, firstPass, shareOfClosure } from "./firstPass.ts";
+import { type RollSection, sectionOf } from "./rollSetting.ts";
+import { plateOf } from "./springback.ts";
+import { type Aim, nextSetting, type Trial } from "./trialCorrection.ts";
+
+/** What was set, and what came out. Settings are raises at the large edge, from the flat plate, along the slide. */
+export type TrialSeen =
+  | { readonly settingMm: number; readonly gapMm: number }
+  | { readonly settingMm: number; readonly closed: number }
+  | { readonly settingMm: number; readonly flat: true };
+
+/** One trial as it is understood. */
+interface TrialRead {
+  readonly settingMm: number;
+  /** Share of the turn that came out. */
+  readonly closed: number;
+  readonly sprangFlat: boolean;
+  /** Where the model would set half the slant for that closure. [mm] */
+  readonly modelMm: number;
+  readonly place: "open" | "in the window" | "past the window" | "past the cap";
+}
+
+/** What to do after the trials of a first pass. */
+interface TrialCorrection {
+  readonly machine: string;
+  /** The window of the first pass and its cap, as shares of the turn. */
+  readonly window: FirstPass;
+  readonly trials: readonly TrialRead[];
+  readonly kind: "done" | "raise" | "overshot";
+  /** Set this next: for the same blank, or for the next one where this one is closed too far; null when done. [mm] */
+  readonly nextMm: number | null;
+  readonly by: "offset" | "slope" | null;
+  readonly advice: string;
+  readonly rule: string;
+  readonly basis: string;
+}
+
+export type TrialAnswer =
+  | { readonly kind: "correction"; readonly correction: TrialCorrection }
+  | { readonly kind: "none"; readonly why: string };
+
+/** Bent less than this share of the final bend a trial took no set that a slope could be read from. Derived here. [-] */
+const TOOK_SET = 0.05;
+
+const RULE =
+  "next setting = last setting + slope × (model's setting for the middle of the window − model's setting for what came out); slope 1 after one trial, from the last two that took set after that, held within 0.67 to 1.5";
+
+function closedOf(seen: TrialSeen, flat: number, ofGap: (gapMm: number) => number): number {
+  if ("closed" in seen) return Math.min(1, Math.max(flat, seen.closed));
+  return "gapMm" in seen ? ofGap(seen.gapMm) : flat;
+}
+
+function placeOf(closed: number, { from, to, cap }: FirstPass): TrialRead["place"] {
+  if (closed > cap) return "past the cap";
+  if (closed > to) return "past the window";
+  return closed < from ? "open" : "in the window";
+}
+
+/** The model's setting at half the slant for a closure; null where it gives none. [mm] */
+function modelOf({ item }: RollAsked, section: RollSection): ((closed: number) => number | null) | null {
+  const { cone } = item;
+  if (!cone) return null;
+  const plate = plateOf(item);
+  const radiusMm = (cone.largeRadiusMm + cone.smallRadiusMm) / 2;
+  return (closed) => {
+    const answer = closureSetting(section, plate, { radiusMm, halfAngleRad: cone.halfAngleRad, closed });
+    return answer.kind === "setting" ? answer.bestMm : null;
+  };
+}
+
+const none = (why: string): TrialAnswer => ({ kind: "none", why });
+
+/**
+ * Next setting of the first pass after one or more trials on this roll. The tilt stays as it was set; both ends of the
+ * roll are raised alike, and the model is asked what half the slant needs.
+ *
+ * @param seen in order, at least one
+ * @see derived here
+ */
+export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): TrialAnswer {
+  const { item, roll, say } = asked;
+  const section = sectionOf(roll);
+  if (!section)
+    return none("only an initial-pinch roll whose slide the shop file gives has settings to correct");
+  const model = modelOf(asked, section);
+  if (!item.cone || !model) return none("only right cones and pipes have one closure to correct by");
+  const { cone } = item;
+  const window = firstPass(cone.halfAngleRad);
+  const flat = Math.sin(cone.halfAngleRad);
+  const [fromMm, toMm, capMm] = [model(window.from), model(window.to), model(window.cap)];
+  const aimMm = model((window.from + window.to) / 2);
+  if (fromMm === null || toMm === null || capMm === null || aimMm === null)
+    return none("the model gives no setting for this part on this roll");
+  const aim: Aim = { aimMm, fromMm, toMm, capMm };
+
+  const trials = seen.map((one): TrialRead => {
+    const closed = closedOf(one, flat, (gapMm) => closedOfGap(item, cone, gapMm));
+    // Past what the roll can reach at all, the setting for the closed blank's cap is the nearest that the model knows.
+    const modelMm = model(closed) ?? capMm;
+    const share = shareOfClosure({ halfAngleRad: cone.halfAngleRad, closed }) ?? 0;
+    const sprangFlat = share < TOOK_SET;
+    return { settingMm: one.settingMm, closed, sprangFlat, modelMm, place: placeOf(closed, window) };
+  });
+  const next = nextSetting(trials satisfies readonly Trial[], aim);
+  const common = { machine: roll.name, window, trials, rule: RULE, basis: "derived here" };
+  const out = (closed: number) => say.percent(closed);
+  const last = trials.at(-1) as TrialRead;
+  switch (next.kind) {
+    case "done":
+      return {
+        kind: "correction",
+        correction: {
+          ...common,
+          kind: "done",
+          nextMm: null,
+          by: null,
+          advice: `Closed ${out(last.closed)}, within ${out(window.from)} to ${out(window.to)}: this pass is done; keep the setting of ${say.length(last.settingMm)} for the lot.`,
+        },
+      };
+    case "raise":
+      return {
+        kind: "correction",
+        correction: {
+          ...common,
+          kind: "raise",
+          nextMm: next.settingMm,
+          by: next.by,
+          advice: `Closed ${out(last.closed)}, wanted ${out(window.from)} to ${out(window.to)}: set ${say.length(next.settingMm)} at the large edge, the tilt as it is, raise to it with the plate moving, and roll this blank once more.`,
+        },
+      };
+    case "overshot":
+      return {
+        kind: "correction",
+        correction: {
+          ...common,
+          kind: "overshot",
+          nextMm: next.nextBlankMm,
+          by: next.by,
+          advice: `Closed ${out(last.closed)}, past the ${out(window.to)} where this pass ends${last.place === "past the cap" ? ` and past its cap of ${out(window.cap)}` : ""}: no further raise on this blank in this pass. Set ${say.length(next.nextBlankMm)} for the next blank.`,
+        },
+      };
+  }
+}

@@ -1,0 +1,55 @@
+import * as z from "zod/mini";
+import { size, sizeOrNone } from "../shapes/fields.ts";
+import type { FileContext } from "./context.ts";
+import { readDocument, type DocumentReading } from "./document.ts";
+import type { FieldProblem } from "./plainTree.ts";
+
+const HUNDRED = 100;
+
+/** One trial: where the roll was set, and one of what came out. */
+const TrialRow = z.strictObject({
+  /** Raise of the bending roll at the large edge, from where it touches the flat plate, along its slide. [mm] */
+  setting: size(),
+  /** Straight across at the large end, inside corner to inside corner. [mm] */
+  gap: z.optional(sizeOrNone()),
+  /** Or how far closed, in per cent of the turn. */
+  closed: z.optional(z.number().check(z.minimum(0), z.maximum(HUNDRED))),
+  /** Or that it sprang back flat. */
+  flat: z.optional(z.literal(true)),
+});
+
+/** The trials of a part's first pass, kept in PART.trials.yaml next to PART.yaml. */
+export const Trials = z.strictObject({
+  units: z.enum(["mm", "in"]),
+  /** A plate roll of the shop file. */
+  machine: z.string().check(z.minLength(1)),
+  trials: z.array(TrialRow).check(z.minLength(1), z.maxLength(100)),
+});
+export type Trials = z.infer<typeof Trials>;
+
+/** Reads the text of a file of trials. */
+export function readTrials(text: string, file: FileContext): DocumentReading<Trials> {
+  return readDocument({ schema: Trials, begins: "machine: Big roll", rules }, text, file);
+}
+
+function rules({ trials }: Trials): FieldProblem[] {
+  return trials.flatMap(({ gap, closed, flat }, i) =>
+    [gap, closed, flat].filter((one) => one !== undefined).length === 1
+      ? []
+      : [
+          {
+            path: ["trials", i],
+            problem: "a trial tells one thing that came out",
+            remedy: "give exactly one of gap, closed and flat",
+          },
+        ],
+  );
+}
+
+const TRIALS = /\.trials\.ya?ml$/i;
+
+/** Is this the file of a part's trials rather than of a part? */
+export const isTrialsFile = (path: string): boolean => TRIALS.test(path);
+
+/** Where the trials of a part are kept. */
+export const trialsPath = (partPath: string): string => partPath.replace(/\.ya?ml$/i, ".trials.yaml");

@@ -1,0 +1,40 @@
+import type { PlateRoll } from "../forming/machine.ts";
+import { sayIn } from "../forming/say.ts";
+import { correctTrials, type TrialAnswer, type TrialSeen } from "../forming/trials.ts";
+import { type Refusal } from "../shapes/refusal.ts";
+import { type Context, layOut, type NamedPart } from "./develop.ts";
+import { formingCase } from "./formingCase.ts";
+import { rounded } from "./rounded.ts";
+
+export type { TrialSeen } from "../forming/trials.ts";
+
+/**
+ * The next setting of a part's first pass after trials on one roll of the shop.
+ *
+ * @param machine name of the roll; may be left out where the shop has one initial-pinch roll only
+ */
+export function correctPart(
+  part: NamedPart,
+  context: Context,
+  machine: string | undefined,
+  seen: readonly TrialSeen[],
+): TrialAnswer | { readonly kind: "refused"; readonly issues: readonly Refusal[] } {
+  const laid = layOut(part, context);
+  if (laid.kind === "refused") return laid;
+  const rolls = (context.shop?.machines ?? []).filter((one): one is PlateRoll => one.kind === "plate roll");
+  const pinch = rolls.filter(({ arrangement }) => arrangement === "initial-pinch");
+  const roll = machine === undefined ? pinch[0] : rolls.find(({ name }) => name === machine);
+  const names = pinch.map(({ name }) => name).join(", ");
+  if (!roll)
+    return {
+      kind: "none",
+      why:
+        machine === undefined
+          ? "the shop has no initial-pinch roll"
+          : `the shop has no plate roll called ${machine}; it has ${names || "none"}`,
+    };
+  if (machine === undefined && pinch.length > 1)
+    return { kind: "none", why: `say on which roll it was tried with --machine: ${names}` };
+  const item = formingCase(part, laid.shape, laid.layout, laid.laid, laid.material);
+  return rounded(correctTrials({ item, roll, say: sayIn(part.units) }, seen));
+}

@@ -1,0 +1,58 @@
+import { radians, TURN } from "../geometry/angle.ts";
+import { rimLength } from "../geometry/measure.ts";
+import { type Skin } from "../geometry/skin.ts";
+import { distance3, type Vec3 } from "../geometry/vector.ts";
+import { type Finish } from "../forming/inspection.ts";
+import { type Layout } from "../shapes/layout.ts";
+import { type Part, type Shape } from "../shapes/registry.ts";
+
+type End = Omit<Finish["ends"][number], "girthMm" | "name">;
+
+/** The sizes across both ends, as drawn. */
+function drawnEnds(part: Part): readonly [End, End] {
+  if (part.shape === "square-to-round") {
+    const { rectangularEnd: a, roundEnd: b } = part;
+    return [
+      { acrossMm: [a.length, a.width], measured: a.measured },
+      { acrossMm: [b.diameter], measured: b.measured },
+    ];
+  }
+  const { largeEnd: a, smallEnd: b } = part;
+  return [
+    { acrossMm: [a.diameter], measured: a.measured },
+    { acrossMm: b.diameter > 0 ? [b.diameter] : [], measured: b.measured ?? a.measured },
+  ];
+}
+
+const QUARTERS = [0, 90, 180, 270] as const;
+const CORNERS = [45, 135, 225, 315] as const;
+
+/** Straight across inside, from end A to the far side of end B: unequal ones tell that it leans or twists. */
+function tapes(inside: Skin | null, part: Part): Finish["tapes"] {
+  if (!inside) return [];
+  const cornered = part.shape === "square-to-round";
+  const point = (end: "a" | "b", deg: number): Vec3 => {
+    const [x, y] = inside[end].point(radians(deg % 360), 1);
+    return [x, y, inside.baseMm + (end === "a" ? 0 : inside.heightMm)];
+  };
+  return (cornered ? CORNERS : QUARTERS).map((deg) => ({
+    label: `inside, ${cornered ? `corner towards ${deg}°` : `large end at ${deg}°`} to ${cornered ? "round" : "small"} end at ${(deg + 180) % 360}°`,
+    lengthMm: distance3(point("a", deg), point("b", deg + 180)),
+  }));
+}
+
+/** What of the finished part is inspected. */
+export function finishOf(part: Part, shape: Shape, { faces, heightMm }: Layout): Finish {
+  const [a, b] = drawnEnds(part);
+  const girth = (end: "a" | "b") =>
+    faces.outside ? rimLength(faces.outside, end, { from: 0, to: TURN }) : null;
+  return {
+    ...(part.tolerance && { toleranceClass: part.tolerance }),
+    ends: [
+      { name: shape.ends.a, ...a, girthMm: girth("a") },
+      { name: shape.ends.b, ...b, girthMm: girth("b") },
+    ],
+    heightMm,
+    tapes: tapes(faces.inside, part),
+  };
+}

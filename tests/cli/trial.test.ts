@@ -1,0 +1,117 @@
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { run } from "../../src/cli/run.ts";
+import { readFolder } from "../../src/input/readFolder.ts";
+import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
+import { develop } from "../../src/report/develop.ts";
+
+const folder = mkdtempSync(join(tmpdir(), "slantwork-trial-"));
+for (const name of ["dust-cyclone-cone", "feed-spout-reducer"])
+  writeFileSync(join(folder, `${name}.yaml`), readFileSync(`demo-data/parts/${name}.yaml`));
+writeFileSync(join(folder, "kept.yaml"), readFileSync("demo-data/parts/dust-cyclone-cone.yaml"));
+writeFileSync(join(folder, "shop.yaml"), readFileSync("demo-data/shop.yaml"));
+const TRIALS = "units: mm\nmachine: Small roll\ntrials:\n  - { setting: 21, gap: 1350 }\n";
+writeFileSync(join(folder, "kept.trials.yaml"), TRIALS);
+
+const cli = (...args: string[]) => run(args, { folder, develop });
+const trial = (...args: string[]) => cli("dust-cyclone-cone.yaml", "--shop", "shop.yaml", ...args);
+const SMALL = ["--machine", "Small roll"];
+
+interface Correction {
+  kind: string;
+  nextMm: number;
+  by: string;
+  trials: { closed: number }[];
+}
+const answer = (...args: string[]) => {
+  const { stdout, stderr, exitCode } = trial(...SMALL, ...args);
+  expect({ stderr, exitCode }).toEqual({ stderr: "", exitCode: 0 });
+  return JSON.parse(stdout) as Correction;
+};
+
+describe("develop --trial", () => {
+  it("gives the next setting, by the offset after one trial and by the slope after two", () => {
+    const one = answer("--trial", "setting=21,gap=1350");
+    expect(one).toMatchObject({
+      part: "dust-cyclone-cone",
+      machine: "Small roll",
+      kind: "raise",
+      by: "offset",
+    });
+    expect(one.nextMm).toBeGreaterThan(21);
+    const two = answer("--trial", "setting=21,gap=1350", "--trial", "setting=24,gap=1000");
+    expect(two).toMatchObject({ kind: "raise", by: "slope" });
+    expect(two.trials).toHaveLength(2);
+    expect(answer("--trial", "setting=26,gap=600").kind).toBe("done");
+    expect(answer("--trial", "setting=26,closed=72%").kind).toBe("done");
+    expect(answer("--trial", "setting=1in,flat").trials[0]!.closed).toBeCloseTo(Math.sin(0.2946), 2);
+    expect(answer("--trial", "setting=30,gap=200").kind).toBe("overshot");
+  });
+
+  it("takes the trials kept next to the part first, and them alone if asked", () => {
+    const alone = cli("kept.yaml", "--shop", "shop.yaml", "--trial", "file");
+    expect(JSON.parse(alone.stdout)).toMatchObject({ machine: "Small roll", trials: [{ settingMm: 21 }] });
+    const more = cli("kept.yaml", "--shop", "shop.yaml", "--trial", "setting=24,gap=1000");
+    expect(JSON.parse(more.stdout)).toMatchObject({
+      by: "slope",
+      trials: [{ settingMm: 21 }, { settingMm: 24 }],
+    });
+    // On another machine they say nothing.
+    const other = cli(
+      "kept.yaml",
+      "--shop",
+      "shop.yaml",
+      "--machine",
+      "Big roll",
+      "--trial",
+      "setting=60,gap=1000",
+    );
+    expect((JSON.parse(other.stdout) as Correction).trials).toHaveLength(1);
+  });
+
+  it("does not take the file of trials for a part", () => {
+    const { stdout, exitCode } = cli("kept.yaml", "kept.trials.yaml");
+    expect(exitCode).toBe(0);
+    expect((JSON.parse(stdout) as { part: { name: string } }).part.name).toBe("kept");
+    expect(readFolder("demo-data", loadCatalogue()).problems).toEqual([]);
+  });
+
+  it.each([
+    [["--trial", "setting=21"], /needs a setting and one thing that came out/],
+    [["--trial", "gap=21"], /needs a setting and one thing that came out/],
+    [["--trial", "setting=21,gap=5,flat"], /one thing that came out/],
+    [["--trial", "setting=x,gap=5"], /not a length/],
+    [["--trial", "setting=21,gab=5"], /no use for gab/],
+    [["--trial", "setting=0,flat"], /nought or less/],
+    [["--trial", "setting=5,closed=120"], /from 0 to 100/],
+    [["--trial", "file"], /there is no trial yet/],
+    [["--trial", "setting=5,flat", "--out", "x"], /leave out --out/],
+    [["--machine", "Small roll"], /goes with --trial/],
+  ])("%j is told as a mistake", (args, words) => {
+    const { stderr, exitCode } = trial(...args);
+    expect(exitCode).toBe(1);
+    expect(stderr).toMatch(words);
+  });
+
+  it("asks which roll it was, and says why there is no answer", () => {
+    expect(trial("--trial", "setting=21,flat").stderr).toMatch(/say on which roll.*Small roll, Big roll/);
+    expect(trial("--machine", "No roll", "--trial", "setting=21,flat").stderr).toMatch(
+      /no plate roll called No roll/,
+    );
+    const uneven = cli(
+      "feed-spout-reducer.yaml",
+      "--shop",
+      "shop.yaml",
+      ...SMALL,
+      "--trial",
+      "setting=21,flat",
+    );
+    expect(uneven.stderr).toMatch(/only right cones and pipes/);
+    expect(cli("kept.yaml", "--trial", "setting=21,flat").stderr).toMatch(/give the shop file/);
+    writeFileSync(join(folder, "feed-spout-reducer.trials.yaml"), TRIALS.replace("gap: 1350", "gab: 1350"));
+    const bad = cli("feed-spout-reducer.yaml", "--shop", "shop.yaml", "--trial", "file");
+    expect(bad.stderr).toMatch(/feed-spout-reducer\.trials\.yaml:4:20: trials\[1\]\.gab: .*did you mean gap/);
+  });
+});

@@ -1,0 +1,130 @@
+import { describe, expect, it } from "vitest";
+import { evennessOf } from "../../src/forming/evenness.ts";
+import { linearToleranceMm } from "../../src/forming/iso13920.ts";
+import { named, reportOf } from "../parts.ts";
+import { coneCase, reducer } from "./cases.ts";
+
+// ISO 13920, permitted deviations for linear dimensions, from a reproduction of its table.
+it.each([
+  ["A", 30, 1],
+  ["B", 31, 2],
+  ["B", 400, 2],
+  ["B", 401, 3],
+  ["C", 1700, 8],
+  ["D", 25_000, 40],
+] as const)("class %s allows %d mm ± %d", (tolerance, nominal, limit) => {
+  expect(linearToleranceMm(tolerance, nominal)).toBe(limit);
+});
+
+it("has nothing to say below 2 mm", () => expect(linearToleranceMm("A", 1.9)).toBeNull());
+
+const cone = named({
+  shape: "right-cone",
+  thickness: 3,
+  largeEnd: { diameter: 600, measured: "inside" },
+  smallEnd: { diameter: 260, measured: "inside" },
+  height: 560,
+  tolerance: "B",
+});
+
+describe("the inspection sheet", () => {
+  const rows = (part = cone) => reportOf(part).forming.inspection!.rows;
+  const find = (id: string, part = cone) => rows(part).filter((row) => row.id === id);
+
+  it("has the sizes as drawn, with the limits of the class the part names", () => {
+    expect(find("diameter")).toMatchObject([
+      { nominalMm: 600, withinMm: 3, readings: 2 },
+      { nominalMm: 260, withinMm: 2 },
+    ]);
+    expect(find("out-of-round").map(({ withinMm }) => withinMm)).toEqual([6, 4]);
+    expect(find("height")).toMatchObject([{ nominalMm: 560, withinMm: 3, readings: 4 }]);
+    expect(find("edge-offset")).toMatchObject([{ nominalMm: 0, withinMm: 1 }]);
+  });
+
+  it("has diagonals and templates that the closed form gives", () => {
+    // Inside to inside, straight across: from one side of the large end to the other side of the small one.
+    for (const { nominalMm } of find("tape")) expect(nominalMm).toBeCloseTo(Math.hypot(560, 300 + 130), 5);
+    expect(find("tape")).toHaveLength(4);
+    const cosine = 560 / Math.hypot(560, 300 - 130);
+    // The wall is t/cos α thick in the end planes, so the girth outside is that of the inside diameter and twice as much.
+    expect(find("girth")[0]!.nominalMm).toBeCloseTo(Math.PI * (600 + 6 / cosine), 5);
+    const [large, small] = find("template").map(({ nominalMm }) => nominalMm);
+    // Square to the element R − t/2, R that of the middle of the wall: (300 + t/2/cos α)/cos α.
+    expect(large).toBeCloseTo((300 + 1.5 / cosine) / cosine - 1.5, 5);
+    expect(small).toBeCloseTo((130 + 1.5 / cosine) / cosine - 1.5, 5);
+  });
+
+  it("gives no limits where the part names no class, and no size at a point", () => {
+    const pointed = { ...cone, smallEnd: { diameter: 0 } } as typeof cone;
+    delete pointed.tolerance;
+    expect(rows(pointed).every(({ withinMm }) => withinMm === null)).toBe(true);
+    expect(reportOf(pointed).forming.inspection!.note).toMatch(/names no tolerance class/);
+    expect(find("diameter", pointed)).toHaveLength(1);
+  });
+
+  it("measures a rectangular end by its sides, and from its corners to the round end", () => {
+    const hood = named({
+      shape: "square-to-round",
+      thickness: 2,
+      rectangularEnd: { length: 600, width: 450, measured: "inside" },
+      roundEnd: { diameter: 400, measured: "inside" },
+      height: 350,
+    });
+    expect(find("side", hood).map(({ nominalMm }) => nominalMm)).toEqual([600, 450]);
+    const far = Math.SQRT1_2 * (reportOf(hood).solid.b.inside[0]?.[0] ?? 0);
+    expect(far).toBeGreaterThan(100);
+    const across = Math.hypot(300 + far, 225 + far, 350);
+    for (const { nominalMm } of find("tape", hood)) expect(nominalMm).toBeCloseTo(across, 4);
+    expect(find("template", hood)).toEqual([]);
+  });
+});
+
+describe("how unevenly it is curved", () => {
+  const leaning = (offset: number) =>
+    reportOf(
+      named({
+        shape: "eccentric-cone",
+        thickness: 4,
+        largeEnd: { diameter: 900, measured: "outside" },
+        smallEnd: { diameter: 400, measured: "outside", offset: [offset, 0] },
+        height: 700,
+      }),
+    ).forming.evenness!;
+
+  it("follows R = ρ cos β/(cos²β + β′²) at both ends, all round", () => {
+    const { samples, spread } = leaning(150);
+    expect(samples).toHaveLength(72);
+    // Worked apart from the code on the middle surface's own numbers at the ends of the axis of symmetry, where β′ = 0:
+    // R = ρ/cos β, tan β = (450 − 200 ∓ 150)/700 for the outside, whose rims are circles.
+    const lean = (cos: number) => Math.atan2(250 - 150 * cos, 700);
+    const [steep, slack] = [Math.cos(lean(1)), Math.cos(lean(-1))];
+    const at = (deg: number) => samples.find(({ planDeg }) => Math.abs(planDeg - deg) < 1e-6)!;
+    // The offset lies towards 0°: there the wall is steepest and the radius least, but for half the wall.
+    expect(at(0).largeRadiusMm / (450 / steep)).toBeCloseTo(1, 1);
+    expect(at(180).largeRadiusMm / (450 / slack)).toBeCloseTo(1, 1);
+    expect(spread.large).toBeGreaterThan(1.02);
+  });
+
+  it("recommends the roll, zones or the brake, the more uneven the further", () => {
+    expect(leaning(20)).toMatchObject({ recommendation: "roll", zones: 1 });
+    const [some, most] = [leaning(400), leaning(1100)];
+    expect(some.recommendation).toBe("roll in zones");
+    expect(some.reason).toMatch(new RegExp(`mark ${some.zones} zones`));
+    expect(most.recommendation).toBe("brake");
+    expect(most.spread.large).toBeGreaterThan(some.spread.large);
+    expect(evennessOf(coneCase(reducer))).toBeNull();
+  });
+
+  it("sends a point to the brake", () => {
+    const pointed = reportOf(
+      named({
+        shape: "eccentric-cone",
+        thickness: 2,
+        largeEnd: { diameter: 320, measured: "inside" },
+        smallEnd: { diameter: 0, offset: [60, 25] },
+        height: 380,
+      }),
+    ).forming.evenness!;
+    expect(pointed).toMatchObject({ recommendation: "brake", zones: 0, spread: { small: null } });
+  });
+});

@@ -1,0 +1,165 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { formingOf } from "../../src/forming/forming.ts";
+import type { FormingCase } from "../../src/forming/case.ts";
+import type { PlateRoll } from "../../src/forming/machine.ts";
+import type { NumberedStep } from "../../src/forming/sheet/step.ts";
+import { anyCase, anyRoll, coneCase, coneless, reducer, roll, RUNS, shop } from "./cases.ts";
+
+const machine = roll({
+  slide: { origin: [230, -200], angle: 60, travel: 300 },
+  bearings: [140, 160],
+  coneAttachment: { range: [60, 300], clearRoom: 200 },
+});
+const planOn = (item: FormingCase, one: PlateRoll = machine) => formingOf(item, shop([one])).plans[0]!;
+const step = (steps: readonly NumberedStep[], id: string) => steps.find((one) => one.id === id)!;
+const figure = (one: NumberedStep, label: string) =>
+  one.figures.find((figure) => figure.label.startsWith(label))!.value;
+
+describe("the work sheet of a right cone", () => {
+  const item = coneCase(reducer, { quantity: 3 });
+  const { steps, settings, batch } = planOn(item);
+
+  it("goes through the phases in the order of the work, numbered from 1", () => {
+    expect(steps.map(({ number }) => number)).toEqual(steps.map((_, i) => i + 1));
+    expect([...new Set(steps.map(({ phase }) => phase))]).toEqual([
+      "set-up",
+      "first pass",
+      "turning the job round",
+      "second pass",
+      "closing",
+      "tack and re-round",
+      "inspection",
+    ]);
+  });
+
+  it("gives the gaps and templates of the closure table's window, and the cap", () => {
+    const table = formingOf(item).closure;
+    const row = (words: string) => table.find(({ mark }) => mark?.includes(words))!;
+    const measure = step(steps, "first-measure");
+    expect(figure(measure, "gap at the large end, widest")).toBe(row("start of").large!.insideGapMm);
+    expect(figure(measure, "gap at the large end, narrowest")).toBe(row("end of").large!.insideGapMm);
+    expect(figure(measure, "gap at the large end, never")).toBe(row("cap").large!.insideGapMm);
+    expect(figure(measure, "gap at the small end, widest")).toBe(row("start of").small!.insideGapMm);
+    const close = step(steps, "close");
+    expect(figure(close, "template radius inside, large")).toBeCloseTo(
+      row("closed").large!.insideSquareRadiusMm,
+      9,
+    );
+    expect(figure(close, "template radius inside, small")).toBeCloseTo(
+      row("closed").small!.insideSquareRadiusMm,
+      9,
+    );
+  });
+
+  it("gives this machine's settings in words and figures, the stop and the tilt", () => {
+    const [trial, , , , finished] = settings!.zones[0]!.passes;
+    const first = step(steps, "first-raise");
+    expect(figure(first, "start at the large edge")).toBe(trial!.start!.largeMm);
+    expect(figure(first, "tilt")).toBe(trial!.start!.tiltDeg);
+    expect(first.text).toContain(`${Number(trial!.start!.largeMm.toFixed(1))} mm at the large edge`);
+    expect(figure(step(steps, "second-raise"), "start at the small edge")).toBe(finished!.start!.smallMm);
+    expect(figure(step(steps, "stop"), "stop from the drop end")).toBe(60);
+    expect(figure(step(steps, "edges"), "small edge slides")).toBeCloseTo(2 * Math.PI * 250, 9);
+    expect(first.cautions[0]).toMatch(/Never make a large raise under standing plate, never roll backwards/);
+  });
+
+  it("tells what the far side of an open piece reaches, laid out in space", () => {
+    // The piece 65 … closed: its axis leans by a with sin a = sin α/k, its small rim is r/k; the far point of the rim.
+    const stop = step(steps, "stop");
+    const { cone } = item;
+    const k = Math.max(0.65, Math.hypot(Math.sin(cone!.halfAngleRad), 0.6 * Math.cos(cone!.halfAngleRad)));
+    const a = Math.asin(Math.sin(cone!.halfAngleRad) / k);
+    const far = [2 * (200 / k) * Math.sin(a), 2 * (200 / k) * Math.cos(a)] as const;
+    expect(figure(stop, "reach past the stop while open")).toBeCloseTo(far[0], 9);
+    expect(figure(stop, "height of that place")).toBeCloseTo(far[1], 9);
+    expect(stop.cautions.join(" ")).toMatch(/look whether the frame is as high as that/);
+  });
+
+  it("keeps the lot's first passes together before the stop is moved", () => {
+    expect(batch[0]).toContain("3 blanks");
+    expect(step(steps, "unload").text).toMatch(/all 3 blanks of the lot before the stop is moved/);
+    expect(planOn(coneCase(reducer)).batch).toEqual([]);
+  });
+});
+
+it("asks no stop and no tilt of a pipe, and one raise", () => {
+  const pipe = coneCase({ ...reducer, smallRadiusMm: 450 });
+  const { steps } = planOn(pipe);
+  expect(step(steps, "stop")).toBeUndefined();
+  expect(JSON.stringify(steps)).not.toMatch(/tilt|small edge/);
+  expect(
+    step(steps, "first-raise")
+      .figures.map(({ label }) => label)
+      .slice(0, 3),
+  ).toEqual(["raise to start with", "low", "high"]);
+  expect(figure(step(steps, "first-measure"), "gap at the ends, widest")).toBeGreaterThan(0);
+});
+
+it("goes by templates, zone by zone, where the curvature is uneven", () => {
+  const curvature = Array.from({ length: 72 }, (_, i) => ({
+    planDeg: 5 * i,
+    largeRadiusMm: 500 + 150 * Math.cos((i * Math.PI) / 36),
+    smallRadiusMm: 250 + 75 * Math.cos((i * Math.PI) / 36),
+    slantMm: 600,
+  }));
+  const item = { ...coneless(coneCase(reducer)), shape: "eccentric-cone", curvature };
+  const { steps, settings } = planOn(item);
+  const zones = settings!.zones.length;
+  expect(zones).toBeGreaterThan(2);
+  expect(step(steps, "first-raise").figures.filter(({ label }) => label.includes("large edge"))).toHaveLength(
+    2 * zones,
+  );
+  expect(step(steps, "edges").text).toMatch(new RegExp(`Mark the ${zones} zones across the blank`));
+  expect(step(steps, "close").figures).toHaveLength(2 * zones);
+  expect(step(steps, "first-measure").text).toMatch(/60 to 75 %/);
+  expect(step(steps, "first-correct")).toBeUndefined();
+});
+
+describe("without settings", () => {
+  it.each(["pyramid", "double-pinch", "four-roll"] as const)(
+    "a %s has its own short sequence",
+    (arrangement) => {
+      const { steps } = planOn(coneCase(reducer), { ...machine, arrangement });
+      expect(steps.map(({ id }) => id)).toEqual([
+        "edges",
+        "stop",
+        "align",
+        "by-template",
+        "tack",
+        "re-round",
+        "inspect",
+      ]);
+      expect(step(steps, "by-template").text).toMatch(/No settings are given for this arrangement/);
+      expect(figure(step(steps, "by-template"), "template radius inside, large")).toBeGreaterThan(400);
+    },
+  );
+
+  it("the sequence of a pinch roll still has its gaps, and says that no setting can be given", () => {
+    const [plan] = formingOf(coneCase(reducer)).plans;
+    expect(step(plan!.steps, "first-raise").text).toMatch(/no setting can be given/);
+    expect(figure(step(plan!.steps, "first-measure"), "gap at the large end, widest")).toBeGreaterThan(0);
+    expect(step(plan!.steps, "first-correct")).toBeUndefined();
+  });
+});
+
+it("is written for any part on any roll that takes it, without an empty sentence or a number that is none", () => {
+  fc.assert(
+    fc.property(anyCase, anyRoll, (item, one) => {
+      for (const { steps, batch } of [
+        ...formingOf(item, shop([one])).plans,
+        ...formingOf(item).plans,
+        ...formingOf(
+          item,
+          shop([{ ...machine, workingWidth: 20_000, rating: { thickness: 200, yieldMPa: 2000 } }]),
+        ).plans,
+      ]) {
+        const words = [...batch, ...steps.flatMap(({ text, cautions, title }) => [text, title, ...cautions])];
+        for (const text of words) expect(text).not.toMatch(/NaN|Infinity|undefined|null|^$|-0 /);
+        for (const { value, label } of steps.flatMap(({ figures }) => figures))
+          expect(Number.isFinite(value), label).toBe(true);
+      }
+    }),
+    RUNS,
+  );
+});
