@@ -1,9 +1,7 @@
 import type { Vec2 } from "../../geometry/vector.ts";
-import type { Board, Placing } from "../board.ts";
-import { boxOf } from "../box.ts";
-import { leader } from "../dimension/leader.ts";
+import type { Board } from "../board.ts";
 import { MM_PER_INCH, type Units, unitName } from "../format.ts";
-import { labelCorners, textWidth } from "../lettering.ts";
+import { textWidth } from "../lettering.ts";
 import { type Box, type Drawing, path } from "../model.ts";
 import type { Paper } from "../paper.ts";
 import { FULL_SIZE } from "../scale.ts";
@@ -11,6 +9,8 @@ import { fitSheet } from "../sheet.ts";
 import { axesRoom, drawAxes, type Frame } from "./axes.ts";
 import { type Dot, drawDots } from "./dots.ts";
 import { hatch, type Hatching } from "./hatch.ts";
+import { spaced } from "./plotCurve.ts";
+import { pointAt } from "./pointAt.ts";
 
 /** One plot of what a machine takes: below `near` it goes, between the curves it is near the limit, above `limit` beyond it. */
 export interface RegionPanel {
@@ -45,6 +45,8 @@ const [BESIDE, BELOW] = [4, 2];
 const FORM = 0.62;
 /** A name across an outline is rather pointed at from beside it; in the board's measure. */
 const DEAREST = 30;
+/** A leader is hard to follow among the close hatching above the curves: rather below. */
+const POINTING = { liked: [-135, -120, -45, 180, 0, -90], else: [60, 120, 45, 135] };
 
 /** What a machine takes, one plot for each strength of plate, told apart by hatching and words; parts are numbered dots. */
 export function regionChart(chart: RegionChart, { paper }: { paper: Paper }): Drawing {
@@ -105,13 +107,13 @@ function drawPanel(
     board.draw(path("hidden", points));
     // Where it runs level along the top it is the limit itself.
     const own = points.filter(([, y]) => y < (points[0]?.[1] ?? 0) - board.mm(1));
-    pointAt(board, { tips: spaced(own), text: panel.also.name, box });
+    pointAt(board, { tips: spaced(own), text: panel.also.name, box, directionsDeg: POINTING });
   }
   const beyond: Vec2[] = [...limit, [box.right, box.top], [box.left, box.top]];
   const band = [...limit, ...near.toReversed()];
   write(board, { name: "beyond", lower: limit, upper: limit.map(([x]): Vec2 => [x, box.top]) });
   write(board, { name: "goes", lower: near.map(([x]): Vec2 => [x, box.bottom]), upper: near });
-  pointAt(board, { tips: roomiest(near, limit), text: "near the limit", box });
+  pointAt(board, { tips: roomiest(near, limit), text: "near the limit", box, directionsDeg: POINTING });
   board.draw(...hatch(board, band, NEAR), ...hatch(board, beyond, BEYOND));
 }
 
@@ -138,41 +140,12 @@ function write(
   );
 }
 
-/** A leader is hard to follow among close hatching, above the curves; in the board's measure. */
-const INTO_HATCHING = 12;
-/** So many places are tried for the tip of a leader. */
-const TIPS = 7;
-
-/** Some points of a curve, from its middle outwards. */
-function spaced(curve: readonly Vec2[]): Vec2[] {
-  const last = curve.length - 1;
-  const shares = Array.from({ length: TIPS }, (_, i) => (i + 0.5) / TIPS);
-  return shares
-    .toSorted((p, q) => Math.abs(p - 0.5) - Math.abs(q - 0.5))
-    .flatMap((share) => curve.slice(Math.round(share * last)).slice(0, 1));
-}
-
 /** The middle of the band between two curves over the same x, where it is highest. */
 function roomiest(lower: readonly Vec2[], upper: readonly Vec2[]): Vec2[] {
   const places = lower.map(([x, y], i) => ({ x, y, high: (upper[i] as Vec2)[1] - y }));
   const most = Math.max(...places.map(({ high }) => high));
   const high = places.filter((one) => one.high > 0.6 * most && most > 0);
   return spaced(high.map(({ x, y, high }): Vec2 => [x, y + high / 2]));
-}
-
-/** A name within the plot, with a leader to one of some places; nothing where there are none. */
-function pointAt(board: Board, { tips, text, box }: { tips: readonly Vec2[]; text: string; box: Box }): void {
-  const to = (directionsDeg: readonly number[]) =>
-    tips.flatMap((tip) => leader(board, { tip, text, directionsDeg, lengthsMm: [7, 11, 16, 22] }));
-  const down = to([-135, -120, -45, 180, 0, -90]);
-  const up = to([60, 120, 45, 135]).map((way) => ({ ...way, extra: INTO_HATCHING }));
-  const stays = ({ labels }: Placing): boolean =>
-    labels.every((label) => {
-      const { left, right, bottom, top } = boxOf(labelCorners(label));
-      return left > box.left && right < box.right && bottom > box.bottom && top < box.top;
-    });
-  const ways = [...down, ...up].filter(stays);
-  if (ways.length > 0) board.put(text, ways, Infinity);
 }
 
 function upright(board: Board, { box, at }: Frame, { x, name }: { x: number; name: string }): void {
