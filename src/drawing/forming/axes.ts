@@ -13,6 +13,8 @@ export interface Axis {
   readonly to: number;
   /** About so many figures; fewer where they would touch. */
   readonly ticks?: number;
+  /** Figures at multiples of this in place of round numbers, and what each of them says. */
+  readonly each?: { readonly step: number; readonly say: (tick: number) => string };
 }
 
 /** A frame on the paper with its axes drawn, and the way from figures to places in it. */
@@ -54,18 +56,19 @@ export function drawAxes(board: Board, box: Box, { x, y }: { x: Axis; y: Axis })
       Infinity,
     );
 
+  const figureOf = (tick: number, all: readonly number[]) => x.each?.say(tick) ?? plain(tick, places(all));
   const wanted = x.ticks ?? 8;
-  let levels = across.ticks(wanted);
-  for (let n = wanted - 1; n > 1; n--) {
-    const widest = Math.max(...levels.map((tick) => textWidth(plain(tick, places(levels)), cap)));
+  let levels = levelsOf(x, across.ticks(wanted), 1);
+  for (let n = 1; n < wanted; n++) {
+    const widest = Math.max(...levels.map((tick) => textWidth(figureOf(tick, levels), cap)));
     const step = (across(levels[1] ?? 0) - across(levels[0] ?? 0)) / board.unit;
     if (levels.length < 2 || step >= widest + BETWEEN) break;
-    levels = across.ticks(n);
+    levels = levelsOf(x, across.ticks(wanted - n), n + 1);
   }
   for (const tick of levels) {
     const px = across(tick);
     board.draw(line("dimension", [px, box.bottom], [px, box.bottom - board.mm(TICK)]));
-    figure(plain(tick, places(levels)), [px, box.bottom - board.mm(TICK + AWAY + cap / 2)], "middle");
+    figure(figureOf(tick, levels), [px, box.bottom - board.mm(TICK + AWAY + cap / 2)], "middle");
   }
   const rises = up.ticks(y.ticks ?? 6);
   let widest = 0;
@@ -85,4 +88,12 @@ export function drawAxes(board: Board, box: Box, { x, y }: { x: Axis; y: Axis })
   name(x.name, [(box.left + box.right) / 2, box.bottom - board.mm(TICK + AWAY + 2.9 * cap)], 0);
   name(y.name, [box.left - board.mm(TICK + 2 * AWAY + widest + cap), (box.bottom + box.top) / 2], 90);
   return { box, at: (px, py) => [across(px), up(py)] };
+}
+
+/** Multiples of the step, every n-th of them, or the round numbers where no step is asked. */
+function levelsOf({ from, to, each }: Axis, round: readonly number[], n: number): readonly number[] {
+  if (!each) return round;
+  const step = n * each.step;
+  const first = Math.ceil(from / step);
+  return Array.from({ length: Math.floor(to / step) - first + 1 }, (_, i) => (first + i) * step);
 }

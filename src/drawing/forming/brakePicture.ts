@@ -8,6 +8,7 @@ import { edgePaths, nameAlong } from "../pattern/edges.ts";
 import { marksAlong } from "../pattern/lines.ts";
 import { numberEnds } from "../pattern/numbers.ts";
 import type { Paper } from "../paper.ts";
+import { NARROW_SCALES } from "../scale.ts";
 import { fitSheet } from "../sheet.ts";
 
 type BrakePlan = NonNullable<Report["forming"]["plans"][number]["brake"]>;
@@ -37,7 +38,8 @@ export function brakePicture(
         : `, pieces ${alike.map(({ piece }) => piece).join(", ")} alike`;
   return fitSheet(
     {
-      paper,
+      // The steps of ISO 5455 alone would crowd the lines; it allows those between as exceptions.
+      paper: { ...paper, scales: NARROW_SCALES },
       core: { widthMm: width(box), heightMm: height(box) },
       text: {
         title: `Bend lines of ${part.title}${which}`,

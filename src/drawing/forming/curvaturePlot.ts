@@ -1,3 +1,4 @@
+import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import type { Vec2 } from "../../geometry/vector.ts";
 import type { Report } from "../../report/report.ts";
 import type { Board } from "../board.ts";
@@ -70,7 +71,11 @@ export function curvaturePlot(
 function endsOf({ samples, spread }: Evenness) {
   const large = { name: "large end", radii: samples.map(({ largeRadiusMm }) => largeRadiusMm) };
   const small = { name: "small end", radii: samples.map(({ smallRadiusMm }) => smallRadiusMm) };
-  return spread.small === null ? [large] : [large, small];
+  if (spread.small === null) return [large];
+  const alike = large.radii.every(
+    (radius, i) => Math.abs(radius - (small.radii[i] as number)) < SAME_POINT_MM,
+  );
+  return alike ? [{ ...large, name: "both ends" }] : [large, small];
 }
 
 function drawPlot(
@@ -85,7 +90,12 @@ function drawPlot(
   const top = ABOVE * Math.min(most, furthest);
   const first = evenness.samples[0]?.planDeg ?? 0;
   const frame = drawAxes(board, box, {
-    x: { name: "plan angle of the outward normal in degrees", from: first, to: first + FULL_TURN_DEG },
+    x: {
+      name: "plan angle of the outward normal in degrees",
+      from: first,
+      to: first + FULL_TURN_DEG,
+      each: { step: 45, say: (deg) => String(deg % FULL_TURN_DEG) },
+    },
     y: { name: "radius", from: 0, to: top / unit },
   });
   const step = FULL_TURN_DEG / evenness.samples.length;

@@ -1,7 +1,7 @@
 import type { Vec2 } from "../../geometry/vector.ts";
 import type { Report } from "../../report/report.ts";
 import type { Board } from "../board.ts";
-import { dimension, MM_PER_INCH, plain, type Units, unitName } from "../format.ts";
+import { dimension, lengthNumber, MM_PER_INCH, plain, type Units, unitName } from "../format.ts";
 import { type Box, circle, type Drawing, path } from "../model.ts";
 import type { Paper } from "../paper.ts";
 import { FULL_SIZE } from "../scale.ts";
@@ -18,7 +18,7 @@ const DOT = 0.9;
 /** The plot runs so far above the slackest place, however much slacker strong plate springs. [-] */
 const [ABOVE, FURTHEST] = [1.15, 2.2];
 const BAND = { angleDeg: 45, apartMm: 1.8 };
-const POINTING = { liked: [-45, -30, -60, 0, -90], else: [135, 120, 180, 60, 90] };
+const POINTING = { liked: [-45, -30, -60, -75, 0, -90], else: [135, 120, 150, 180, 60, 90] };
 
 /** Free radius against the radius under load, the band of yields hatched, the part's places marked; nothing for folded skins. */
 export function springbackCurve(report: Report, { paper }: { paper: Paper }): Drawing | undefined {
@@ -58,7 +58,7 @@ export function springbackCurve(report: Report, { paper }: { paper: Paper }): Dr
 
 function drawCurve(
   board: Board,
-  { curve, places, flatFromMm, strongFlatFromMm }: Springback,
+  { curve, places, flatFromMm, strongFlatFromMm, strongYieldMPa }: Springback,
   { units, box }: { units: Units; box: Box },
 ): void {
   const unit = units === "mm" ? 1 : MM_PER_INCH;
@@ -82,10 +82,7 @@ function drawCurve(
   const drawn = (points: readonly Vec2[]) => within(points, [0, top]).map((piece) => piece.map(at));
   const own = drawn(line("freeMm", flatFromMm));
   const strong = drawn(line("strongFreeMm", strongFlatFromMm));
-  const straight = drawn([
-    [from, from],
-    [to, to],
-  ]);
+  const straight = drawn(curve.map(({ loadedMm }): Vec2 => [loadedMm, loadedMm]));
   board.draw(
     ...own.map((piece) => path("outline", piece)),
     ...strong.map((piece) => path("dimension", piece)),
@@ -97,7 +94,7 @@ function drawCurve(
       circle("arrow", dot, board.mm(DOT)),
       path("hidden", [[box.left, dot[1]], dot, [dot[0], box.bottom]]),
     );
-    const text = `${place}: ${dimension(loadedMm, units)} for ${dimension(freeMm, units)}`;
+    const text = `${place}: ${lengthNumber(loadedMm, units)} for ${lengthNumber(freeMm, units)}`;
     pointAt(board, { tips: [dot], text, box, directionsDeg: POINTING });
   }
   const [upper] = strong;
@@ -106,7 +103,7 @@ function drawCurve(
   if (!upper || !lower) return;
   pointAt(board, {
     tips: spaced(upper),
-    text: "the strongest plate",
+    text: `yield ${plain(strongYieldMPa ?? 0, 0)} MPa`,
     box,
     directionsDeg: { liked: POINTING.else, else: [] },
   });
