@@ -18,7 +18,7 @@ const KN_PER_SHORT_TON = 8.896443230521;
 const MM2_PER_IN2 = MM_PER_INCH ** 2;
 
 /** A check's number with its unit, in the part's own units where it is a length or an area. */
-function withUnit(value: number, unit: string, units: Units): string {
+export function withUnit(value: number, unit: string, units: Units): string {
   const say = numbersIn(units);
   if (unit === "mm") return `${say.bare(value)}\u00a0${units}`;
   if (unit === "kg") return say.mass(value);
