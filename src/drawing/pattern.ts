@@ -3,6 +3,7 @@ import type { Blank, MarkingRow, Report } from "../report/report.ts";
 import type { Board } from "./board.ts";
 import { boxOf, height, join, width } from "./box.ts";
 import { dimension, type Units, unitName } from "./format.ts";
+import { lineStride } from "./dense.ts";
 import { closed, type Drawing, line } from "./model.ts";
 import type { Paper } from "./paper.ts";
 import { along, edgePaths, endsOf, isSeam, nameAlong } from "./pattern/edges.ts";
@@ -65,7 +66,10 @@ function drawPattern(
 ): void {
   const { report, blank, rows, sector, centreShown } = what;
   const { units } = report.part;
-  board.draw(closed("outline", blank.outline), ...blank.lines.map((one) => line("thin", one.from, one.to)));
+  const step = lineStride(report, board.unit);
+  // Line 1 is a seam edge, and the blank's own lines begin with line 2.
+  const lines = blank.lines.filter((_, i) => (i + 1) % step === 0);
+  board.draw(closed("outline", blank.outline), ...lines.map((one) => line("thin", one.from, one.to)));
   const edges = edgePaths(blank);
   const [a, b] = endsOf(edges);
   if (sector && centreShown) drawCentre(board, sector);
@@ -77,8 +81,8 @@ function drawPattern(
   if (sector) dimensionSector(board, sector, { units, centreShown });
   dimensionOverall(board, blank.outline, units);
   if (!sector) trueLengths(board, rows, units);
-  numberEnds(board, marksAlong(seenFrom(rows, "a")));
-  if (b) numberEnds(board, marksAlong(seenFrom(rows, "b")));
+  numberEnds(board, marksAlong(seenFrom(rows, "a")), step);
+  if (b) numberEnds(board, marksAlong(seenFrom(rows, "b")), step);
   // In a strip that names of both ends would share, nobody could tell which is which.
   const wide = !a || !b || distance2(along(a.points, 0.5).at, along(b.points, 0.5).at) > board.mm(STRIP);
   for (const edge of edges) {

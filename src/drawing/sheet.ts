@@ -1,6 +1,6 @@
 import { type Board, createBoard } from "./board.ts";
 import { height, width } from "./box.ts";
-import { firstAngleSign, SIGN_WIDTH } from "./projectionSign.ts";
+import { type Projection, projectionSign, SIGN_WIDTH } from "./projectionSign.ts";
 import { wrapText } from "./lettering.ts";
 import type { Box, Drawing, LetterSize } from "./model.ts";
 import type { Paper } from "./paper.ts";
@@ -29,8 +29,8 @@ export interface SheetOptions {
   readonly toScale?: boolean;
   /** A plot is drawn in millimetres of paper and is read off its axes: its foot states no scale. */
   readonly plot?: boolean;
-  /** Show the sign of the projection (ISO 5456-2, first angle) at the foot. */
-  readonly projection?: boolean;
+  /** Show the sign of the projection at the foot. */
+  readonly projection?: Projection;
 }
 
 /** Scales beyond this many times the first are not tried: lettering alone takes the room then. [-] */
@@ -59,12 +59,18 @@ export function fitSheet(options: SheetOptions, draw: (board: Board) => void): D
   const { board, scale } = best;
   const toScale = options.toScale ?? true;
   const stated = options.plot ? BY_AXES : toScale ? scale.text : "not to scale";
-  return finish(board, { paper, text, stated, content: board.extent(), sign: options.projection ?? false });
+  return finish(board, {
+    paper,
+    text,
+    stated,
+    content: board.extent(),
+    ...(options.projection && { sign: options.projection }),
+  });
 }
 
 function finish(
   board: Board,
-  what: { paper: Paper; text: SheetText; stated: string; content: Box; sign: boolean },
+  what: { paper: Paper; text: SheetText; stated: string; content: Box; sign?: Projection },
 ): Drawing {
   const { mm } = board;
   const { paper, text, stated, content, sign } = what;
@@ -75,7 +81,9 @@ function finish(
   const left = (content.left + content.right - sheetWidth) / 2;
   let y = content.bottom - mm(ABOVE_FOOT);
   if (sign)
-    board.draw(...firstAngleSign([left + sheetWidth - mm(MARGIN + SIGN_WIDTH / 2), y - mm(2)], board.unit));
+    board.draw(
+      ...projectionSign([left + sheetWidth - mm(MARGIN + SIGN_WIDTH / 2), y - mm(2)], board.unit, sign),
+    );
   const write = (one: string, size: LetterSize, role: "title" | "note"): void => {
     const cap = paper.capsMm[size];
     const taken = 2 * MARGIN + (sign ? SIGN_WIDTH : 0);

@@ -1,30 +1,39 @@
 import { SAME_POINT_MM } from "../geometry/tolerance.ts";
-import { add2, middle2, type Vec2 } from "../geometry/vector.ts";
+import { add2, type Vec2 } from "../geometry/vector.ts";
 import type { Report } from "../report/report.ts";
 import type { Board } from "./board.ts";
 import { boxOf, height, width } from "./box.ts";
 import { linearDimension } from "./dimension/linear.ts";
-import { leader } from "./dimension/leader.ts";
+import { lineStride } from "./dense.ts";
 import { angleText, dimension, unitName } from "./format.ts";
 import type { Box, Drawing } from "./model.ts";
 import type { Paper } from "./paper.ts";
 import { numberEnds } from "./pattern/numbers.ts";
+import type { Projection } from "./projectionSign.ts";
 import { fitSheet } from "./sheet.ts";
 import { axes, elevation, extremes, FRONT, LEFT, project, type Sight } from "./views/elevation.ts";
 import { centreOf, curveOf, type End, endsOfPart, inPlan, offsetOf, sizeText } from "./views/ends.ts";
+import { nameSeams, nameViews } from "./views/names.ts";
 import { crosses, plan, planMarks } from "./views/plan.ts";
 
 /** Between neighbouring views: room for two dimensions, by the height of their figures. [mm of paper] */
 const between = ({ capsMm }: Paper): number => 8 + 6.2 * capsMm.figure;
 
-/** The part as it stands: front view, view from above below it, and where it leans sideways the view from the left. */
-export function viewsDrawing(report: Report, { paper }: { paper: Paper }): Drawing {
+/**
+ * The part as it stands: front view, view from above below it, and where it leans sideways the view from the left.
+ * Two views say as much, and on a small sheet they are larger.
+ */
+export function viewsDrawing(
+  report: Report,
+  { paper, views = "all" }: { paper: Paper; views?: "all" | "two" },
+): Drawing {
   const { part } = report;
   const ends = endsOfPart(report);
   const [dx, dy] = offsetOf(report);
   const sizes = boxesOf(ends);
-  const side = Math.abs(dy) > SAME_POINT_MM;
+  const side = views === "all" && Math.abs(dy) > SAME_POINT_MM;
   const narrow = paper.name === "narrow";
+  const projection: Projection = part.units === "in" ? "third" : "first";
   const rows = [height(sizes.front) + height(sizes.plan) + (side && narrow ? height(sizes.left) : 0)];
   const core = {
     widthMm: Math.max(width(sizes.front), width(sizes.plan)) + (side && !narrow ? width(sizes.left) : 0),
@@ -40,17 +49,17 @@ export function viewsDrawing(report: Report, { paper }: { paper: Paper }): Drawi
       text: {
         title: `Views of ${part.title}`,
         description:
-          `Front view and view from above${side ? ", and view from the left" : ""}, in first-angle projection. ` +
+          `Front view and view from above${side ? ", and view from the left" : ""}, in ${projection}-angle projection. ` +
           `Height ${dimension(report.shape.heightMm, units)}, offset ${dimension(dx, units)} to the right and ` +
           `${dimension(dy, units)} away, in ${unitName(units)}.`,
         lines: [
           part.title,
-          `First-angle projection. Plate ${dimension(part.thickness, units)} thick.${cone} Sizes in ${unitName(units)}.`,
+          `${projection === "first" ? "First" : "Third"}-angle projection. Plate ${dimension(part.thickness, units)} thick.${cone} Sizes in ${unitName(units)}.`,
         ],
       },
-      projection: true,
+      projection,
     },
-    (board) => drawViews(board, { report, ends, sizes, side, narrow }),
+    (board) => drawViews(board, { report, ends, sizes, side, narrow, projection }),
   );
 }
 
@@ -67,34 +76,61 @@ interface Scene {
   readonly sizes: { readonly front: Box; readonly left: Box; readonly plan: Box };
   readonly side: boolean;
   readonly narrow: boolean;
+  readonly projection: Projection;
 }
 
-function drawViews(board: Board, { report, ends, sizes, side, narrow }: Scene): void {
+/**
+ * Where the view from above and the view from the left stand, the front view standing at the origin. First angle: below it
+ * and to its right. Third angle: above it and to its left. A narrow sheet has the view from the left at its foot.
+ */
+function placesOf({ sizes, narrow, projection }: Scene, gap: number): { plan: Vec2; left: Vec2 } {
+  const { front, left, plan } = sizes;
+  const third = projection === "third";
+  const above: Vec2 = [0, third ? front.top + gap - plan.bottom : front.bottom - gap - plan.top];
+  const foot = third ? front.bottom : above[1] + plan.bottom;
+  if (narrow) return { plan: above, left: [0, foot - gap - left.top] };
+  return {
+    plan: above,
+    left: [
+      third
+        ? Math.min(front.left, plan.left) - gap - left.right
+        : Math.max(front.right, plan.right) + gap - left.left,
+      0,
+    ],
+  };
+}
+
+function drawViews(board: Board, scene: Scene): void {
+  const { report, ends, sizes, side } = scene;
   const { unit } = board;
   const gap = board.mm(between(board.paper));
   const { units } = report.part;
   const front: Vec2 = [0, 0];
-  const below: Vec2 = [0, sizes.front.bottom - gap - sizes.plan.top];
-  // First angle: what is seen from the left stands on the right, and what is seen from above stands below.
-  const right = Math.max(sizes.front.right, sizes.plan.right);
-  const left: Vec2 = narrow
-    ? [0, below[1] + sizes.plan.bottom - gap - sizes.left.top]
-    : [right + gap - sizes.left.left, 0];
+  const { plan: seenFromAbove, left } = placesOf(scene, gap);
   const levels = [sizes.front.bottom, sizes.front.top] as const;
   const centres = [centreOf(ends.a), centreOf(ends.b)];
 
   board.draw(...elevation(report, { ends, sight: FRONT, at: front, unit }));
   board.draw(...axes({ ends: centres, sight: FRONT, at: front, unit }, levels));
-  board.draw(...plan(report, { ends, at: below, unit }), ...crosses({ ends, at: below, unit }));
+  board.draw(
+    ...plan(report, { ends, at: seenFromAbove, unit }),
+    ...crosses({ ends, at: seenFromAbove, unit }),
+  );
   if (side) {
     board.draw(...elevation(report, { ends, sight: LEFT, at: left, unit }));
     board.draw(...axes({ ends: centres, sight: LEFT, at: left, unit }, levels));
   }
 
   dimensionFront(board, { report, ends, box: sizes.front });
-  dimensionOffset(board, { report, ends, at: below, box: sizes.plan });
+  dimensionOffset(board, {
+    report,
+    ends,
+    at: seenFromAbove,
+    box: sizes.plan,
+    above: scene.projection === "third",
+  });
   if (!ends.a.sizes.round) {
-    const points = inPlan(curveOf(ends.a.curves, ends.a.measured)).map((p) => add2(p, below));
+    const points = inPlan(curveOf(ends.a.curves, ends.a.measured)).map((p) => add2(p, seenFromAbove));
     const at = boxOf(points);
     const ways = linearDimension(board, {
       from: [at.left, at.bottom],
@@ -105,16 +141,17 @@ function drawViews(board: Board, { report, ends, sizes, side, narrow }: Scene): 
     });
     board.put("width of end A", ways, Infinity);
   }
-  nameSeams(board, { report, at: below });
-  const marks = planMarks(report, below);
-  for (const piece of marks.a) numberEnds(board, piece);
+  nameSeams(board, { report, at: seenFromAbove });
+  const marks = planMarks(report, seenFromAbove);
+  const step = lineStride(report, unit);
+  for (const piece of marks.a) numberEnds(board, piece, step);
   // Of a pipe both ends stand over each other: once is enough.
   const apart = report.hand.rows.some(({ planMm }) => planMm > SAME_POINT_MM);
   if (apart && ends.b.sizes.round && ends.b.sizes.diameter > 0)
-    for (const piece of marks.b) numberEnds(board, piece);
+    for (const piece of marks.b) numberEnds(board, piece, step);
   nameViews(board, [
     { text: "front", box: shifted(sizes.front, front) },
-    { text: "from above", box: shifted(sizes.plan, below) },
+    { text: "from above", box: shifted(sizes.plan, seenFromAbove) },
     ...(side ? [{ text: "from the left", box: shifted(sizes.left, left) }] : []),
   ]);
 }
@@ -170,12 +207,19 @@ function dimensionFront(
 /** How far end B's centre stands from end A's, in the view from above. */
 function dimensionOffset(
   board: Board,
-  { report, ends, at, box }: { report: Report; ends: { a: End; b: End }; at: Vec2; box: Box },
+  {
+    report,
+    ends,
+    at,
+    box,
+    above,
+  }: { report: Report; ends: { a: End; b: End }; at: Vec2; box: Box; above: boolean },
 ): void {
   const { units } = report.part;
   const [dx, dy] = offsetOf(report);
   const [from, to] = [add2(centreOf(ends.a), at), add2(centreOf(ends.b), at)];
   const low = (Math.min(from[1], to[1]) - (box.bottom + at[1])) / board.unit;
+  const high = (box.top + at[1] - Math.max(from[1], to[1])) / board.unit;
   const right = (box.right + at[0] - Math.max(from[0], to[0])) / board.unit;
   const put = (name: string, length: number, along: Vec2, offsetsMm: readonly number[]): void => {
     if (Math.abs(length) <= SAME_POINT_MM) return;
@@ -186,7 +230,8 @@ function dimensionOffset(
     "offset to the right",
     dx,
     [Math.sign(dx) || 1, 0],
-    [9, 13, 17].map((gap) => -Math.sign(dx) * (gap + low)),
+    // On the side where the front view does not stand.
+    [9, 13, 17].map((gap) => Math.sign(dx) * (above ? gap + high : -gap - low)),
   );
   put(
     "offset away",
@@ -194,43 +239,4 @@ function dimensionOffset(
     [0, Math.sign(dy) || 1],
     [9, 13, 17].map((gap) => -Math.sign(dy) * (gap + right)),
   );
-}
-
-/** Where the seams lie, in the view from above. */
-function nameSeams(board: Board, { report, at }: { report: Report; at: Vec2 }): void {
-  for (const { planDeg, a, b } of report.solid.seams) {
-    const [p, q] = inPlan([a, b]) as [Vec2, Vec2];
-    const tip = add2(middle2(p, q), at);
-    const turn = [25, -25, 40, -40, 60, -60, 90, -90];
-    const ways = leader(board, {
-      tip,
-      text: `seam ${angleText(planDeg)}`,
-      directionsDeg: turn.map((one) => planDeg + one),
-      lengthsMm: [12, 18, 24, 32, 40],
-      role: "name",
-    });
-    board.put("seam", ways, Infinity);
-  }
-}
-
-/** What each view is, under it or above it. */
-function nameViews(board: Board, views: readonly { text: string; box: Box }[]): void {
-  for (const { text, box } of views) {
-    const middle = (box.left + box.right) / 2;
-    const cap = board.paper.capsMm.small;
-    const places: Vec2[] = [6, 10, 14, 18, 22, 26].flatMap((gap): Vec2[] => [
-      [middle, box.bottom - board.mm(gap + cap)],
-      [box.left, box.bottom - board.mm(gap + cap)],
-      [box.right, box.bottom - board.mm(gap + cap)],
-      [box.left, box.top + board.mm(gap)],
-      [box.right, box.top + board.mm(gap)],
-    ]);
-    board.put(
-      `view ${text}`,
-      places.map((place) => ({
-        strokes: [],
-        labels: [board.label(text, place, { role: "name", size: "small" })],
-      })),
-    );
-  }
 }

@@ -1,5 +1,5 @@
 import { execFileSync } from "node:child_process";
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser } from "playwright-core";
@@ -17,7 +17,7 @@ afterAll(async () => {
   rmSync(root, { recursive: true, force: true });
 });
 
-const TITLE = `"><img src=x onerror=alert(1)> </title><script>alert(2)</script> & 'x'`;
+const TITLE = `"><img src=x onerror=alert(1)> </title><script>alert(2)</script> & 'x' url(/a/b) href="/abc"`;
 const NOTES = `</p></article><style>*{display:none}</style> <b>bold</b> {1 + 1}`;
 
 function folder(name: string, parts: Readonly<Record<string, object>>): string {
@@ -78,7 +78,25 @@ it("stops on bad files with every line of every file, and builds nothing", async
   expect(stderr).toContain("largeEnd.diameter: the large end is smaller than the small end; swap them");
   expect(stderr).toContain("hieght: is not a key here; did you mean height?");
   expect(stderr).toContain("2 problems");
+  expect(stderr).toContain("nothing was built");
   expect(existsSync(out)).toBe(false);
+});
+
+it("keeps the binder of before when a build fails, and says so", async () => {
+  const out = join(root, "kept");
+  cpSync(DIST, out, { recursive: true });
+  const { code, stderr } = await build(folder("worse", { bad: { ...CONE, height: -1 } }), out);
+  expect(code).toBe(1);
+  expect(stderr).toMatch(/nothing was replaced: the binder in \S+ is still the one of \d{4}-/);
+  expect(readFileSync(join(out, "index.html"), "utf8")).toBe(readFileSync(join(DIST, "index.html"), "utf8"));
+});
+
+it("does not replace a folder that holds other things", async () => {
+  const out = folder("other", {});
+  const { code, stderr } = await build(folder("fine", { good: CONE }), out);
+  expect(code).toBe(1);
+  expect(stderr).toContain("holds other things than a binder");
+  expect(existsSync(join(out, "parts"))).toBe(true);
 });
 
 it("publishes the very report that the command prints", () => {

@@ -21,7 +21,10 @@ function broken(page: string, target: string): string | undefined {
     : `${target}: nothing there has that id`;
 }
 
-describe.each(pagesOf(DIST))("%s", (page) => {
+/** A server shows this one at any depth. */
+const NO_SUCH_PAGE = "404.html";
+
+describe.each(pagesOf(DIST).filter((page) => page !== NO_SUCH_PAGE))("%s", (page) => {
   it("links only to what is there, by ways that work from any place", () => {
     const links = targets(read(page));
     expect(links.length).toBeGreaterThan(5);
@@ -38,6 +41,22 @@ describe.each(pagesOf(DIST))("%s", (page) => {
     expect(html).not.toMatch(/<script|\son[a-z]+="|<iframe|<form/i);
     expect(html).not.toMatch(/(?:src|srcset|href)="(?:https?:)?\/\//i);
   });
+});
+
+it("has a page for addresses that are none which works from any depth", () => {
+  const html = read(NO_SUCH_PAGE);
+  const links = targets(html).filter((target) => !target.startsWith("data:"));
+  expect(links.length).toBeGreaterThan(2);
+  for (const link of links) {
+    expect(link).toMatch(/^\//);
+    expect(existsSync(join(DIST, link, "index.html")), link).toBe(true);
+  }
+  // Neither a stylesheet nor a picture that would be looked for beside an address that is none.
+  expect(html).not.toMatch(/stylesheet|<img|<script|url\(/i);
+});
+
+it("publishes no script", () => {
+  expect(globSync("**/*.{js,mjs}", { cwd: DIST })).toEqual([]);
 });
 
 it.each(globSync("**/*.css", { cwd: DIST }))(

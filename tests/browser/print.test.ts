@@ -79,6 +79,31 @@ describe.each(PAPERS)("on $format", ({ format, contentPx }) => {
   });
 });
 
+it("counts its pages in the margin as the browser breaks them, and says no other number", async () => {
+  await page.emulateMedia({ media: "print" });
+  await page.goto(`${site.url}${PARTS[0] ?? ""}`);
+  expect(await page.locator(".title-block").first().innerText()).not.toMatch(/\bof \d/);
+  const margin = await page.evaluate(() =>
+    [...document.styleSheets]
+      .flatMap((sheet) => [...sheet.cssRules])
+      .filter((rule) => rule instanceof CSSPageRule)
+      .map(({ cssText }) => cssText)
+      .join(" "),
+  );
+  expect(margin).toMatch(/@bottom-right[^}]*counter\(page\)[^}]*counter\(pages\)/);
+  await page.emulateMedia({ media: null });
+});
+
+it("prints no heading with nothing to do under it", async () => {
+  await page.emulateMedia({ media: "print" });
+  for (const path of PARTS) {
+    await page.goto(site.url + path);
+    const text = await page.locator("main").innerText();
+    expect(text, path).not.toMatch(/Take away|None: on the brake/);
+  }
+  await page.emulateMedia({ media: null });
+});
+
 it("prints black on white and without controls, whatever the screen shows", async () => {
   await page.emulateMedia({ media: "print", colorScheme: "dark" });
   await page.goto(`${site.url}${PARTS[0] ?? ""}`);

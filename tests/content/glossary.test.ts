@@ -30,6 +30,6 @@ it("never gives a word that has an entry of its own as another word for itself",
 
 it("has the words that the pages and the cards use", () => {
   const used =
-    "pattern, blank, development, stretchout, girth, element line, true length, seam, slant height, half angle, large end, small end, offset, valley, bend line, tangent plane, normal, neutral surface, middle surface, springback, pinch, plate roll, top roll, bending roll, cone attachment, closure, share of the bend, gauge, laying out, shortfall, air bend, die opening, butt, lap, level edges, square edges, kerf, dross";
+    "pattern, blank, development, stretchout, girth, element line, true length, seam, slant height, half angle, large end, small end, offset, valley, bend line, tangent plane, normal, neutral surface, middle surface, springback, pinch, plate roll, top roll, bending roll, cone attachment, closure, share of the bend, gauge, laying out, shortfall, air bend, die opening, butt, lap, level edges, square edges, kerf, dross, yoke, lean, zone, crown, hit, aligning groove, end A, end B, trim allowance";
   expect(used.split(", ").filter((word) => !(word in glossary))).toEqual([]);
 });

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
+import { lineStride } from "../../src/drawing/dense.ts";
 import type { Drawing, StrokeKind } from "../../src/drawing/model.ts";
 import { SHEET } from "../../src/drawing/paper.ts";
 import { viewsDrawing } from "../../src/drawing/views.ts";
@@ -35,7 +36,8 @@ it("from above the ring of end B stands off the ring of end A as the part file s
       expect(Math.hypot(dx - drawn[0], dy - drawn[1])).toBeLessThan(part.thickness);
       const a: Vec2 = [upper[0] - dx, upper[1] - dy];
       const lines = [...paths(drawing, "thin", false), ...paths(drawing, "outline", false)];
-      for (const { a: p, b: q } of report.solid.elements) {
+      const stride = lineStride(report, drawing.unit);
+      for (const { a: p, b: q } of report.solid.elements.filter((_, i) => i % stride === 0)) {
         if (Math.hypot(p[0] - q[0], p[1] - q[1]) < 0.02) continue;
         const found = lines.some(
           ([from, to]) =>
@@ -102,4 +104,45 @@ it("dimensions what the part file gives, as it gives it", () => {
     .labels.filter(({ role }) => role === "dimension")
     .map(({ text }) => text);
   expect(texts.sort()).toEqual(["450", "500 inside", "60", "800 inside", "90", "Ø 350 outside"]);
+});
+
+it("stands in first angle in millimetres and in third angle in inches", () => {
+  const part = named({
+    shape: "eccentric-cone",
+    thickness: 2,
+    largeEnd: { diameter: 400, measured: "inside" },
+    smallEnd: { diameter: 200, measured: "inside", offset: [40, -60] },
+    height: 240,
+  });
+  const placesOf = (units: "mm" | "in") => {
+    const drawing = viewsDrawing(reportOf({ ...part, units }), { paper: SHEET });
+    const at = (text: string) => drawing.labels.find((label) => label.text === text)!.at;
+    const note = drawing.labels.map(({ text }) => text).join(" ");
+    return { front: at("front"), above: at("from above"), left: at("from the left"), note };
+  };
+  const [mm, inches] = [placesOf("mm"), placesOf("in")];
+  expect(mm.above[1]).toBeLessThan(mm.front[1] - 200);
+  expect(mm.left[0]).toBeGreaterThan(mm.front[0] + 200);
+  expect(mm.note).toContain("First-angle projection");
+  expect(inches.above[1]).toBeGreaterThan(inches.front[1] + 200);
+  expect(inches.left[0]).toBeLessThan(inches.front[0] - 200);
+  expect(inches.note).toContain("Third-angle projection");
+});
+
+it("draws of many lines as many as stay apart, and all of a few", () => {
+  const cone = (divisions: number) =>
+    reportOf(
+      named({
+        shape: "right-cone",
+        thickness: 2,
+        largeEnd: { diameter: 400, measured: "inside" },
+        smallEnd: { diameter: 200, measured: "inside" },
+        height: 240,
+        divisions,
+      }),
+    );
+  expect(lineStride(cone(12), 10)).toBe(1);
+  // 400 π / 96 = 13 mm of the part, 0.65 mm of paper at 1:20.
+  expect(lineStride(cone(96), 20)).toBe(2);
+  expect(lineStride(cone(96), 50)).toBe(8);
 });

@@ -12,9 +12,12 @@ const SIDEWAYS = 0.8;
 const DEAREST_END = 200;
 const STEPS = [CLEAR, CLEAR + 2, CLEAR + 4];
 
-/** Numbers at the ends of the lines, outside the edge; every second, third … where they stand too close. */
-export function numberEnds(board: Board, marks: readonly Mark[]): void {
-  const every = stride(board, marks);
+/**
+ * Numbers at the ends of the lines, outside the edge; every second, third … where they stand too close.
+ * @param step only every so many lines are drawn, and a number stands at a line
+ */
+export function numberEnds(board: Board, marks: readonly Mark[], step = 1): void {
+  const every = step * Math.ceil(stride(board, marks) / step);
   for (const [i, mark] of marks.entries()) {
     const last = i === marks.length - 1;
     // The last is always there, so the one before it gives way.

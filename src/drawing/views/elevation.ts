@@ -3,6 +3,7 @@ import { hull } from "../../geometry/polygon.ts";
 import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import { add2, distance2, direction, dot2, type Vec2 } from "../../geometry/vector.ts";
 import type { Report, SpacePoint } from "../../report/report.ts";
+import { lineStride } from "../dense.ts";
 import { closed, line, type Stroke } from "../model.ts";
 import { curveOf, type End } from "./ends.ts";
 
@@ -42,9 +43,11 @@ export function extremes(
  * their outlines, and an element is seen if its outward normal points to the eye.
  */
 export function elevation(
-  { solid, part }: Report,
+  report: Report,
   { ends, sight, at, unit }: { ends: { a: End; b: End }; sight: Sight; at: Vec2; unit: number },
 ): Stroke[] {
+  const { solid, part } = report;
+  const step = lineStride(report, unit);
   const place = (p: Vec2): Vec2 => add2(p, at);
   const faces = (end: End) => [...extremes(end, "outside", sight), ...extremes(end, "inside", sight)];
   const strokes: Stroke[] = [closed("outline", hull([...faces(ends.a), ...faces(ends.b)]).map(place))];
@@ -55,7 +58,8 @@ export function elevation(
   const seen = (planDeg: number): boolean => dot2(direction(radians(planDeg)), sight.eye) > EDGE_ON;
   const drawn = (kind: "thin" | "outline", one: { a: SpacePoint; b: SpacePoint }): Stroke =>
     line(kind, place(project(sight, one.a)), place(project(sight, one.b)));
-  for (const one of solid.elements) if (seen(one.planDeg)) strokes.push(drawn("thin", one));
+  for (const [i, one] of solid.elements.entries())
+    if (i % step === 0 && seen(one.planDeg)) strokes.push(drawn("thin", one));
   for (const one of solid.seams) if (seen(one.planDeg)) strokes.push(drawn("outline", one));
   return strokes;
 }

@@ -5,6 +5,7 @@ import { add2, direction, distance2, dot2, sub2, type Vec2 } from "../../geometr
 import type { Report, SpacePoint } from "../../report/report.ts";
 import { boxOf } from "../box.ts";
 import { between, clip } from "../clip.ts";
+import { lineStride } from "../dense.ts";
 import { closed, line, path, type Stroke, type StrokeKind } from "../model.ts";
 import { type Mark, marksAlong } from "../pattern/lines.ts";
 import { SEEN_WALL } from "./elevation.ts";
@@ -54,9 +55,11 @@ function moved(stroke: Stroke, at: Vec2): Stroke {
 
 /** Lines of the view from above. */
 export function plan(
-  { solid, part }: Report,
+  report: Report,
   { ends, at, unit }: { ends: { a: End; b: End }; at: Vec2; unit: number },
 ): Stroke[] {
+  const { solid, part } = report;
+  const step = lineStride(report, unit);
   const place = (p: Vec2): Vec2 => add2(p, at);
   // Ends are convex: their hull is the ring itself, each corner once.
   const ring = (points: readonly SpacePoint[]): readonly Vec2[] => hull(inPlan(points));
@@ -73,7 +76,7 @@ export function plan(
   }
   const strokes = rings.map((ring) => moved(ring, at));
   // From above every element is seen: from outside where the wall leans in, from inside where it leans out.
-  for (const one of solid.elements) {
+  for (const one of solid.elements.filter((_, i) => i % step === 0)) {
     const [p, q] = inPlan([one.a, one.b]) as [Vec2, Vec2];
     if (distance2(p, q) > SAME_POINT_MM) strokes.push(line("thin", place(p), place(q)));
   }
@@ -100,6 +103,13 @@ export function crosses({ ends, at, unit }: { ends: { a: End; b: End }; at: Vec2
   ]);
 }
 
+/** Of one blank the first line and the last come to lie on each other at the seam: "1, 13". */
+function closedRound(marks: readonly Mark[]): Mark[] {
+  const [first, last] = [marks[0], marks.at(-1)];
+  if (!first || !last || marks.length < 3 || distance2(first.at, last.at) > SAME_POINT_MM) return [...marks];
+  return [{ ...first, text: `${first.text}, ${last.text}` }, ...marks.slice(1, -1)];
+}
+
 /** The numbers of the elements round each end, one list for each piece: outside the end that lies outside, inside the other. */
 export function planMarks({ solid, hand }: Report, at: Vec2): { readonly a: Mark[][]; readonly b: Mark[][] } {
   const lines = solid.elements.map((one, i) => {
@@ -120,14 +130,16 @@ export function planMarks({ solid, hand }: Report, at: Vec2): { readonly a: Mark
   const pieces = [...new Set(lines.map((one) => one.piece))];
   const marks = (end: "a" | "b") =>
     pieces.map((piece) =>
-      marksAlong(
-        lines
-          .filter((one) => one.piece === piece)
-          .map((one) => {
-            const away = one.outer === (end === "a") ? 1 : -1;
-            const outward: Vec2 = [away * one.normal[0], away * one.normal[1]];
-            return { number: one.number, at: one[end], other: one[end === "a" ? "b" : "a"], outward };
-          }),
+      closedRound(
+        marksAlong(
+          lines
+            .filter((one) => one.piece === piece)
+            .map((one) => {
+              const away = one.outer === (end === "a") ? 1 : -1;
+              const outward: Vec2 = [away * one.normal[0], away * one.normal[1]];
+              return { number: one.number, at: one[end], other: one[end === "a" ? "b" : "a"], outward };
+            }),
+        ),
       ),
     );
   return { a: marks("a"), b: marks("b") };

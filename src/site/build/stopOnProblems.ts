@@ -9,7 +9,7 @@ export function stopOnProblems() {
         const lines = folderProblems();
         if (lines.length === 0) return;
         const count = lines.length === 1 ? "1 problem" : `${lines.length} problems`;
-        process.stderr.write(`${lines.join("\n")}\n${count} in the data folder; nothing was built\n`);
+        process.stderr.write(`${lines.join("\n")}\n${count} in the data folder\n`);
         process.exit(1);
       },
     },

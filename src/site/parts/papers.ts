@@ -1,15 +1,33 @@
 import { NARROW, type Paper } from "../../drawing/paper.ts";
+import { offsetOf } from "../../drawing/views/ends.ts";
 import type { Report } from "../../report/report.ts";
+import { roomAcross, roomInColumn } from "./firstSheet.ts";
 import type { Marking } from "../words/marking.ts";
 
 /** On a part's printed sheet lettering is as tall as that of its tables. [mm of paper] */
 const COMPACT: Paper = { ...NARROW, capsMm: { small: 2, figure: 2.4, title: 3 }, foot: "scale" };
 
-/** One of two columns of the printed sheet. */
-export const COLUMN: Paper = { ...COMPACT, widthMm: 83, heightMm: 80 };
+/** Under the views stand their scale and the sign of the projection. [mm] */
+const FOOT_MM = 15;
+/** Views are never lower than this; beyond this height only a tall part would use it. Lower than this a third view makes all small. [mm] */
+const VIEWS_MM = { least: 60, most: 170, across: 80 };
 
-/** Across the printed sheet, for a part that needs a third view. */
-export const ACROSS: Paper = { ...COMPACT, name: "sheet", widthMm: 170, heightMm: 68 };
+export interface ViewsPaper {
+  readonly paper: Paper;
+  /** With a third view, where the part leans sideways and the sheet has room beside the sizes. */
+  readonly across: boolean;
+}
+
+/** Views as tall as the words of the first sheet leave room for. */
+export function viewsPaper(report: Report): ViewsPaper {
+  const across = offsetOf(report)[1] !== 0 && roomAcross(report) - FOOT_MM >= VIEWS_MM.across;
+  const room = (across ? roomAcross(report) : roomInColumn(report)) - FOOT_MM;
+  const heightMm = Math.min(VIEWS_MM.most, Math.max(VIEWS_MM.least, room));
+  return {
+    across,
+    paper: { ...COMPACT, ...(across && { name: "sheet" as const }), widthMm: across ? 122 : 83, heightMm },
+  };
+}
 
 /** Two patterns side by side. */
 export const PAIR: Paper = { ...COMPACT, widthMm: 83, heightMm: 46 };

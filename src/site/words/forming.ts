@@ -37,6 +37,16 @@ export function checkFigures({ value, limit, sense, unit, margin }: Check, units
   return `${asked}, ${sense ?? "against"} ${withUnit(limit, unit, units)}${spare}`;
 }
 
+/** Why a machine does not take the part, as short as a printed sheet has room for: the checks that fail, with their figures. */
+export const refusal = (checks: readonly Check[], units: Units): string =>
+  checks
+    .filter(({ verdict }) => verdict === "fail")
+    .map((check) => {
+      const figures = checkFigures({ ...check, margin: null }, units);
+      return figures === null ? check.title : `${check.title} ${figures}`;
+    })
+    .join("; ");
+
 /** A share beyond a whole limit says nothing to anybody as a percentage. */
 function spareWords(margin: number): string {
   if (margin < 0) return `${percent(-margin)} beyond it`;

@@ -37,7 +37,7 @@ export function sizeFacts({ part, shape, cone }: Report, gauge: string | null): 
           ...(part.shape === "eccentric-cone" ? [offset(part.smallEnd.offset)] : []),
         ];
   const heights: Fact[] = [
-    { name: "Height", value: say.length(shape.heightMm), beside: "between the end planes" },
+    { name: "Height", value: say.length(shape.heightMm), beside: heightBetween(part) },
   ];
   if (cone) {
     heights.push({ name: "Slant height", value: say.length(cone.slantMm), beside: "middle of the wall" });
@@ -47,9 +47,17 @@ export function sizeFacts({ part, shape, cone }: Report, gauge: string | null): 
     ...ends,
     ...heights,
     { name: "Thickness", ...thickness(part.thickness, part.units, gauge) },
+    { name: "Plan angles", value: "0° right, 90° away, 270° nearest you" },
     { name: "Area of the skin", value: say.area(shape.areaMm2) },
     { name: "Contents", value: say.volume(shape.contentsMm3), beside: "inside, filled level" },
   ];
+}
+
+/** A cone to a point comes to it on the surface that its large end is measured on. */
+function heightBetween(part: Report["part"]): string {
+  if (part.shape === "square-to-round" || part.smallEnd.diameter > 0) return "between the end planes";
+  const { measured } = part.largeEnd;
+  return `from the large end’s plane to the tip of the ${measured === "middle" ? "middle surface" : `${measured} face`}`;
 }
 
 /** Where the upper end's centre stands from the lower one's, seen from above: "90 mm right, 60 mm towards you". */

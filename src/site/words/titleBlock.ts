@@ -9,6 +9,8 @@ export interface Cell {
   readonly label: string;
   readonly value: string;
   readonly wide?: boolean;
+  /** On paper the pages are counted in the margin, where a long table's own pages count too. */
+  readonly screenOnly?: boolean;
 }
 
 interface SheetOf {
@@ -42,6 +44,6 @@ export function partCells(
     ...optional("Reference", job?.reference),
     ...optional("Date", job?.date),
     ...optional("Shop", shop?.name).map((cell) => ({ ...cell, wide: true })),
-    { label: "Sheet", value: `${sheet} of ${sheets}` },
+    { label: "Sheet", value: `${sheet} of ${sheets}`, screenOnly: true },
   ];
 }

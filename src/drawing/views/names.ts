@@ -1,0 +1,56 @@
+import { radians } from "../../geometry/angle.ts";
+import { add2, direction, dot2, type Vec2 } from "../../geometry/vector.ts";
+import type { Report } from "../../report/report.ts";
+import type { Board } from "../board.ts";
+import { leader } from "../dimension/leader.ts";
+import { angleText } from "../format.ts";
+import type { Box } from "../model.ts";
+import { inPlan } from "./ends.ts";
+
+/** More seams than this are not named one by one. */
+const MOST_SEAMS = 4;
+
+/** Where the seams lie, in the view from above. */
+export function nameSeams(board: Board, { report, at }: { report: Report; at: Vec2 }): void {
+  const { seams } = report.solid;
+  // Many seams stand evenly round: the first and the step between them say where all are.
+  const [first, second] = seams;
+  const every = seams.length > MOST_SEAMS && first && second ? second.planDeg - first.planDeg : undefined;
+  for (const { planDeg, a, b } of every === undefined ? seams : seams.slice(0, 1)) {
+    const [p, q] = inPlan([a, b]) as [Vec2, Vec2];
+    // At the outer end, so that the leader crosses no lines.
+    const out = direction(radians(planDeg));
+    const tip = add2(dot2(p, out) > dot2(q, out) ? p : q, at);
+    const turn = [25, -25, 40, -40, 60, -60, 90, -90];
+    const ways = leader(board, {
+      tip,
+      text: `seam ${angleText(planDeg)}${every === undefined ? "" : `, then every ${angleText(Math.abs(every))}`}`,
+      directionsDeg: turn.map((one) => planDeg + one),
+      lengthsMm: [12, 18, 24, 32, 40],
+      role: "name",
+    });
+    board.put("seam", ways, Infinity);
+  }
+}
+
+/** What each view is, under it or above it. */
+export function nameViews(board: Board, views: readonly { text: string; box: Box }[]): void {
+  for (const { text, box } of views) {
+    const middle = (box.left + box.right) / 2;
+    const cap = board.paper.capsMm.small;
+    const places: Vec2[] = [6, 10, 14, 18, 22, 26].flatMap((gap): Vec2[] => [
+      [middle, box.bottom - board.mm(gap + cap)],
+      [box.left, box.bottom - board.mm(gap + cap)],
+      [box.right, box.bottom - board.mm(gap + cap)],
+      [box.left, box.top + board.mm(gap)],
+      [box.right, box.top + board.mm(gap)],
+    ]);
+    board.put(
+      `view ${text}`,
+      places.map((place) => ({
+        strokes: [],
+        labels: [board.label(text, place, { role: "name", size: "small" })],
+      })),
+    );
+  }
+}

@@ -1,0 +1,28 @@
+import { parse, type DefaultTreeAdapterTypes } from "parse5";
+
+/** One attribute that holds an address, and where it stands in the text of the page. */
+export interface PageLink {
+  readonly name: string;
+  readonly value: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+const ADDRESSES: ReadonlySet<string> = new Set(["href", "src"]);
+
+/** The links of a page as a browser finds them, in order: text that only looks like one is none. */
+export function linksOf(html: string): PageLink[] {
+  const found: PageLink[] = [];
+  const visit = (node: DefaultTreeAdapterTypes.Node): void => {
+    if ("attrs" in node)
+      for (const { name, value } of node.attrs) {
+        const place = node.sourceCodeLocation?.attrs?.[name];
+        if (place && ADDRESSES.has(name))
+          found.push({ name, value, start: place.startOffset, end: place.endOffset });
+      }
+    if ("childNodes" in node) node.childNodes.forEach(visit);
+  };
+  visit(parse(html, { sourceCodeLocationInfo: true }));
+  // A page that nests wrongly is put right while it is read, and then its order is another.
+  return found.sort((a, b) => a.start - b.start);
+}
