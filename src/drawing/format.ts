@@ -93,6 +93,12 @@ export function massText(kg: number, units: Units): string {
   return `${plain(value, value < 100 ? 1 : 0)} ${units === "mm" ? "kg" : "lb"}`;
 }
 
+/** 2,000 lbf, exact by the definitions of the pound and of standard gravity. */
+const KN_PER_SHORT_TON = 8.896443230521;
+/** [kN] */
+export const forceText = (kN: number, units: Units): string =>
+  units === "mm" ? `${plain(kN, kN < 10 ? 2 : 1)} kN` : `${plain(kN / KN_PER_SHORT_TON, 1)} short tons`;
+
 /** Three decimals of a square metre are a sheet of writing paper's twentieth. */
 export const areaText = (mm2: number, units: Units): string =>
   units === "mm" ? `${plain(mm2 / 1e6, 3)} m²` : `${plain(mm2 / (12 * MM_PER_INCH) ** 2, 2)} ft²`;

@@ -27,12 +27,17 @@ export interface SheetOptions {
   readonly text: SheetText;
   /** A picture is not to scale and says so. */
   readonly toScale?: boolean;
+  /** A plot is drawn in millimetres of paper and is read off its axes: its foot states no scale. */
+  readonly plot?: boolean;
   /** Show the sign of the projection at the foot. */
   readonly projection?: Projection;
 }
 
 /** Scales beyond this many times the first are not tried: lettering alone takes the room then. [-] */
 const FURTHEST = 8;
+
+/** What a plot says in place of its scale. */
+const BY_AXES = "by its axes";
 
 /** Draw at the largest scale at which everything, lettering included, fits the paper; then the lines at the foot. */
 export function fitSheet(options: SheetOptions, draw: (board: Board) => void): Drawing {
@@ -52,7 +57,8 @@ export function fitSheet(options: SheetOptions, draw: (board: Board) => void): D
   }
   if (!best) throw new RangeError(`no scale for ${core.widthMm} × ${core.heightMm} mm`);
   const { board, scale } = best;
-  const stated = (options.toScale ?? true) ? scale.text : "not to scale";
+  const toScale = options.toScale ?? true;
+  const stated = options.plot ? BY_AXES : toScale ? scale.text : "not to scale";
   return finish(board, {
     paper,
     text,
@@ -90,7 +96,8 @@ function finish(
   const [name = "", ...rest] = paper.foot === "scale" ? [] : text.lines;
   if (name !== "") write(name, "figure", "title");
   for (const one of rest) write(one, "small", "note");
-  if (text.lines.length > 0) write(`Scale ${stated}${scaleHolds(paper, stated)}`, "small", "note");
+  if (text.lines.length > 0 && stated !== BY_AXES)
+    write(`Scale ${stated}${scaleHolds(paper, stated)}`, "small", "note");
   const foot = Math.min(content.bottom, board.extent().bottom) - mm(MARGIN);
   return {
     title: text.title,

@@ -6,8 +6,8 @@ import { judge } from "./judge.ts";
 /** Constant of the force formula for a V die, and the highest that is in use: books and shops differ by a fifth. [-] */
 const V_DIE = 1.33;
 const V_DIE_HIGHEST = 1.6;
-/** Above this share of the brake's force the spread of the constants alone may reach it. [-] */
-const NEAR = 0.8;
+/** Above this share of the brake's force it is near the limit: the spread of the constants alone may reach it. [-] */
+export const NEAR_FORCE = 0.8;
 const N_PER_KN = 1000;
 
 export interface AirBend {
@@ -28,6 +28,15 @@ export interface AirBend {
  */
 export function airBendForceN({ tensileMPa, lineMm, thicknessMm, dieMm, constant = V_DIE }: AirBend): number {
   return (constant * tensileMPa * lineMm * thicknessMm * thicknessMm) / dieMm;
+}
+
+/**
+ * The way back: the longest line that this force bends. [mm]
+ *
+ * @example longestAirBendMm({ tensileMPa: 450, thicknessMm: 3.2, dieMm: 25, forceN: 10908.979 }) // → 44.500
+ */
+export function longestAirBendMm(bend: Omit<AirBend, "lineMm"> & { readonly forceN: number }): number {
+  return bend.forceN / airBendForceN({ ...bend, lineMm: 1 });
 }
 
 /** Has the brake the force for its longest line? Over a die that nobody has named it is not refused: a wider one takes less. [kN] */
@@ -58,7 +67,7 @@ export function brakeForce({ item, brake, dieMm, say }: BrakeAsked): Check {
     sense: "at most",
     unit: "kN",
     beyond: brake.dies ? "fail" : "caution",
-    nearShare: NEAR,
+    nearShare: NEAR_FORCE,
     basis: "groover-memory",
     rule: "1.33 × tensile strength × line length × thickness² / die opening ≤ force of the brake",
     advice: (verdict) => advice[verdict],

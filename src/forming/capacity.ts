@@ -1,7 +1,8 @@
 import type { RollAsked } from "./asked.ts";
 import type { Check } from "./check.ts";
 import { COMMON_PRACTICE, judge } from "./judge.ts";
-import { gradeRatio, strengthRatio } from "./ratedThickness.ts";
+import type { PlateRoll } from "./machine.ts";
+import { gradeRatio, type Strength, strengthRatio, type StrengthRatio } from "./ratedThickness.ts";
 import { number } from "./say.ts";
 import { isPipe } from "./skin.ts";
 
@@ -9,6 +10,37 @@ import { isPipe } from "./skin.ts";
 const NEAR = 0.8;
 /** A cone takes about half of what the same roll takes as a cylinder: only the side of the large end is gripped. */
 const CONE_SHARE = 0.5;
+
+/** What a roll takes of plate of one strength. */
+export interface CapacityLimit {
+  /** Greatest thickness times slant of a cone. [mm²] */
+  readonly coneMm2: number;
+  /** Greatest thickness of a cylinder. [mm] */
+  readonly cylinderMm: number;
+  /** Above this share of either it is near the limit. [-] */
+  readonly nearShare: number;
+  /** Null where the strength of the rating is not known: then all of it is near. */
+  readonly strength: StrengthRatio | null;
+}
+
+/**
+ * The rating scaled for the strength of the plate, and how much of it is near the limit.
+ *
+ * @see common practice, as for the check below
+ */
+export function capacityLimit(plate: Strength, roll: PlateRoll): CapacityLimit {
+  const strength = strengthRatio(plate, roll);
+  const scale = strength?.factor ?? 1;
+  const { coneRating: own, rating } = roll;
+  // A certificate shows the yield of this plate, not how much it hardens: within it but beyond the grade's is near.
+  const byGrade = (gradeRatio(plate, roll)?.factor ?? 0) / scale;
+  return {
+    coneMm2: scale * (own ? own.thickness * own.slant : CONE_SHARE * rating.thickness * roll.workingWidth),
+    cylinderMm: scale * rating.thickness,
+    nearShare: Math.min(NEAR, byGrade),
+    strength,
+  };
+}
 
 /**
  * Does the roll have the strength?
@@ -26,14 +58,10 @@ export function capacity({ item, roll, say }: RollAsked): Check {
   const pipe = isPipe(item);
   const thickness = item.thicknessMm;
   const slant = item.slantMm.longest;
-  const strength = strengthRatio(item, roll);
+  const { coneMm2, cylinderMm, nearShare, strength } = capacityLimit(item, roll);
   const scale = strength?.factor ?? 1;
-  const own = roll.coneRating;
-  const conical = own ? own.thickness * own.slant : CONE_SHARE * roll.rating.thickness * roll.workingWidth;
-  const limit = scale * (pipe ? roll.rating.thickness : conical);
+  const limit = pipe ? cylinderMm : coneMm2;
   const value = pipe ? thickness : thickness * slant;
-  // A certificate shows the yield of this plate, not how much it hardens: within it but beyond the grade's is near.
-  const byGrade = (gradeRatio(item, roll)?.factor ?? 0) / scale;
 
   const scaled =
     strength && scale < 1
@@ -63,11 +91,11 @@ export function capacity({ item, roll, say }: RollAsked): Check {
     sense: "at most",
     unit: pipe ? "mm" : "mm²",
     beyond: "fail",
-    nearShare: Math.min(NEAR, byGrade),
+    nearShare,
     basis: COMMON_PRACTICE,
     rule: pipe
       ? "thickness ≤ rated thickness × √(rated strength / plate strength), the root at most 1"
-      : own
+      : roll.coneRating
         ? "thickness × slant ≤ the maker's cone rating, its thickness × its slant, × √(rated strength / plate strength), the root at most 1"
         : "thickness × slant ≤ half of rated thickness × working width, × √(rated strength / plate strength), the root at most 1",
     advice: (verdict) => advice[verdict],

@@ -6,6 +6,7 @@ import type { PressBrake } from "./machine.ts";
 
 /** Up to this thickness the die opens 8 t, above it 10 t. [mm] */
 const THICK_MM = 10;
+const [TIMES_THIN, TIMES_THICK] = [8, 10];
 
 /**
  * Least die opening for air bending: 8 t up to 10 mm, 10 t above.
@@ -15,7 +16,18 @@ const THICK_MM = 10;
  * @example leastOpeningMm(12) // → 120
  */
 export function leastOpeningMm(thicknessMm: number): number {
-  return (thicknessMm <= THICK_MM ? 8 : 10) * thicknessMm;
+  return (thicknessMm <= THICK_MM ? TIMES_THIN : TIMES_THICK) * thicknessMm;
+}
+
+/**
+ * The way back: thickest plate that an opening serves. [mm]
+ *
+ * @example thickestOverMm(48) // → 6
+ * @example thickestOverMm(90) // → 10
+ * @example thickestOverMm(120) // → 12
+ */
+export function thickestOverMm(dieMm: number): number {
+  return Math.max(Math.min(THICK_MM, dieMm / TIMES_THIN), dieMm / TIMES_THICK);
 }
 
 /**

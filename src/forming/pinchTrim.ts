@@ -1,19 +1,25 @@
 import type { RollAsked } from "./asked.ts";
 import type { Check } from "./check.ts";
 import { COMMON_PRACTICE, judge, state } from "./judge.ts";
+import type { PlateRoll } from "./machine.ts";
 import { isPipe } from "./skin.ts";
 
 /** Above this share of the working width the crown of the rolls no longer lets the small end go free. [-] */
 const CROWN_SHARE = 0.5;
+
+/** Longest slant whose small end the crown of the rolls lets go free; null where nothing pinches. [mm] */
+export function crownSlantMm({ arrangement, workingWidth }: PlateRoll): number | null {
+  return arrangement === "pyramid" ? null : CROWN_SHARE * workingWidth;
+}
 
 /**
  * A cone is gripped at its large end only. Up to half the working width the crown of the rolls usually sees to that;
  * above it the pinch roll has to be trimmed out of parallel. A pyramid has no pinch, a pipe is gripped all along. [mm]
  */
 export function pinchTrim({ item, roll, say }: RollAsked): Check | null {
-  if (isPipe(item) || roll.arrangement === "pyramid") return null;
+  const half = crownSlantMm(roll);
+  if (isPipe(item) || half === null) return null;
   const value = item.slantMm.longest;
-  const half = CROWN_SHARE * roll.workingWidth;
   const words = {
     id: "pinch-trim",
     title: "Slant that the pinch can let go",

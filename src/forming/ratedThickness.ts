@@ -2,6 +2,9 @@ import type { FormingCase } from "./case.ts";
 import type { PlateRoll } from "./machine.ts";
 import { nominalTensileMPa } from "./nominalTensile.ts";
 
+/** What the strength of a plate is known by. */
+export type Strength = Pick<FormingCase, "material" | "certificateYieldMPa">;
+
 /** How the plate's strength compares with the strength that a roll is rated for. */
 export interface StrengthRatio {
   /** Multiplies a rated thickness; never above 1. */
@@ -15,7 +18,7 @@ export interface StrengthRatio {
 const mean = (a: number, b: number) => (a + b) / 2;
 
 /** Compare by grade: the mean of yield and tensile strength on both sides, the rating's tensile as of structural plate. */
-export function gradeRatio({ material }: FormingCase, { rating }: PlateRoll): StrengthRatio | null {
+export function gradeRatio({ material }: Strength, { rating }: PlateRoll): StrengthRatio | null {
   if (rating.yieldMPa === undefined) return null;
   const plateMPa = mean(material.yieldMPa, material.tensileMPa);
   const ratedMPa = mean(rating.yieldMPa, nominalTensileMPa(rating.yieldMPa));
@@ -35,7 +38,7 @@ export function gradeRatio({ material }: FormingCase, { rating }: PlateRoll): St
  * @returns null where the shop does not know which strength the rating is for
  * @see common practice, no source, for the rule; the choice of strengths is derived here
  */
-export function strengthRatio(item: FormingCase, roll: PlateRoll): StrengthRatio | null {
+export function strengthRatio(item: Strength, roll: PlateRoll): StrengthRatio | null {
   const plateMPa = item.certificateYieldMPa;
   const ratedMPa = roll.rating.yieldMPa;
   if (plateMPa === undefined || ratedMPa === undefined) return gradeRatio(item, roll);

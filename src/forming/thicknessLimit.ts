@@ -1,8 +1,15 @@
 import type { RollAsked } from "./asked.ts";
 import type { Check } from "./check.ts";
 import { COMMON_PRACTICE, judge } from "./judge.ts";
-import { strengthRatio } from "./ratedThickness.ts";
+import type { PlateRoll } from "./machine.ts";
+import { type Strength, strengthRatio } from "./ratedThickness.ts";
 import { isPipe } from "./skin.ts";
+
+/** Greatest thickness that the roll takes as a cone in plate of this strength: the rating's, scaled. [mm] */
+export function greatestThicknessMm(plate: Strength, roll: PlateRoll): number {
+  const rated = roll.coneRating?.thickness ?? roll.rating.thickness;
+  return rated * (strengthRatio(plate, roll)?.factor ?? 1);
+}
 
 /**
  * However short the cone, its plate may not be thicker than the rating's: t ≤ T, or t ≤ t₀ of the maker's cone rating,
@@ -11,9 +18,8 @@ import { isPipe } from "./skin.ts";
  */
 export function thicknessLimit({ item, roll, say }: RollAsked): Check | null {
   if (isPipe(item)) return null;
-  const rated = roll.coneRating?.thickness ?? roll.rating.thickness;
   const strength = strengthRatio(item, roll);
-  const limit = rated * (strength?.factor ?? 1);
+  const limit = greatestThicknessMm(item, roll);
   return judge({
     id: "thickness",
     title: "Thickness",

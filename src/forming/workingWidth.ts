@@ -1,7 +1,17 @@
 import type { RollAsked } from "./asked.ts";
 import type { Check } from "./check.ts";
 import { DERIVED, judge } from "./judge.ts";
+import type { PlateRoll } from "./machine.ts";
 import { isPipe } from "./skin.ts";
+
+/** Does nobody say how near the drop end the stop comes? */
+export const stopUnknown = ({ coneAttachment }: PlateRoll): boolean =>
+  coneAttachment?.fitted !== false && coneAttachment?.range === undefined;
+
+/** Longest slant of a cone that lies between the stop, set as near the drop end as it reaches, and the far end of the rolls. [mm] */
+export function greatestSlantMm({ workingWidth, coneAttachment }: PlateRoll): number {
+  return Math.max(0, workingWidth - Math.max(0, coneAttachment?.range?.[0] ?? 0));
+}
 
 /**
  * The blank lies between the stop, set as near the drop end as it reaches, and the far end of the rolls:
@@ -9,11 +19,10 @@ import { isPipe } from "./skin.ts";
  * whole width is compared, and being within it is not yet enough. [mm]
  */
 export function workingWidth({ item, roll, say }: RollAsked): Check {
-  const needsStop = !isPipe(item) && roll.coneAttachment?.fitted !== false;
-  const range = roll.coneAttachment?.range;
-  const unknown = needsStop && range === undefined;
-  const stop = needsStop ? Math.max(0, range?.[0] ?? 0) : 0;
-  const limit = Math.max(0, roll.workingWidth - stop);
+  const needsStop = !isPipe(item);
+  const unknown = needsStop && stopUnknown(roll);
+  const limit = needsStop ? greatestSlantMm(roll) : roll.workingWidth;
+  const stop = roll.workingWidth - limit;
   const slant = item.slantMm.longest;
   const courses = Math.max(2, Math.ceil(slant / Math.max(limit, roll.workingWidth / 2)));
   const advice = {

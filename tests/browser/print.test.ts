@@ -44,7 +44,9 @@ async function cutOff(widthPx: number): Promise<string[]> {
   return out;
 }
 
-const PARTS = pagesOf(DIST).filter((path) => path.startsWith("parts/"));
+const WORK = pagesOf(DIST).filter((path) => /^parts\/.*\/forming\//.test(path));
+const PARTS = pagesOf(DIST).filter((path) => path.startsWith("parts/") && !WORK.includes(path));
+const CARDS = pagesOf(DIST).filter((path) => /^machines\/./.test(path) && path !== "machines/index.html");
 
 describe.each(PAPERS)("on $format", ({ format, contentPx }) => {
   it.each(PARTS)(
@@ -58,6 +60,18 @@ describe.each(PAPERS)("on $format", ({ format, contentPx }) => {
       expect(await cutOff(contentPx)).toEqual([]);
     },
   );
+
+  it.each(WORK)("%s prints each of its sheets on one page", async (path) => {
+    await page.goto(site.url + path);
+    const sheets = await page.locator(".title-block").count();
+    expect(sheets).toBeGreaterThan(2);
+    expect(pagesIn(await page.pdf({ format }))).toBe(sheets);
+  });
+
+  it.each(CARDS)("%s is a card of one sheet", async (path) => {
+    await page.goto(site.url + path);
+    expect(pagesIn(await page.pdf({ format }))).toBe(1);
+  });
 
   it.each(pagesOf(DIST).filter((path) => !PARTS.includes(path)))("%s has nothing cut off", async (path) => {
     await page.goto(site.url + path);

@@ -1,4 +1,5 @@
 /** Where a part's page and its report stand. */
 export const partHref = (name: string): string => `/parts/${encodeURIComponent(name)}/`;
+export const workHref = (name: string): string => `${partHref(name)}forming/`;
 export const reportHref = (name: string): string => `/parts/${encodeURIComponent(name)}.json`;
 export const shapeHref = (shape: string): string => `/shapes/${shape}/`;

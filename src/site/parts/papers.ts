@@ -7,6 +7,12 @@ import type { Marking } from "../words/marking.ts";
 /** On a part's printed sheet lettering is as tall as that of its tables. [mm of paper] */
 const COMPACT: Paper = { ...NARROW, capsMm: { small: 2, figure: 2.4, title: 3 }, foot: "scale" };
 
+/** One of two columns of a printed sheet. */
+export const COLUMN: Paper = { ...COMPACT, widthMm: 83, heightMm: 80 };
+
+/** Across a printed sheet. */
+export const ACROSS: Paper = { ...COMPACT, name: "sheet", widthMm: 170, heightMm: 68 };
+
 /** Under the views stand their scale and the sign of the projection. [mm] */
 const FOOT_MM = 15;
 /** Views are never lower than this; beyond this height only a tall part would use it. Lower than this a third view makes all small. [mm] */

@@ -13,16 +13,14 @@ export function routeSentence({ route, machine, machines, verdict }: Forming): s
   return verdict === "fail" ? `The nearest is ${machine}, ${way}.` : `Formed ${way}: ${machine}.`;
 }
 
-/** 2,000 lbf. */
-const KN_PER_SHORT_TON = 8.896443230521;
 const MM2_PER_IN2 = MM_PER_INCH ** 2;
 
 /** A check's number with its unit, in the part's own units where it is a length or an area. */
-function withUnit(value: number, unit: string, units: Units): string {
+export function withUnit(value: number, unit: string, units: Units): string {
   const say = numbersIn(units);
   if (unit === "mm") return `${say.bare(value)}\u00a0${units}`;
   if (unit === "kg") return say.mass(value);
-  if (unit === "kN" && units === "in") return `${plain(value / KN_PER_SHORT_TON, 1)}\u00a0short tons`;
+  if (unit === "kN") return say.force(value);
   if (unit === "mm²" && units === "in") return `${plain(value / MM2_PER_IN2, 1)}\u00a0in²`;
   const figure = plain(value, value !== 0 && Math.abs(value) < 10 ? 2 : 1);
   return unit === "-" ? figure : unit === "°" ? `${figure}°` : `${figure}\u00a0${unit}`;

@@ -2,6 +2,7 @@ import {
   angleText,
   areaText,
   columnLength,
+  forceText,
   lengthNumber,
   lengthText,
   massText,
@@ -20,6 +21,8 @@ export interface Numbers {
   column(mm: number): string;
   length(mm: number): string;
   mass(kg: number): string;
+  /** Kilonewtons, or short tons (2,000 lbf). */
+  force(kN: number): string;
   area(mm2: number): string;
   volume(mm3: number): string;
 }
@@ -32,6 +35,7 @@ export const numbersIn = (unit: Units): Numbers => ({
   column: (mm) => columnLength(mm, unit),
   length: (mm) => together(lengthText(mm, unit)),
   mass: (kg) => together(massText(kg, unit)),
+  force: (kN) => together(forceText(kN, unit)),
   area: (mm2) => together(areaText(mm2, unit)),
   volume: (mm3) => together(volumeText(mm3, unit)),
 });

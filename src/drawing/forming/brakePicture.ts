@@ -1,0 +1,88 @@
+import { add2, scale2, sub2, type Vec2 } from "../../geometry/vector.ts";
+import type { Blank, Report } from "../../report/report.ts";
+import type { Board } from "../board.ts";
+import { boxOf, height, width } from "../box.ts";
+import { unitName } from "../format.ts";
+import { closed, type Drawing, line } from "../model.ts";
+import { edgePaths, nameAlong } from "../pattern/edges.ts";
+import { marksAlong } from "../pattern/lines.ts";
+import { numberEnds } from "../pattern/numbers.ts";
+import type { Paper } from "../paper.ts";
+import { NARROW_SCALES } from "../scale.ts";
+import { fitSheet } from "../sheet.ts";
+
+type BrakePlan = NonNullable<Report["forming"]["plans"][number]["brake"]>;
+type BrakeLine = BrakePlan["lines"][number];
+
+/** A name across an outline or a figure is rather left out; in the board's measure. */
+const DEAREST_NAME = 30;
+
+/** The lines that a brake bends one blank along. */
+export const linesOf = ({ lines }: BrakePlan, { piece }: Pick<Blank, "piece">): BrakeLine[] =>
+  lines.filter((one) => one.piece === piece);
+
+/** A blank with its bend lines, numbered at both ends: solid as far as a hit goes, dashed where it stops short of the tip. */
+export function brakePicture(
+  report: Report,
+  { paper, blank, plan }: { paper: Paper; blank: Blank; plan: BrakePlan },
+): Drawing {
+  const { part } = report;
+  const box = boxOf(blank.outline);
+  const lines = linesOf(plan, blank);
+  const alike = report.blanks.filter((one) => one.piece === blank.piece || one.sameAs === blank.piece);
+  const which =
+    report.blanks.length === 1
+      ? ""
+      : alike.length === 1
+        ? `, piece ${blank.piece}`
+        : `, pieces ${alike.map(({ piece }) => piece).join(", ")} alike`;
+  return fitSheet(
+    {
+      // The steps of ISO 5455 alone would crowd the lines; it allows those between as exceptions.
+      paper: { ...paper, scales: NARROW_SCALES },
+      core: { widthMm: width(box), heightMm: height(box) },
+      text: {
+        title: `Bend lines of ${part.title}${which}`,
+        description: `${lines.length} bend lines from seam 1 to seam 2, ${blank.faceUp} face up; their angles stand in the table.`,
+        lines: [
+          part.title,
+          `Bend lines${which}, ${blank.faceUp} face up, numbered from seam 1. Dashed where a line stops short. Sizes of the table in ${unitName(part.units)}.`,
+        ],
+      },
+    },
+    (board) => drawPicture(board, blank, lines),
+  );
+}
+
+/** Where the hit ends: short of the narrow end, the one towards which its neighbours run together. */
+export function hitOf(one: BrakeLine, lines: readonly BrakeLine[]): readonly [Vec2, Vec2, Vec2] {
+  const beside = lines.filter(({ zone }) => zone === one.zone);
+  const run = (end: "a" | "b") => {
+    const places = beside.map(({ alongMm }) => alongMm[end]);
+    return Math.max(...places) - Math.min(...places);
+  };
+  const narrowAtA = run("a") < run("b");
+  const [narrow, wide] = narrowAtA ? [one.from, one.to] : [one.to, one.from];
+  return [wide, add2(narrow, scale2(sub2(wide, narrow), one.stopsShortMm / one.lengthMm)), narrow];
+}
+
+function drawPicture(board: Board, blank: Blank, lines: readonly BrakeLine[]): void {
+  board.draw(closed("outline", blank.outline));
+  for (const one of lines) {
+    const [wide, stop, narrow] = hitOf(one, lines);
+    board.draw(line("thin", wide, stop));
+    if (one.stopsShortMm > 0) board.draw(line("hidden", stop, narrow));
+  }
+  for (const end of ["a", "b"] as const) {
+    const seen = lines.map(({ number, from, to }) => ({
+      number,
+      at: end === "a" ? from : to,
+      other: end === "a" ? to : from,
+    }));
+    numberEnds(board, marksAlong(seen));
+  }
+  for (const edge of edgePaths(blank)) {
+    const ways = nameAlong(board, edge, { clearMm: [1.6, 3, 5, -5, -8], insideToo: true });
+    board.put(edge.name, ways, DEAREST_NAME);
+  }
+}

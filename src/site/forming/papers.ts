@@ -1,0 +1,11 @@
+import type { Paper } from "../../drawing/paper.ts";
+import { ACROSS, COLUMN } from "../parts/papers.ts";
+
+/** Across the printed work sheet. */
+export const SECTIONS_PAPER: Paper = { ...ACROSS, heightMm: 92 };
+
+/** Two plots side by side, or one with words beside it. */
+export const PLOT_PAPER: Paper = { ...COLUMN, heightMm: 50 };
+
+/** Bend lines across the printed work sheet, above their table. */
+export const LINES_PAPER: Paper = { ...ACROSS, heightMm: 84 };

@@ -1,0 +1,87 @@
+import type { RollGeometry, RollMoment, RollSections } from "../../drawing/forming/rollSection.ts";
+import { sectionNote } from "../../drawing/forming/rollSection.ts";
+import type { PlateRoll, Shop } from "../../forming/machine.ts";
+import { insideRadiusAtMm, sectionOf } from "../../forming/rollSetting.ts";
+import type { Report } from "../../report/report.ts";
+import { numbersIn } from "../words/numbers.ts";
+
+type Plan = Report["forming"]["plans"][number];
+type Zone = NonNullable<Plan["settings"]>["zones"][number];
+type Pass = Zone["passes"][number];
+
+/** The passes that are drawn: the middle of the first pass's window, and the finished bend. */
+const PASSES = [
+  { id: "aim", name: "first pass" },
+  { id: "finished", name: "second pass" },
+] as const;
+const ENDS = [
+  { id: "large", name: "Large end" },
+  { id: "small", name: "Small end" },
+] as const;
+
+const radiusOf = (diameter: number | undefined): number | null =>
+  diameter === undefined ? null : diameter / 2;
+
+/** The zone that is bent most: the others ask for less raise. */
+const tightest = (zones: readonly Zone[]): Zone | undefined =>
+  zones.toSorted((a, b) => a.largeRadiusMm - b.largeRadiusMm)[0];
+
+/** Sections of the machine with the part in it; undefined where the plan has no settings to draw. */
+export function sectionsOf(report: Report, plan: Plan, shop: Shop): RollSections | undefined {
+  const { part } = report;
+  const { settings } = plan;
+  const roll = shop.machines.find(
+    (one): one is PlateRoll => one.kind === "plate roll" && one.name === plan.machine,
+  );
+  const section = roll && sectionOf(roll);
+  const zone = settings && tightest(settings.zones);
+  if (!roll || !section || !zone) return undefined;
+  const thicknessMm = part.thickness;
+  const inside = (middleMm: number) => middleMm - thicknessMm / 2;
+  const by = (id: string) => zone.passes.find((pass) => pass.id === id);
+
+  const moment = (pass: Pass, name: string, end: (typeof ENDS)[number]): RollMoment[] => {
+    const { lowMm, bestMm, highMm, freeMm } = pass[end.id];
+    if (lowMm === null || bestMm === null || highMm === null) return [];
+    const before = pass.id === "finished" ? by("aim")?.[end.id].freeMm : undefined;
+    const start = { large: pass.start?.largeMm, small: pass.start?.smallMm }[end.id];
+    return [
+      {
+        title: `${end.name}, ${name}`,
+        flatUpMm: settings.flat.upMm,
+        incomingMm: before === undefined ? null : inside(before),
+        touchingMm: insideRadiusAtMm(section, { raiseMm: bestMm, thicknessMm }),
+        wantedMm: inside(freeMm),
+        lowMm,
+        bestMm,
+        highMm,
+        startMm: start ?? null,
+      },
+    ];
+  };
+  const moments = PASSES.flatMap(({ id, name }) => {
+    const pass = by(id);
+    return pass ? ENDS.flatMap((end) => moment(pass, name, end)) : [];
+  });
+  if (moments.length === 0) return undefined;
+  const say = numbersIn(part.units);
+  const geometry: RollGeometry = { ...section, pinchRadiusMm: radiusOf(roll.rolls.pinchDiameter) };
+  const where =
+    settings.zones.length > 1
+      ? ` Zone from ${Math.round(zone.fromDeg)}° to ${Math.round(zone.toDeg)}°, the tightest.`
+      : "";
+  return {
+    title: `${part.title} on ${roll.name}: the rolls in section`,
+    description: moments
+      .map(
+        ({ title, lowMm, bestMm, highMm, wantedMm }) =>
+          `${title}: raise ${say.length(bestMm)}, between ${say.length(lowMm)} and ${say.length(highMm)}, to spring back to an inside radius of ${say.length(wantedMm)}.`,
+      )
+      .join(" "),
+    lines: [`${part.title} on ${roll.name}`, `${sectionNote(part.units)}${where}`],
+    units: part.units,
+    roll: geometry,
+    thicknessMm,
+    moments,
+  };
+}

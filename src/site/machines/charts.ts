@@ -1,0 +1,101 @@
+import type { RegionChart, RegionPanel } from "../../drawing/forming/regionChart.ts";
+import { brakeCurves, dieSpans, rollCurves, rollLimits } from "../../forming/capacityChart.ts";
+import type { PlateRoll, PressBrake, Shop } from "../../forming/machine.ts";
+import { crownSlantMm } from "../../forming/pinchTrim.ts";
+import type { Binder } from "../binder/binder.ts";
+import { numbersIn } from "../words/numbers.ts";
+import type { Entry } from "./entries.ts";
+import { alike, chartTitle, type Known, plateOf, platesOf } from "./plates.ts";
+
+/** The plots run on beyond what the machine takes, so that what is beyond can be seen. [-] */
+const BEYOND = 1.15;
+const HEADROOM = 1.35;
+
+/** The dots of the parts made of one of these plates; on a roll slant across and thickness up, on a brake the other way. */
+const dotsOf = (
+  entries: readonly Entry[],
+  { names, binder, known }: { names: readonly string[]; binder: Binder; known: Known },
+): RegionPanel["dots"] =>
+  entries.flatMap(({ one: { report }, number, lengthMm }) => {
+    const plate = plateOf(report, binder.tables.catalogue, known);
+    if (number === null || !plate || !names.includes(plate.name)) return [];
+    const [x, y] =
+      known === "by grade" ? [report.part.thickness, lengthMm] : [lengthMm, report.part.thickness];
+    return [{ x, y, number }];
+  });
+
+const TOLD_APART = "Close hatching: beyond. Open hatching: near the limit. No hatching: goes.";
+
+/** Thickness against slant of the cones that a roll takes, for the plates of the shop and the job. */
+export function rollChart(
+  roll: PlateRoll,
+  entries: readonly Entry[],
+  binder: Binder & { shop: Shop },
+): RegionChart {
+  const { units } = binder.shop;
+  const say = numbersIn(units);
+  const groups = alike(platesOf(binder, "by certificate"), ({ strength }) => rollLimits(strength, roll));
+  const toMm = BEYOND * roll.workingWidth;
+  const crown = crownSlantMm(roll);
+  const trim = { true: "pinch trim", false: "no pinch trim", undefined: "pinch trim?" };
+  const rule = roll.coneRating ? "the maker’s cone rating" : "half of rated thickness × working width";
+  return {
+    title: `Cones on ${roll.name}`,
+    description: groups
+      .map(
+        ({ names, limits }) =>
+          `In ${names.join(", ")} at most ${say.length(limits.thicknessMm)} thick and ${say.length(limits.slantMm)} of slant, ` +
+          `and thickness times slant at most that of ${say.length(limits.thicknessMm)} by ${say.length(limits.coneMm2 / limits.thicknessMm)}.`,
+      )
+      .join(" "),
+    lines: [`${roll.name}: cones`, `By ${rule}, scaled for the strength of the plate. ${TOLD_APART}`],
+    units,
+    x: { name: "slant", to: toMm },
+    y: { name: "thickness", to: HEADROOM * Math.max(...groups.map(({ limits }) => limits.thicknessMm)) },
+    panels: groups.map(({ names, limits }) => ({
+      title: chartTitle(names),
+      ...rollCurves(limits, toMm),
+      ...(crown !== null && { uprights: [{ x: crown, name: trim[`${roll.pinchTrim}`] }] }),
+      dots: dotsOf(entries, { names, binder, known: "by certificate" }),
+    })),
+  };
+}
+
+/** Where no dies are listed the chart goes at least so far. [mm] */
+const LEAST_SHOWN_MM = 12;
+
+/** Length against thickness of the lines that a brake air-bends over the narrowest die that suits. */
+export function brakeChart(
+  brake: PressBrake,
+  entries: readonly Entry[],
+  binder: Binder & { shop: Shop },
+): RegionChart {
+  const { units } = binder.shop;
+  const say = numbersIn(units);
+  const groups = alike(platesOf(binder, "by grade"), ({ strength }) => strength.material.tensileMPa);
+  const thickest = brake.dies
+    ? (dieSpans(brake).at(-1)?.upToMm ?? 0)
+    : Math.max(...binder.parts.map(({ report }) => report.part.thickness), LEAST_SHOWN_MM);
+  const toMm = BEYOND * thickest;
+  const widest = brake.dies && Math.max(...brake.dies);
+  return {
+    title: `Air bending on ${brake.name}`,
+    description: `Lines up to ${say.length(brake.bedLength)} in plate up to ${say.length(thickest)}, as far as ${say.force(brake.forceKN)} reach, over the narrowest die that suits.`,
+    lines: [
+      `${brake.name}: air bending`,
+      `Over the narrowest die that opens far enough; the steps are where the die changes. Dashed: the limit over the widest die. ${TOLD_APART}`,
+    ],
+    units,
+    x: { name: "thickness", to: toMm },
+    y: { name: "bend line", to: BEYOND * brake.bedLength },
+    panels: groups.map(({ names, limits: tensileMPa }) => {
+      const { widest: over, ...curves } = brakeCurves({ tensileMPa, toMm }, brake);
+      return {
+        title: chartTitle(names),
+        ...curves,
+        ...(widest !== undefined && { also: { name: `over ${say.length(widest)}`, points: over } }),
+        dots: dotsOf(entries, { names, binder, known: "by grade" }),
+      };
+    }),
+  };
+}

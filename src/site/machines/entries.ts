@@ -1,0 +1,78 @@
+import type { MachineAnswer } from "../../forming/answer.ts";
+import { brakeRegion } from "../../forming/capacityChart.ts";
+import { type Check, type Verdict, worst } from "../../forming/check.ts";
+import type { PressBrake } from "../../forming/machine.ts";
+import type { BinderPart, Binder } from "../binder/binder.ts";
+
+/** A part on a machine's card: its number on the chart, and what the machine says of it. */
+export interface Entry {
+  readonly one: BinderPart;
+  /** Its dot's number; null where the chart has no place for it. */
+  readonly number: string | null;
+  /** What the chart measures: the slant on a roll, the longest bend line on a brake. [mm] */
+  readonly lengthMm: number;
+  /** Where it lies on the chart. */
+  readonly region: Verdict;
+  /** All questions, those of the chart included. */
+  readonly verdict: Verdict;
+  /** The first question that stands in the way. */
+  readonly because: string | null;
+}
+
+const find = ({ checks }: MachineAnswer, id: string): Check | undefined =>
+  checks.find((check) => check.id === id);
+
+/** The three questions that the chart of a roll draws. */
+const CHARTED = ["capacity", "thickness", "working-width"];
+
+function because({ checks, verdict }: MachineAnswer): string | null {
+  return verdict === "pass" ? null : (checks.find((check) => check.verdict === verdict)?.title ?? null);
+}
+
+const numbered = (
+  entries: readonly Omit<Entry, "number">[],
+  shown: (entry: Omit<Entry, "number">) => boolean,
+) => {
+  let last = 0;
+  return entries.map((entry): Entry => ({ ...entry, number: shown(entry) ? String(++last) : null }));
+};
+
+/** The job's round parts on a roll. Machines answer in the order of the shop file. A pipe has no place among cones. */
+export function rollEntries({ parts }: Binder, index: number): Entry[] {
+  const pipes = new Set<BinderPart>();
+  const entries = parts.flatMap((one) => {
+    const answer = one.report.forming.machines[index];
+    const capacity = answer && find(answer, "capacity");
+    const width = answer && find(answer, "working-width");
+    if (!answer || !capacity || width?.value == null) return [];
+    if (capacity.unit === "mm") pipes.add(one);
+    const charted = answer.checks.filter(({ id }) => CHARTED.includes(id));
+    return {
+      one,
+      lengthMm: width.value,
+      region: worst(charted.map(({ verdict }) => verdict)),
+      verdict: answer.verdict,
+      because: because(answer),
+    };
+  });
+  return numbered(entries, ({ one }) => !pipes.has(one));
+}
+
+/** The job's parts that are bent on a brake. */
+export function brakeEntries({ parts }: Binder, index: number, brake: PressBrake): Entry[] {
+  const entries = parts.flatMap((one) => {
+    const { forming, part } = one.report;
+    const answer = forming.machines[index];
+    const bed = answer && find(answer, "brake-bed");
+    if (!answer || bed?.value == null || forming.route !== "brake") return [];
+    const { tensileMPa } = one.material;
+    return {
+      one,
+      lengthMm: bed.value,
+      region: brakeRegion({ tensileMPa, thicknessMm: part.thickness, lineMm: bed.value }, brake),
+      verdict: answer.verdict,
+      because: because(answer),
+    };
+  });
+  return numbered(entries, () => true);
+}

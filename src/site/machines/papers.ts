@@ -1,0 +1,27 @@
+import type { Paper } from "../../drawing/paper.ts";
+import { COLUMN } from "../parts/papers.ts";
+
+/** What the sheet of a machine's card holds on US Letter, the shorter paper; measured, and held by the test of printing. [mm] */
+const CARD_SHEET = { room: 257, fixed: 82, fact: 4.4, gap: 2.5, entry: 3.8 };
+/** Lower than this a chart is not read, taller than this it says no more. [mm] */
+const CHART_MM = { least: 60, most: 150 };
+
+/** The chart of a machine's card, as tall as its tables leave room for. */
+export function chartPaper({
+  entries,
+  facts,
+  gaps,
+}: {
+  entries: number;
+  facts: number;
+  gaps: number;
+}): Paper {
+  const { room, fixed, fact, gap, entry } = CARD_SHEET;
+  const left = room - fixed - fact * Math.ceil(facts / 2) - gap * gaps - entry * (entries + 1);
+  return {
+    ...COLUMN,
+    name: "sheet",
+    widthMm: 170,
+    heightMm: Math.min(CHART_MM.most, Math.max(CHART_MM.least, left)),
+  };
+}

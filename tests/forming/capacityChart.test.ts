@@ -1,0 +1,102 @@
+import fc from "fast-check";
+import { expect, it } from "vitest";
+import { brakeBed } from "../../src/forming/brakeBed.ts";
+import { brakeForce } from "../../src/forming/brakeForce.ts";
+import { capacity } from "../../src/forming/capacity.ts";
+import {
+  brakeRegion,
+  dieSpans,
+  lineOverMm,
+  rollLimits,
+  rollRegion,
+  thicknessAtMm,
+} from "../../src/forming/capacityChart.ts";
+import { worst } from "../../src/forming/check.ts";
+import { dieOpening, diesFor } from "../../src/forming/dieOpening.ts";
+import { sayIn } from "../../src/forming/say.ts";
+import { isPipe } from "../../src/forming/skin.ts";
+import { thicknessLimit } from "../../src/forming/thicknessLimit.ts";
+import { workingWidth } from "../../src/forming/workingWidth.ts";
+import { even } from "../even.ts";
+import { anyBrake, anyCone, anyRoll, coneCase, reducer, roll, RUNS, s235 } from "./cases.ts";
+
+const say = sayIn("mm");
+
+/** A share of a limit, as often within as beyond it, and often close to it. */
+const share = fc.oneof(even(0.05, 2), even(0.75, 1.05), fc.constantFrom(0.8, 1));
+
+it("puts a dot of a roll's chart in the region that its checks give the verdict of", () => {
+  const seen = new Set<string>();
+  fc.assert(
+    fc.property(anyCone, anyRoll, share, share, (cone, machine, wide, full) => {
+      const limits = rollLimits(cone, machine);
+      const slantMm = Math.max(0.1, wide * limits.slantMm);
+      const thicknessMm = Math.max(
+        0.01,
+        Math.min(full * limits.thicknessMm, (full * limits.coneMm2) / slantMm),
+      );
+      const item = { ...cone, thicknessMm, slantMm: { longest: slantMm, shortest: slantMm } };
+      fc.pre(!isPipe(item));
+      const asked = { item, roll: machine, say };
+      const checks = [capacity(asked), thicknessLimit(asked), workingWidth(asked)];
+      const verdict = worst(checks.flatMap((check) => check?.verdict ?? []));
+      expect(rollRegion(limits, { thicknessMm, slantMm })).toBe(verdict);
+      seen.add(verdict);
+      // The curves of the chart part the same regions, away from the curves themselves.
+      const { nearMm, limitMm } = thicknessAtMm(limits, slantMm);
+      for (const [by, region] of [
+        [limitMm * 1.001, "fail"],
+        [nearMm * 0.999, "pass"],
+        ...(nearMm < limitMm * 0.99 ? [[limitMm * 0.999, "caution"] as const] : []),
+      ] as const)
+        if (by > 0) expect(rollRegion(limits, { thicknessMm: by, slantMm })).toBe(region);
+    }),
+    RUNS,
+  );
+  expect([...seen].sort()).toEqual(["caution", "fail", "pass"]);
+});
+
+it("takes by the rule of thumb half the thickness at full slant, and half the slant at full thickness", () => {
+  const limits = rollLimits({ material: s235 }, roll({ coneAttachment: { range: [0, 300] } }));
+  expect(thicknessAtMm(limits, 2000).limitMm).toBeCloseTo(5, 9);
+  expect(thicknessAtMm(limits, 1000).limitMm).toBeCloseTo(10, 9);
+  expect(thicknessAtMm(limits, 500).limitMm).toBeCloseTo(10, 9);
+  expect(thicknessAtMm(limits, 2001).limitMm).toBe(0);
+});
+
+it("puts a line of a brake's chart in the region that its checks give the verdict of", () => {
+  const seen = new Set<string>();
+  fc.assert(
+    fc.property(anyBrake, even(0.02, 1.2), share, even(100, 900), (machine, t, long, tensileMPa) => {
+      const thicknessMm = t * (dieSpans(machine).at(-1)?.upToMm ?? 0);
+      const [dieMm = 0] = diesFor(thicknessMm, machine);
+      const lineMm = long * lineOverMm({ tensileMPa, thicknessMm, dieMm }, machine).limitMm;
+      const item = {
+        ...coneCase(reducer),
+        thicknessMm,
+        material: { ...s235, tensileMPa },
+        bendLines: [{ lengthMm: lineMm, bendRad: 0.1, wideSpacingMm: null }],
+      };
+      const asked = { item, brake: machine, dieMm, say };
+      const verdict = worst(
+        [brakeBed(asked), dieOpening(asked), brakeForce(asked)].map((one) => one.verdict),
+      );
+      expect(brakeRegion({ tensileMPa, thicknessMm, lineMm }, machine)).toBe(verdict);
+      seen.add(verdict);
+    }),
+    RUNS,
+  );
+  expect([...seen].sort()).toEqual(["caution", "fail", "pass"]);
+});
+
+it("gives each thickness the narrowest die that opens far enough", () => {
+  fc.assert(
+    fc.property(anyBrake, even(0.001, 1), (machine, t) => {
+      const spans = dieSpans(machine);
+      const thicknessMm = t * (spans.at(-1)?.upToMm ?? 0);
+      const span = spans.find((one) => thicknessMm <= one.upToMm);
+      expect(span?.dieMm).toBe(diesFor(thicknessMm, machine)[0]);
+    }),
+    RUNS,
+  );
+});

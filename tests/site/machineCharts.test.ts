@@ -1,0 +1,95 @@
+import { globSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import type { Drawing } from "../../src/drawing/model.ts";
+import { NARROW, SHEET } from "../../src/drawing/paper.ts";
+import { regionChart } from "../../src/drawing/forming/regionChart.ts";
+import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
+import { readPart } from "../../src/input/readPart.ts";
+import { readShop } from "../../src/input/readShop.ts";
+import { develop } from "../../src/report/develop.ts";
+import type { Binder } from "../../src/site/binder/binder.ts";
+import { brakeChart, rollChart } from "../../src/site/machines/charts.ts";
+import { brakeEntries, rollEntries } from "../../src/site/machines/entries.ts";
+import { slugs } from "../../src/site/machines/slugs.ts";
+import { coveredLabels, outsideSheet } from "../drawing/judge.ts";
+import { svgText } from "../drawing/svgText.ts";
+
+const tables = loadCatalogue("content");
+const read = (path: string) => readFileSync(path, "utf8");
+const shop = readShop(read("demo-data/shop.yaml"), { path: "demo-data/shop.yaml", ...tables }).value!;
+const parts = globSync("demo-data/parts/*.yaml")
+  .sort()
+  .flatMap((path) => {
+    const { part } = readPart(read(path), { path, ...tables });
+    const developed = part && develop(part, { catalogue: tables.catalogue, shop });
+    if (developed?.kind !== "report") return [];
+    const { report } = developed;
+    return [{ report, material: tables.catalogue.materials[report.part.material]!, gauge: null }];
+  });
+const binder = { folder: "demo-data", tables, shop, job: undefined, parts, problems: [] } satisfies Binder;
+
+const charts = shop.machines.map((machine, i) => {
+  const roll = machine.kind === "plate roll";
+  const entries = roll ? rollEntries(binder, i) : brakeEntries(binder, i, machine);
+  return {
+    name: slugs(shop.machines)[i]!,
+    entries,
+    chart: roll ? rollChart(machine, entries, binder) : brakeChart(machine, entries, binder),
+  };
+});
+
+/** Is a place above a curve, by straight lines between its points? */
+function above(points: readonly (readonly [number, number])[], [x, y]: readonly [number, number]): boolean {
+  const i = points.findIndex(([px], k) => k > 0 && px >= x);
+  const [[px, py], [qx, qy]] = [points[i - 1]!, points[i]!];
+  return y > (qx === px ? Math.min(py, qy) : py + ((x - px) / (qx - px)) * (qy - py));
+}
+
+describe.each(charts)("$name", ({ name, chart, entries }) => {
+  const drawn: [string, Drawing][] = [SHEET, { ...NARROW, heightMm: 78 * chart.panels.length }].map(
+    (paper) => [paper.name, regionChart(chart, { paper })],
+  );
+
+  it.each(drawn)(
+    "on the %s no label covers another, nothing leaves the sheet, and every dot has its number",
+    (_, drawing) => {
+      expect(coveredLabels(drawing)).toEqual([]);
+      expect(outsideSheet(drawing)).toEqual([]);
+      expect(drawing.dropped).toEqual([]);
+      const numbers = entries.flatMap(({ number }) => number ?? []);
+      expect(numbers.length).toBeGreaterThan(5);
+      const texts = drawing.labels.map(({ text }) => text);
+      for (const number of numbers) expect(texts).toContain(number);
+    },
+  );
+
+  it("draws every dot between the curves of the region that its checks put it in", () => {
+    const dots = chart.panels.flatMap((panel) => panel.dots.map((dot) => ({ dot, panel })));
+    expect(dots.length).toBe(entries.filter(({ number }) => number !== null).length);
+    for (const { dot, panel } of dots) {
+      const { region } = entries.find(({ number }) => number === dot.number)!;
+      const at = [dot.x, dot.y] as const;
+      const drawnIn = above(panel.limit, at) ? "fail" : above(panel.near, at) ? "caution" : "pass";
+      expect(`${dot.number}: ${drawnIn}`).toBe(`${dot.number}: ${region}`);
+    }
+  });
+
+  it("looks as it was looked at", async () => {
+    await expect(svgText(drawn[0]![1])).toMatchFileSnapshot(`../drawing/golden/machine-${name}.svg`);
+  });
+});
+
+it("shows every region among the job's parts", () => {
+  const regions = charts.flatMap(({ entries }) => entries.map(({ region }) => region));
+  expect(new Set(regions)).toEqual(new Set(["pass", "caution", "fail"]));
+});
+
+it("gives machines of one name addresses of their own", () => {
+  const named = (name: string) => ({ ...shop.machines[0]!, name });
+  expect(slugs([named("Roll No. 1"), named("roll no 1"), named("Ж"), named("Å-press ")])).toEqual([
+    "roll-no-1",
+    "roll-no-1-2",
+    "machine-3",
+    "a-press",
+  ]);
+});
