@@ -10,6 +10,9 @@ const ASK_ABOVE_PCT = 5;
 const SINGLE_PCT = 50;
 const DOUBLE_PCT = 75;
 
+/** Metals that the limit is written for: carbon and low-alloy steel. */
+const LIMITED: ReadonlySet<string> = new Set(["steel", "galvanised"]);
+
 export interface ColdForming {
   readonly thicknessMm: number;
   /** Radius of the middle of the wall, formed. */
@@ -61,6 +64,14 @@ export function strain({ item, say }: PartAsked): Check {
   }
   const value = formingStrainPct({ thicknessMm: item.thicknessMm, radiusMm: radius });
   const pct = number(value, 1);
+  if (!LIMITED.has(item.material.family))
+    return state({
+      ...words,
+      rule: "50 × thickness / middle radius square to the element; the 5 % of the code is for carbon and low-alloy steel",
+      value,
+      verdict: value > ASK_ABOVE_PCT ? "caution" : "pass",
+      advice: `At ${pct} % at the tightest bend ask the code in force what it allows ${item.material.name}: the 5 % of carbon steel is not its limit, and none is known here.`,
+    });
   return judge({
     ...words,
     value,

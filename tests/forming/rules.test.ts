@@ -310,6 +310,15 @@ describe("what the part itself asks", () => {
     expect(strain(item).value).toBeCloseTo((50 * 6 * Math.cos(lean)) / 200, 9);
     expect(strain(cone({ thicknessMm: 21.2 })).verdict).toBe("pass");
     expect(strain(cone({ thicknessMm: 21.3 })).verdict).toBe("caution");
+    const stainless = { ...item.material, name: "304", family: "stainless" as const };
+    expect(strain(cone({ thicknessMm: 21.3, material: stainless }))).toMatchObject({
+      limit: null,
+      verdict: "caution",
+    });
+    expect(strain(cone({ thicknessMm: 6, material: stainless }))).toMatchObject({
+      limit: null,
+      verdict: "pass",
+    });
     expect(strain(spike)).toMatchObject({ value: null, verdict: "caution" });
     // Radius 10 t = 60 at 60/tan(half angle) from the point.
     const near = 60 / Math.tan(spike.cone!.halfAngleRad);

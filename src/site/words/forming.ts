@@ -10,7 +10,10 @@ export function routeSentence({ route, machine, machines, verdict }: Forming): s
     return `Formed ${way}, the usual way for this shape. No shop file was given, so only the part itself was checked.`;
   if (machine === null)
     return `None of the shop’s machines takes it. The checks below are those of the nearest miss, ${way}.`;
-  return verdict === "fail" ? `The nearest is ${machine}, ${way}.` : `Formed ${way}: ${machine}.`;
+  if (verdict === "fail") return `The nearest is ${machine}, ${way}.`;
+  const other = machines.find((one) => one.verdict === "pass" && one.machine !== machine);
+  const why = other && verdict === "caution" && other.kind === "press brake" && route === "roll";
+  return `Formed ${way}: ${machine}.${why ? ` ${other.machine} takes it too, in many hits; rolling is the usual way for a round part.` : ""}`;
 }
 
 const MM2_PER_IN2 = MM_PER_INCH ** 2;
