@@ -4,16 +4,14 @@ import { loadCatalogue } from "../input/loadCatalogue.ts";
 import { printProblems, refusalProblems, type Problem } from "../input/problem.ts";
 import { readPartFile, readShopFile } from "../input/readFiles.ts";
 import { readText } from "../input/readText.ts";
-import { readTrials, trialsPath, type Trials } from "../input/readTrials.ts";
+import { seenOf, readTrials, trialsPath } from "../input/readTrials.ts";
 import { printJson } from "../output/json.ts";
-import { correctPart, type TrialSeen } from "../report/correct.ts";
+import { correctPart } from "../report/correct.ts";
 import type { Request } from "./arguments.ts";
 import type { Outcome } from "./run.ts";
 import { trialOfWord } from "./trialWord.ts";
 
 type CorrectRequest = Extract<Request, { kind: "correct" }>;
-
-const PER_CENT = 100;
 
 const said = (sentence: string): Outcome => ({ stdout: "", stderr: `develop: ${sentence}\n`, exitCode: 1 });
 const bad = (problems: readonly Problem[]): Outcome => ({
@@ -23,13 +21,6 @@ const bad = (problems: readonly Problem[]): Outcome => ({
     .join(""),
   exitCode: 1,
 });
-
-function seenOf({ setting, gap, closed }: Trials["trials"][number]): TrialSeen {
-  if (gap !== undefined) return { settingMm: setting, gapMm: gap };
-  return closed === undefined
-    ? { settingMm: setting, flat: true }
-    : { settingMm: setting, closed: closed / PER_CENT };
-}
 
 /** The next setting of a part's first pass, from the trials kept next to its file and those of the command line. */
 export function correct(request: CorrectRequest, folder: string): Outcome {

@@ -1,18 +1,21 @@
-import { readdirSync } from "node:fs";
+import { existsSync, readdirSync } from "node:fs";
 import type { Shop } from "../forming/machine.ts";
 import type { Tables } from "./context.ts";
+import type { DocumentReading } from "./document.ts";
 import { nearest } from "./nearest.ts";
 import { partName } from "./partName.ts";
 import { fileProblem, sortProblems, type Locate, type Problem } from "./problem.ts";
 import { noText, readPartFile, readShopFile, sameNames, type NamedFile } from "./readFiles.ts";
 import { readJob, type Job, type JobReading } from "./readJob.ts";
 import type { NamedPart } from "./readPart.ts";
-import { isTrialsFile } from "./readTrials.ts";
+import { isTrialsFile, readTrials, trialsPath, type Trials } from "./readTrials.ts";
 import { readText, systemCode } from "./readText.ts";
 
 interface FolderPart {
   readonly part: NamedPart;
   readonly path: string;
+  /** Trials of its first pass, kept next to it. */
+  readonly trials: Trials | undefined;
   /** For what the geometry may refuse later on. */
   readonly locate: Locate;
 }
@@ -53,7 +56,9 @@ export function readFolder(folder: string, tables: Tables): FolderReading {
   for (const file of files) {
     const { part, problems: bad, locate } = readPartFile(file, tables);
     problems.push(...bad);
-    if (part) parts.push({ part, path: file.path, locate });
+    const kept = trialsOf(file, tables);
+    problems.push(...(kept?.problems ?? []));
+    if (part) parts.push({ part, path: file.path, trials: kept?.value, locate });
   }
 
   const shopFile = one("shop", top, inside, problems);
@@ -67,6 +72,16 @@ export function readFolder(folder: string, tables: Tables): FolderReading {
     job: job?.value,
     problems: sortProblems(problems),
   };
+}
+
+/** The trials kept next to a part file; undefined where there are none. */
+function trialsOf({ file, path }: NamedFile, tables: Tables): DocumentReading<Trials> | undefined {
+  const beside = trialsPath(file);
+  if (!existsSync(beside)) return undefined;
+  const text = readText(beside);
+  return text.kind === "read"
+    ? readTrials(text.value, { path: trialsPath(path), ...tables })
+    : noText(trialsPath(path), text.problem, text.remedy);
 }
 
 const empty = (problems: readonly Problem[]): FolderReading => ({

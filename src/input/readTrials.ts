@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import type { TrialSeen } from "../forming/trials.ts";
 import { size, sizeOrNone } from "../shapes/fields.ts";
 import type { Loose } from "../shapes/loose.ts";
 import type { FileContext } from "./context.ts";
@@ -16,7 +17,7 @@ const TrialRow = z.strictObject({
   /** Or how far closed, in per cent of the turn. */
   closed: z.optional(z.number().check(z.minimum(0), z.maximum(HUNDRED))),
   /** Or that it sprang back flat. */
-  flat: z.optional(z.literal(true)),
+  flat: z.optional(z.boolean()),
 });
 
 /** The trials of a part's first pass, kept in PART.trials.yaml next to PART.yaml. */
@@ -35,7 +36,8 @@ export function readTrials(text: string, file: FileContext): DocumentReading<Tri
 
 function rules({ trials = [] }: Loose<Trials>): FieldProblem[] {
   return trials.flatMap((trial, i) =>
-    !trial || [trial.gap, trial.closed, trial.flat].filter((one) => one !== undefined).length === 1
+    !trial ||
+    [trial.gap, trial.closed, trial.flat || undefined].filter((one) => one !== undefined).length === 1
       ? []
       : [
           {
@@ -45,6 +47,14 @@ function rules({ trials = [] }: Loose<Trials>): FieldProblem[] {
           },
         ],
   );
+}
+
+/** A row of the file as the correction takes it. */
+export function seenOf({ setting, gap, closed }: Trials["trials"][number]): TrialSeen {
+  if (gap !== undefined) return { settingMm: setting, gapMm: gap };
+  return closed === undefined
+    ? { settingMm: setting, flat: true }
+    : { settingMm: setting, closed: closed / HUNDRED };
 }
 
 const TRIALS = /\.trials\.ya?ml$/i;

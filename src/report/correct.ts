@@ -1,3 +1,4 @@
+import type { FormingCase } from "../forming/case.ts";
 import type { PlateRoll } from "../forming/machine.ts";
 import { sayIn } from "../forming/say.ts";
 import { correctTrials, type TrialAnswer, type TrialSeen } from "../forming/trials.ts";
@@ -6,7 +7,16 @@ import { type Context, layOut, type NamedPart } from "./develop.ts";
 import { formingCase } from "./formingCase.ts";
 import { rounded } from "./rounded.ts";
 
-export type { TrialSeen } from "../forming/trials.ts";
+/**
+ * What a correction on this roll asks of a part, without its blanks; null where it cannot be laid out, or neither a right
+ * cone nor a pipe. For a page that corrects while somebody types.
+ */
+export function trialCase(part: NamedPart, context: Context): FormingCase | null {
+  const laid = layOut(part, context);
+  if (laid.kind === "refused") return null;
+  const item = formingCase(part, laid.shape, laid.layout, laid.laid, laid.material);
+  return item.cone ? { ...item, blanks: [] } : null;
+}
 
 /**
  * The next setting of a part's first pass after trials on one roll of the shop.

@@ -1,4 +1,5 @@
 import { existsSync, globSync, readFileSync } from "node:fs";
+import { gzipSync } from "node:zlib";
 import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { DIST, pagesOf } from "./site.ts";
@@ -36,9 +37,14 @@ describe.each(pagesOf(DIST).filter((page) => page !== NO_SUCH_PAGE))("%s", (page
     expect(all.filter((id, i) => all.indexOf(id) < i)).toEqual([]);
   });
 
-  it("asks for nothing from elsewhere, and runs no script", () => {
+  it("asks for nothing from elsewhere, and runs no script but that of the form that corrects a setting", () => {
     const html = read(page);
-    expect(html).not.toMatch(/<script|\son[a-z]+="|<iframe|<form/i);
+    const scripts = html.match(/<script[^>]*>/gi) ?? [];
+    expect(scripts.length).toBe(html.includes("data-trial-form") ? 1 : 0);
+    for (const script of scripts)
+      expect(script).toMatch(/^<script type="module" src="[./]*_astro\/[^"/]+\.js">$/);
+    expect(html).not.toMatch(/\son[a-z]+="|<iframe/i);
+    if (scripts.length === 0) expect(html).not.toMatch(/<form/i);
     expect(html).not.toMatch(/(?:src|srcset|href)="(?:https?:)?\/\//i);
   });
 });
@@ -55,8 +61,14 @@ it("has a page for addresses that are none which works from any depth", () => {
   expect(html).not.toMatch(/stylesheet|<img|<script|url\(/i);
 });
 
-it("publishes no script", () => {
-  expect(globSync("**/*.{js,mjs}", { cwd: DIST })).toEqual([]);
+it("publishes one light script, and beside it the reader of files that is asked for only then", () => {
+  const scripts = globSync("**/*.{js,mjs}", { cwd: DIST });
+  expect(scripts.length).toBe(2);
+  const zipped = scripts
+    .map((script) => gzipSync(readFileSync(join(DIST, script))).length)
+    .toSorted((a, b) => a - b);
+  expect(zipped[0]).toBeLessThan(10_000);
+  expect(zipped[1]).toBeLessThan(60_000);
 });
 
 it.each(globSync("**/*.css", { cwd: DIST }))(

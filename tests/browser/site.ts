@@ -17,6 +17,7 @@ export function pagesOf(folder: string): string[] {
 const TYPES: Readonly<Record<string, string>> = {
   ".html": "text/html; charset=utf-8",
   ".css": "text/css",
+  ".js": "text/javascript",
   ".json": "application/json",
   ".svg": "image/svg+xml",
   ".woff2": "font/woff2",

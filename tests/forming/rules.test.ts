@@ -311,11 +311,11 @@ describe("what the part itself asks", () => {
     expect(strain(cone({ thicknessMm: 21.2 })).verdict).toBe("pass");
     expect(strain(cone({ thicknessMm: 21.3 })).verdict).toBe("caution");
     const stainless = { ...item.material, name: "304", family: "stainless" as const };
-    expect(strain(cone({ thicknessMm: 21.3, material: stainless }))).toMatchObject({
+    expect(strain(cone({ thicknessMm: 21.3 }, { material: stainless }))).toMatchObject({
       limit: null,
       verdict: "caution",
     });
-    expect(strain(cone({ thicknessMm: 6, material: stainless }))).toMatchObject({
+    expect(strain(cone({ thicknessMm: 6 }, { material: stainless }))).toMatchObject({
       limit: null,
       verdict: "pass",
     });

@@ -24,7 +24,9 @@ const parts = globSync("demo-data/parts/*.yaml")
     const developed = part && develop(part, { catalogue: tables.catalogue, shop });
     if (developed?.kind !== "report") return [];
     const { report } = developed;
-    return [{ report, material: tables.catalogue.materials[report.part.material]!, gauge: null }];
+    return [
+      { report, material: tables.catalogue.materials[report.part.material]!, gauge: null, trials: undefined },
+    ];
   });
 const binder = { folder: "demo-data", tables, shop, job: undefined, parts, problems: [] } satisfies Binder;
 

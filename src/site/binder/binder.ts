@@ -4,6 +4,7 @@ import { gaugeOf } from "../../input/gauge.ts";
 import { loadCatalogue } from "../../input/loadCatalogue.ts";
 import { printProblems, refusalProblems, type Problem } from "../../input/problem.ts";
 import { readFolder } from "../../input/readFolder.ts";
+import type { Trials } from "../../input/readTrials.ts";
 import type { Job } from "../../input/readJob.ts";
 import type { Shop } from "../../forming/machine.ts";
 import { develop } from "../../report/develop.ts";
@@ -15,6 +16,8 @@ export interface BinderPart {
   readonly material: Material;
   /** The sheet gauge that its thickness is, "10 ga"; null where it is none. */
   readonly gauge: string | null;
+  /** Trials of its first pass that were kept next to its file. */
+  readonly trials: Trials | undefined;
 }
 
 /** One data folder, read and developed: what all pages are made of. */
@@ -40,13 +43,13 @@ function makeBinder(folder: string): Binder {
   const { parts, shop, job, problems } = readFolder(folder, tables);
   const refused: Problem[] = [];
   const made: BinderPart[] = [];
-  for (const { part, path, locate } of parts) {
+  for (const { part, path, trials, locate } of parts) {
     const developed = develop(part, { catalogue: tables.catalogue, ...(shop && { shop }) });
     const material = tables.catalogue.materials[part.material];
     if (developed.kind === "refused") refused.push(...refusalProblems(developed.issues, { path, locate }));
     else if (material) {
       const gauge = gaugeOf(tables.gauges, material.family, part.thickness);
-      made.push({ report: developed.report, material, gauge });
+      made.push({ report: developed.report, material, gauge, trials });
     }
   }
   return { folder, tables, shop, job, parts: made, problems: [...problems, ...refused] };

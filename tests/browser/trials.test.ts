@@ -1,0 +1,120 @@
+import { execFileSync } from "node:child_process";
+import { readFileSync, writeFileSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { launch } from "./chromium.ts";
+import { DIST, serve } from "./site.ts";
+
+const PAGE = "parts/dust-cyclone-cone/forming/index.html";
+const NAME = "dust-cyclone-cone.trials.yaml";
+
+let browser: Browser;
+let page: Page;
+let site: Awaited<ReturnType<typeof serve>>;
+const folder = mkdtempSync(join(tmpdir(), "trials-"));
+
+beforeAll(async () => {
+  site = await serve(DIST);
+  browser = await launch();
+  page = await browser.newPage();
+  await page.goto(site.url + PAGE);
+});
+afterAll(async () => {
+  await browser.close();
+  site.close();
+  rmSync(folder, { recursive: true });
+});
+
+const answer = () => page.getByRole("status").textContent();
+const add = async (setting: string, gap: string) => {
+  await page.getByLabel(/Raise at the large edge/).fill(setting);
+  await page.getByLabel("Measured").fill(gap);
+  await page.getByRole("button", { name: "Add trial" }).click();
+};
+
+/** The same question asked of the command. */
+function told(...trials: readonly string[]): string {
+  const words = trials.flatMap((trial) => ["--trial", trial]);
+  const part = "demo-data/parts/dust-cyclone-cone.yaml";
+  const out = execFileSync(
+    "npm",
+    [
+      "run",
+      "--silent",
+      "develop",
+      "--",
+      part,
+      "--shop",
+      "demo-data/shop.yaml",
+      "--machine",
+      "Small roll",
+      ...words,
+    ],
+    { encoding: "utf8", stdio: ["ignore", "pipe", "ignore"] },
+  );
+  return (JSON.parse(out) as { advice: string }).advice;
+}
+
+it("says the next setting that the command says, after one trial and after two", async () => {
+  await add("19", "980");
+  expect(await answer()).toBe(told("setting=19,gap=980"));
+  await add("22,5", "840");
+  expect(await answer()).toBe(told("setting=19,gap=980", "setting=22.5,gap=840"));
+});
+
+it("keeps the trials when the page is left, and saves them as a file that it reads again", async () => {
+  await page.reload();
+  expect(await page.getByRole("listitem").filter({ hasText: "set 22.5 mm: gap 840 mm" }).count()).toBe(1);
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: `Save ${NAME}` }).click(),
+  ]);
+  expect(download.suggestedFilename()).toBe(NAME);
+  const path = join(folder, NAME);
+  await download.saveAs(path);
+  const text = readFileSync(path, "utf8");
+  expect(text).toContain("{ setting: 22.5, gap: 840 }");
+
+  await page.getByRole("button", { name: "remove trial 1" }).click();
+  await page.getByRole("button", { name: "remove trial 1" }).click();
+  expect(await answer()).toContain("No trial yet");
+  await page.getByLabel("Open a file of trials").setInputFiles(path);
+  await page.getByText("2 trials read").waitFor();
+  expect(await answer()).toBe(told("setting=19,gap=980", "setting=22.5,gap=840"));
+});
+
+it("says what is wrong with what is typed or opened, and loses nothing", async () => {
+  const before = await answer();
+  await add("soon", "840");
+  expect(await page.getByRole("alert").textContent()).toContain("as a number of mm");
+  await add("20", "-3");
+  expect(await page.getByRole("alert").textContent()).toContain("0 or more");
+  const bad = join(folder, "bad.yaml");
+  writeFileSync(bad, "units: mm\nmachine: Small roll\ntrials:\n  - { setting: 3 }\n");
+  await page.getByLabel("Open a file of trials").setInputFiles(bad);
+  await page.getByText("exactly one of gap, closed and flat").waitFor();
+  writeFileSync(bad, "units: mm\nmachine: Big roll\ntrials:\n  - { setting: 3, flat: true }\n");
+  await page.getByLabel("Open a file of trials").setInputFiles(bad);
+  await page.getByText("say nothing about Small roll").waitFor();
+  expect(await answer()).toBe(before);
+});
+
+it("works where the browser keeps nothing, and says so", async () => {
+  const other = await browser.newPage();
+  await other.addInitScript(() => {
+    Object.defineProperty(window, "localStorage", {
+      get() {
+        throw new Error("forbidden");
+      },
+    });
+  });
+  await other.goto(site.url + PAGE);
+  await other.getByLabel(/Raise at the large edge/).fill("19");
+  await other.getByLabel("Measured").fill("980");
+  await other.getByRole("button", { name: "Add trial" }).click();
+  expect(await other.getByRole("alert").textContent()).toContain("keeps nothing");
+  expect(await other.getByRole("status").textContent()).toContain("set ");
+  await other.close();
+});

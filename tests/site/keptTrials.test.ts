@@ -1,0 +1,51 @@
+import fc from "fast-check";
+import { expect, it } from "vitest";
+import type { TrialSeen } from "../../src/forming/trials.ts";
+import { readTrials, seenOf } from "../../src/input/readTrials.ts";
+import { keptIn, trialsYaml } from "../../src/site/trials/keptTrials.ts";
+import { runs } from "../arbitraries.ts";
+import { even } from "../even.ts";
+import { tables } from "../input/files.ts";
+
+const trial: fc.Arbitrary<TrialSeen> = fc
+  .record({ kind: fc.constantFrom("gap", "closed", "flat"), settingMm: even(0.1, 300), out: even(0, 1) })
+  .map(({ kind, settingMm, out }): TrialSeen => {
+    if (kind === "gap") return { settingMm, gapMm: 3000 * out };
+    return kind === "closed" ? { settingMm, closed: out } : { settingMm, flat: true };
+  });
+const list = fc.array(trial, { minLength: 1, maxLength: 6 });
+const machine = fc.constantFrom("Big roll", 'Roll "7": # {x}', "Rôle Ø", "true", "- 3");
+
+it("writes a file of trials that is read back as it was, in either unit and whatever the machine is called", () => {
+  fc.assert(
+    fc.property(list, fc.constantFrom("mm" as const, "in" as const), machine, (trials, units, name) => {
+      const { value, problems } = readTrials(trialsYaml(trials, { units, machine: name }), {
+        path: "a.trials.yaml",
+        ...tables,
+      });
+      expect(problems).toEqual([]);
+      expect(value!.machine).toBe(name);
+      value!.trials.map(seenOf).forEach((read, i) => {
+        for (const [key, written] of Object.entries(trials[i]!)) {
+          const back = (read as Record<string, unknown>)[key];
+          // To a hundredth of a millimetre or a thousandth of an inch, and a tenth of a per cent.
+          if (typeof written === "number") expect(Math.abs((back as number) - written)).toBeLessThan(0.013);
+          else expect(back).toBe(written);
+        }
+      });
+    }),
+    runs(200),
+  );
+});
+
+it("takes from the browser what it kept there, and nothing else", () => {
+  fc.assert(
+    fc.property(list, (trials) => {
+      expect(keptIn(JSON.stringify(trials))).toEqual(trials);
+    }),
+    runs(50),
+  );
+  for (const text of ["", "{}", "[1]", '[{"settingMm":"1","flat":true}]', '[{"settingMm":1}]', "null"])
+    expect(keptIn(text), text).toBeUndefined();
+  expect(keptIn(null)).toBeUndefined();
+});
