@@ -99,6 +99,16 @@ const KN_PER_SHORT_TON = 8.896443230521;
 export const forceText = (kN: number, units: Units): string =>
   units === "mm" ? `${plain(kN, kN < 10 ? 2 : 1)} kN` : `${plain(kN / KN_PER_SHORT_TON, 1)} short tons`;
 
+/** The same in a column, rounded up. */
+export const forceColumn = (kN: number, units: Units): string =>
+  units === "mm" ? String(Math.ceil(kN)) : fixed(Math.ceil((10 * kN) / KN_PER_SHORT_TON) / 10, 1);
+
+/** 1,000 lbf per square inch. */
+const MPA_PER_KSI = 6.894757293168;
+/** [MPa] */
+export const strengthText = (mpa: number, units: Units): string =>
+  units === "mm" ? `${plain(mpa, 0)} MPa` : `${plain(mpa / MPA_PER_KSI, 1)} ksi`;
+
 /** Three decimals of a square metre are a sheet of writing paper's twentieth. */
 export const areaText = (mm2: number, units: Units): string =>
   units === "mm" ? `${plain(mm2 / 1e6, 3)} m²` : `${plain(mm2 / (12 * MM_PER_INCH) ** 2, 2)} ft²`;

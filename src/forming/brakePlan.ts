@@ -2,6 +2,7 @@ import { SAME_POINT_MM } from "../geometry/tolerance.ts";
 import type { PartAsked } from "./asked.ts";
 import { airBendForceN } from "./brakeForce.ts";
 import { type BrakeLine, type BrakeZone, hitsOf, orderOfHits } from "./brakeLines.ts";
+import { bentDeg, HALF_TURN_DEG } from "./offThePunch.ts";
 import { leastOpeningMm } from "./dieOpening.ts";
 
 /** Everything that the brake bends a part by. */
@@ -41,7 +42,7 @@ const LEAST_FACET_MM = 0.5;
 const RADIUS_OF_DIE = 1 / 6;
 /** Smallest inside radius in thicknesses: structural plate to 50 mm, line square to the rolling direction. [-] */
 const LEAST_RADIUS_STEEL = 1.5;
-/** Half shells sweep half a turn, and come off the punch sideways; a whole one closes round it. Derived here. */
+/** Half shells come off the punch sideways; a whole one closes round it. Derived here. */
 const HALF_SHELLS = 2;
 
 const RULE =
@@ -81,6 +82,7 @@ function remarksOf(
       "At a seam edge on a curve no punch bends the last half space: pre-bend it over a bar, or draw it in when the seam is tacked.",
     );
   if (
+    item.tightestRadiusMm === null &&
     plan.insideRadiusMm < plan.least &&
     plan.zones.some(({ spacingMm }) => spacingMm.narrow < SAME_POINT_MM)
   )
@@ -133,7 +135,7 @@ export function brakePlan(
     }));
   });
   const turnDeg = zones.reduce((sum, zone) => sum + zone.turnDeg, 0);
-  const pieces = Math.max(item.pieces, HALF_SHELLS);
+  const pieces = bentDeg(item) > HALF_TURN_DEG ? Math.max(item.pieces, HALF_SHELLS) : item.pieces;
   const radius = leastRadius(asked);
   const insideRadiusMm = RADIUS_OF_DIE * die;
   return {

@@ -7,7 +7,7 @@ import { number } from "./say.ts";
 import { isPipe } from "./skin.ts";
 
 /** Above this share of the rating the rule of thumb is no longer enough. [-] */
-const NEAR = 0.8;
+export const NEAR = 0.8;
 /** A cone takes about half of what the same roll takes as a cylinder: only the side of the large end is gripped. */
 const CONE_SHARE = 0.5;
 
@@ -65,7 +65,7 @@ export function capacity({ item, roll, say }: RollAsked): Check {
 
   const scaled =
     strength && scale < 1
-      ? ` (rating times ${number(scale, 2)}: plate ${number(strength.plateMPa, 0)} MPa against ${number(strength.ratedMPa, 0)} MPa)`
+      ? ` (rating times ${number(scale, 2)}: plate ${say.strength(strength.plateMPa)} against ${say.strength(strength.ratedMPa)}, ${strength.from === "grade" ? "means of yield and tensile" : "yields"})`
       : "";
   const kind = pipe ? "a cylinder" : "a cone";
   const slantAt = say.length(Math.min(limit / thickness, roll.workingWidth));

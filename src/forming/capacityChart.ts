@@ -1,12 +1,12 @@
 import { AT_LIMIT_REL } from "../geometry/tolerance.ts";
 import { longestAirBendMm, NEAR_FORCE } from "./brakeForce.ts";
-import { capacityLimit } from "./capacity.ts";
+import { capacityLimit, NEAR } from "./capacity.ts";
 import type { Verdict } from "./check.ts";
 import { diesFor, leastOpeningMm, thickestOverMm } from "./dieOpening.ts";
 import type { PlateRoll, PressBrake } from "./machine.ts";
 import type { Strength } from "./ratedThickness.ts";
 import { greatestThicknessMm } from "./thicknessLimit.ts";
-import { greatestSlantMm, stopUnknown } from "./workingWidth.ts";
+import { greatestSlantMm } from "./workingWidth.ts";
 
 /** What a roll takes as a cone, in plate of one strength: the numbers that its capacity chart is drawn from. */
 export interface RollLimits {
@@ -18,13 +18,15 @@ export interface RollLimits {
   readonly slantMm: number;
 }
 
-/** The limits of the checks of capacity, thickness and working width, put together. */
+/**
+ * The limits of the checks of capacity, thickness and working width, put together. What the shop file leaves out makes a
+ * check careful; the chart shows the plain limits, and the machine's card names what was left out.
+ */
 export function rollLimits(plate: Strength, roll: PlateRoll): RollLimits {
-  const { coneMm2, nearShare } = capacityLimit(plate, roll);
+  const { coneMm2, nearShare, strength } = capacityLimit(plate, roll);
   return {
     coneMm2,
-    // Where the reach of the stop is not known, no cone is sure to find room.
-    nearMm2: stopUnknown(roll) ? 0 : nearShare * coneMm2,
+    nearMm2: (strength ? nearShare : NEAR) * coneMm2,
     thicknessMm: greatestThicknessMm(plate, roll),
     slantMm: greatestSlantMm(roll),
   };
@@ -46,7 +48,8 @@ export function rollRegion(
 /** Thickness that a slant may have at most, and from which on it is near the limit; 0 beyond the longest slant. [mm] */
 export function thicknessAtMm(limits: RollLimits, slantMm: number): { nearMm: number; limitMm: number } {
   if (above(slantMm, limits.slantMm)) return { nearMm: 0, limitMm: 0 };
-  const most = (product: number) => Math.min(limits.thicknessMm, product / slantMm);
+  const most = (product: number) =>
+    slantMm === 0 ? limits.thicknessMm : Math.min(limits.thicknessMm, product / slantMm);
   return { nearMm: most(limits.nearMm2), limitMm: most(limits.coneMm2) };
 }
 
@@ -115,10 +118,9 @@ export function brakeRegion(
 ): Verdict {
   const [dieMm] = diesFor(thicknessMm, brake);
   if (dieMm === undefined || above(thicknessMm, thickestOverMm(dieMm))) return "fail";
-  // A die that nobody has listed may be there or not, and a wider one takes less force.
-  if (!brake.dies) return above(lineMm, brake.bedLength) ? "fail" : "caution";
   const { nearMm, limitMm } = lineOverMm({ tensileMPa, thicknessMm, dieMm }, brake);
-  if (above(lineMm, limitMm)) return "fail";
+  // Over a die that nobody has listed force alone refuses nothing: a wider one takes less.
+  if (above(lineMm, brake.dies ? limitMm : brake.bedLength)) return "fail";
   return above(lineMm, nearMm) ? "caution" : "pass";
 }
 

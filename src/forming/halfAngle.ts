@@ -3,6 +3,7 @@ import type { Check } from "./check.ts";
 import { firstPass } from "./firstPass.ts";
 import { DERIVED, judge, state } from "./judge.ts";
 import { isPipe } from "./skin.ts";
+import { zonesOf } from "./zones.ts";
 
 const DEGREES = 180 / Math.PI;
 
@@ -22,7 +23,10 @@ export function halfAngle({ item, say }: PartAsked): Check | null {
       verdict: "caution",
       basis: DERIVED,
       rule: "radius and tilt are the same all round only where both ends share one axis",
-      advice: `The wall leans by up to ${say.angle(item.leanRad)} and curves unevenly: mark zones on the blank, set radius and tilt for each, and try each with its template.`,
+      advice:
+        zonesOf(item).length === 1
+          ? `The wall leans by up to ${say.angle(item.leanRad)} and curves a little unevenly: one setting serves, and re-rounding by the template at each end takes out the rest.`
+          : `The wall leans by up to ${say.angle(item.leanRad)} and curves unevenly: mark zones on the blank, set radius and tilt for each, and try each with its template.`,
     });
   if (isPipe(item)) return null;
   const pass = firstPass(cone.halfAngleRad);

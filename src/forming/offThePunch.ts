@@ -1,27 +1,36 @@
 import type { PartAsked } from "./asked.ts";
+import type { FormingCase } from "./case.ts";
 import type { Check } from "./check.ts";
 import { COMMON_PRACTICE, judge } from "./judge.ts";
 
 const FULL_TURN_DEG = 360;
 /** Bent further round than this, a piece closes in behind the punch. */
-const HALF_TURN_DEG = 180;
+export const HALF_TURN_DEG = 180;
+const DEGREES = 180 / Math.PI;
+
+/** What all bends of the piece that is bent most come to; without known lines a full turn shared by the pieces, at most. [°] */
+export function bentDeg({ bendZones, pieces }: FormingCase): number {
+  const sums = new Map<number, number>();
+  for (const zone of bendZones ?? [])
+    sums.set(zone.piece, (sums.get(zone.piece) ?? 0) + zone.turnRad(zone.fromRad, zone.toRad) * DEGREES);
+  return sums.size > 0 ? Math.max(...sums.values()) : FULL_TURN_DEG / pieces;
+}
 
 /**
- * Does the bent piece come off the punch? Up to half way round it lifts off; further round it embraces the punch and
- * its holder, and comes off only at the end of the bed, if at all. [° of the round in plan]
+ * Does the bent piece come off the punch? Bent by up to half a turn it lifts off; further it embraces the punch and its
+ * holder, and comes off only at the end of the bed, if at all. [°, all bends of a piece together]
  */
 export function offThePunch({ item }: PartAsked): Check {
-  const value = FULL_TURN_DEG / item.pieces;
   return judge({
     id: "off-the-punch",
-    title: "How far round one piece goes",
-    value,
+    title: "All bends of a piece together",
+    value: bentDeg(item),
     limit: HALF_TURN_DEG,
     sense: "at most",
     unit: "°",
     beyond: "caution",
     basis: COMMON_PRACTICE,
-    rule: "360° / pieces ≤ 180°: a piece up to half way round lifts off the punch",
+    rule: "bends of a piece ≤ 180°: bent by up to half a turn it lifts off the punch",
     advice: (verdict) =>
       verdict === "pass"
         ? "The bent piece lifts off the punch; in the last bends see that its edges clear punch and ram."

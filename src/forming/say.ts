@@ -6,10 +6,13 @@ export interface Say {
   mass(kg: number): string;
   /** Kilonewtons, or short tons (2,000 lbf). */
   force(kN: number): string;
+  strength(mpa: number): string;
 }
 
 const MM_PER_IN = 25.4;
 const KG_PER_LB = 0.45359237;
+/** 1,000 lbf per square inch. */
+const MPA_PER_KSI = 6.894757293168;
 /** 2,000 lbf, exact by the definitions of the pound and of standard gravity. */
 const KN_PER_SHORT_TON = 8.896443230521;
 
@@ -41,6 +44,7 @@ export function sayIn(units: "mm" | "in"): Say {
     },
     force: (kN) =>
       units === "mm" ? `${rounded(kN, 0)} kN` : `${rounded(kN / KN_PER_SHORT_TON, 1)} short tons`,
+    strength: (mpa) => (units === "mm" ? `${rounded(mpa, 0)} MPa` : `${rounded(mpa / MPA_PER_KSI, 1)} ksi`),
     percent: (share) => `${rounded(100 * share, share < 0.1 ? 1 : 0)} %`,
   };
 }

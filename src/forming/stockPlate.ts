@@ -9,6 +9,9 @@ interface Rectangle {
   readonly widthMm: number;
 }
 
+/** A blank nearer to the plate's size than this leaves too little for mill edge, kerf and clamps to be sure. [-] */
+const TIGHT = 0.99;
+
 const area = ({ lengthMm, widthMm }: Rectangle) => lengthMm * widthMm;
 
 const upright = ({ lengthMm, widthMm }: Rectangle) =>
@@ -95,9 +98,12 @@ export function stockPlate({ item, shop, say }: ShopAsked): Check | null {
     value: worst.value,
     limit: worst.limit,
     beyond: "caution",
+    nearShare: TIGHT,
     advice: (verdict) =>
-      verdict === "pass"
-        ? `The blank, ${box(worst.way)} ${how(worst.way)}, goes on a stock plate of ${box(worst.plate)}.`
-        : `The blank, ${box(worst.way)} ${how(worst.way)}, goes on no ${plate} in stock, the best being ${box(worst.plate)}: order plate, or split the part in more pieces.`,
+      verdict === "caution" && worst.value <= worst.limit
+        ? `The blank, ${box(worst.way)} ${how(worst.way)}, just goes on a stock plate of ${box(worst.plate)}: measure the plate, for little is left for its edge, the kerf and the clamps; or split the part in more pieces.`
+        : verdict === "pass"
+          ? `The blank, ${box(worst.way)} ${how(worst.way)}, goes on a stock plate of ${box(worst.plate)}.`
+          : `The blank, ${box(worst.way)} ${how(worst.way)}, goes on no ${plate} in stock, the best being ${box(worst.plate)}: order plate, or split the part in more pieces.`,
   });
 }

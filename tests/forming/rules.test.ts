@@ -366,13 +366,18 @@ describe("stock plate", () => {
   });
 
   it("lays the blank as drawn where that goes, else turned, and says which", () => {
-    const turned = [{ lengthMm: 2990, widthMm: 1490, turnRad: -0.5 }];
+    const turned = [{ lengthMm: 2960, widthMm: 1490, turnRad: -0.5 }];
     const both = (lengthMm: number, widthMm: number) => [{ ...blank(lengthMm, widthMm), turned }];
-    expect(of(both(2900, 1495), [plate(3000, 1500)])!.advice).toContain("2900 mm × 1495 mm as drawn, goes");
-    expect(of(both(2900, 1505), [plate(3000, 1500)])!.advice).toContain(
-      "2990 mm × 1490 mm turned by 28.6° clockwise, goes",
+    expect(of(both(2900, 1495), [plate(3000, 1515)])!.advice).toContain("2900 mm × 1495 mm as drawn, goes");
+    expect(of(both(2900, 1520), [plate(3000, 1515)])!.advice).toContain(
+      "2960 mm × 1490 mm turned by 28.6° clockwise, goes",
     );
     expect(of(both(2900, 1505), [plate(3000, 1480)])).toMatchObject({ value: 1490, verdict: "caution" });
+  });
+
+  it("cautions where a blank only just goes, for kerf and mill edge", () => {
+    expect(of([blank(2980, 1400)], [plate(3000, 1500)])).toMatchObject({ verdict: "caution" });
+    expect(of([blank(2980, 1400)], [plate(3000, 1500)])!.advice).toContain("just goes");
   });
 
   it("counts only plate of the material, by id or name, and of the thickness", () => {

@@ -1,7 +1,7 @@
 import type { Vec2 } from "../../geometry/vector.ts";
 import type { Report } from "../../report/report.ts";
 import type { Board } from "../board.ts";
-import { dimension, lengthNumber, MM_PER_INCH, plain, type Units, unitName } from "../format.ts";
+import { dimension, lengthNumber, MM_PER_INCH, strengthText, type Units, unitName } from "../format.ts";
 import { type Box, circle, type Drawing, path } from "../model.ts";
 import type { Paper } from "../paper.ts";
 import { FULL_SIZE } from "../scale.ts";
@@ -31,8 +31,8 @@ export function springbackCurve(report: Report, { paper }: { paper: Paper }): Dr
   const high = Math.min(0.6 * wide, paper.heightMm - below);
   const strong =
     springback.strongYieldMPa === null
-      ? `By the certificate’s yield of ${plain(springback.yieldMPa, 0)} MPa.`
-      : `Hatched: plate from its grade’s yield of ${plain(springback.yieldMPa, 0)} MPa to ${plain(springback.strongYieldMPa, 0)} MPa, which plate of that grade may well have.`;
+      ? `By the certificate’s yield of ${strengthText(springback.yieldMPa, units)}.`
+      : `Hatched: plate from its grade’s yield of ${strengthText(springback.yieldMPa, units)} to ${strengthText(springback.strongYieldMPa, units)}, which plate of that grade may well have.`;
   return fitSheet(
     {
       paper: { ...paper, scales: FULL_SIZE },
@@ -103,7 +103,7 @@ function drawCurve(
   if (!upper || !lower) return;
   pointAt(board, {
     tips: spaced(upper),
-    text: `yield ${plain(strongYieldMPa ?? 0, 0)} MPa`,
+    text: `yield ${strengthText(strongYieldMPa ?? 0, units)}`,
     box,
     directionsDeg: { liked: POINTING.else, else: [] },
   });

@@ -1,6 +1,7 @@
 import type { PartAsked } from "../asked.ts";
 import type { BrakePlan } from "../brakePlan.ts";
 import { COMMON_PRACTICE } from "../judge.ts";
+import { isPointed } from "../skin.ts";
 import { INSPECT } from "./finish.ts";
 import { type Figure, type NumberedStep, numbered, type PlanStep } from "./step.ts";
 
@@ -10,6 +11,7 @@ const GUARDS =
   "Hands never between punch and die; the blank lifts quickly at a hit: keep face and arms out of its swing. Guards and the machine's manual come first.";
 
 function setUp({ item, say }: PartAsked, plan: BrakePlan): PlanStep[] {
+  const by = (constant: number) => say.force((plan.greatestForceKN * constant) / plan.forceConstant.used);
   const blank = plan.lines.length / Math.max(1, item.pieces);
   return [
     {
@@ -26,7 +28,7 @@ function setUp({ item, say }: PartAsked, plan: BrakePlan): PlanStep[] {
       id: "tooling",
       phase: "set-up",
       title: "Tooling",
-      text: `Die opening ${say.length(plan.dieMm)} (this thickness wants at least ${say.length(plan.leastDieMm)}); it leaves an inside radius of about ${say.length(plan.insideRadiusMm)}. The strongest hit takes about ${Math.round(plan.greatestForceKN)} kN, by constants in use ${Math.round((plan.greatestForceKN * plan.forceConstant.least) / plan.forceConstant.used)} to ${Math.round((plan.greatestForceKN * plan.forceConstant.greatest) / plan.forceConstant.used)} kN.`,
+      text: `Die opening ${say.length(plan.dieMm)} (this thickness wants at least ${say.length(plan.leastDieMm)}); it leaves an inside radius of about ${say.length(plan.insideRadiusMm)}. The strongest hit takes about ${say.force(plan.greatestForceKN)} over the length that is bent, by constants in use ${by(plan.forceConstant.least)} to ${by(plan.forceConstant.greatest)}; plate stronger than its grade takes more.`,
       figures: [
         mm("die opening", plan.dieMm, COMMON_PRACTICE),
         mm("inside radius, about", plan.insideRadiusMm, COMMON_PRACTICE),
@@ -58,7 +60,18 @@ function setUp({ item, say }: PartAsked, plan: BrakePlan): PlanStep[] {
   ];
 }
 
-function bend({ say }: PartAsked, plan: BrakePlan): PlanStep {
+/** What becomes of the metal beyond the ends of lines that stop short. */
+const TIPS = {
+  corner:
+    "at the tip of each corner fold the rest along the corner's middle line, in short hits, until the corner's whole angle is there (angles of the corners: with the bend lines).",
+  cone: "the narrow end beyond them is drawn in over a bar, by template.",
+  point:
+    "next to the point no line can be bent: cut a small end and cap it, or draw the tip in over a bar by template.",
+} as const;
+
+function bend({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
+  const corners = item.tightestRadiusMm === null;
+  const pointed = isPointed(item);
   const angles = plan.lines.map(({ bendDeg }) => bendDeg);
   const short = Math.max(0, ...plan.lines.map(({ stopsShortMm }) => stopsShortMm));
   const [least, most] = [Math.min(...angles), Math.max(...angles)].map((deg) => `${Number(deg.toFixed(1))}°`);
@@ -67,7 +80,7 @@ function bend({ say }: PartAsked, plan: BrakePlan): PlanStep {
     id: "bend",
     phase: "bending",
     title: "Bend line by line",
-    text: `Lay each line under the punch by its two ends and bend it by its own angle (${range}): from seam edge 1 to the middle, then turn the piece and go from seam edge 2 to the middle.${short > 0 ? ` End lines short of the narrow end where they run nearer than half the die opening, by up to ${say.length(short)}; the tip of a corner is one short fold.` : ""} Underbend at first and try the template after every few hits.`,
+    text: `Lay each line under the punch by its two ends and bend it by its own angle (${range}): from seam edge 1 to the middle, then turn the piece and go from seam edge 2 to the middle.${short > 0 ? ` End lines short of the narrow end where they run nearer than half the die opening, by up to ${say.length(short)}; ${TIPS[corners ? "corner" : pointed ? "point" : "cone"]}` : ""} Underbend at first and try the template after every few hits.`,
     figures: [
       ...(short > 0
         ? [mm("lines stop short of the narrow end by up to", short, "metalforming-step-bending")]

@@ -82,9 +82,15 @@ function measure({ item, say }: RollSheetAsked): PlanStep {
     .map(({ end, fromMm, toMm }) => `${say.length(toMm)} to ${say.length(fromMm)} at the ${end}`)
     .join(", ");
   const large = gaps[0];
+  const templates = templateFigures(item, aim?.share);
+  const radii = templates.map(({ value }) => say.length(value)).join(" and ");
+  const held =
+    templates.length <= 2
+      ? ` Inside templates half way through the window, square to the element line: ${radii}.`
+      : "";
   const text = large
-    ? `Release and support the piece, then measure straight across from inside corner to inside corner of its seam edges: ${windows}. Never below ${say.length(large.capMm)} at the ${large.end} in this pass.`
-    : "Release and support the piece and hold the templates of the first pass to every zone, square to the element line: 60 to 75 % of the final bend, never above 80 %.";
+    ? `Release and support the piece, then measure straight across from inside corner to inside corner of its seam edges: ${windows}. Never below ${say.length(large.capMm)} at the ${large.end} in this pass.${held}`
+    : `Release and support the piece and hold the templates of the first pass to ${templates.length <= 2 ? "it" : "every zone"}: 60 to 75 % of the final bend, never above 80 %.${held || ` Inside templates half way through, square to the element line: ${templates.map(({ label, value }) => `${label.replace(/: template radius inside, /, ", ").replace(/, held square.*/, "")} ${say.length(value)}`).join("; ")}.`}`;
   return {
     id: "first-measure",
     phase: "first pass",
@@ -96,7 +102,7 @@ function measure({ item, say }: RollSheetAsked): PlanStep {
         { label: `gap at the ${end}, narrowest of the window`, value: toMm, unit: "mm", basis: DERIVED },
         { label: `gap at the ${end}, never below`, value: capMm, unit: "mm", basis: DERIVED },
       ]),
-      ...templateFigures(item, aim?.share),
+      ...templates,
     ],
     cautions: ["Let nobody stand under or inside the piece while it is held only by the rolls."],
     toNote: [

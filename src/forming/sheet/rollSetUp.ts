@@ -93,13 +93,22 @@ function stop(asked: RollSheetAsked): PlanStep | null {
   });
 }
 
+/** Where the slant takes more than half the rolls: by trim, if the machine has any. */
+function trimWords(trim: boolean | undefined): string {
+  const wide = "The slant takes more than half the rolls:";
+  if (trim === true) return `${wide} trim the pinch roll out of parallel until it grips the large end only.`;
+  return trim === false
+    ? `${wide} this machine has no pinch trim, so pinch no harder than the large edge needs.`
+    : `${wide} if the pinch roll can be trimmed out of parallel, until it grips the large end only; else pinch no harder than the large edge needs.`;
+}
+
 function pinch({ item, roll }: RollSheetAsked): PlanStep {
   const half = roll && item.slantMm.longest > roll.workingWidth / 2;
   const pipe = isPipe(item);
   const trim = pipe
     ? "Set the pinch parallel."
     : half
-      ? "The slant takes more than half the rolls: trim the pinch roll out of parallel until it grips the large end only."
+      ? trimWords(roll.pinchTrim)
       : "The slant takes no more than half the rolls: set the pinch parallel, their crown usually lets the small end go free.";
   return step({
     id: "pinch",
@@ -109,7 +118,9 @@ function pinch({ item, roll }: RollSheetAsked): PlanStep {
     cautions: [GUARDS, "Move the blank by hand only with the rolls stopped."],
     toNote: [
       { label: "pinch pressure or setting", unit: "-" },
-      ...(half && !pipe ? [{ label: "pinch trim, drop end against fixed end", unit: "mm" }] : []),
+      ...(half && !pipe && roll.pinchTrim !== false
+        ? [{ label: "pinch trim, drop end against fixed end", unit: "mm" }]
+        : []),
     ],
   });
 }
@@ -131,7 +142,7 @@ function align({ item, say }: RollSheetAsked): PlanStep {
   return step({
     id: "align",
     title: "Load and align",
-    text: `Lay the blank in with seam edge 1 square in the aligning groove${isPipe(item) ? "" : ", its small edge tight on the stop"}, inside face towards the top roll. A blank weighs ${Number(heaviest.toFixed(1))} kg and its longest element is ${say.length(item.slantMm.longest)}.`,
+    text: `Lay the blank in with seam edge 1 square in the aligning groove${isPipe(item) ? "" : ", its small edge tight on the stop"}, inside face towards the top roll. A blank weighs ${say.mass(heaviest)} and its longest element is ${say.length(item.slantMm.longest)}.`,
     figures: [{ label: "mass of the heaviest blank", value: heaviest, unit: "kg", basis: DERIVED }],
     cautions: [
       "Heavier than the shop lifts by hand: crane or hoist, and support on both sides of the rolls.",

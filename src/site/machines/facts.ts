@@ -1,4 +1,5 @@
 import type { PlateRoll, PressBrake } from "../../forming/machine.ts";
+import { strengthText } from "../../drawing/format.ts";
 import { degrees, type Numbers } from "../words/numbers.ts";
 import type { Fact } from "../words/partSize.ts";
 
@@ -16,7 +17,7 @@ export function rollFacts(roll: PlateRoll, say: Numbers): Fact[] {
       beside:
         rating.yieldMPa === undefined
           ? "as a cylinder, for which yield is not known"
-          : `as a cylinder, yield ${rating.yieldMPa} MPa`,
+          : `as a cylinder, yield ${strengthText(rating.yieldMPa, say.unit)}`,
     },
     ...given(
       coneRating,

@@ -32,7 +32,7 @@ function numberIn(text: string, most: number): number | undefined {
 }
 
 /** Brings one form to life: what is typed, what is kept in this browser, and the next setting. */
-export function startTrialForm(root: HTMLElement): void {
+function startTrialForm(root: HTMLElement): void {
   const asked = JSON.parse(root.dataset["asked"] ?? "") as TrialAsked;
   const { item, roll, units } = asked;
   const perUnit = units === "mm" ? 1 : MM_PER_INCH;
@@ -114,7 +114,10 @@ export function startTrialForm(root: HTMLElement): void {
   form.addEventListener("submit", (event) => {
     event.preventDefault();
     const trial = read();
-    if (typeof trial === "string") return tell(trial);
+    if (typeof trial === "string") {
+      tell(trial);
+      return;
+    }
     tell("");
     outcome.value = "";
     keep([...trials, trial]);
@@ -134,7 +137,10 @@ export function startTrialForm(root: HTMLElement): void {
     // The reader of YAML is asked for only where a file is opened: it is most of the weight.
     void Promise.all([chosen.text(), import("./openTrials.ts")]).then(([text, { openTrials }]) => {
       const opened = openTrials(text, chosen.name, roll.name);
-      if (typeof opened === "string") return tell(opened);
+      if (typeof opened === "string") {
+        tell(opened);
+        return;
+      }
       tell(`${opened.length} trials read from ${chosen.name}.`);
       keep(opened);
     });

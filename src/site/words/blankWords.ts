@@ -75,13 +75,13 @@ function accuracySentences({ part, accuracy, hand }: Report): string[] {
   const ends = END_NAMES[part.shape];
   const { a, b } = hand.shortfallMm;
   const sentences = [
-    `No point of the pattern lies further than ${tiny(accuracy.outlineMm)} from the exact development; the ends agree with their exact girth within ${tiny(accuracy.rimMm)} and the area within ${share(accuracy.areaRel)}.`,
+    `No point of the pattern lies further than ${tiny(accuracy.outlineMm, part.units)} from the exact development; the ends agree with their exact girth within ${tiny(accuracy.rimMm, part.units)} and the area within ${share(accuracy.areaRel)}.`,
   ];
   if (accuracy.wallMm > 0)
     sentences.push(
       part.shape === "square-to-round"
-        ? `For a wall with corners the trade’s rule is used; it departs from the exact surface of the wall by up to ${tiny(accuracy.wallMm)}.`
-        : `The surface laid out departs from the exact one of the wall by up to ${tiny(accuracy.wallMm)}.`,
+        ? `For a wall with corners the trade’s rule is used; it departs from the exact surface of the wall by up to ${tiny(accuracy.wallMm, part.units)}.`
+        : `The surface laid out departs from the exact one of the wall by up to ${tiny(accuracy.wallMm, part.units)}.`,
     );
   sentences.push(
     `The marking table is exact. Laid out instead from plan and height with ${hand.divisions} divisions, stepped chords come out ${say.length(a)} short round the ${ends.a}${b > 0 ? ` and ${say.length(b)} short round the ${ends.b}` : ""}; a point may lie ${say.length(hand.pointMm)} from where it belongs.`,
@@ -90,8 +90,7 @@ function accuracySentences({ part, accuracy, hand }: Report): string[] {
 }
 
 function share(rel: number): string {
-  if (rel < 1e-6) return "a millionth";
-  return percent(rel, 4);
+  return percent(Math.max(rel, 1e-5), 3);
 }
 
 /** What the tape shows along the edges of the flat blank, before it is bent. */

@@ -65,9 +65,9 @@ export const turnWord = (angle: number): string => (angle > 0 ? "counter-clockwi
 /** A share as a percentage. */
 export const percent = (share: number, places = 0): string => together(`${plain(100 * share, places)} %`);
 
-/** A length far below a scribed line, with two figures that count: 0.0042 mm, or "nothing" when it is rounding of rounding. */
-export function tiny(mm: number): string {
-  if (mm >= 0.1) return MM.length(mm);
-  if (mm < 1e-6) return "less than a millionth of a millimetre";
-  return together(`${Number(mm.toPrecision(2))} mm`);
+/** A length that nobody could scribe: never told more closely than 0.01 mm, which is what is promised. */
+export function tiny(mm: number, unit: Units): string {
+  if (mm >= 0.1) return numbersIn(unit).length(mm);
+  const most = Math.ceil(Math.max(mm, 1e-9) * 100) / 100;
+  return together(unit === "mm" ? `${most} mm` : `${plain(most / MM_PER_INCH, 4)} in`);
 }
