@@ -10,13 +10,14 @@ import { rollBatch, rollSheet } from "./sheet/rollSheet.ts";
 function rollPlan(part: PartAsked, roll: PlateRoll): FormingPlan {
   const answer = rollSettings({ ...part, roll });
   const settings = answer.kind === "settings" ? answer.settings : null;
+  const noSettings = answer.kind === "none" ? answer.why : null;
   return {
     machine: roll.name,
     route: "roll",
     settings,
-    noSettings: answer.kind === "none" ? answer.why : null,
+    noSettings,
     brake: null,
-    steps: rollSheet({ ...part, roll, settings }),
+    steps: rollSheet({ ...part, roll, settings, noSettings }),
     batch: rollBatch(part),
   };
 }
@@ -39,6 +40,8 @@ function bentPlan(part: PartAsked, brake: PressBrake | null, answer: MachineAnsw
   };
 }
 
+const NO_SHOP = "no settings: no shop file was given";
+
 /** Without a shop: the usual way, on a machine that nobody has described. */
 function generalPlan(part: PartAsked): FormingPlan {
   if (part.item.usualRoute === "brake") return bentPlan(part, null, null);
@@ -46,9 +49,9 @@ function generalPlan(part: PartAsked): FormingPlan {
     machine: null,
     route: "roll",
     settings: null,
-    noSettings: "no settings: no shop file was given",
+    noSettings: NO_SHOP,
     brake: null,
-    steps: rollSheet({ ...part, roll: null, settings: null }),
+    steps: rollSheet({ ...part, roll: null, settings: null, noSettings: NO_SHOP }),
     batch: rollBatch(part),
   };
 }

@@ -137,7 +137,7 @@ describe("without settings", () => {
 
   it("the sequence of a pinch roll still has its gaps, and says that no setting can be given", () => {
     const [plan] = formingOf(coneCase(reducer)).plans;
-    expect(step(plan!.steps, "first-raise").text).toMatch(/no setting can be given/);
+    expect(step(plan!.steps, "first-raise").text).toMatch(/no settings: no shop file was given/);
     expect(figure(step(plan!.steps, "first-measure"), "gap at the large end, widest")).toBeGreaterThan(0);
     expect(step(plan!.steps, "first-correct")).toBeUndefined();
   });

@@ -32,7 +32,7 @@ const binder = { folder: "demo-data", tables, shop, job: undefined, parts, probl
 
 const charts = shop.machines.map((machine, i) => {
   const roll = machine.kind === "plate roll";
-  const entries = roll ? rollEntries(binder, i) : brakeEntries(binder, i, machine);
+  const entries = roll ? rollEntries(binder, i, machine) : brakeEntries(binder, i, machine);
   return {
     name: slugs(shop.machines)[i]!,
     entries,

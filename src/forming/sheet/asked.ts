@@ -7,4 +7,6 @@ export interface RollSheetAsked extends PartAsked {
   /** Null where no shop is given. */
   readonly roll: PlateRoll | null;
   readonly settings: RollSettings | null;
+  /** Why there are none, in words. */
+  readonly noSettings: string | null;
 }

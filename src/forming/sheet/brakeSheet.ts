@@ -63,15 +63,20 @@ function setUp({ item, say }: PartAsked, plan: BrakePlan): PlanStep[] {
 /** What becomes of the metal beyond the ends of lines that stop short. */
 const TIPS = {
   corner:
-    "at the tip of each corner fold the rest along the corner's middle line, in short hits, until the corner's whole angle is there (angles of the corners: with the bend lines).",
-  cone: "the narrow end beyond them is drawn in over a bar, by template.",
+    "at the tip of each corner fold the rest along the corner's middle line, in short hits, until the corner's whole angle is there",
+  cone: "the narrow end beyond them is drawn in over a bar, by template",
   point:
-    "next to the point no line can be bent: cut a small end and cap it, or draw the tip in over a bar by template.",
+    "next to the point no line can be bent: cut a small end and cap it, or draw the tip in over a bar by template",
 } as const;
 
 function bend({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
   const corners = item.tightestRadiusMm === null;
   const pointed = isPointed(item);
+  const whole = plan.zones
+    .map(
+      ({ turnDeg }, i) => `${plan.zones.length > 1 ? `corner ${i + 1} ` : ""}${Number(turnDeg.toFixed(1))}°`,
+    )
+    .join(", ");
   const angles = plan.lines.map(({ bendDeg }) => bendDeg);
   const short = Math.max(0, ...plan.lines.map(({ stopsShortMm }) => stopsShortMm));
   const [least, most] = [Math.min(...angles), Math.max(...angles)].map((deg) => `${Number(deg.toFixed(1))}°`);
@@ -80,7 +85,7 @@ function bend({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
     id: "bend",
     phase: "bending",
     title: "Bend line by line",
-    text: `Lay each line under the punch by its two ends and bend it by its own angle (${range}): from seam edge 1 to the middle, then turn the piece and go from seam edge 2 to the middle.${short > 0 ? ` End lines short of the narrow end where they run nearer than half the die opening, by up to ${say.length(short)}; ${TIPS[corners ? "corner" : pointed ? "point" : "cone"]}` : ""} Underbend at first and try the template after every few hits.`,
+    text: `Lay each line under the punch by its two ends and bend it by its own angle (${range}): from seam edge 1 to the middle, then turn the piece and go from seam edge 2 to the middle.${short > 0 ? ` End lines short of the narrow end where they run nearer than half the die opening, by up to ${say.length(short)}; ${TIPS[corners ? "corner" : pointed ? "point" : "cone"]}${corners ? `: ${whole}` : ""}.` : ""} Underbend at first and try the template after every few hits.`,
     figures: [
       ...(short > 0
         ? [mm("lines stop short of the narrow end by up to", short, "metalforming-step-bending")]

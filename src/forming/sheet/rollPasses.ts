@@ -44,7 +44,7 @@ function aimFigures({ settings }: RollSheetAsked): Figure[] {
 }
 
 function raise(asked: RollSheetAsked): PlanStep {
-  const { settings, say } = asked;
+  const { settings, noSettings, say } = asked;
   const words = settings && settingWords(settings, "trial", say);
   return {
     id: "first-raise",
@@ -52,7 +52,7 @@ function raise(asked: RollSheetAsked): PlanStep {
     title: "Raise for the first pass",
     text: words
       ? `With the plate moving raise in small steps to ${words}. It is a first trial from below the window: let the gap decide, and correct by it.`
-      : "With the plate moving raise in small steps, try the template, and raise again: no setting can be given here.",
+      : `With the plate moving raise in small steps, try the template, and raise again${noSettings === null ? "" : ` (${noSettings})`}.`,
     figures: settings ? [...settingFigures(settings, "trial"), ...aimFigures(asked)] : [],
     cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial") : [])],
     toNote: settingBoxes(asked),

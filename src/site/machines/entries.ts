@@ -1,8 +1,9 @@
 import type { MachineAnswer } from "../../forming/answer.ts";
-import { brakeRegion } from "../../forming/capacityChart.ts";
-import { type Check, type Verdict, worst } from "../../forming/check.ts";
-import type { PressBrake } from "../../forming/machine.ts";
+import { brakeRegion, rollLimits, rollRegion } from "../../forming/capacityChart.ts";
+import type { Check, Verdict } from "../../forming/check.ts";
+import type { PlateRoll, PressBrake } from "../../forming/machine.ts";
 import type { BinderPart, Binder } from "../binder/binder.ts";
+import { plateOf } from "./plates.ts";
 
 /** A part on a machine's card: its number on the chart, and what the machine says of it. */
 export interface Entry {
@@ -22,9 +23,6 @@ export interface Entry {
 const find = ({ checks }: MachineAnswer, id: string): Check | undefined =>
   checks.find((check) => check.id === id);
 
-/** The three questions that the chart of a roll draws. */
-const CHARTED = ["capacity", "thickness", "working-width"];
-
 function because({ checks, verdict }: MachineAnswer): string | null {
   return verdict === "pass" ? null : (checks.find((check) => check.verdict === verdict)?.title ?? null);
 }
@@ -38,7 +36,7 @@ const numbered = (
 };
 
 /** The job's round parts on a roll. Machines answer in the order of the shop file. A pipe has no place among cones. */
-export function rollEntries({ parts }: Binder, index: number): Entry[] {
+export function rollEntries({ parts, tables }: Binder, index: number, roll: PlateRoll): Entry[] {
   const pipes = new Set<BinderPart>();
   const entries = parts.flatMap((one) => {
     const answer = one.report.forming.machines[index];
@@ -46,11 +44,13 @@ export function rollEntries({ parts }: Binder, index: number): Entry[] {
     const width = answer && find(answer, "working-width");
     if (!answer || !capacity || width?.value == null) return [];
     if (capacity.unit === "mm") pipes.add(one);
-    const charted = answer.checks.filter(({ id }) => CHARTED.includes(id));
+    const plate = plateOf(one.report, tables.catalogue, "by certificate");
+    if (!plate) return [];
+    const { thickness } = one.report.part;
     return {
       one,
       lengthMm: width.value,
-      region: worst(charted.map(({ verdict }) => verdict)),
+      region: rollRegion(rollLimits(plate.strength, roll), { thicknessMm: thickness, slantMm: width.value }),
       verdict: answer.verdict,
       because: because(answer),
     };
