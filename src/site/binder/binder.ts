@@ -1,4 +1,4 @@
-import { resolve } from "node:path";
+import { basename, resolve } from "node:path";
 import type { Tables } from "../../input/context.ts";
 import { gaugeOf } from "../../input/gauge.ts";
 import { loadCatalogue } from "../../input/loadCatalogue.ts";
@@ -22,7 +22,7 @@ export interface BinderPart {
 
 /** One data folder, read and developed: what all pages are made of. */
 export interface Binder {
-  /** The folder as it was named. */
+  /** The folder's own name: where it lies is nobody's business on paper. */
   readonly folder: string;
   /** Materials and gauges. */
   readonly tables: Tables;
@@ -52,7 +52,14 @@ function makeBinder(folder: string): Binder {
       made.push({ report: developed.report, material, gauge, trials });
     }
   }
-  return { folder, tables, shop, job, parts: made, problems: [...problems, ...refused] };
+  return {
+    folder: basename(resolve(folder)),
+    tables,
+    shop,
+    job,
+    parts: made,
+    problems: [...problems, ...refused],
+  };
 }
 
 let kept: Binder | undefined;
