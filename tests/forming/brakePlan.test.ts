@@ -217,3 +217,14 @@ describe("the plan", () => {
     expect(brakePlan({ item: hood, say: sayIn("mm") })).toBeNull();
   });
 });
+
+it("tells pieces too narrow for any hit from those that are bent line by line, and never an angle that is none", () => {
+  const narrow = { ...arc(300, 0.05, false) };
+  const item = { ...coneCase(reducer), bendZones: [narrow], pieces: 12 };
+  const machine = brake({ dies: [120] });
+  const plan = formingOf(item, shop([machine])).plans[0]!;
+  expect(plan.brake!.lines).toEqual([]);
+  const texts = plan.steps.map(({ text }) => text).join(" ");
+  expect(texts).not.toMatch(/Infinity|NaN/);
+  expect(texts).toContain("No bend line finds room");
+});

@@ -69,7 +69,20 @@ const TIPS = {
     "next to the point no line can be bent: cut a small end and cap it, or draw the tip in over a bar by template",
 } as const;
 
+/** A piece so narrow that no hit finds room over the die. */
+const NO_LINES: PlanStep = {
+  id: "bend",
+  phase: "bending",
+  title: "Bring to the template",
+  text: "No bend line finds room over this die: bring each piece to its template over a bar, or make the part in fewer pieces.",
+  figures: [],
+  cautions: [GUARDS],
+  toNote: [],
+  basis: COMMON_PRACTICE,
+};
+
 function bend({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
+  if (plan.lines.length === 0) return NO_LINES;
   const corners = item.tightestRadiusMm === null;
   const pointed = isPointed(item);
   const whole = plan.zones
@@ -122,7 +135,8 @@ export function brakeSheet(asked: PartAsked, plan: BrakePlan): NumberedStep[] {
     toNote: [],
     basis: COMMON_PRACTICE,
   };
-  return numbered([...setUp(asked, plan), bend(asked, plan), tack, INSPECT]);
+  const ready = plan.lines.length > 0 ? setUp(asked, plan) : [];
+  return numbered([...ready, bend(asked, plan), tack, INSPECT]);
 }
 
 /** How a lot goes through the brake. Nothing for a single blank. */
