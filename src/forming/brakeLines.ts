@@ -44,32 +44,45 @@ export type Hit = Omit<BrakeLine, "number" | "order" | "forceKN">;
 const DEGREES = 180 / Math.PI;
 const MOST_SPACES = 720;
 
-type Turn = (zone: BendZone, from: number, to: number) => number;
-
-const exactly: Turn = (zone, from, to) => zone.turnRad(from, to);
-/** By the rate half-way: near enough to search by, and far quicker than adding it up. */
-const nearly: Turn = (zone, from, to) => zone.turnRate((from + to) / 2) * (to - from);
-
-/** Greatest height of a facet under the curve at the wide end, for this many equal spaces. [mm] */
-function facetMm(zone: BendZone, spaces: number, turn: Turn): number {
-  const step = (zone.toRad - zone.fromRad) / spaces;
-  const heights = Array.from({ length: spaces }, (_, i) => {
-    const from = zone.fromRad + i * step;
-    return zone.wideRadiusMm(from + step / 2) * (1 - Math.cos(turn(zone, from, from + step) / 2));
+/** Turning of the half spaces of a stretch, two for each space. [rad] */
+function halfTurns(zone: BendZone, spaces: number): number[] {
+  const step = (zone.toRad - zone.fromRad) / (2 * spaces);
+  return Array.from({ length: 2 * spaces }, (_, i) => {
+    const to = i === 2 * spaces - 1 ? zone.toRad : zone.fromRad + (i + 1) * step;
+    return zone.turnRad(zone.fromRad + i * step, to);
   });
-  return Math.max(...heights);
+}
+
+/** Turning of a space by the rate half-way: near enough to search by, and far quicker than adding it up. [rad] */
+function nearTurns(zone: BendZone, spaces: number): number[] {
+  const step = (zone.toRad - zone.fromRad) / spaces;
+  return Array.from({ length: spaces }, (_, i) => zone.turnRate(zone.fromRad + (i + 0.5) * step) * step);
+}
+
+const pairs = (halves: readonly number[]): number[] =>
+  Array.from({ length: halves.length / 2 }, (_, i) => (halves[2 * i] ?? 0) + (halves[2 * i + 1] ?? 0));
+
+/** Greatest height of a facet under the curve at the wide end, for equal spaces that turn so much each. [mm] */
+function facetMm(zone: BendZone, turns: readonly number[]): number {
+  const step = (zone.toRad - zone.fromRad) / turns.length;
+  return Math.max(
+    ...turns.map((turn, i) => zone.wideRadiusMm(zone.fromRad + (i + 0.5) * step) * (1 - Math.cos(turn / 2))),
+  );
 }
 
 /** Fewest spaces whose facets keep within the permitted error: nearly, by halving, and then exactly. */
-function spacesFor(zone: BendZone, permittedMm: number, most: number): number {
+function spacesFor(zone: BendZone, permittedMm: number, most: number): { halves: number[]; facet: number } {
   let [few, enough] = [0, most];
   while (enough - few > 1) {
     const middle = Math.floor((few + enough) / 2);
-    if (facetMm(zone, middle, nearly) <= permittedMm) enough = middle;
+    if (facetMm(zone, nearTurns(zone, middle)) <= permittedMm) enough = middle;
     else few = middle;
   }
-  while (enough < most && facetMm(zone, enough, exactly) > permittedMm) enough++;
-  return enough;
+  for (; ; enough++) {
+    const halves = halfTurns(zone, enough);
+    const facet = facetMm(zone, pairs(halves));
+    if (enough >= most || facet <= permittedMm) return { halves, facet };
+  }
 }
 
 /**
@@ -89,7 +102,8 @@ export function hitsOf(
   const wideMm = Math.max(zone.edgeMm.a, zone.edgeMm.b);
   const narrowMm = Math.min(zone.edgeMm.a, zone.edgeMm.b);
   const room = Math.max(1, Math.floor(wideMm / (dieMm / 2)));
-  const spaces = spacesFor(zone, permittedMm, Math.min(room, MOST_SPACES));
+  const { halves, facet } = spacesFor(zone, permittedMm, Math.min(room, MOST_SPACES));
+  const spaces = halves.length / 2;
   const step = (zone.toRad - zone.fromRad) / spaces;
   const knot = (i: number) => (i >= spaces ? zone.toRad : zone.fromRad + i * step);
   const [wide, narrow] = [wideMm / spaces, narrowMm / spaces];
@@ -99,10 +113,7 @@ export function hitsOf(
   const hits = Array.from({ length: spaces + 1 }, (_, i): Hit[] => {
     const [first, last] = [i === 0, i === spaces];
     if ((first && !zone.afterFlat) || (last && !zone.beforeFlat)) return [];
-    const turn = zone.turnRad(
-      first ? zone.fromRad : (knot(i - 1) + knot(i)) / 2,
-      last ? zone.toRad : (knot(i) + knot(i + 1)) / 2,
-    );
+    const turn = (halves[2 * i - 1] ?? 0) + (halves[2 * i] ?? 0);
     const place = zone.place(knot(i));
     return [
       {
@@ -115,8 +126,7 @@ export function hitsOf(
       },
     ];
   }).flat();
-  const turnDeg = zone.turnRad(zone.fromRad, zone.toRad) * DEGREES;
-  const facet = facetMm(zone, spaces, exactly);
+  const turnDeg = halves.reduce((sum, half) => sum + half, 0) * DEGREES;
   return {
     hits,
     zone: {
