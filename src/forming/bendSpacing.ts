@@ -5,6 +5,8 @@ import { judge } from "./judge.ts";
 
 /** A cone bent in fewer lines than this looks many-sided: the least that a round is divided in by hand. [-] */
 const LEAST_LINES = 12;
+/** Bent in fewer than this it is no round at all. Derived here. [-] */
+const FEWEST_LINES = 6;
 const BASIS = "metalforming-step-bending";
 
 /** Least spacing of the lines that are laid out, at their wide end. [mm] */
@@ -16,7 +18,7 @@ function closestMm({ bendLines }: FormingCase): number | null {
 /**
  * Lines nearer than half the die opening fall into the die's mouth beside the bend before. Where lines are laid out,
  * their least spacing at the wide end is asked; where not, how many there is room for round the large end.
- * Fewer lines mend it, so it is never a refusal. [mm, or a number of lines]
+ * Fewer lines mend it, so it is a refusal only where a round would be left with fewer than 6. [mm, or a number of lines]
  */
 export function bendSpacing({ item, dieMm, say }: BrakeAsked): Check | null {
   const half = dieMm / 2;
@@ -49,9 +51,9 @@ export function bendSpacing({ item, dieMm, say }: BrakeAsked): Check | null {
     limit: LEAST_LINES,
     sense: "at least",
     unit: "-",
-    beyond: "caution",
+    beyond: most < FEWEST_LINES ? "fail" : "caution",
     basis: BASIS,
-    rule: "girth of the large end / half the die opening ≥ 12 lines",
+    rule: "girth of the large end / half the die opening ≥ 12 lines, never below 6",
     advice: (verdict) =>
       verdict === "pass"
         ? `Not nearer than ${say.length(half)} over the ${say.length(dieMm)} die: up to ${most} lines at the large end, ${full > 0 ? `of which ${full} run down to the small end` : "none of which runs to the small end"}.`

@@ -39,7 +39,10 @@ export function longestAirBendMm(bend: Omit<AirBend, "lineMm"> & { readonly forc
   return bend.forceN / airBendForceN({ ...bend, lineMm: 1 });
 }
 
-/** Has the brake the force for its longest line? Over a die that nobody has named it is not refused: a wider one takes less. [kN] */
+/** Where no dies are listed one twice as wide may be in the rack, and takes half the force; a wider one no longer forms the plate. Derived here. [-] */
+export const UNLISTED = 2;
+
+/** Has the brake the force for its longest line? Over a die that nobody has named a wider one takes less: refused beyond twice. [kN] */
 export function brakeForce({ item, brake, dieMm, say }: BrakeAsked): Check {
   const bend = {
     tensileMPa: item.material.tensileMPa,
@@ -66,7 +69,7 @@ export function brakeForce({ item, brake, dieMm, say }: BrakeAsked): Check {
     limit,
     sense: "at most",
     unit: "kN",
-    beyond: brake.dies ? "fail" : "caution",
+    beyond: brake.dies || value > UNLISTED * limit ? "fail" : "caution",
     nearShare: NEAR_FORCE,
     basis: "groover-memory",
     rule: "1.33 × tensile strength × line length × thickness² / die opening ≤ force of the brake",

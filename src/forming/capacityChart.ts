@@ -1,5 +1,5 @@
 import { AT_LIMIT_REL } from "../geometry/tolerance.ts";
-import { longestAirBendMm, NEAR_FORCE } from "./brakeForce.ts";
+import { longestAirBendMm, NEAR_FORCE, UNLISTED } from "./brakeForce.ts";
 import { capacityLimit, NEAR } from "./capacity.ts";
 import type { Verdict } from "./check.ts";
 import { diesFor, leastOpeningMm, thickestOverMm } from "./dieOpening.ts";
@@ -119,8 +119,10 @@ export function brakeRegion(
   const [dieMm] = diesFor(thicknessMm, brake);
   if (dieMm === undefined || above(thicknessMm, thickestOverMm(dieMm))) return "fail";
   const { nearMm, limitMm } = lineOverMm({ tensileMPa, thicknessMm, dieMm }, brake);
-  // Over a die that nobody has listed force alone refuses nothing: a wider one takes less.
-  if (above(lineMm, brake.dies ? limitMm : brake.bedLength)) return "fail";
+  // Over a die that nobody has listed a wider one takes less.
+  const twice = longestAirBendMm({ tensileMPa, thicknessMm, dieMm, forceN: 1000 * UNLISTED * brake.forceKN });
+  const reach = brake.dies ? limitMm : Math.min(brake.bedLength, twice);
+  if (above(lineMm, reach)) return "fail";
   return above(lineMm, nearMm) ? "caution" : "pass";
 }
 

@@ -2,7 +2,7 @@ import type { RollAsked } from "./asked.ts";
 import { closedOfGap } from "./closedOfGap.ts";
 import { closureSetting } from "./closureSetting.ts";
 import { type FirstPass, firstPass, shareOfClosure } from "./firstPass.ts";
-import { type RollSection, sectionOf } from "./rollSetting.ts";
+import { flatContact, type RollSection, sectionOf } from "./rollSetting.ts";
 import { plateOf } from "./springback.ts";
 import { type Aim, nextSetting, type Trial } from "./trialCorrection.ts";
 
@@ -71,6 +71,22 @@ function modelOf({ item }: RollAsked, section: RollSection): ((closed: number) =
   };
 }
 
+/** What cannot have been: a raise beyond the slide, a gap longer than its edge; null where it can. */
+function impossible(
+  one: TrialSeen,
+  { asked: { item, say }, travelMm }: { asked: RollAsked; travelMm: number },
+): string | null {
+  if (one.settingMm > travelMm)
+    return `a setting of ${say.length(one.settingMm)} lies beyond the slide, which goes to ${say.length(travelMm)} above the flat plate`;
+  const { cone, pieces } = item;
+  if (!("gapMm" in one) || !cone) return null;
+  // A gap runs straight from end to end of an edge, so it is never longer than the edge.
+  const edgeMm = (2 * Math.PI * cone.largeRadiusMm) / pieces;
+  return one.gapMm > edgeMm
+    ? `a gap of ${say.length(one.gapMm)} is longer than the edge itself, ${say.length(edgeMm)}`
+    : null;
+}
+
 const none = (why: string): TrialAnswer => ({ kind: "none", why });
 
 /**
@@ -95,6 +111,9 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
   if (fromMm === null || toMm === null || capMm === null || aimMm === null)
     return none("the model gives no setting for this part on this roll");
   const aim: Aim = { aimMm, fromMm, toMm, capMm };
+  const travelMm = section.travelMm - flatContact(section, item.thicknessMm).upMm;
+  const slip = seen.map((one) => impossible(one, { asked, travelMm })).find((why) => why !== null);
+  if (slip) return none(slip);
 
   const trials = seen.map((one): TrialRead => {
     const closed = closedOf(one, flat, (gapMm) => closedOfGap(item, cone, gapMm));
@@ -105,6 +124,11 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
     return { settingMm: one.settingMm, closed, sprangFlat, modelMm, place: placeOf(closed, window) };
   });
   const next = nextSetting(trials satisfies readonly Trial[], aim);
+  const nextMm = next.kind === "raise" ? next.settingMm : next.kind === "overshot" ? next.nextBlankMm : null;
+  if (nextMm !== null && (nextMm <= 0 || nextMm > travelMm))
+    return none(
+      `by these trials the next setting would be ${say.length(nextMm)}, and the slide goes from 0 to ${say.length(travelMm)} above the flat plate: look at what was written down, and ask the machine's manual before more is set`,
+    );
   const common = { machine: roll.name, window, trials, rule: RULE, basis: "derived here" };
   const out = (closed: number) => say.percent(closed);
   const last = trials.at(-1) as TrialRead;

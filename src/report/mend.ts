@@ -56,14 +56,17 @@ function waysOut<P extends Part>(part: P, field: string, trials: Trials<P>): str
   }
 }
 
-function thinner<P extends Part>(part: P, { layable }: Trials<P>): string[] {
+function thinner<P extends Part>(part: P, { layable, cuttable }: Trials<P>): string[] {
   const goes = (thickness: number) => layable({ ...part, thickness });
   if (part.thickness <= MIN_THICKNESS_MM || !goes(MIN_THICKNESS_MM)) return [];
   const most = roundedIn(lastGood(goes, MIN_THICKNESS_MM, part.thickness, FINE), part.units, "down");
-  return most >= MIN_THICKNESS_MM && goes(most) ? [`use plate of at most ${shown(most, part.units)}`] : [];
+  // Sound as a surface is not enough: lap, gap or allowance may refuse the blanks all the same.
+  return most >= MIN_THICKNESS_MM && cuttable({ ...part, thickness: most })
+    ? [`use plate of at most ${shown(most, part.units)}`]
+    : [];
 }
 
-function longer<P extends Part>(part: P, { layable }: Trials<P>): string[] {
+function longer<P extends Part>(part: P, { layable, cuttable }: Trials<P>): string[] {
   const { slant } = part as { slant?: number };
   if (slant === undefined) return [];
   const goes = (value: number) => layable({ ...part, slant: value });
@@ -71,7 +74,7 @@ function longer<P extends Part>(part: P, { layable }: Trials<P>): string[] {
   while (enough < MAX_LENGTH_MM && !goes(enough)) enough *= 2;
   if (enough > MAX_LENGTH_MM || !goes(enough)) return [];
   const least = roundedIn(lastGood(goes, enough, slant, FINE), part.units, "up");
-  return goes(least) ? [`give at least ${shown(least, part.units)}`] : [];
+  return cuttable({ ...part, slant: least }) ? [`give at least ${shown(least, part.units)}`] : [];
 }
 
 function narrowerLap<P extends Part>(part: P, { cuttable }: Trials<P>): string[] {

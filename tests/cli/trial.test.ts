@@ -71,6 +71,16 @@ describe("develop --trial", () => {
     expect((JSON.parse(other.stdout) as Correction).trials).toHaveLength(1);
   });
 
+  it.each([
+    ["setting=19000,closed=50", /lies beyond the slide, which goes to/],
+    ["setting=21,gap=19000", /longer than the edge itself/],
+    ["setting=1,closed=99.99", /the slide goes from 0 to/],
+  ])("names no setting that the slide does not have, after %s", (word, why) => {
+    const { stdout, stderr, exitCode } = trial(...SMALL, "--trial", word);
+    expect({ stdout, exitCode }).toEqual({ stdout: "", exitCode: 1 });
+    expect(stderr).toMatch(why);
+  });
+
   it("does not take the file of trials for a part", () => {
     const { stdout, exitCode } = cli("kept.yaml", "kept.trials.yaml");
     expect(exitCode).toBe(0);

@@ -190,7 +190,10 @@ describe("what the shop file leaves out", () => {
     expect(die).toMatchObject({ value: null, verdict: "caution" });
     expect(die.advice).toContain("opens 48 mm or more");
     expect(ask("brake-force", hood, bareBrake)!.value).toBeCloseTo((1.33 * 360 * 760 * 36) / 48 / 1000, 9);
-    const weak = { ...bareBrake, forceKN: 100 };
+    const needed = ask("brake-force", hood, bareBrake)!.value!;
+    const weak = { ...bareBrake, forceKN: needed / 1.5 };
+    // Not even over a die twice as wide.
+    expect(ask("brake-force", hood, { ...bareBrake, forceKN: needed / 2.5 })!.verdict).toBe("fail");
     expect(ask("brake-force", hood, weak)!.verdict).toBe("caution");
     expect(ask("brake-force", hood, { ...weak, dies: [50] })!.verdict).toBe("fail");
   });
@@ -442,6 +445,7 @@ describe("the brake", () => {
   it("counts the lines a cone has room for", () => {
     expect(onBrake("bend-lines", item, { dies: [50] })).toMatchObject({ value: 113, verdict: "pass" });
     expect(onBrake("bend-lines", item, { dies: [600] })).toMatchObject({ value: 9, verdict: "caution" });
+    expect(onBrake("bend-lines", item, { dies: [1200] })).toMatchObject({ value: 4, verdict: "fail" });
   });
 
   it("asks whether a piece comes off the punch: up to half way round it lifts off", () => {
