@@ -23,9 +23,3 @@ export function clip(
   }
   return enter < leave ? [enter, leave] : undefined;
 }
-
-/** The point at a share of a straight line. */
-export const between = (from: Vec2, to: Vec2, share: number): Vec2 => [
-  from[0] + share * (to[0] - from[0]),
-  from[1] + share * (to[1] - from[1]),
-];

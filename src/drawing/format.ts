@@ -1,8 +1,6 @@
-/** The units a part file is written in, and its drawings are lettered in. */
-export type Units = "mm" | "in";
+import { KG_PER_POUND, KN_PER_SHORT_TON, MM_PER_INCH, MPA_PER_KSI, type Units } from "../geometry/units.ts";
 
-/** Exact by definition. [mm] */
-export const MM_PER_INCH = 25.4;
+export { MM_PER_INCH, type Units };
 
 /** A number to so many places, without a minus before nought; a plain hyphen, because not every font has the other. */
 export function fixed(value: number, places: number): string {
@@ -86,15 +84,12 @@ export const unitName = (units: Units): string => (units === "mm" ? "millimetres
 /** [degrees] */
 export const angleText = (deg: number, places = 2): string => `${plain(deg, places)}°`;
 
-const KG_PER_POUND = 0.45359237;
 /** Plate is lifted by it: three figures are enough, never less than a tenth. */
 export function massText(kg: number, units: Units): string {
   const value = units === "mm" ? kg : kg / KG_PER_POUND;
   return `${plain(value, value < 100 ? 1 : 0)} ${units === "mm" ? "kg" : "lb"}`;
 }
 
-/** 2,000 lbf, exact by the definitions of the pound and of standard gravity. */
-const KN_PER_SHORT_TON = 8.896443230521;
 /** [kN] */
 export const forceText = (kN: number, units: Units): string =>
   units === "mm" ? `${plain(kN, kN < 10 ? 2 : 1)} kN` : `${plain(kN / KN_PER_SHORT_TON, 1)} short tons`;
@@ -103,8 +98,6 @@ export const forceText = (kN: number, units: Units): string =>
 export const forceColumn = (kN: number, units: Units): string =>
   units === "mm" ? String(Math.ceil(kN)) : fixed(Math.ceil((10 * kN) / KN_PER_SHORT_TON) / 10, 1);
 
-/** 1,000 lbf per square inch. */
-const MPA_PER_KSI = 6.894757293168;
 /** [MPa] */
 export const strengthText = (mpa: number, units: Units): string =>
   units === "mm" ? `${plain(mpa, 0)} MPa` : `${plain(mpa / MPA_PER_KSI, 1)} ksi`;

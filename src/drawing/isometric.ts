@@ -1,9 +1,9 @@
 import { radians } from "../geometry/angle.ts";
 import { hull } from "../geometry/polygon.ts";
 import { SAME_POINT_MM } from "../geometry/tolerance.ts";
-import { direction, distance2, dot2, type Vec2 } from "../geometry/vector.ts";
+import { between2, direction, distance2, dot2, type Vec2 } from "../geometry/vector.ts";
 import type { Report, SpacePoint } from "../report/report.ts";
-import { between, clip } from "./clip.ts";
+import { clip } from "./clip.ts";
 import { boxOf, height, width } from "./box.ts";
 import { closed, type Drawing, line, type Stroke } from "./model.ts";
 import type { Paper } from "./paper.ts";
@@ -61,7 +61,7 @@ function strokesOf(
     // Seen from inside a seam is only a line.
     const kind = whole ? wanted : "thin";
     const seen = whole ? ([0, 1] as const) : through(from, to);
-    if (seen) strokes.push(line(kind, between(from, to, seen[0]), between(from, to, seen[1])));
+    if (seen) strokes.push(line(kind, between2(from, to, seen[0]), between2(from, to, seen[1])));
   };
   for (const [list, kind] of [
     [solid.elements, "thin"],
@@ -73,7 +73,7 @@ function strokesOf(
   for (const [i, p] of a.entries()) {
     const q = a[(i + 1) % a.length] as Vec2;
     const seen = through(p, q);
-    if (seen) strokes.push(line("thin", between(p, q, seen[0]), between(p, q, seen[1])));
+    if (seen) strokes.push(line("thin", between2(p, q, seen[0]), between2(p, q, seen[1])));
   }
   return strokes;
 }

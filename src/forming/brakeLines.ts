@@ -1,3 +1,4 @@
+import { degrees } from "../geometry/angle.ts";
 import type { BendZone } from "./bendZone.ts";
 
 /** One hit of the brake. */
@@ -41,7 +42,6 @@ export interface BrakeZone {
 
 export type Hit = Omit<BrakeLine, "number" | "order" | "forceKN">;
 
-const DEGREES = 180 / Math.PI;
 const MOST_SPACES = 720;
 
 /** Turning of the half spaces of a stretch, two for each space. [rad] */
@@ -120,13 +120,13 @@ export function hitsOf(
         piece: zone.piece,
         zone: index,
         kind: first || last ? "border" : "inner",
-        bendDeg: turn * DEGREES,
+        bendDeg: degrees(turn),
         stopsShortMm: short * place.lengthMm,
         ...place,
       },
     ];
   }).flat();
-  const turnDeg = halves.reduce((sum, half) => sum + half, 0) * DEGREES;
+  const turnDeg = degrees(halves.reduce((sum, half) => sum + half, 0));
   return {
     hits,
     zone: {

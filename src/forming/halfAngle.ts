@@ -1,11 +1,10 @@
+import { degrees } from "../geometry/angle.ts";
 import type { PartAsked } from "./asked.ts";
 import type { Check } from "./check.ts";
 import { firstPass } from "./firstPass.ts";
 import { DERIVED, judge, state } from "./judge.ts";
 import { isPipe } from "./skin.ts";
 import { zonesOf } from "./zones.ts";
-
-const DEGREES = 180 / Math.PI;
 
 /**
  * How wide is the cone? The flat blank of a right cone already sweeps sin α of the turn; from 65 % on the usual marks
@@ -19,7 +18,7 @@ export function halfAngle({ item, say }: PartAsked): Check | null {
     return state({
       ...words,
       title: "Greatest lean of the wall",
-      value: item.leanRad * DEGREES,
+      value: degrees(item.leanRad),
       verdict: "caution",
       basis: DERIVED,
       rule: "radius and tilt are the same all round only where both ends share one axis",
@@ -33,8 +32,8 @@ export function halfAngle({ item, say }: PartAsked): Check | null {
   const flat = Math.sin(cone.halfAngleRad);
   return judge({
     ...words,
-    value: cone.halfAngleRad * DEGREES,
-    limit: Math.asin(firstPass(0).from) * DEGREES,
+    value: degrees(cone.halfAngleRad),
+    limit: degrees(Math.asin(firstPass(0).from)),
     sense: "at most",
     beyond: "caution",
     basis: DERIVED,

@@ -14,6 +14,7 @@ import type { PlateRoll, PressBrake } from "./machine.ts";
 import { offThePunch } from "./offThePunch.ts";
 import { pinchTrim } from "./pinchTrim.ts";
 import { roomBeyondStop } from "./roomBeyondStop.ts";
+import { slideReach } from "./slideReach.ts";
 import { smallEnd, smallestClosed } from "./smallEnd.ts";
 import { thicknessLimit } from "./thicknessLimit.ts";
 import { travelRatio } from "./travelRatio.ts";
@@ -32,6 +33,7 @@ const ROLL: readonly Rule<RollAsked>[] = [
   smallestClosed,
   bendRadius,
   roomBeyondStop,
+  slideReach,
   ...ROLLING,
 ];
 

@@ -1,3 +1,4 @@
+import { degrees } from "../geometry/angle.ts";
 import type { PartAsked } from "./asked.ts";
 import type { FormingCase } from "./case.ts";
 import type { Check } from "./check.ts";
@@ -6,13 +7,12 @@ import { COMMON_PRACTICE, judge } from "./judge.ts";
 const FULL_TURN_DEG = 360;
 /** Bent further round than this, a piece closes in behind the punch. */
 export const HALF_TURN_DEG = 180;
-const DEGREES = 180 / Math.PI;
 
 /** What all bends of the piece that is bent most come to; without known lines a full turn shared by the pieces, at most. [°] */
 export function bentDeg({ bendZones, pieces }: FormingCase): number {
   const sums = new Map<number, number>();
   for (const zone of bendZones ?? [])
-    sums.set(zone.piece, (sums.get(zone.piece) ?? 0) + zone.turnRad(zone.fromRad, zone.toRad) * DEGREES);
+    sums.set(zone.piece, (sums.get(zone.piece) ?? 0) + degrees(zone.turnRad(zone.fromRad, zone.toRad)));
   return sums.size > 0 ? Math.max(...sums.values()) : FULL_TURN_DEG / pieces;
 }
 

@@ -1,3 +1,6 @@
+import { degrees } from "../geometry/angle.ts";
+import { KG_PER_POUND, KN_PER_SHORT_TON, MM_PER_INCH, MPA_PER_KSI, type Units } from "../geometry/units.ts";
+
 /** How numbers read in a sentence of advice. Lengths come in as mm, angles as radians. */
 export interface Say {
   length(mm: number): string;
@@ -8,13 +11,6 @@ export interface Say {
   force(kN: number): string;
   strength(mpa: number): string;
 }
-
-const MM_PER_IN = 25.4;
-const KG_PER_LB = 0.45359237;
-/** 1,000 lbf per square inch. */
-const MPA_PER_KSI = 6.894757293168;
-/** 2,000 lbf, exact by the definitions of the pound and of standard gravity. */
-const KN_PER_SHORT_TON = 8.896443230521;
 
 /** No more digits than a tape, a scriber or a balance can use. */
 function rounded(value: number, decimals: number): string {
@@ -30,16 +26,16 @@ const SMALL_MM = 20;
 const SMALL_IN = 1;
 
 /** Words in the units of the reader: mm to a tenth, inches to a hundredth; small ones ten times as close. */
-export function sayIn(units: "mm" | "in"): Say {
+export function sayIn(units: Units): Say {
   return {
     length(mm) {
       if (units === "mm") return `${rounded(mm, Math.abs(mm) < SMALL_MM ? 2 : 1)} mm`;
-      const inches = mm / MM_PER_IN;
+      const inches = mm / MM_PER_INCH;
       return `${rounded(inches, Math.abs(inches) < SMALL_IN ? 3 : 2)} in`;
     },
-    angle: (rad) => `${rounded((rad * 180) / Math.PI, 1)}°`,
+    angle: (rad) => `${rounded(degrees(rad), 1)}°`,
     mass(kg) {
-      const value = units === "mm" ? kg : kg / KG_PER_LB;
+      const value = units === "mm" ? kg : kg / KG_PER_POUND;
       return `${rounded(value, value < 10 ? 1 : 0)} ${units === "mm" ? "kg" : "lb"}`;
     },
     force: (kN) =>

@@ -48,6 +48,9 @@ const TOOK_SET = 0.05;
 const RULE =
   "next setting = last setting + slope × (model's setting for the middle of the window − model's setting for what came out); slope 1 after one trial, from the last two that took set after that, held within 0.67 to 1.5";
 
+/** Closures of one setting may differ by this from blank to blank. Derived here. [-] */
+const SCATTER = 0.05;
+
 function closedOf(seen: TrialSeen, flat: number, ofGap: (gapMm: number) => number): number {
   if ("closed" in seen) return Math.min(1, Math.max(flat, seen.closed));
   return "gapMm" in seen ? ofGap(seen.gapMm) : flat;
@@ -85,6 +88,16 @@ function impossible(
   return one.gapMm > edgeMm
     ? `a gap of ${say.length(one.gapMm)} is longer than the edge itself, ${say.length(edgeMm)}`
     : null;
+}
+
+/** More raise never bends less, nor the same raise much differently: where two trials in a row say so, one of them was read or written wrong, or the plate differs. */
+function contradiction(trials: readonly TrialRead[]): string {
+  const [before, last] = trials.slice(-2);
+  if (!before || !last || before === last) return "";
+  const [raise, bend] = [last.settingMm - before.settingMm, last.closed - before.closed];
+  return (raise >= 0 && bend < -SCATTER) || (raise <= 0 && bend > SCATTER)
+    ? " The last two trials do not agree: measure again before going by them."
+    : "";
 }
 
 const none = (why: string): TrialAnswer => ({ kind: "none", why });
@@ -129,42 +142,29 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
     return none(
       `by these trials the next setting would be ${say.length(nextMm)}, and the slide goes from 0 to ${say.length(travelMm)} above the flat plate: look at what was written down, and ask the machine's manual before more is set`,
     );
-  const common = { machine: roll.name, window, trials, rule: RULE, basis: "derived here" };
   const out = (closed: number) => say.percent(closed);
   const last = trials.at(-1) as TrialRead;
-  switch (next.kind) {
-    case "done":
-      return {
-        kind: "correction",
-        correction: {
-          ...common,
-          kind: "done",
-          nextMm: null,
-          by: null,
-          advice: `Closed ${out(last.closed)}, within ${out(window.from)} to ${out(window.to)}: this pass is done; keep the setting of ${say.length(last.settingMm)} for the lot.`,
-        },
-      };
-    case "raise":
-      return {
-        kind: "correction",
-        correction: {
-          ...common,
-          kind: "raise",
-          nextMm: next.settingMm,
-          by: next.by,
-          advice: `Closed ${out(last.closed)}, wanted ${out(window.from)} to ${out(window.to)}: set ${say.length(next.settingMm)} at the large edge, the tilt as it is, raise to it with the plate moving, and roll this blank once more.`,
-        },
-      };
-    case "overshot":
-      return {
-        kind: "correction",
-        correction: {
-          ...common,
-          kind: "overshot",
-          nextMm: next.nextBlankMm,
-          by: next.by,
-          advice: `Closed ${out(last.closed)}, past the ${out(window.to)} where this pass ends${last.place === "past the cap" ? ` and past its cap of ${out(window.cap)}` : ""}: no further raise on this blank in this pass. Set ${say.length(next.nextBlankMm)} for the next blank.`,
-        },
-      };
-  }
+  const against = contradiction(trials);
+  const advice = {
+    done: () =>
+      `Closed ${out(last.closed)}, within ${out(window.from)} to ${out(window.to)}: this pass is done; keep the setting of ${say.length(last.settingMm)} for the lot.`,
+    raise: (mm: number) =>
+      `Closed ${out(last.closed)}, wanted ${out(window.from)} to ${out(window.to)}: set ${say.length(mm)} at the large edge, the tilt as it is, raise to it with the plate moving, and roll this blank once more.`,
+    overshot: (mm: number) =>
+      `Closed ${out(last.closed)}, past the ${out(window.to)} where this pass ends${last.place === "past the cap" ? ` and past its cap of ${out(window.cap)}` : ""}: no further raise on this blank in this pass. Set ${say.length(mm)} for the next blank.`,
+  };
+  return {
+    kind: "correction",
+    correction: {
+      machine: roll.name,
+      window,
+      trials,
+      kind: next.kind,
+      nextMm,
+      by: next.kind === "done" ? null : next.by,
+      advice: `${advice[next.kind](nextMm ?? 0)}${against}`,
+      rule: RULE,
+      basis: "derived here",
+    },
+  };
 }

@@ -3,6 +3,7 @@ import { type Station } from "./station.ts";
 import { NO_LENGTH_MM, SAME_ANGLE } from "./tolerance.ts";
 import {
   add2,
+  between2,
   cross2,
   distance2,
   dot3,
@@ -65,7 +66,6 @@ function meeting({ at: p, along: u }: Line, { at: q, along: v }: Line): Vec2 {
 
 const edgeLine = ({ at, edge }: Moved): Line => ({ at, along: edge });
 const seamLine = ({ net, element }: Moved): Line => ({ at: net, along: element });
-const between = (p: Vec2, q: Vec2, share: number): Vec2 => add2(p, scale2(sub2(q, p), share));
 
 /**
  * At a corner the elements fan out from one point. There the edges of the two flats are moved out and meet in a mitre,
@@ -87,7 +87,7 @@ function mitred(moved: readonly Moved[], open: boolean): Vec2[] {
     const most = MITRE * Math.max(distance2(p.net, p.at), distance2(q.net, q.at));
     const spike = distance2(p.net, corner) > most;
     for (let i = first; i <= last; i++)
-      path[i] = spike ? between(p.at, q.at, (i - first) / (last - first)) : corner;
+      path[i] = spike ? between2(p.at, q.at, (i - first) / (last - first)) : corner;
     first = last;
   }
   return path;
@@ -103,9 +103,9 @@ function begunOnSeam(path: readonly Vec2[], start: Moved, side: 1 | -1): Vec2[] 
   if (first < 0) return undefined;
   const [here, before] = [path[first] as Vec2, path[first - 1]];
   if (!before) return [meeting(seamLine(start), { at: here, along: start.edge }), ...path.slice(1)];
-  const on = between(before, here, inside(before) / (inside(before) - inside(here)));
+  const on = between2(before, here, inside(before) / (inside(before) - inside(here)));
   // As many points as before, so that each still stands for its station.
-  return path.map((p, i) => (i < first ? between(on, here, i / first) : p));
+  return path.map((p, i) => (i < first ? between2(on, here, i / first) : p));
 }
 
 /**

@@ -11,6 +11,11 @@ export const dot2 = (p: Vec2, q: Vec2): number => p[0] * q[0] + p[1] * q[1];
 export const cross2 = (p: Vec2, q: Vec2): number => p[0] * q[1] - p[1] * q[0];
 export const length2 = (p: Vec2): number => Math.hypot(p[0], p[1]);
 export const distance2 = (p: Vec2, q: Vec2): number => Math.hypot(p[0] - q[0], p[1] - q[1]);
+/** The point at a share of the way from p to q. */
+export const between2 = (p: Vec2, q: Vec2, share: number): Vec2 => [
+  p[0] + share * (q[0] - p[0]),
+  p[1] + share * (q[1] - p[1]),
+];
 export const middle2 = (p: Vec2, q: Vec2): Vec2 => [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2];
 /** Quarter turn to the left. */
 export const left2 = (p: Vec2): Vec2 => [-p[1], p[0]];

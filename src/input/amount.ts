@@ -1,22 +1,21 @@
 import { decimalRatio, plain } from "./ratio.ts";
 import { read, shown, unreadable, type Reading } from "./reading.ts";
 import { tidy } from "./typography.ts";
-import type { Units } from "./units.ts";
+import {
+  KG_PER_POUND,
+  KN_PER_SHORT_TON,
+  MPA_PER_KSI,
+  N_PER_POUND_FORCE,
+  type Units,
+} from "../geometry/units.ts";
 
 /** What is measured in units of its own, whatever the file's units of length. */
 export type Amount = "force" | "strength" | "mass";
 
-/** Newtons in a pound-force: 0.45359237 kg times the standard fall of 9.80665 m/s², both by definition. */
-const LBF_N = 4.4482216152605;
-/** Pounds in a ton: the US one, which is short, and the long one. */
-const SHORT_TON_LB = 2000;
+/** Pounds in the long ton; the US one, which is short, has 2,000. */
 const LONG_TON_LB = 2240;
 const TONNE_KN = 9.80665;
-const KG_PER_LB = 0.45359237;
 const N_PER_KN = 1000;
-/** A pound on a square inch of 25.4 mm, in MPa. */
-const PSI_MPA = LBF_N / (25.4 * 25.4);
-const SHORT_TON_KN = (SHORT_TON_LB * LBF_N) / N_PER_KN;
 
 interface Kind {
   readonly what: string;
@@ -36,31 +35,31 @@ const KINDS: Readonly<Record<Amount, Kind>> = {
       kn: 1,
       n: 1 / N_PER_KN,
       mn: N_PER_KN,
-      lbf: LBF_N / N_PER_KN,
-      lb: LBF_N / N_PER_KN,
-      pound: LBF_N / N_PER_KN,
-      kip: LBF_N,
+      lbf: N_PER_POUND_FORCE / N_PER_KN,
+      lb: N_PER_POUND_FORCE / N_PER_KN,
+      pound: N_PER_POUND_FORCE / N_PER_KN,
+      kip: N_PER_POUND_FORCE,
       kgf: TONNE_KN / N_PER_KN,
       tonne: TONNE_KN,
       tf: TONNE_KN,
       metricton: TONNE_KN,
-      uston: SHORT_TON_KN,
-      shortton: SHORT_TON_KN,
-      longton: (LONG_TON_LB * LBF_N) / N_PER_KN,
-      ukton: (LONG_TON_LB * LBF_N) / N_PER_KN,
+      uston: KN_PER_SHORT_TON,
+      shortton: KN_PER_SHORT_TON,
+      longton: (LONG_TON_LB * N_PER_POUND_FORCE) / N_PER_KN,
+      ukton: (LONG_TON_LB * N_PER_POUND_FORCE) / N_PER_KN,
     },
   },
   strength: {
     what: "a strength",
     unit: "MPa",
     examples: "250 MPa or 36 ksi",
-    units: { mpa: 1, "n/mm2": 1, "n/mm^2": 1, gpa: 1000, ksi: 1000 * PSI_MPA, psi: PSI_MPA },
+    units: { mpa: 1, "n/mm2": 1, "n/mm^2": 1, gpa: 1000, ksi: MPA_PER_KSI, psi: MPA_PER_KSI / 1000 },
   },
   mass: {
     what: "a mass",
     unit: "kg",
     examples: "25 kg or 50 lb",
-    units: { kg: 1, kilo: 1, kilogram: 1, lb: KG_PER_LB, pound: KG_PER_LB },
+    units: { kg: 1, kilo: 1, kilogram: 1, lb: KG_PER_POUND, pound: KG_PER_POUND },
   },
 };
 
@@ -108,7 +107,7 @@ export function readAmount(
 function tons(text: string, number: number, name: string, units: Units | undefined): Reading<number> {
   const digits = String(number);
   if (name === "t" && units !== "in") return read(number * TONNE_KN);
-  if (name !== "t" && units !== "mm") return read(number * SHORT_TON_KN);
+  if (name !== "t" && units !== "mm") return read(number * KN_PER_SHORT_TON);
   return unreadable(
     `${shown(text)} may be US tons of 8.896 kN or metric tonnes of 9.807 kN`,
     `write ${digits} US tons or ${digits} tonnes`,

@@ -1,6 +1,6 @@
 import type * as z from "zod/mini";
 import { isWhole, limitsOf, quantityOf, type Schema } from "./introspect.ts";
-import { seen } from "./plainTree.ts";
+import { seen } from "./treeWords.ts";
 import { limitText, remedyFor } from "./remedy.ts";
 import type { Tree } from "./tree.ts";
 import type { Units } from "./units.ts";

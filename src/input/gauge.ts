@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { MM_PER_INCH } from "../geometry/units.ts";
 import { SAME_POINT_MM } from "../geometry/tolerance.ts";
 import { GaugeFamily } from "../shapes/material.ts";
 import { decimalRatio, inchesToMm } from "./ratio.ts";
@@ -52,7 +53,9 @@ export function gaugeThickness(gauges: Gauges, family: GaugeFamily, gauge: strin
 
 /** The gauge that this thickness is in one family of metals, to the last digit of its table: "10 ga"; null where it is none. */
 export function gaugeOf(gauges: Gauges, family: GaugeFamily, thicknessMm: number): string | null {
-  const row = gauges[family].rows.find((one) => Math.abs(one.inches * 25.4 - thicknessMm) <= SAME_POINT_MM);
+  const row = gauges[family].rows.find(
+    ({ inches }) => Math.abs(inches * MM_PER_INCH - thicknessMm) <= SAME_POINT_MM,
+  );
   return row ? `${row.gauge} ga` : null;
 }
 

@@ -1,5 +1,5 @@
+import { chosenOf, sharedShape } from "./alternatives.ts";
 import type { Tables } from "./context.ts";
-import { bestFit } from "./fits.ts";
 import {
   alternativesOf,
   bare,
@@ -7,7 +7,6 @@ import {
   entryOf,
   isOptional,
   itemOf,
-  limitsOf,
   plainKeysOf,
   quantityOf,
   shapeOf,
@@ -18,14 +17,13 @@ import { findMaterial, materialList } from "./materialWords.ts";
 import { either, nearest } from "./nearest.ts";
 import type { FieldPath, Place } from "./problem.ts";
 import { readQuantity, type Metal } from "./quantity.ts";
-import { shown } from "./reading.ts";
 import { remedyFor } from "./remedy.ts";
 import { keyFor, wordFor } from "./synonyms.ts";
 import type { MapTree, ScalarTree, Tree } from "./tree.ts";
+import { textProblems } from "./textProblems.ts";
+import { unknownKeyWords } from "./unknownKey.ts";
+import { didYouMean, hashWords, seen } from "./treeWords.ts";
 import type { Units } from "./units.ts";
-
-/** Texts that may be no longer than this are names and titles: one line. */
-const MAX_ONE_LINE = 200;
 
 /** Something wrong with a field, found before or by the schema. */
 export interface FieldProblem {
@@ -161,25 +159,11 @@ class Walk {
     return Object.fromEntries(rows);
   }
 
-  /** Which of several groups is meant: by its word, or by the word that a mistyped one comes nearest to. */
-  private choose({ key, options }: Alternatives, tree: MapTree, path: FieldPath) {
-    const words = [...options.keys()];
-    const word = tree.entries.get(key)?.tree;
-    const written = word?.kind === "scalar" && word.value !== null ? word.written : undefined;
-    const exact = written === undefined ? undefined : options.get(written);
-    if (written !== undefined && exact) return { word: written, schema: exact };
-    // A misspelt key is told as such, and its word taken: one slip, one message.
-    const slip = word ? undefined : slipOf(key, tree, words);
-    if (slip !== undefined) return { word: slip, schema: options.get(slip) ?? fail(slip) };
-    const guess = written === undefined ? undefined : (nearest(written, words) ?? wordFor(written, words));
-    this.tell(
-      [...path, key],
-      whatIsWrong(word),
-      guess === undefined ? `give ${either(words)}` : didYouMean(guess, words),
-    );
-    // Nothing to go by but the keys: the rest is judged as what it looks like.
-    const taken = guess ?? bestFit({ key, options }, tree);
-    return taken === undefined ? undefined : { word: taken, schema: options.get(taken) ?? fail(taken) };
+  /** Which of several groups is meant; what is wrong with the word that says so is told. */
+  private choose(alternatives: Alternatives, tree: MapTree, path: FieldPath) {
+    const { problem, taken } = chosenOf(alternatives, tree);
+    if (problem) this.tell([...path, alternatives.key], problem.problem, problem.remedy);
+    return taken;
   }
 
   /** Looks the material up, so that gauges can be read; what is wrong with it is told here, with the list of them. */
@@ -213,18 +197,10 @@ class Walk {
     path: FieldPath,
   ): string | undefined {
     const all = [...known, ...plainKeys.keys()];
-    const missing = all.filter((one) => !tree.entries.has(one));
-    const slip = nearest(key, missing);
-    const guess = slip ?? keyFor(key, missing);
-    const list = `the keys here are ${all.join(", ")}`;
-    // In braces a comma ends a value: { diameter: 4,625 } holds 4 and a key 625.
-    const comma = /^\d+$/.test(key) && value.kind === "scalar" && value.value === null;
-    const remedy = comma
-      ? "use a point for decimals"
-      : guess === undefined
-        ? list
-        : `did you mean ${guess}?${MORE[guess] ?? ""}`;
-    const problem = comma ? "stands after a comma" : "is not a key here";
+    const { slip, guess, comma, problem, remedy } = unknownKeyWords(key, value, {
+      all,
+      missing: all.filter((one) => !tree.entries.has(one)),
+    });
     this.problems.push({ path: [...path, key], at, problem, remedy });
     // What the comma cut off belongs to the value before it, which is no more than half a number.
     const before = [...tree.entries.keys()];
@@ -276,15 +252,8 @@ class Walk {
 
   private text(schema: Schema, tree: ScalarTree, path: FieldPath): string {
     const text = (typeof tree.value === "string" ? tree.value : tree.written).trim();
-    if (text !== "" && !/[^\s\p{Cc}\p{Cf}\p{Mn}\u115f\u1160\u2800\u3164\uffa0]/u.test(text)) {
-      this.tell(path, "shows nothing", remedyFor(schema, this.units ?? "mm"));
-    } else if (/[^\P{Cc}\n\t]|\p{Cs}|[\u202a-\u202e\u2066-\u2069\ufffe\uffff]/u.test(text)) {
-      this.tell(path, `${shown(text)} holds signs that cannot be printed`, "take them out");
-    }
-    const { max } = limitsOf(schema);
-    if (max && max.value <= MAX_ONE_LINE && text.includes("\n")) {
-      this.tell(path, "runs over more than one line", "keep it to one line");
-    }
+    for (const { problem, remedy } of textProblems(text, { schema, units: this.units ?? "mm" }))
+      this.tell(path, problem, remedy);
     return text;
   }
 
@@ -298,61 +267,9 @@ class Walk {
   }
 }
 
-/** What else is worth saying where a key is guessed. */
-const MORE: Readonly<Record<string, string>> = {
-  machines: " It lists rolls and brakes, each with kind: plate roll or kind: press brake",
-};
-
-/** For a value that went with a comment: "thickness: #10". */
-function hashWords({ hash }: ScalarTree, example: string | undefined) {
-  if (hash === undefined) return undefined;
-  return {
-    problem: "has no value, for what follows # is a comment and is not read",
-    remedy:
-      example === undefined
-        ? "put the value in front of it, or in quotes"
-        : `write it without, as in ${example}`,
-  };
-}
-
-/** Keys whose meaning is the same in every alternative. */
-function sharedShape(options: readonly Schema[]): Record<string, Schema> {
-  const [first = {}, ...others] = options.map((option) => shapeOf(option) ?? {});
-  return Object.fromEntries(
-    Object.entries(first).filter(([key, schema]) => others.every((one) => one[key] === schema)),
-  );
-}
-
-function whatIsWrong(word: Tree | undefined): string {
-  if (!word) return "is missing";
-  if (word.kind !== "scalar") return "is not one word";
-  return word.value === null ? "has no value" : `${seen(word)} is not known`;
-}
-
-const didYouMean = (guess: string, words: readonly string[]) =>
-  words.length < 2 ? `did you mean ${guess}?` : `did you mean ${guess}? Known are ${words.join(", ")}`;
-
-/** The word under a key that is nearly the one looked for. */
-function slipOf(key: string, tree: MapTree, words: readonly string[]): string | undefined {
-  for (const [written, { tree: value }] of tree.entries) {
-    if (value.kind === "scalar" && words.includes(value.written) && nearest(written, [key]))
-      return value.written;
-  }
-  return undefined;
-}
-
-/** A value as it stands in the file, for a message. */
-export function seen(tree: ScalarTree): string {
-  return tree.written.trim() === "" ? "an empty text" : shown(tree.written);
-}
-
 /** The tree without places, for what the schema will refuse anyway. */
 function raw(tree: Tree): unknown {
   if (tree.kind === "scalar") return tree.value;
   if (tree.kind === "list") return tree.items.map(raw);
   return Object.fromEntries([...tree.entries].map(([key, entry]) => [key, raw(entry.tree)]));
-}
-
-function fail(word: string): never {
-  throw new RangeError(`no alternative ${word}`);
 }

@@ -1,9 +1,6 @@
-import { decimalRatio, inchesToMm } from "./ratio.ts";
+import { MM_PER_INCH, type Units } from "../geometry/units.ts";
 
-/** How the plain numbers of a file are read. */
-export type Units = "mm" | "in";
-
-const MM_PER_INCH = inchesToMm(decimalRatio("1") ?? { over: 1, under: 1 });
+export { type Units };
 
 /** Four figures are enough for a limit in a message; rounded inwards, so that the figure named is itself allowed. */
 const FIGURES = 4;

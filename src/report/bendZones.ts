@@ -3,14 +3,9 @@ import { turning } from "../geometry/measure.ts";
 import { leanAt, type Skin, squareRadius, turningRate } from "../geometry/skin.ts";
 import { isFlat, stationAt } from "../geometry/station.ts";
 import { SAME_ANGLE, SAME_POINT_MM } from "../geometry/tolerance.ts";
-import { cross2, distance2, distance3, sub2, type Vec2 } from "../geometry/vector.ts";
+import { between2, cross2, distance2, distance3, sub2, unit2, type Vec2 } from "../geometry/vector.ts";
 import { type BendZone } from "../forming/bendZone.ts";
 import { type LaidBlank } from "./blanks.ts";
-
-const between = (p: Vec2, q: Vec2, share: number): Vec2 => [
-  p[0] + share * (q[0] - p[0]),
-  p[1] + share * (q[1] - p[1]),
-];
 
 /** Length of a path up to each of its points. */
 function lengthsTo(path: readonly Vec2[]): number[] {
@@ -32,6 +27,40 @@ function gapOff({ order, flat }: LaidBlank, end: "a" | "b"): number {
   return order.joint.gapMm / 2 / sine;
 }
 
+/** Both seams, and on which side of each the plate lies, inside face up: left of the first. */
+const SEAMS = [
+  { by: "seam 1", at: 0, side: 1 },
+  { by: "seam 2", at: -1, side: -1 },
+] as const;
+
+/** Where a line begins or ends, as a share from end A to end B, and which seam cut it there. */
+interface Cut {
+  readonly share: number;
+  readonly by: "seam 1" | "seam 2" | null;
+}
+
+/**
+ * Which part of an element line is left on the plate when a gap has been taken off its seams: in a corner all lines meet
+ * at a tip, which the gap cuts off where a seam runs into it.
+ */
+function onPlate({ order, flat }: LaidBlank, from: Vec2, to: Vec2): { enter: Cut; leave: Cut } {
+  let enter: Cut = { share: 0, by: null };
+  let leave: Cut = { share: 1, by: null };
+  if (order.joint.kind !== "butt" || order.joint.gapMm === 0) return { enter, leave };
+  const half = order.joint.gapMm / 2;
+  const hand = order.mirror ? -1 : 1;
+  for (const { by, at, side } of SEAMS) {
+    const foot = flat.net.a.at(at) as Vec2;
+    const seam = unit2(sub2(flat.net.b.at(at) as Vec2, foot));
+    const depth = (p: Vec2) => hand * side * cross2(seam, sub2(p, foot)) - half;
+    const [p, q] = [depth(from), depth(to)];
+    const share = p / (p - q);
+    if (p < 0 && q > 0 && share > enter.share) enter = { share, by };
+    if (q < 0 && p > 0 && share < leave.share) leave = { share, by };
+  }
+  return { enter, leave };
+}
+
 /** The curved stretches of one blank, from seam 1 to seam 2. */
 function zonesOfBlank(skin: Skin, laid: LaidBlank): BendZone[] {
   const { flat, blank } = laid;
@@ -50,18 +79,24 @@ function zonesOfBlank(skin: Skin, laid: LaidBlank): BendZone[] {
     let i = first;
     while (i < last - 1 && theta(i + 1) <= at) i++;
     const share = Math.min(1, Math.max(0, (at - theta(i)) / (theta(i + 1) - theta(i))));
-    const on = (end: "a" | "b") => between(flat.net[end][i] as Vec2, flat.net[end][i + 1] as Vec2, share);
+    const on = (end: "a" | "b") => between2(flat.net[end][i] as Vec2, flat.net[end][i + 1] as Vec2, share);
     const reach = (end: "a" | "b") => {
       const [p, q] = [along[end][i] as number, along[end][i + 1] as number];
       return Math.max(0, p + share * (q - p) - off[end]);
     };
     const element = stationAt(skin, at, at >= theta(last) - SAME_ANGLE ? -1 : 1);
+    const [foot, head] = [on("a"), on("b")];
+    const { enter, leave } = onPlate(laid, foot, head);
+    const cut = { a: enter.by, b: leave.by };
+    // A line whose end the gap has cut off begins on a seam's edge: at the corner of that edge, told along the end.
+    const alongOf = (end: "a" | "b") =>
+      cut[end] === "seam 1" ? 0 : cut[end] === "seam 2" ? (along[end].at(-1) as number) : reach(end);
     return {
       planDeg: degrees(wrap(at)),
-      lengthMm: distance3(element.a, element.b),
-      alongMm: { a: reach("a"), b: reach("b") },
-      from: on("a"),
-      to: on("b"),
+      lengthMm: (leave.share - enter.share) * distance3(element.a, element.b),
+      alongMm: { a: alongOf("a"), b: alongOf("b") },
+      from: between2(foot, head, enter.share),
+      to: between2(foot, head, leave.share),
     };
   };
 

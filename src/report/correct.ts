@@ -1,5 +1,6 @@
 import type { FormingCase } from "../forming/case.ts";
 import type { PlateRoll } from "../forming/machine.ts";
+import { rollChecks } from "../forming/machineChecks.ts";
 import { sayIn } from "../forming/say.ts";
 import { correctTrials, type TrialAnswer, type TrialSeen } from "../forming/trials.ts";
 import { type Refusal } from "../shapes/refusal.ts";
@@ -46,5 +47,9 @@ export function correctPart(
   if (machine === undefined && pinch.length > 1)
     return { kind: "none", why: `say on which roll it was tried with --machine: ${names}` };
   const item = formingCase(part, laid.shape, laid.layout, laid.laid, laid.material);
-  return rounded(correctTrials({ item, roll, say: sayIn(part.units) }, seen));
+  const say = sayIn(part.units);
+  // A setting for a job that the roll is refused would be followed all the same.
+  const refusal = rollChecks({ item, say }, roll).find(({ verdict }) => verdict === "fail");
+  if (refusal) return { kind: "none", why: `${roll.name} does not take this part. ${refusal.advice}` };
+  return rounded(correctTrials({ item, roll, say }, seen));
 }

@@ -1,9 +1,8 @@
+import { MM_PER_INCH, type Units } from "../geometry/units.ts";
 import { type Given, type Loose } from "./loose.ts";
 import { type Refusal } from "./refusal.ts";
 
-export type Units = "mm" | "in";
-
-const MM_PER_INCH = 25.4;
+export { type Units };
 
 /** A length for a message, in the units of the part file and without trailing noughts: "12.5 mm", "0.492 in". */
 export const shown = (mm: number, units: Units): string =>

@@ -68,7 +68,9 @@ describe("develop --trial", () => {
       "--trial",
       "setting=60,gap=1000",
     );
-    expect((JSON.parse(other.stdout) as Correction).trials).toHaveLength(1);
+    // Nor is any setting named for a roll that its checks refuse the part.
+    expect(other.stdout).toBe("");
+    expect(other.stderr).toMatch(/Big roll does not take this part\. /);
   });
 
   it.each([
@@ -79,6 +81,14 @@ describe("develop --trial", () => {
     const { stdout, stderr, exitCode } = trial(...SMALL, "--trial", word);
     expect({ stdout, exitCode }).toEqual({ stdout: "", exitCode: 1 });
     expect(stderr).toMatch(why);
+  });
+
+  it("says that two trials do not agree", () => {
+    const two = (first: string, second: string) =>
+      (JSON.parse(trial(...SMALL, "--trial", first, "--trial", second).stdout) as { advice: string }).advice;
+    expect(two("setting=21,closed=60", "setting=24,closed=40")).toContain("do not agree");
+    expect(two("setting=21,closed=60", "setting=21,closed=40")).toContain("do not agree");
+    expect(two("setting=21,closed=50", "setting=23,closed=60")).not.toContain("do not agree");
   });
 
   it("does not take the file of trials for a part", () => {
@@ -114,7 +124,8 @@ describe("develop --trial", () => {
       "feed-spout-reducer.yaml",
       "--shop",
       "shop.yaml",
-      ...SMALL,
+      "--machine",
+      "Big roll",
       "--trial",
       "setting=21,flat",
     );

@@ -218,6 +218,30 @@ describe("the plan", () => {
   });
 });
 
+it("begins and ends every line on the plate where a gapped seam runs into a corner", () => {
+  for (const mirror of [true, false])
+    for (const at of [-315, -45, 30, 135]) {
+      const report = reportOf(
+        named({
+          shape: "square-to-round",
+          thickness: 0.487,
+          rectangularEnd: { length: 181.89, width: 327.28, measured: "inside" },
+          roundEnd: { diameter: 67.3, measured: "inside" },
+          height: 166.15,
+          seam: { at, gap: 5.4 },
+          mirror,
+        }),
+      );
+      const { xMm, yMm } = report.blanks[0]!.asDrawn;
+      for (const { from, to } of report.forming.plans[0]!.brake!.lines)
+        for (const [x, y] of [from, to]) {
+          expect(Math.min(x, y)).toBeGreaterThan(-1e-3);
+          expect(x).toBeLessThan(xMm + 1e-3);
+          expect(y).toBeLessThan(yMm + 1e-3);
+        }
+    }
+});
+
 it("tells pieces too narrow for any hit from those that are bent line by line, and never an angle that is none", () => {
   const narrow = { ...arc(300, 0.05, false) };
   const item = { ...coneCase(reducer), bendZones: [narrow], pieces: 12 };

@@ -1,7 +1,7 @@
 import { radians } from "../../geometry/angle.ts";
-import { direction, dot2, left2, type Vec2 } from "../../geometry/vector.ts";
+import { between2, direction, dot2, left2, type Vec2 } from "../../geometry/vector.ts";
 import type { Board } from "../board.ts";
-import { between, clip } from "../clip.ts";
+import { clip } from "../clip.ts";
 import { boxOf, grow } from "../box.ts";
 import { labelCorners } from "../lettering.ts";
 import { type Box, line, type Stroke } from "../model.ts";
@@ -49,8 +49,8 @@ function outside(piece: [Vec2, Vec2], boxes: readonly Box[]): [Vec2, Vec2][] {
       const within = clip(from, to, { outline: corners(box) });
       if (!within) return [[from, to]];
       const left: [Vec2, Vec2][] = [];
-      if (within[0] > 0) left.push([from, between(from, to, within[0])]);
-      if (within[1] < 1) left.push([between(from, to, within[1]), to]);
+      if (within[0] > 0) left.push([from, between2(from, to, within[0])]);
+      if (within[1] < 1) left.push([between2(from, to, within[1]), to]);
       return left;
     });
   return rest;

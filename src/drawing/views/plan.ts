@@ -1,10 +1,10 @@
 import { radians } from "../../geometry/angle.ts";
 import { hull } from "../../geometry/polygon.ts";
 import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
-import { add2, direction, distance2, dot2, sub2, type Vec2 } from "../../geometry/vector.ts";
+import { between2, add2, direction, distance2, dot2, sub2, type Vec2 } from "../../geometry/vector.ts";
 import type { Report, SpacePoint } from "../../report/report.ts";
 import { boxOf } from "../box.ts";
-import { between, clip } from "../clip.ts";
+import { clip } from "../clip.ts";
 import { lineStride } from "../dense.ts";
 import { closed, line, path, type Stroke, type StrokeKind } from "../model.ts";
 import { type Mark, marksAlong } from "../pattern/lines.ts";
@@ -30,7 +30,7 @@ function parted(
   for (const [i, p] of curve.entries()) {
     const q = curve[(i + 1) % curve.length] as Vec2;
     const [enter, leave] = (by.length > 2 ? clip(p, q, { outline: by, depth }) : undefined) ?? [1, 1];
-    const [u, v] = [between(p, q, enter), between(p, q, leave)];
+    const [u, v] = [between2(p, q, enter), between2(p, q, leave)];
     if (enter > 0) add(outside, p, u);
     if (leave > enter) add(inside, u, v);
     if (enter < 1 && leave < 1) add(outside, v, q);
