@@ -9,6 +9,7 @@ import { noText, readPartFile, readShopFile, sameNames, type NamedFile } from ".
 import { readJob, type Job, type JobReading } from "./readJob.ts";
 import type { NamedPart } from "./readPart.ts";
 import { isTrialsFile, readTrials, trialsPath, type Trials } from "./readTrials.ts";
+import { shown } from "./reading.ts";
 import { readText, systemCode } from "./readText.ts";
 
 interface FolderPart {
@@ -53,16 +54,19 @@ export function readFolder(folder: string, tables: Tables): FolderReading {
   problems.push(...unread(folder, "parts").map((name) => misplaced(inside(name).path)));
   problems.push(...sameNames(files.map(({ path }) => path)));
   const parts: FolderPart[] = [];
+  const tried: Tried[] = [];
   for (const file of files) {
     const { part, problems: bad, locate } = readPartFile(file, tables);
     problems.push(...bad);
     const kept = trialsOf(file, tables);
     problems.push(...(kept?.problems ?? []));
+    if (kept?.value) tried.push({ path: trialsPath(file.path), locate: kept.locate, ...kept.value });
     if (part) parts.push({ part, path: file.path, trials: kept?.value, locate });
   }
 
   const shopFile = one("shop", top, inside, problems);
   const shop = shopFile && readShopFile(shopFile, tables);
+  if (shop?.value) problems.push(...tried.flatMap((one) => noSuchRoll(one, shop.value?.machines ?? [])));
   const jobFile = one("job", top, inside, problems);
   const job = jobFile && jobOf(jobFile, tables, files);
   problems.push(...(shop?.problems ?? []), ...(job?.problems ?? []));
@@ -82,6 +86,29 @@ function trialsOf({ file, path }: NamedFile, tables: Tables): DocumentReading<Tr
   return text.kind === "read"
     ? readTrials(text.value, { path: trialsPath(path), ...tables })
     : noText(trialsPath(path), text.problem, text.remedy);
+}
+
+/** Trials with the file that they stand in. */
+interface Tried extends Pick<Trials, "machine"> {
+  readonly path: string;
+  readonly locate: Locate;
+}
+
+/** Trials on a machine that the shop does not have would be passed over in silence. */
+function noSuchRoll({ machine, path, locate }: Tried, machines: Shop["machines"]): Problem[] {
+  const names = machines.filter(({ kind }) => kind === "plate roll").map(({ name }) => name);
+  if (names.includes(machine)) return [];
+  const guess = nearest(machine, names);
+  return [
+    {
+      path,
+      ...locate(["machine"]),
+      field: "machine",
+      problem: `the shop has no plate roll called ${shown(machine)}`,
+      remedy:
+        guess === undefined ? `its plate rolls are: ${names.join(", ") || "none"}` : `did you mean ${guess}?`,
+    },
+  ];
 }
 
 const empty = (problems: readonly Problem[]): FolderReading => ({

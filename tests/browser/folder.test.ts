@@ -53,7 +53,12 @@ it("builds another folder without shop or job, and shows hostile text as text", 
     dialogs.push(dialog.message());
     void dialog.dismiss();
   });
-  for (const path of ["index.html", "job/index.html", "parts/a.b~c/index.html"]) {
+  for (const path of [
+    "index.html",
+    "job/index.html",
+    "parts/a.b~c/index.html",
+    "parts/a.b~c/forming/index.html",
+  ]) {
     await page.goto(site.url + path);
     expect(await page.getByText(TITLE, { exact: true }).count(), path).toBeGreaterThan(0);
     expect(await page.locator("script, img, b, article style").count(), path).toBe(0);

@@ -178,6 +178,26 @@ it.each<[string, Record<string, string>, string[]]>([
   expect(linesOf(folderOf(files))).toEqual(lines);
 });
 
+it("says that trials were made on a machine that the shop does not have", () => {
+  const roll =
+    "machines: [{ kind: plate roll, name: Big roll, workingWidth: 2000, rating: { thickness: 8 }, rolls: { topDiameter: 200 } }]";
+  const trials = (machine: string) =>
+    `units: mm\nmachine: ${machine}\ntrials:\n  - { setting: 3, flat: true }\n`;
+  const folder = (machine: string) =>
+    folderOf({
+      "shop.yaml": `name: Ours\nunits: mm\n${roll}\n`,
+      "parts/a.yaml": GOOD,
+      "parts/a.trials.yaml": trials(machine),
+    });
+  expect(linesOf(folder("Big rol"))).toEqual([
+    "parts/a.trials.yaml:2:10: machine: the shop has no plate roll called Big rol; did you mean Big roll?",
+  ]);
+  expect(readFolder(folder("Big roll"), tables)).toMatchObject({
+    problems: [],
+    parts: [{ trials: { trials: [{ setting: 3, flat: true }] } }],
+  });
+});
+
 it("says that a folder is not there", () => {
   expect(linesOf("/nowhere/at/all")).toEqual([
     ".:1:1: file: there is no such folder, or it may not be read; check its name",

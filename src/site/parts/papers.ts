@@ -1,5 +1,6 @@
 import { NARROW, type Paper } from "../../drawing/paper.ts";
 import { offsetOf } from "../../drawing/views/ends.ts";
+import { chosenPlan } from "../forming/plan.ts";
 import type { Report } from "../../report/report.ts";
 import { roomAcross, roomInColumn } from "./firstSheet.ts";
 import type { Marking } from "../words/marking.ts";
@@ -38,22 +39,45 @@ export function viewsPaper(report: Report): ViewsPaper {
 /** Two patterns side by side. */
 export const PAIR: Paper = { ...COMPACT, widthMm: 83, heightMm: 46 };
 
-/** Less than this is no pattern to mark by, more than this leaves no room for words beside it. [mm] */
-const PATTERN_MM = { least: 46, most: 100 };
+/** Less than this is no pattern to mark by; from `across` on it is worth the width of the sheet. [mm] */
+const PATTERN_MM = { least: 46, across: 64, most: 110 };
+/** What the words take when they stand below a pattern over the width of the sheet. [mm] */
+const WORDS_BELOW_MM = 46;
 /** Lower than this the words beside a pattern are taller than it is. [mm] */
 const LOW_MM = 60;
 /** What the second sheet of US Letter, the shorter paper, holds; measured, and held by the test of printing. [mm] */
-const SECOND_SHEET = { room: 257, fixed: 137, roll: 22, markingRow: 2.9, closureHead: 8, closureRow: 3.4 };
+const SECOND_SHEET = {
+  room: 257,
+  fixed: 137,
+  roll: 22,
+  /** What the steps take that stand on the work sheet, where there is one. */
+  steps: { roll: 62, brake: 54 },
+  markingRow: 2.9,
+  closureHead: 8,
+  closureRow: 3.4,
+};
 
-/** A pattern beside its words, as tall as the tables below it leave room for. */
-export function besideWords({ forming }: Report, { rows, tables }: Marking): Paper {
-  const { room, fixed, roll, markingRow, closureHead, closureRow } = SECOND_SHEET;
+interface PatternPaper {
+  readonly paper: Paper;
+  /** Does it lie across the sheet, above its words, rather than beside them? */
+  readonly across: boolean;
+}
+
+/** One pattern: across the sheet where the tables below leave room for that, else beside its words, as tall as they allow. */
+export function patternPaper(report: Report, { rows, tables }: Marking): PatternPaper {
+  const { forming } = report;
+  const { room, fixed, roll, steps, markingRow, closureHead, closureRow } = SECOND_SHEET;
+  const elsewhere = chosenPlan(report) ? steps[forming.route] : 0;
   const rolled = forming.route === "roll";
   const closure =
     rolled && forming.closure.length > 0 ? closureHead + closureRow * forming.closure.length : 0;
   const marking = markingRow * Math.ceil(rows.length / tables);
-  const left = room - fixed - (rolled ? roll : 0) - closure - marking;
+  const left = room - fixed + elsewhere - (rolled ? roll : 0) - closure - marking;
+  const above = left - WORDS_BELOW_MM;
+  if (above >= PATTERN_MM.across)
+    return { across: true, paper: { ...ACROSS, heightMm: Math.min(PATTERN_MM.most, above) } };
   // A low pattern does with less width, and then the words beside it take fewer lines.
   const widthMm = left < LOW_MM ? 92 : 104;
-  return { ...COMPACT, widthMm, heightMm: Math.min(PATTERN_MM.most, Math.max(PATTERN_MM.least, left)) };
+  const heightMm = Math.min(PATTERN_MM.most, Math.max(PATTERN_MM.least, left));
+  return { across: false, paper: { ...COMPACT, widthMm, heightMm } };
 }

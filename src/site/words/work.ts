@@ -41,7 +41,7 @@ export const BRAKE_SET_UP: readonly string[] = [
 
 /** How much is bent where; the lines of the layout by hand are too few for a smooth curve. */
 export const BRAKE_ANGLES =
-  "The angle beside a line is the whole bend of its zone, half way to the lines on either side: share it over several hits. In brackets: what is left along a seam edge.";
+  "The angle beside a line is the whole bend of its zone, half way to the lines on either side: share it over several hits.";
 
 const BRAKE_BENDS: readonly string[] = [
   "Lay each line under the punch by its two ends; the lines are not parallel.",
