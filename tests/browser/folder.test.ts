@@ -56,8 +56,8 @@ it("builds another folder without shop or job, and shows hostile text as text", 
   for (const path of [
     "index.html",
     "job/index.html",
-    "parts/a.b~c/index.html",
     "parts/a.b~c/forming/index.html",
+    "parts/a.b~c/index.html",
   ]) {
     await page.goto(site.url + path);
     expect(await page.getByText(TITLE, { exact: true }).count(), path).toBeGreaterThan(0);
