@@ -1,4 +1,5 @@
-import { develop, type NamedPart } from "../src/report/develop.ts";
+import { develop } from "../src/report/develop.ts";
+import type { NamedPart } from "../src/report/layOut.ts";
 import type { Report } from "../src/report/report.ts";
 import type { Catalogue } from "../src/shapes/catalogue.ts";
 import type { Part } from "../src/shapes/registry.ts";

@@ -4,7 +4,8 @@ import { rollChecks } from "../forming/machineChecks.ts";
 import { sayIn } from "../forming/say.ts";
 import { correctTrials, type TrialAnswer, type TrialSeen } from "../forming/trials.ts";
 import { type Refusal } from "../shapes/refusal.ts";
-import { type Context, layOut, type NamedPart } from "./develop.ts";
+import type { Context } from "./develop.ts";
+import { layOut, type NamedPart } from "./layOut.ts";
 import { formingCase } from "./formingCase.ts";
 import { rounded } from "./rounded.ts";
 

@@ -158,3 +158,6 @@ export interface Report {
   /** Remarks on how it was laid out, in sentences. */
   readonly notes: readonly string[];
 }
+
+/** What there is of a report before it has been asked whether and how the part can be formed. */
+export type Shaped = Omit<Report, "forming">;

@@ -5,7 +5,8 @@ import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
 import { readPart } from "../../src/input/readPart.ts";
 import { readShop } from "../../src/input/readShop.ts";
 import { formingOf } from "../../src/forming/forming.ts";
-import { develop, layOut } from "../../src/report/develop.ts";
+import { develop } from "../../src/report/develop.ts";
+import { layOut } from "../../src/report/layOut.ts";
 import { formingCase } from "../../src/report/formingCase.ts";
 import { kernelFrustum, kernelTransition } from "../outside/kernel.ts";
 
