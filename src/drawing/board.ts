@@ -64,6 +64,8 @@ export function createBoard(paper: Paper, unit: number) {
   const labels: Label[] = [];
   const taken: { readonly corners: Rectangle; readonly box: Box }[] = [];
   const segments: Segment[] = [];
+  /** Those that a dimension or leader line had better not cross. */
+  const crossable: Segment[] = [];
   const dropped: string[] = [];
   let extent = NO_BOX;
 
@@ -77,7 +79,9 @@ export function createBoard(paper: Paper, unit: number) {
 
   const draw = (stroke: Stroke): void => {
     strokes.push(stroke);
-    segments.push(...segmentsOf(stroke));
+    const drawn = segmentsOf(stroke);
+    segments.push(...drawn);
+    if (stroke.kind === "dimension" || stroke.kind === "outline") crossable.push(...drawn);
     extent = join(extent, boxOf(flatten(stroke.shape)));
   };
 
@@ -104,14 +108,15 @@ export function createBoard(paper: Paper, unit: number) {
       if (sum > most) return Infinity;
     }
     for (const stroke of placing.strokes) {
-      for (const mine of segmentsOf(stroke)) {
-        reach = join(reach, mine.box);
+      const own = segmentsOf(stroke);
+      const around = own.reduce((box, one) => join(box, one.box), NO_BOX);
+      const near = stroke.kind === "arrow" ? [] : crossable.filter(({ box }) => touching(box, around));
+      reach = join(reach, around);
+      for (const mine of own) {
         for (const other of taken)
           if (touching(mine.box, other.box) && segmentMeets(mine.from, mine.to, other.corners))
             sum += THROUGH_TEXT;
-        if (stroke.kind === "arrow") continue;
-        for (const other of segments) {
-          if (other.kind !== "dimension" && other.kind !== "outline") continue;
+        for (const other of near) {
           if (!touching(mine.box, other.box) || !segmentsCross(mine.from, mine.to, other.from, other.to))
             continue;
           sum += other.kind === "outline" ? ACROSS_OUTLINE : LEADERS_CROSS;

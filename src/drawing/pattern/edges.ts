@@ -1,4 +1,3 @@
-import { pathLength } from "../../geometry/polygon.ts";
 import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import { add2, cross2, distance2, left2, scale2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
 import type { Blank } from "../../report/report.ts";
@@ -26,17 +25,40 @@ export function edgePaths(blank: Blank): EdgePath[] {
   });
 }
 
+/** How far along its path each point of an edge lies, worked out once for each: names and sizes try many places. [mm] */
+const reaches = new WeakMap<readonly Vec2[], readonly number[]>();
+
+function reachOf(points: readonly Vec2[]): readonly number[] {
+  const known = reaches.get(points);
+  if (known) return known;
+  let sum = 0;
+  const reach = points.map((p, i) => (sum += i === 0 ? 0 : distance2(points[i - 1] as Vec2, p)));
+  reaches.set(points, reach);
+  return reach;
+}
+
 /** Point and direction at a share of a path's length. */
 export function along(points: readonly Vec2[], share: number): { at: Vec2; dir: Vec2 } {
-  let left = share * pathLength(points);
-  for (let i = 1; i < points.length; i++) {
-    const [p, q] = [points[i - 1] as Vec2, points[i] as Vec2];
-    const long = distance2(p, q);
-    if (long > 0 && (left <= long || i === points.length - 1))
-      return { at: add2(p, scale2(sub2(q, p), Math.min(1, left / long))), dir: unit2(sub2(q, p)) };
-    left -= long;
+  const reach = reachOf(points);
+  const whole = reach.at(-1) ?? 0;
+  if (whole === 0) throw new RangeError(`an edge without length: ${points.length} points`);
+  const wanted = share * whole;
+  // The first piece that ends there or beyond, and has a length; rounding may leave the very end a hair short.
+  let low = 1;
+  for (let high = points.length - 1; low < high; ) {
+    const half = (low + high) >> 1;
+    if ((reach[half] as number) >= wanted) high = half;
+    else low = half + 1;
   }
-  throw new RangeError(`an edge without length: ${points.length} points`);
+  while (low < points.length - 1 && reach[low] === reach[low - 1]) low++;
+  while (low > 1 && reach[low] === reach[low - 1]) low--;
+  const [p, q] = [points[low - 1] as Vec2, points[low] as Vec2];
+  const before = reach[low - 1] as number;
+  const long = (reach[low] as number) - before;
+  return {
+    at: add2(p, scale2(sub2(q, p), Math.min(1, Math.max(0, (wanted - before) / long)))),
+    dir: unit2(sub2(q, p)),
+  };
 }
 
 /** Corners of a path: where straight sides meet. Pieces in one line are joined. */
