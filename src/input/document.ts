@@ -14,6 +14,8 @@ export interface DocumentReading<T> {
   readonly problems: readonly Problem[];
   /** For problems that turn up later on. */
   readonly locate: Locate;
+  /** The file as it is written, where it is a file at all. */
+  readonly tree?: Tree | undefined;
 }
 
 export interface DocumentKind<T> {
@@ -50,14 +52,15 @@ export function readDocument<T>(kind: DocumentKind<T>, text: string, file: FileC
       remedy,
     })),
   );
-  if (checked.value !== undefined && problems.length === 0) return { value: checked.value, problems, locate };
+  if (checked.value !== undefined && problems.length === 0)
+    return { value: checked.value, problems, locate, tree };
   // Not reached as far as is known; but no file may be passed over in silence.
   const silent = fileProblem(file.path, "something in it does not fit", "compare it with a file that works");
   return failed(problems.length > 0 ? problems : [silent], tree);
 }
 
 function failed(problems: readonly Problem[], tree: Tree | undefined): DocumentReading<never> {
-  return { value: undefined, problems: sortProblems(problems), locate: locator(tree) };
+  return { value: undefined, problems: sortProblems(problems), locate: locator(tree), tree };
 }
 
 function nothingIn(path: string, text: string, begins: string): Problem {

@@ -11,6 +11,8 @@ import type { NamedPart } from "./readPart.ts";
 import { isTrialsFile, readTrials, trialsPath, type Trials } from "./readTrials.ts";
 import { shown } from "./reading.ts";
 import { readText, systemCode } from "./readText.ts";
+import type { Tree } from "./tree.ts";
+import { typedOf, type TypedGroup } from "./typed.ts";
 
 interface FolderPart {
   readonly part: NamedPart;
@@ -19,6 +21,8 @@ interface FolderPart {
   readonly trials: Trials | undefined;
   /** For what the geometry may refuse later on. */
   readonly locate: Locate;
+  /** The file as it is written. */
+  readonly written: TypedGroup;
 }
 
 /** What a data folder holds: shop.yaml and job.yaml where it has them, and every part of parts/. */
@@ -26,6 +30,8 @@ export interface FolderReading {
   /** The good ones, in the order of the job, then by name. */
   readonly parts: readonly FolderPart[];
   readonly shop: Shop | undefined;
+  /** The shop's file as it is written. */
+  readonly shopWritten?: TypedGroup | undefined;
   readonly job: Job | undefined;
   /** Everything wrong in any of the files, in order. */
   readonly problems: readonly Problem[];
@@ -56,12 +62,12 @@ export function readFolder(folder: string, tables: Tables): FolderReading {
   const parts: FolderPart[] = [];
   const tried: Tried[] = [];
   for (const file of files) {
-    const { part, problems: bad, locate } = readPartFile(file, tables);
+    const { part, problems: bad, locate, tree } = readPartFile(file, tables);
     problems.push(...bad);
     const kept = trialsOf(file, tables);
     problems.push(...(kept?.problems ?? []));
     if (kept?.value) tried.push({ path: trialsPath(file.path), locate: kept.locate, ...kept.value });
-    if (part) parts.push({ part, path: file.path, trials: kept?.value, locate });
+    if (part) parts.push({ part, path: file.path, trials: kept?.value, locate, written: writtenIn(tree) });
   }
 
   const shopFile = one("shop", top, inside, problems);
@@ -73,10 +79,13 @@ export function readFolder(folder: string, tables: Tables): FolderReading {
   return {
     parts: inOrder(parts, job?.value?.parts ?? []),
     shop: shop?.value,
+    shopWritten: shop?.value && writtenIn(shop.tree),
     job: job?.value,
     problems: sortProblems(problems),
   };
 }
+
+const writtenIn = (tree: Tree | undefined): TypedGroup => (tree && (typedOf(tree) as TypedGroup)) ?? {};
 
 /** The trials kept next to a part file; undefined where there are none. */
 function trialsOf({ file, path }: NamedFile, tables: Tables): DocumentReading<Trials> | undefined {

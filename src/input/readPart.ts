@@ -2,6 +2,7 @@ import { fieldProblems, Part } from "../shapes/registry.ts";
 import type { Loose } from "../shapes/loose.ts";
 import type { FileContext } from "./context.ts";
 import { readDocument, type DocumentReading } from "./document.ts";
+import type { Tree } from "./tree.ts";
 import { partName } from "./partName.ts";
 import { fileProblem, sortProblems, type Locate, type Problem } from "./problem.ts";
 
@@ -13,11 +14,13 @@ export interface PartReading {
   readonly part: NamedPart | undefined;
   readonly problems: readonly Problem[];
   readonly locate: Locate;
+  /** The file as it is written, where it is a file at all. */
+  readonly tree?: Tree | undefined;
 }
 
 /** Reads the text of one part file. */
 export function readPart(text: string, file: FileContext): PartReading {
-  const { value, problems, locate }: DocumentReading<Part> = readDocument(
+  const { value, problems, locate, tree }: DocumentReading<Part> = readDocument(
     {
       schema: Part,
       begins: "shape: right-cone",
@@ -29,7 +32,7 @@ export function readPart(text: string, file: FileContext): PartReading {
   const name = partName(file.path);
   if (name.kind === "unreadable") {
     const bad = fileProblem(file.path, name.problem, name.remedy);
-    return { part: undefined, problems: sortProblems([bad, ...problems]), locate };
+    return { part: undefined, problems: sortProblems([bad, ...problems]), locate, tree };
   }
-  return { part: value && { ...value, name: name.value }, problems, locate };
+  return { part: value && { ...value, name: name.value }, problems, locate, tree };
 }

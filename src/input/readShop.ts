@@ -1,47 +1,11 @@
 import { Shop } from "../forming/machine.ts";
-import type { Loose } from "../shapes/loose.ts";
 import type { FileContext } from "./context.ts";
 import { readDocument, type DocumentReading } from "./document.ts";
-import type { FieldProblem } from "./plainTree.ts";
-import { rollRules } from "./rollRules.ts";
-import { shown } from "./reading.ts";
+import { shopProblems } from "./shopProblems.ts";
 
 export type ShopReading = DocumentReading<Shop>;
 
 /** Reads the text of a shop file: its machines and stock plates, in its own units. */
 export function readShop(text: string, file: FileContext): ShopReading {
-  return readDocument({ schema: Shop, begins: "name: Our shop", rules }, text, file);
-}
-
-type Machine = NonNullable<NonNullable<Loose<Shop>["machines"]>[number]>;
-
-function rules({ machines = [] }: Loose<Shop>): FieldProblem[] {
-  return [
-    ...sameNames(machines),
-    ...machines.flatMap((machine, i) =>
-      machine?.kind === "plate roll"
-        ? rollRules(machine).map((rule) => ({ ...rule, path: ["machines", i, ...rule.path] }))
-        : [],
-    ),
-  ];
-}
-
-/** Answers are given by a machine's name, so no two machines may share one. */
-function sameNames(machines: readonly (Machine | undefined)[]): FieldProblem[] {
-  const seen = new Map<string, number>();
-  return machines.flatMap((machine, i) => {
-    const name = machine?.name;
-    if (name === undefined) return [];
-    const key = name.toLowerCase();
-    const before = seen.get(key);
-    if (before === undefined) seen.set(key, i);
-    if (before === undefined) return [];
-    return [
-      {
-        path: ["machines", i, "name"],
-        problem: `${shown(name)} is the name of machine ${before + 1} too`,
-        remedy: "give each machine a name of its own",
-      },
-    ];
-  });
+  return readDocument({ schema: Shop, begins: "name: Our shop", rules: shopProblems }, text, file);
 }

@@ -25,10 +25,18 @@ const parts = globSync("demo-data/parts/*.yaml")
     if (developed?.kind !== "report") return [];
     const { report } = developed;
     return [
-      { report, material: tables.catalogue.materials[report.part.material]!, gauge: null, trials: undefined },
+      { report, material: tables.catalogue.materials[report.part.material]!, gauge: null, trials: undefined, written: {} },
     ];
   });
-const binder = { folder: "demo-data", tables, shop, job: undefined, parts, problems: [] } satisfies Binder;
+const binder = {
+  folder: "demo-data",
+  tables,
+  shop,
+  shopWritten: undefined,
+  job: undefined,
+  parts,
+  problems: [],
+} satisfies Binder;
 
 const charts = shop.machines.map((machine, i) => {
   const roll = machine.kind === "plate roll";

@@ -4,6 +4,7 @@ import { gaugeOf } from "../../input/gauge.ts";
 import { loadCatalogue } from "../../input/loadCatalogue.ts";
 import { printProblems, refusalProblems, type Problem } from "../../input/problem.ts";
 import { readFolder } from "../../input/readFolder.ts";
+import type { TypedGroup } from "../../input/typed.ts";
 import type { Trials } from "../../input/readTrials.ts";
 import type { Job } from "../../input/readJob.ts";
 import type { Shop } from "../../forming/machine.ts";
@@ -18,6 +19,8 @@ export interface BinderPart {
   readonly gauge: string | null;
   /** Trials of its first pass that were kept next to its file. */
   readonly trials: Trials | undefined;
+  /** Its file as it is written. */
+  readonly written: TypedGroup;
 }
 
 /** One data folder, read and developed: what all pages are made of. */
@@ -27,6 +30,8 @@ export interface Binder {
   /** Materials and gauges. */
   readonly tables: Tables;
   readonly shop: Shop | undefined;
+  /** The shop's file as it is written. */
+  readonly shopWritten: TypedGroup | undefined;
   readonly job: Job | undefined;
   readonly parts: readonly BinderPart[];
   /** Everything wrong in any of the files; a binder with problems is not published. */
@@ -40,22 +45,23 @@ const dataFolder = (): string => process.env["SLANTWORK_DATA"] ?? "demo-data";
 function makeBinder(folder: string): Binder {
   // The pages run from a bundle, where the tables no longer lie beside the code.
   const tables = loadCatalogue(resolve("content"));
-  const { parts, shop, job, problems } = readFolder(folder, tables);
+  const { parts, shop, shopWritten, job, problems } = readFolder(folder, tables);
   const refused: Problem[] = [];
   const made: BinderPart[] = [];
-  for (const { part, path, trials, locate } of parts) {
+  for (const { part, path, trials, locate, written } of parts) {
     const developed = develop(part, { catalogue: tables.catalogue, ...(shop && { shop }) });
     const material = tables.catalogue.materials[part.material];
     if (developed.kind === "refused") refused.push(...refusalProblems(developed.issues, { path, locate }));
     else if (material) {
       const gauge = gaugeOf(tables.gauges, material.family, part.thickness);
-      made.push({ report: developed.report, material, gauge, trials });
+      made.push({ report: developed.report, material, gauge, trials, written });
     }
   }
   return {
     folder: basename(resolve(folder)),
     tables,
     shop,
+    shopWritten,
     job,
     parts: made,
     problems: [...problems, ...refused],
