@@ -1,0 +1,176 @@
+import type { Shop } from "../../forming/machine.ts";
+import type { Tables } from "../../input/context.ts";
+import type { FieldPath } from "../../input/problem.ts";
+import { typedWith, type Typed, type TypedGroup } from "../../input/typed.ts";
+import { layOut, type LaidOut, type NamedPart } from "../../report/layOut.ts";
+import type { Report, Shaped } from "../../report/report.ts";
+import { shapedOf } from "../../report/shaped.ts";
+import { begin, change, redo, settle, undo, type History } from "./history.ts";
+import type { Keeper } from "./keep.ts";
+import type { NamedTyped } from "./link.ts";
+import { readTypedPart, readTypedShop, type Complaint } from "./readTyped.ts";
+
+/** A part that could be laid out, and how. */
+interface Drawn {
+  readonly typed: TypedGroup;
+  readonly part: NamedPart;
+  readonly made: LaidOut;
+  readonly shaped: Shaped;
+}
+
+type Outcome =
+  | { readonly kind: "drawn"; readonly drawn: Drawn }
+  | { readonly kind: "problems"; readonly problems: readonly Complaint[] };
+
+function worked({ name, part: typed }: NamedTyped, tables: Tables): Outcome {
+  const reading = readTypedPart(typed, tables);
+  if (reading.kind === "problems") return reading;
+  const part: NamedPart = { ...reading.value, name };
+  const made = layOut(part, tables);
+  if (made.kind === "refused") return { kind: "problems", problems: made.issues };
+  return { kind: "drawn", drawn: { typed, part, made, shaped: shapedOf(part, made) } };
+}
+
+/**
+ * What is at the bench: the part as it is typed, the last one that could be drawn, and the shop it is asked of.
+ * Pattern and views come with every key; whether it goes follows as soon as the page has been drawn.
+ */
+export class Bench {
+  private history: History<NamedTyped> = $state.raw(begin({ name: "part", part: {} }));
+  private outcome: Outcome = $state.raw({ kind: "problems", problems: [] });
+  private lastDrawn: Drawn | undefined = $state.raw(undefined);
+  private formed:
+    { readonly of: Drawn; readonly shop: Shop | undefined; readonly forming: Report["forming"] } | undefined =
+    $state.raw(undefined);
+  private shopNow: Shop | undefined = $state.raw(undefined);
+  shopTyped: TypedGroup | undefined = $state.raw(undefined);
+  shopProblems: readonly Complaint[] = $state.raw([]);
+  /** Said to whoever works here: what was opened, what is not kept. */
+  message = $state("");
+  private readonly tables: Tables;
+  private readonly draft: Keeper<NamedTyped>;
+  private readonly shopDraft: Keeper<TypedGroup>;
+  private asked = 0;
+
+  constructor(
+    first: NamedTyped,
+    options: {
+      readonly tables: Tables;
+      readonly shop: TypedGroup | undefined;
+      readonly draft: Keeper<NamedTyped>;
+      readonly shopDraft: Keeper<TypedGroup>;
+    },
+  ) {
+    this.tables = options.tables;
+    this.draft = options.draft;
+    this.shopDraft = options.shopDraft;
+    this.takeShop(options.shopDraft.read() ?? options.shop);
+    const kept = options.draft.read();
+    // What the page came with stays one step back, so that "undo" leads to it.
+    this.show(kept ? change(begin(first), kept) : begin(first), false);
+  }
+
+  get typed(): TypedGroup {
+    return this.history.now.part;
+  }
+  get name(): string {
+    return this.history.now.name;
+  }
+  get now(): NamedTyped {
+    return this.history.now;
+  }
+  get canUndo(): boolean {
+    return this.history.past.length > 0;
+  }
+  get canRedo(): boolean {
+    return this.history.future.length > 0;
+  }
+  get problems(): readonly Complaint[] {
+    return this.outcome.kind === "problems" ? this.outcome.problems : [];
+  }
+  /** The last sizes that could be drawn: those typed now, or where they are half typed those before. */
+  get shaped(): Shaped | undefined {
+    return this.lastDrawn?.shaped;
+  }
+  get laidOut(): LaidOut | undefined {
+    return this.lastDrawn?.made;
+  }
+  /** Do the drawings show what is typed? */
+  get isCurrent(): boolean {
+    return this.outcome.kind === "drawn";
+  }
+  get shop(): Shop | undefined {
+    return this.shopNow;
+  }
+  /** With forming; for a moment that of the sizes before. */
+  get report(): Report | undefined {
+    if (!this.formed) return undefined;
+    const { notes, ...shaped } = this.formed.of.shaped;
+    return { ...shaped, forming: this.formed.forming, notes };
+  }
+  /** Is the report that of what is drawn? */
+  get isJudged(): boolean {
+    return this.formed?.of === this.lastDrawn && this.formed?.shop === this.shopNow;
+  }
+
+  /** Something typed into a field. */
+  put(path: FieldPath, value: Typed | undefined, about: string | undefined = JSON.stringify(path)): void {
+    const part = typedWith(this.typed, path, value) as TypedGroup;
+    this.show(change(this.history, { name: this.name, part }, about));
+  }
+  rename(name: string): void {
+    this.show(change(this.history, { name, part: this.typed }, "name"));
+  }
+  /** Another part altogether; the one before stays one step back. */
+  take(part: NamedTyped): void {
+    this.show(change(this.history, part));
+  }
+  /** The field was left: the next change is a step of its own. */
+  leave(): void {
+    this.history = settle(this.history);
+  }
+  undo(): void {
+    this.show(undo(this.history));
+  }
+  redo(): void {
+    this.show(redo(this.history));
+  }
+
+  /** The shop as somebody typed it; one with mistakes waits, and the checks stay those of the last good one. */
+  takeShop(typed: TypedGroup | undefined, keep = false): void {
+    this.shopTyped = typed;
+    if (keep && !this.shopDraft.write(typed)) this.tellUnkept();
+    const reading = typed && readTypedShop(typed, this.tables);
+    this.shopProblems = reading?.kind === "problems" ? reading.problems : [];
+    if (reading?.kind === "problems") return;
+    this.shopNow = reading?.value;
+    this.judge();
+  }
+
+  private show(history: History<NamedTyped>, keep = true): void {
+    this.history = history;
+    this.outcome = worked(history.now, this.tables);
+    if (this.outcome.kind === "drawn") {
+      this.lastDrawn = this.outcome.drawn;
+      this.judge();
+    }
+    if (keep && !this.draft.write(history.now)) this.tellUnkept();
+  }
+
+  private tellUnkept(): void {
+    this.message = "This browser keeps nothing: save the part before you leave the page.";
+  }
+
+  /** Checks and plans take longer than a pattern, so they come after it has been drawn; only the last asked counts. */
+  private judge(): void {
+    const asked = ++this.asked;
+    const [of, shop] = [this.lastDrawn, this.shopNow];
+    if (!of) return;
+    void import("../../report/develop.ts").then(({ formedOf }) => {
+      setTimeout(() => {
+        if (asked !== this.asked) return;
+        this.formed = { of, shop, forming: formedOf(of.part, of.made, shop) };
+      });
+    });
+  }
+}

@@ -1,0 +1,77 @@
+import {
+  bare,
+  choicesOf,
+  isOptional,
+  isWhole,
+  quantityOf,
+  shapeOf,
+  type Schema,
+} from "../../input/introspect.ts";
+import type { FieldPath } from "../../input/problem.ts";
+import type { Quantity } from "../../shapes/fields.ts";
+
+/** How a field is filled in. */
+export type FieldKind = Quantity | "count" | "number" | "text" | "long text" | "choice" | "yes" | "material";
+
+export interface FieldItem {
+  readonly kind: FieldKind;
+  readonly path: FieldPath;
+  /** Words to choose from. */
+  readonly choices: readonly string[];
+  readonly optional: boolean;
+}
+
+/** Fields that belong together, under one heading. */
+export interface FieldSet {
+  readonly path: FieldPath;
+  readonly optional: boolean;
+  readonly fields: readonly FieldItem[];
+}
+
+export interface FormModel {
+  /** Fields of the file itself, in the order of its schema. */
+  readonly fields: readonly FieldItem[];
+  readonly sets: readonly FieldSet[];
+}
+
+/** What a form for a group of keys asks, from its schema: a new key of a file is a new field of the form. */
+export function formOf(schema: Schema, path: FieldPath = []): FormModel {
+  const fields: FieldItem[] = [];
+  const sets: FieldSet[] = [];
+  for (const [key, inner] of Object.entries(shapeOf(schema) ?? {})) {
+    const at = [...path, key];
+    if (shapeOf(inner)) {
+      const own = formOf(inner, at);
+      sets.push({
+        path: at,
+        optional: isOptional(inner),
+        fields: [...own.fields, ...own.sets.flatMap((set) => set.fields)],
+      });
+    } else fields.push(...itemsOf(inner, at));
+  }
+  return { fields, sets };
+}
+
+function itemsOf(schema: Schema, path: FieldPath): FieldItem[] {
+  const optional = isOptional(schema);
+  const { def } = bare(schema)._zod;
+  if (def.type === "tuple")
+    return def.items.flatMap((item, i) => itemsOf(item, [...path, i]).map((one) => ({ ...one, optional })));
+  return [{ path, optional, choices: choicesOf(schema) ?? [], kind: kindOf(schema, path) }];
+}
+
+function kindOf(schema: Schema, path: FieldPath): FieldKind {
+  if (path.at(-1) === "material") return "material";
+  if (choicesOf(schema)) return "choice";
+  const quantity = quantityOf(schema);
+  if (quantity) return quantity;
+  if (isWhole(schema)) return "count";
+  switch (bare(schema)._zod.def.type) {
+    case "boolean":
+      return "yes";
+    case "number":
+      return "number";
+    default:
+      return path.at(-1) === "notes" ? "long text" : "text";
+  }
+}

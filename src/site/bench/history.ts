@@ -1,0 +1,37 @@
+/** States one can go back to and forward again. */
+export interface History<T> {
+  readonly past: readonly T[];
+  readonly now: T;
+  readonly future: readonly T[];
+  /** What the last change was about: changes of the same field that follow each other are undone together. */
+  readonly about: string | undefined;
+}
+
+/** More steps back than anybody takes. */
+const MOST = 200;
+
+export const begin = <T>(now: T): History<T> => ({ past: [], now, future: [], about: undefined });
+
+/** @param about the field that is being typed in; undefined where the change stands for itself */
+export function change<T>(history: History<T>, now: T, about?: string): History<T> {
+  const goesOn = about !== undefined && about === history.about;
+  const past = goesOn ? history.past : [...history.past, history.now].slice(-MOST);
+  return { past, now, future: [], about };
+}
+
+/** The next change begins a step of its own, as when a field is left. */
+export const settle = <T>(history: History<T>): History<T> => ({ ...history, about: undefined });
+
+export function undo<T>({ past, now, future, about }: History<T>): History<T> {
+  const before = past.at(-1);
+  return before === undefined
+    ? { past, now, future, about }
+    : { past: past.slice(0, -1), now: before, future: [now, ...future], about: undefined };
+}
+
+export function redo<T>({ past, now, future, about }: History<T>): History<T> {
+  const [next, ...rest] = future;
+  return next === undefined
+    ? { past, now, future, about }
+    : { past: [...past, now], now: next, future: rest, about: undefined };
+}

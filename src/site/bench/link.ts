@@ -1,0 +1,54 @@
+import type { Typed, TypedGroup } from "../../input/typed.ts";
+
+/** A part with the name of its file, as it goes from hand to hand. */
+export interface NamedTyped {
+  readonly name: string;
+  readonly part: TypedGroup;
+}
+
+const MARK = "#part=";
+/** Longer than any part; an address beyond it was not made here. */
+const LONGEST = 20_000;
+const DEEPEST = 6;
+
+/** The whole part in the address behind #, which a browser sends to nobody. */
+export const linkOf = ({ name, part }: NamedTyped): string =>
+  MARK + encodeURIComponent(JSON.stringify({ name, part }));
+
+export type LinkReading =
+  | { readonly kind: "none" }
+  | { readonly kind: "read"; readonly value: NamedTyped }
+  | { readonly kind: "broken"; readonly why: string };
+
+/** The part that an address carries; what is wrong with one that carries none is told, and nothing else happens. */
+export function partInLink(hash: string): LinkReading {
+  if (!hash.startsWith(MARK)) return { kind: "none" };
+  const broken = (why: string): LinkReading => ({ kind: "broken", why });
+  if (hash.length > LONGEST) return broken("it is far longer than any part");
+  let data: unknown;
+  try {
+    data = JSON.parse(decodeURIComponent(hash.slice(MARK.length)));
+  } catch {
+    return broken("it was cut off or changed on its way");
+  }
+  if (
+    !isGroup(data) ||
+    typeof data["name"] !== "string" ||
+    !isGroup(data["part"]) ||
+    !isTyped(data["part"], 0)
+  )
+    return broken("it holds no part");
+  return { kind: "read", value: { name: data["name"], part: data["part"] } };
+}
+
+function isTyped(value: unknown, deep: number): value is Typed {
+  if (typeof value === "string" || typeof value === "boolean") return true;
+  if (typeof value !== "object" || value === null || deep > DEEPEST) return false;
+  return Object.values(value).every((one) => isTyped(one, deep + 1));
+}
+
+const isGroup = (value: unknown): value is TypedGroup =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+/** Is it a part as typed? Asked of what a browser kept. */
+export const isTypedGroup = (value: unknown): value is TypedGroup => isGroup(value) && isTyped(value, 0);

@@ -1,0 +1,64 @@
+import { mount } from "svelte";
+import type { Tables } from "../../input/context.ts";
+import type { TypedGroup } from "../../input/typed.ts";
+import { shapes, type ShapeId } from "../../shapes/registry.ts";
+import { setRoot, siteHref } from "../bits/siteHref.ts";
+import { Bench } from "./bench.svelte.ts";
+import BenchPage from "./Bench.svelte";
+import { keeper, keyOf } from "./keep.ts";
+import { isTypedGroup, partInLink, type NamedTyped } from "./link.ts";
+
+/** What every bench of a binder needs, published once beside the pages. */
+export interface BenchTables {
+  readonly tables: Tables;
+  readonly shop: TypedGroup | null;
+}
+
+const isNamed = (value: unknown): value is NamedTyped =>
+  isTypedGroup(value) && typeof value["name"] === "string" && isTypedGroup(value["part"]);
+
+const isShape = (word: unknown): word is ShapeId => typeof word === "string" && Object.hasOwn(shapes, word);
+
+/** Puts the bench in the place of what the page was published with. */
+export async function startBench(place: HTMLElement): Promise<void> {
+  const first = JSON.parse(place.dataset["part"] ?? "") as NamedTyped;
+  setRoot(place.dataset["root"] ?? "");
+  const scope = new URL(siteHref("/"), location.href).pathname;
+  const answer = await fetch(siteHref("/bench.json"));
+  if (!answer.ok) throw new RangeError(`bench.json: ${answer.status}`);
+  const { tables, shop } = (await answer.json()) as BenchTables;
+  const bench = new Bench(first, {
+    tables,
+    shop: shop ?? undefined,
+    draft: keeper(keyOf(scope, `draft ${place.dataset["place"] ?? first.name}`), isNamed),
+    shopDraft: keeper(keyOf(scope, "shop"), isTypedGroup),
+  });
+  takeLink(bench);
+  addEventListener("hashchange", () => takeLink(bench));
+  const shape = first.part["shape"];
+  if (!isShape(shape)) throw new RangeError(`shape: ${String(shape)}`);
+  place.replaceChildren();
+  mount(BenchPage, { target: place, props: { bench, shape, tables } });
+}
+
+/** A part that came in the address; one of another shape has its bench on that shape's page. */
+function takeLink(bench: Bench): void {
+  const link = partInLink(location.hash);
+  if (link.kind === "none") return;
+  if (link.kind === "broken") {
+    bench.message = `The link holds no part that can be read: ${link.why}. Nothing was changed.`;
+    return;
+  }
+  const shape = link.value.part["shape"];
+  if (isShape(shape) && shape !== bench.typed["shape"]) {
+    location.assign(`${siteHref(`/shapes/${shape}/`)}${location.hash}`);
+    return;
+  }
+  history.replaceState(null, "", location.pathname + location.search);
+  if (!isShape(shape)) {
+    bench.message = "The link holds a part of no known shape. Nothing was changed.";
+    return;
+  }
+  bench.take(link.value);
+  bench.message = "The part of the link is on the bench. Undo brings back what was here.";
+}

@@ -1,0 +1,79 @@
+import { expect, it } from "vitest";
+import { loadCatalogue } from "../../../src/input/loadCatalogue.ts";
+import { begin, change, redo, settle, undo } from "../../../src/site/bench/history.ts";
+import { linkOf, partInLink } from "../../../src/site/bench/link.ts";
+import { readTypedPart, readTypedShop } from "../../../src/site/bench/readTyped.ts";
+import { stepped } from "../../../src/site/bench/step.ts";
+
+const tables = loadCatalogue();
+const cone = {
+  shape: "right-cone",
+  title: "Cone",
+  units: "mm",
+  material: "s235",
+  thickness: "4",
+  largeEnd: { diameter: "605", measured: "outside" },
+  smallEnd: { diameter: "305", measured: "outside" },
+  height: "200",
+};
+
+it("reads a part as it was typed, and names the field of every problem", () => {
+  expect(readTypedPart(cone, tables)).toMatchObject({ kind: "read", value: { thickness: 4, height: 200 } });
+  const bad = readTypedPart({ ...cone, height: "2OO", slant: "250" }, tables);
+  expect(bad.kind === "problems" && bad.problems.map(({ path }) => path.join("."))).toContain("height");
+  const both = readTypedPart({ ...cone, slant: "250" }, tables);
+  expect(both).toMatchObject({ kind: "problems" });
+});
+
+it("reads a shop as it was typed, with the rules of its file", () => {
+  const roll = {
+    kind: "plate roll",
+    name: "Roll",
+    workingWidth: "2050",
+    rating: { thickness: "8" },
+    rolls: { topDiameter: "220" },
+  };
+  const shop = { name: "Shop", units: "mm", machines: [roll] };
+  expect(readTypedShop(shop, tables)).toMatchObject({ kind: "read" });
+  expect(readTypedShop({ ...shop, machines: [roll, roll] }, tables)).toMatchObject({
+    kind: "problems",
+    problems: [{ path: ["machines", 1, "name"] }],
+  });
+});
+
+it("undoes the typing in one field as one step, and goes forward again", () => {
+  let history = begin("");
+  for (const text of ["9", "90", "900"]) history = change(history, text, "height");
+  history = change(settle(history), "9000", "height");
+  expect(undo(history).now).toBe("900");
+  expect(undo(undo(history)).now).toBe("");
+  expect(redo(undo(history)).now).toBe("9000");
+  expect(redo(change(undo(history), "1")).now).toBe("1");
+  expect(undo(begin("a")).now).toBe("a");
+});
+
+it.each([
+  ["900", "length", "mm", 1, "905"],
+  ["12-3/8", "length", "in", 1, "12-1/2"],
+  ["12-3/8", "length", "in", -1, "12-1/4"],
+  [`3' 4-1/2"`, "length", "in", 1, "40-5/8"],
+  ["12.3", "length", "in", 1, "12.425"],
+  ["2 in", "length", "mm", 1, "2-1/8 in"],
+  ["50 mm", "length", "in", 1, "55 mm"],
+  ["10 ga", "thickness", "mm", 1, undefined],
+  ["4", "thickness", "mm", -1, "3"],
+  ["2", "length", "mm", -1, undefined],
+  ["-5", "length", "mm", -1, "-10"],
+  ["12", "count", "mm", 2, "14"],
+  ["", "count", "mm", 1, undefined],
+] as const)("%s, a %s in %s, moved by %s, is %s", (text, quantity, units, times, after) => {
+  expect(stepped(text, { quantity, units }, times)).toBe(after);
+});
+
+it("carries a whole part in an address, and says why one carries none", () => {
+  const sent = { name: "öd & #1 %", part: cone };
+  expect(partInLink(linkOf(sent))).toEqual({ kind: "read", value: sent });
+  expect(partInLink("#blank")).toEqual({ kind: "none" });
+  for (const hash of ["#part=", "#part=%7B", "#part=%", "#part=[]", `#part={"name":"a","part":{"b":1}}`])
+    expect(partInLink(hash).kind, hash).toBe("broken");
+});
