@@ -66,12 +66,8 @@ function kindOf(schema: Schema, path: FieldPath): FieldKind {
   const quantity = quantityOf(schema);
   if (quantity) return quantity;
   if (isWhole(schema)) return "count";
-  switch (bare(schema)._zod.def.type) {
-    case "boolean":
-      return "yes";
-    case "number":
-      return "number";
-    default:
-      return path.at(-1) === "notes" ? "long text" : "text";
-  }
+  const { type } = bare(schema)._zod.def;
+  if (type === "boolean") return "yes";
+  if (type === "number") return "number";
+  return path.at(-1) === "notes" ? "long text" : "text";
 }

@@ -36,7 +36,7 @@ export async function startBench(place: HTMLElement): Promise<void> {
   takeLink(bench);
   addEventListener("hashchange", () => takeLink(bench));
   const shape = first.part["shape"];
-  if (!isShape(shape)) throw new RangeError(`shape: ${String(shape)}`);
+  if (!isShape(shape)) throw new RangeError(`shape: ${JSON.stringify(shape)}`);
   place.replaceChildren();
   mount(BenchPage, { target: place, props: { bench, shape, tables } });
 }
