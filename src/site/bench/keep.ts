@@ -5,8 +5,15 @@ export interface Keeper<T> {
   readonly write: (value: T | undefined) => boolean;
 }
 
-/** Several binders may lie on one server: each keeps its own. */
-export const keyOf = (scope: string, what: string): string => `slantwork ${scope} ${what}`;
+/**
+ * Several binders may lie on one server: each keeps its own.
+ * @param root the way to the binder's root from the page at hand
+ */
+export const keyOf = (root: string, what: string): string =>
+  `slantwork ${new URL(root, location.href).pathname} ${what}`;
+
+/** Under which the work on a part is kept. */
+export const draftKey = (root: string, part: string): string => keyOf(root, `draft ${part}`);
 
 /** @param isOne is it a thing that was kept here? What is not counts as nothing kept */
 export function keeper<T>(key: string, isOne: (value: unknown) => value is T): Keeper<T> {

@@ -5,7 +5,7 @@ import { shapes, type ShapeId } from "../../shapes/registry.ts";
 import { setRoot, siteHref } from "../bits/siteHref.ts";
 import { Bench } from "./bench.svelte.ts";
 import BenchPage from "./Bench.svelte";
-import { keeper, keyOf } from "./keep.ts";
+import { draftKey, keeper, keyOf } from "./keep.ts";
 import { isTypedGroup, partInLink, type NamedTyped } from "./link.ts";
 
 /** What every bench of a binder needs, published once beside the pages. */
@@ -23,15 +23,15 @@ const isShape = (word: unknown): word is ShapeId => typeof word === "string" && 
 export async function startBench(place: HTMLElement): Promise<void> {
   const first = JSON.parse(place.dataset["part"] ?? "") as NamedTyped;
   setRoot(place.dataset["root"] ?? "");
-  const scope = new URL(siteHref("/"), location.href).pathname;
+  const binder = siteHref("/");
   const answer = await fetch(siteHref("/bench.json"));
   if (!answer.ok) throw new RangeError(`bench.json: ${answer.status}`);
   const { tables, shop } = (await answer.json()) as BenchTables;
   const bench = new Bench(first, {
     tables,
     shop: shop ?? undefined,
-    draft: keeper(keyOf(scope, `draft ${place.dataset["place"] ?? first.name}`), isNamed),
-    shopDraft: keeper(keyOf(scope, "shop"), isTypedGroup),
+    draft: keeper(draftKey(binder, first.name), isNamed),
+    shopDraft: keeper(keyOf(binder, "shop"), isTypedGroup),
   });
   takeLink(bench);
   addEventListener("hashchange", () => takeLink(bench));
