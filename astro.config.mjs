@@ -1,18 +1,29 @@
 import svelte from "@astrojs/svelte";
 import { defineConfig } from "astro/config";
+import { offline } from "./src/site/build/offline.ts";
 import { relativeSite } from "./src/site/build/relativeLinks.ts";
 import { stopOnProblems } from "./src/site/build/stopOnProblems.ts";
+import { stylesInSheet } from "./src/site/build/stylesApart.ts";
 import { wholeOrNothing } from "./src/site/build/wholeOrNothing.ts";
 import { withoutClient } from "./src/site/build/withoutClient.ts";
 
 // Telemetry and remote fonts stay off: the site is built and read with no network.
 export default defineConfig({
-  integrations: [stopOnProblems(), withoutClient(svelte()), relativeSite(), wholeOrNothing()],
+  integrations: [
+    stopOnProblems(),
+    withoutClient(svelte()),
+    stylesInSheet(),
+    relativeSite(),
+    offline(),
+    wholeOrNothing(),
+  ],
   output: "static",
   trailingSlash: "always",
   build: { inlineStylesheets: "never" },
   devToolbar: { enabled: false },
   vite: {
+    // Nothing is put into a page itself: its policy has only files of its own site run.
+    build: { assetsInlineLimit: 0 },
     // A script finds what it loads later on from where it lies itself: the binder works from any folder of any server.
     experimental: {
       renderBuiltUrl: (_, { hostType }) => (hostType === "js" ? { relative: true } : undefined),

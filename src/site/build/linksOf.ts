@@ -1,7 +1,7 @@
 import { parse, type DefaultTreeAdapterTypes } from "parse5";
 
-/** One attribute that holds an address, and where it stands in the text of the page. */
-export interface PageLink {
+/** One attribute, and where it stands in the text of the page. */
+export interface PageAttribute {
   readonly name: string;
   readonly value: string;
   readonly start: number;
@@ -10,14 +10,17 @@ export interface PageLink {
 
 const ADDRESSES: ReadonlySet<string> = new Set(["href", "src"]);
 
-/** The links of a page as a browser finds them, in order: text that only looks like one is none. */
-export function linksOf(html: string): PageLink[] {
-  const found: PageLink[] = [];
+/** The links of a page. */
+export const linksOf = (html: string): PageAttribute[] => attributesOf(html, ADDRESSES);
+
+/** Some attributes of a page as a browser finds them, in order: text that only looks like one is none. */
+export function attributesOf(html: string, names: ReadonlySet<string>): PageAttribute[] {
+  const found: PageAttribute[] = [];
   const visit = (node: DefaultTreeAdapterTypes.Node): void => {
     if ("attrs" in node)
       for (const { name, value } of node.attrs) {
         const place = node.sourceCodeLocation?.attrs?.[name];
-        if (place && ADDRESSES.has(name))
+        if (place && names.has(name))
           found.push({ name, value, start: place.startOffset, end: place.endOffset });
       }
     if ("childNodes" in node) node.childNodes.forEach(visit);
