@@ -21,13 +21,21 @@ function again(text: string): Typed | undefined {
   return tree && typedOf(tree);
 }
 
+/** With the few decimals that somebody types, and no sign before a nought. */
+const asTyped = (part: unknown): unknown =>
+  JSON.parse(
+    JSON.stringify(part, (_, value: unknown) =>
+      typeof value === "number" ? Number(value.toFixed(4)) + 0 : value,
+    ),
+  );
+
 it("writes any part so that it is read back the very same", () => {
   fc.assert(
-    fc.property(anyPart, ({ name, ...part }) => {
+    fc.property(anyPart, ({ name, ...exact }) => {
+      const part = asTyped(exact) as Record<string, unknown>;
       const { part: read, problems } = file(typedYaml(typedExample(part)), name);
       expect(problems).toEqual([]);
-      // A nought has no sign once it is written.
-      expect(read).toEqual(JSON.parse(JSON.stringify({ ...part, name })));
+      expect(read).toEqual({ ...part, name });
     }),
     runs(200),
   );
