@@ -45,7 +45,7 @@ export function along(points: readonly Vec2[], share: number): { at: Vec2; dir: 
   const wanted = share * whole;
   // The first piece that ends there or beyond, and has a length; rounding may leave the very end a hair short.
   let low = 1;
-  for (let high = points.length - 1; low < high; ) {
+  for (let high = points.length - 1; low < high;) {
     const half = (low + high) >> 1;
     if ((reach[half] as number) >= wanted) high = half;
     else low = half + 1;

@@ -19,6 +19,8 @@ function setUp({ item, say }: PartAsked, plan: BrakePlan): PlanStep[] {
       phase: "set-up",
       title: "Dress and mark",
       text: `Dress the edges. Scribe the ${Math.round(blank)} bend lines of each piece on the face that is up, with number and angle, by their distances along both edges; mark where a line stops short.`,
+      brief: `Dress the edges. Scribe the ${Math.round(blank)} bend lines of each piece with number and angle, on the face that is up; mark where one stops short.`,
+      beware: "Sharp and heavy: gloves.",
       figures: [],
       cautions: ["Cut plate is sharp and heavy: gloves, and the shop's own lifting rules."],
       toNote: [],
@@ -29,6 +31,8 @@ function setUp({ item, say }: PartAsked, plan: BrakePlan): PlanStep[] {
       phase: "set-up",
       title: "Tooling",
       text: `Die opening ${say.length(plan.dieMm)} (this thickness wants at least ${say.length(plan.leastDieMm)}); it leaves an inside radius of about ${say.length(plan.insideRadiusMm)}. The strongest hit takes about ${say.force(plan.greatestForceKN)} over the length that is bent, by constants in use ${by(plan.forceConstant.least)} to ${by(plan.forceConstant.greatest)}; plate stronger than its grade takes more.`,
+      brief: `Die opening ${say.length(plan.dieMm)}. Strongest hit about ${say.force(plan.greatestForceKN)} (${by(plan.forceConstant.least)} to ${by(plan.forceConstant.greatest)}).`,
+      beware: "Hands never between punch and die.",
       figures: [
         mm("die opening", plan.dieMm, COMMON_PRACTICE),
         mm("inside radius, about", plan.insideRadiusMm, COMMON_PRACTICE),
@@ -52,6 +56,7 @@ function setUp({ item, say }: PartAsked, plan: BrakePlan): PlanStep[] {
       phase: "set-up",
       title: "Trial strip",
       text: "Bend a strip of the same plate to the angle of an inner line and note the depth that leaves it after springback.",
+      brief: "Bend a strip of the same plate to an inner line's angle; note the depth after springback.",
       figures: [],
       cautions: [],
       toNote: [{ label: "ram depth for an inner line", unit: "mm" }],
@@ -75,6 +80,8 @@ const NO_LINES: PlanStep = {
   phase: "bending",
   title: "Bring to the template",
   text: "No bend line finds room over this die: bring each piece to its template over a bar, or make the part in fewer pieces.",
+  brief: "No bend line finds room over this die: by template over a bar, or in fewer pieces.",
+  beware: "Hands never between punch and die.",
   figures: [],
   cautions: [GUARDS],
   toNote: [],
@@ -99,6 +106,8 @@ function bend({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
     phase: "bending",
     title: "Bend line by line",
     text: `Lay each line under the punch by its two ends and bend it by its own angle (${range}): from seam edge 1 to the middle, then turn the piece and go from seam edge 2 to the middle.${short > 0 ? ` End lines short of the narrow end where they run nearer than half the die opening, by up to ${say.length(short)}; ${TIPS[corners ? "corner" : pointed ? "point" : "cone"]}${corners ? `: ${whole}` : ""}.` : ""} Underbend at first and try the template after every few hits.`,
+    brief: `Each line under the punch by its two ends, by its own angle (${range}): seam edge 1 to the middle, turn, seam edge 2 to the middle.${short > 0 ? ` Lines stop up to ${say.length(short)} short; ${TIPS[corners ? "corner" : pointed ? "point" : "cone"]}${corners ? `: ${whole}` : ""}.` : ""} Underbend first; template often.`,
+    beware: "Look before each hit that no flange meets the machine.",
     figures: [
       ...(short > 0
         ? [mm("lines stop short of the narrow end by up to", short, "metalforming-step-bending")]
@@ -130,6 +139,8 @@ export function brakeSheet(asked: PartAsked, plan: BrakePlan): NumberedStep[] {
     phase: "tack and re-round",
     title: "Tack",
     text: `Stand the ${asked.item.pieces === 1 ? "piece" : "pieces"} on a drawn outline of the larger end, bring the seam edges together and set sound tacks from the middle outwards.`,
+    brief: "On a drawn outline of the larger end, seam edges together, sound tacks from the middle outwards.",
+    beware: "Hot work.",
     figures: [],
     cautions: ["Hot work: fire watch and ventilation by local rules."],
     toNote: [],

@@ -32,6 +32,8 @@ export function otherRollSteps({ item }: RollSheetAsked, arrangement: Arrangemen
       phase: "first pass",
       title: `Roll by template (${arrangement})`,
       text: `${isPipe(item) ? "" : `${cone}. `}${way}. No settings are given for this arrangement: go by the template at every step, and by the machine's manual.`,
+      brief: `${isPipe(item) ? "" : `${cone}. `}${way}.`,
+      beware: "No settings are given for this arrangement: template and manual.",
       figures: [],
       cautions: [
         RAISE_MOVING,

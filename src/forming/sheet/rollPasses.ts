@@ -2,7 +2,7 @@ import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { passPoints } from "../passPoints.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
-import { settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
+import { settingBrief, settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
 import type { Figure, NoteBox, PlanStep } from "./step.ts";
 import { gapWindows, templateFigures } from "./touch.ts";
 
@@ -13,6 +13,9 @@ const RISING = "Support the rising large end; keep clear of its swing.";
 const PRESSURE =
   "Lower the bending roll before reversing; do not draw the piece out under pinch pressure: open the pinch first.";
 
+const bewareOf = ([first]: readonly string[]): Pick<PlanStep, "beware"> =>
+  first === undefined ? {} : { beware: first };
+
 function settingBoxes({ item, settings }: RollSheetAsked): NoteBox[] {
   if (isPipe(item)) return [{ label: "raise, set", unit: "mm" }];
   const bearings = settings?.zones[0]?.passes[0]?.start?.smallBearingMm != null;
@@ -21,8 +24,8 @@ function settingBoxes({ item, settings }: RollSheetAsked): NoteBox[] {
     { label: "raise at the small edge, set", unit: "mm" },
     ...(bearings
       ? [
-          { label: "bearing beyond the small edge, set", unit: "mm" },
-          { label: "bearing beyond the large edge, set", unit: "mm" },
+          { label: "bearing, small edge side, set", unit: "mm" },
+          { label: "bearing, large edge side, set", unit: "mm" },
         ]
       : []),
   ];
@@ -53,6 +56,10 @@ function raise(asked: RollSheetAsked): PlanStep {
     text: words
       ? `With the plate moving raise in small steps to ${words}. It is a first trial from below the window: let the gap decide, and correct by it.`
       : `With the plate moving raise in small steps, try the template, and raise again${noSettings === null ? "" : ` (${noSettings})`}.`,
+    brief: words
+      ? `Plate moving, in small steps, to ${settingBrief(settings, "trial", say) ?? words}.`
+      : "Plate moving, in small steps, by the template.",
+    ...bewareOf(settings ? settingProblems(settings, "trial") : []),
     figures: settings ? [...settingFigures(settings, "trial"), ...aimFigures(asked)] : [],
     cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial") : [])],
     toNote: settingBoxes(asked),
@@ -67,6 +74,8 @@ function through({ item, settings, say }: RollSheetAsked): PlanStep {
     phase: "first pass",
     title: "Roll from seam edge to seam edge",
     text: `Roll on towards the bending roll up to seam edge 2, the element lines parallel to the rolls all the way${isPipe(item) ? "" : " and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.length(arm)}`}; the second pass bends it. Stop where the piece can still pass over the top roll.`,
+    brief: `On to seam edge 2, element lines parallel to the rolls. ${arm === undefined ? "" : `The first ${say.length(arm)} or so stay straight. `}Stop where the piece still passes over the top roll.`,
+    beware: "Support the rising end, keep clear of its swing.",
     figures:
       arm === undefined ? [] : [{ label: "straight lead, about", value: arm, unit: "mm", basis: DERIVED }],
     cautions: [RISING, OVERLAP],
@@ -75,7 +84,21 @@ function through({ item, settings, say }: RollSheetAsked): PlanStep {
   };
 }
 
-function measure({ item, say }: RollSheetAsked): PlanStep {
+/** Gaps and templates in one line. */
+function briefly({ item, say }: RollSheetAsked, held: string): string {
+  const gaps = gapWindows(item).map(
+    ({ end, fromMm, toMm, capMm }) =>
+      `${end} ${say.length(toMm)} to ${say.length(fromMm)}, never below ${say.length(capMm)}`,
+  );
+  const what =
+    gaps.length > 0
+      ? `straight across, inside corners: ${gaps.join("; ")}`
+      : "60 to 75 % of the bend, never above 80 %";
+  return `Release, support, measure ${what}. ${held === "" ? "Templates in the list." : held.trim().replace("half way through the window, ", "")}`;
+}
+
+function measure(asked: RollSheetAsked): PlanStep {
+  const { item, say } = asked;
   const gaps = gapWindows(item);
   const aim = passPoints(item).find(({ id }) => id === "aim");
   const windows = gaps
@@ -96,6 +119,8 @@ function measure({ item, say }: RollSheetAsked): PlanStep {
     phase: "first pass",
     title: "Measure the first pass",
     text,
+    brief: briefly(asked, held),
+    beware: "Nobody under the piece.",
     figures: [
       ...gaps.flatMap(({ end, fromMm, toMm, capMm }) => [
         { label: `gap at the ${end}, widest of the window`, value: fromMm, unit: "mm", basis: DERIVED },
@@ -120,12 +145,14 @@ function correct({ item, settings }: RollSheetAsked): PlanStep | null {
     phase: "first pass",
     title: "Correct the setting",
     text: "Is the gap wider than the window: give the setting at the large edge and the gap to the trial correction, lower the bending roll, bring the piece back to seam edge 1, set what it answers with the plate moving, and roll this blank once more. Is it narrower: no further raise on this blank in this pass, and less for the next one.",
+    brief:
+      "Wider: trial correction, back to seam edge 1, lower first, roll once more. Narrower: no further raise, less for the next blank.",
     figures: [],
     cautions: ["A blank closed too far cannot be opened again by rolling on."],
     toNote: [
-      { label: "second setting at the large edge", unit: "mm" },
+      { label: "second setting, large edge", unit: "mm" },
       { label: "gap after it", unit: "mm" },
-      { label: "third setting at the large edge", unit: "mm" },
+      { label: "third setting, large edge", unit: "mm" },
       { label: "gap after it", unit: "mm" },
     ],
     basis: DERIVED,
@@ -151,6 +178,8 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       phase: "turning the job round",
       title: "Unload",
       text: `Lower the bending roll, open the pinch and lift the piece out.${lot && !pipe ? ` Make the first pass of all ${item.pieces * item.quantity} blanks of the lot before the stop is moved.` : ""}`,
+      brief: `Bending roll down, pinch open, lift out.${lot && !pipe ? ` First all ${item.pieces * item.quantity} first passes, then move the stop.` : ""}`,
+      beware: "Never draw it out under pinch.",
       figures: [],
       cautions: [PRESSURE],
       toNote: [],
@@ -163,6 +192,10 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       text: pipe
         ? "Turn the piece end for end so that seam edge 2 leads. Bring the bending roll down and square it again."
         : `Move the stop to the other end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.length(stopMm)})`}. Bring the bending roll down and square it again, then tilt it the other way. Load with seam edge 2 in the aligning groove and the small edge on the stop.`,
+      brief: pipe
+        ? "End for end, seam edge 2 leads. Bending roll down and square."
+        : `Stop to the other end${stopMm === null ? "" : `, ${say.length(stopMm)} in`}. Bending roll down, square, tilted the other way. Seam edge 2 in the groove, small edge on the stop.`,
+      beware: "Springy: sling it.",
       figures: [],
       cautions: ["The piece is springy and awkward now: slings so that it cannot roll or spring open."],
       toNote: pipe ? [] : [{ label: "stop from the fixed end", unit: "mm" }],
@@ -181,6 +214,10 @@ function second(asked: RollSheetAsked): PlanStep {
     text: words
       ? `With the plate moving raise in small steps towards ${words}; move it by as much as the first pass had to be moved from its own start. Roll from seam edge 2: this pass undoes the skew of the first and bends its straight lead.`
       : "With the plate moving raise in small steps, a little tighter than the first pass, and roll from seam edge 2: this pass undoes the skew of the first and bends its straight lead.",
+    brief: words
+      ? `Plate moving, in small steps, towards ${settingBrief(settings, "finished", say) ?? words}, moved by as much as the first pass was. Roll from seam edge 2.`
+      : "Plate moving, in small steps, a little tighter than before. Roll from seam edge 2.",
+    ...bewareOf(settings ? settingProblems(settings, "finished") : []),
     figures: settings ? settingFigures(settings, "finished") : [],
     cautions: [RAISE_MOVING, RISING, ...(settings ? settingProblems(settings, "finished") : [])],
     toNote: settingBoxes(asked),
@@ -200,6 +237,8 @@ function close({ item, say }: RollSheetAsked): PlanStep {
     phase: "closing",
     title: item.pieces === 1 ? "Close" : "Bring to the template",
     text: `${end}. ${radii === null ? "Templates for every zone are in the list." : `Inside templates, held square to an element line: ${radii}.`} Then lower the bending roll, open pinch and yoke and take the piece off.`,
+    brief: `${item.pieces === 1 ? "Until the seam edges meet, ends level" : "Until the templates fit at both ends"}. ${radii === null ? "Templates in the list." : `Templates R ${radii}.`} Bending roll down, pinch and yoke open, take it off.`,
+    beware: "No overlap into the pinch.",
     figures: templates,
     cautions: [OVERLAP, PRESSURE],
     toNote: [

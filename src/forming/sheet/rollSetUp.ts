@@ -32,6 +32,8 @@ function edges(asked: RollSheetAsked): PlanStep {
     id: "edges",
     title: "Dress and mark",
     text: `Dress all edges free of dross and burrs${pipe ? "" : `, the small edge smooth: it slides ${say.length(slide)} along the stop in one pass`}. Scribe the element lines on the inside face; at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)}`,
+    brief: `Dress all edges${pipe ? "" : `; small edge smooth, it slides ${say.length(slide)} on the stop`}. Scribe the element lines on the inside.${zoneMarks(asked) === "" ? "" : " Mark the zones."}`,
+    beware: "Sharp and heavy: gloves.",
     figures: pipe
       ? []
       : [{ label: "small edge slides along the stop", value: slide, unit: "mm", basis: COMMON_PRACTICE }],
@@ -50,12 +52,19 @@ function openReach({ item }: RollSheetAsked): { pastMm: number; highMm: number }
   return { pastMm, highMm: pastMm / Math.tan(leanRad) };
 }
 
+/** Does the far side come further past the stop than there is clear room, while the piece is still open? */
+function isTight(asked: RollSheetAsked): boolean {
+  const room = asked.roll?.coneAttachment?.clearRoom;
+  const open = openReach(asked);
+  return room !== undefined && open !== null && open.pastMm > room;
+}
+
 const YOKE = "The piece must not strike the yoke: watch the first turn by hand jog.";
 
 function yoke(asked: RollSheetAsked): string {
   const open = openReach(asked);
   const room = asked.roll?.coneAttachment?.clearRoom;
-  if (!open || room === undefined || open.pastMm <= room) return YOKE;
+  if (!open || room === undefined || !isTight(asked)) return YOKE;
   return `${YOKE} While still open its far side reaches ${asked.say.length(open.pastMm)} past the stop, at ${asked.say.length(open.highMm)} over the pinch; the clear room is ${asked.say.length(room)}: look whether the frame is as high as that.`;
 }
 
@@ -78,6 +87,8 @@ function stop(asked: RollSheetAsked): PlanStep | null {
     id: "stop",
     title: "Set the stop",
     text: `${where}, and grease it. The far side of the small end reaches ${say.length(reach)} past it when closed${open ? `, and ${say.length(open.pastMm)} while the piece is still open` : ""}.`,
+    brief: `${given === null ? "Stop as close to the drop end as the yoke allows" : `Stop ${say.length(given)} from the drop end`}, greased. The small end reaches ${say.length(reach)} past it closed${open ? `, ${say.length(open.pastMm)} while open` : ""}.`,
+    beware: isTight(asked) ? "Will it clear the yoke? First turn by hand jog." : "First turn by hand jog.",
     figures: [
       ...(given === null ? [] : [mm("stop from the drop end of the roll face", given)]),
       mm("reach past the stop when closed", reach),
@@ -114,6 +125,8 @@ function pinch({ item, roll }: RollSheetAsked): PlanStep {
     id: "pinch",
     title: "Set the pinch",
     text: `${trim} Pinch only as hard as drives the ${pipe ? "plate" : "large edge"}: with the rolls stopped the blank can still be moved by hand.`,
+    brief: `${pipe || !half ? "Pinch parallel" : roll.pinchTrim === false ? "No pinch trim here" : "Pinch trimmed to grip the large end only"}, as light as drives the ${pipe ? "plate" : "large edge"}.`,
+    beware: "Hands and sleeves clear of the nip; try the stops.",
     figures: [],
     cautions: [GUARDS, "Move the blank by hand only with the rolls stopped."],
     toNote: [
@@ -130,6 +143,7 @@ function zero({ item }: RollSheetAsked): PlanStep {
     id: "zero",
     title: "Find nought",
     text: `Bring the bending roll down and square it. With the flat blank pinched raise it until it just touches the plate along its whole length: this is 0. All raises on this sheet are measured from here, along the slide.${isPipe(item) ? "" : " Then lower it clear and tilt it for the cone, the small end higher."}`,
+    brief: `Blank pinched flat: raise the bending roll until it just touches all along: this is 0.${isPipe(item) ? "" : " Lower it clear, tilt it small end higher."}`,
     figures: [],
     cautions: [],
     toNote: [{ label: "scale reading at 0", unit: "mm" }],
@@ -143,6 +157,8 @@ function align({ item, say }: RollSheetAsked): PlanStep {
     id: "align",
     title: "Load and align",
     text: `Lay the blank in with seam edge 1 square in the aligning groove${isPipe(item) ? "" : ", its small edge tight on the stop"}, inside face towards the top roll. A blank weighs ${say.mass(heaviest)} and its longest element is ${say.length(item.slantMm.longest)}.`,
+    brief: `Seam edge 1 square in the groove${isPipe(item) ? "" : ", small edge tight on the stop"}, inside towards the top roll. ${say.mass(heaviest)} a blank.`,
+    beware: "Too heavy by hand: crane, and support both sides.",
     figures: [{ label: "mass of the heaviest blank", value: heaviest, unit: "kg", basis: DERIVED }],
     cautions: [
       "Heavier than the shop lifts by hand: crane or hoist, and support on both sides of the rolls.",

@@ -56,3 +56,11 @@ export function settingWords({ zones, stopMm }: RollSettings, id: PassPoint["id"
   if (stopMm === null) return say.length(start.middleMm);
   return `${say.length(start.largeMm)} at the large edge and ${say.length(start.smallMm)} at the small edge (${say.length(start.middleMm)} at half the slant)`;
 }
+
+/** The same in as few words as stand on the sheet by the machine. */
+export function settingBrief(settings: RollSettings, id: PassPoint["id"], say: Say): string | null {
+  const [zone] = settings.zones;
+  const start = zone?.passes.find((one) => one.id === id)?.start;
+  if (!start || settings.zones.length > 1 || settings.stopMm === null) return null;
+  return `${say.length(start.largeMm)} large edge, ${say.length(start.smallMm)} small edge`;
+}

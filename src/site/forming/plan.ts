@@ -6,22 +6,23 @@ export function chosenPlan({ forming }: Report): FormingPlan | undefined {
   return forming.plans.find(({ machine }) => machine === forming.machine);
 }
 
+/** The steps that belong under a heading of the part's page; none where there is no plan. */
+export function stepsUnder(report: Report, phases: readonly Step["phase"][]): Phase[] {
+  const plan = chosenPlan(report);
+  return plan ? phasesOf(plan).filter(({ name }) => phases.includes(name)) : [];
+}
+
+type Step = FormingPlan["steps"][number];
+
 /** Steps of one part of the work. */
 export interface Phase {
-  readonly name: string;
-  readonly steps: readonly FormingPlan["steps"][number][];
+  readonly name: Step["phase"];
+  readonly steps: readonly Step[];
 }
 
-function phasesOf({ steps }: FormingPlan): Phase[] {
+export function phasesOf({ steps }: FormingPlan): Phase[] {
   const names = [...new Set(steps.map(({ phase }) => phase))];
   return names.map((name) => ({ name, steps: steps.filter(({ phase }) => phase === name) }));
-}
-
-/** What stands on each sheet: all up to the end of the first pass, then the rest; the brake's steps together. */
-export function passesOf(plan: FormingPlan): Phase[][] {
-  const phases = phasesOf(plan);
-  const first = phases.findIndex(({ name }) => name === "first pass") + 1;
-  return [phases.slice(0, first), phases.slice(first)].filter((part) => part.length > 0);
 }
 
 /** What steps and their figures rest on, each once. */

@@ -22,20 +22,30 @@ const ENDS = [
 const radiusOf = (diameter: number | undefined): number | null =>
   diameter === undefined ? null : diameter / 2;
 
-/** The zone that is bent most: the others ask for less raise. */
-const tightest = (zones: readonly Zone[]): Zone | undefined =>
-  zones.toSorted((a, b) => a.largeRadiusMm - b.largeRadiusMm)[0];
+/** More zones than these are told by the ends of their range. */
+const MOST_DRAWN = 3;
 
-/** Sections of the machine with the part in it; undefined where the plan has no settings to draw. */
-export function sectionsOf(report: Report, plan: Plan, shop: Shop): RollSections | undefined {
+/** Every zone of a few; of many the one that is bent most and the one that is bent least: the others lie between. */
+function drawnZones(zones: readonly Zone[]): readonly Zone[] {
+  if (zones.length <= MOST_DRAWN) return zones;
+  const tight = zones.toSorted((a, b) => a.largeRadiusMm - b.largeRadiusMm);
+  return [tight[0], tight.at(-1)].filter((zone) => zone !== undefined);
+}
+
+/** Sections of the machine with the part in it, a set a zone; none where the plan has no settings to draw. */
+export function sectionsOf(report: Report, plan: Plan, shop: Shop): readonly RollSections[] {
+  const zones = drawnZones(plan.settings?.zones ?? []);
+  return zones.flatMap((zone) => sectionsIn(zone, report, plan, shop) ?? []);
+}
+
+function sectionsIn(zone: Zone, report: Report, plan: Plan, shop: Shop): RollSections | undefined {
   const { part } = report;
   const { settings } = plan;
   const roll = shop.machines.find(
     (one): one is PlateRoll => one.kind === "plate roll" && one.name === plan.machine,
   );
   const section = roll && sectionOf(roll);
-  const zone = settings && tightest(settings.zones);
-  if (!roll || !section || !zone) return undefined;
+  if (!roll || !section || !settings) return undefined;
   const thicknessMm = part.thickness;
   const inside = (middleMm: number) => middleMm - thicknessMm / 2;
   const by = (id: string) => zone.passes.find((pass) => pass.id === id);
@@ -66,19 +76,17 @@ export function sectionsOf(report: Report, plan: Plan, shop: Shop): RollSections
   if (moments.length === 0) return undefined;
   const say = numbersIn(part.units);
   const geometry: RollGeometry = { ...section, pinchRadiusMm: radiusOf(roll.rolls.pinchDiameter) };
-  const where =
-    settings.zones.length > 1
-      ? ` Zone from ${Math.round(zone.fromDeg)}° to ${Math.round(zone.toDeg)}°, the tightest.`
-      : "";
+  const angles = `${Math.round(zone.fromDeg)}° to ${Math.round(zone.toDeg)}°`;
+  const where = settings.zones.length > 1 ? `, zone from ${angles}` : "";
   return {
-    title: `${part.title} on ${roll.name}: the rolls in section`,
+    title: `${part.title} on ${roll.name}: the rolls in section${where}`,
     description: moments
       .map(
         ({ title, lowMm, bestMm, highMm, wantedMm }) =>
           `${title}: raise ${say.length(bestMm)}, between ${say.length(lowMm)} and ${say.length(highMm)}, to spring back to an inside radius of ${say.length(wantedMm)}.`,
       )
       .join(" "),
-    lines: [`${part.title} on ${roll.name}`, `${sectionNote(part.units)}${where}`],
+    lines: [`${part.title} on ${roll.name}${where}`, sectionNote(part.units)],
     units: part.units,
     roll: geometry,
     thicknessMm,

@@ -75,3 +75,20 @@ function bendCell({ hand: { rows } }: Report): (row: MarkingRow) => string {
     return number === 1 || number === last.get(piece) ? `(${text})` : text;
   };
 }
+
+/** What a reader of the marking table has to know beforehand, in sentences. */
+export function markingSentences(report: Report): string[] {
+  const { hand, part } = report;
+  const { columns, alike } = markingOf(report);
+  const { gap = 0, lap = 0 } = part.seam ?? {};
+  const sentences = [
+    `x and y from the lower left corner of the pattern, ${part.units === "mm" ? "millimetres" : "inches"};`,
+    `${hand.divisions} divisions of the whole round.`,
+    gap > 0 || lap > 0 ? `Seam lines stand before the ${gap > 0 ? "gap is taken off" : "lap is added"}.` : "",
+    columns.some(({ name }) => name === "Bend")
+      ? "Bend: that of the line’s whole zone, half way to the lines on either side; in brackets what is left along a seam edge."
+      : "",
+    alike ?? "",
+  ];
+  return sentences.filter((sentence) => sentence !== "");
+}

@@ -239,6 +239,13 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   "forming.plans[].steps[].figures[].basis": {
     means: "A source of the list, “common practice, no source”, or “derived here”.",
   },
+  "forming.plans[].steps[].brief": {
+    means: "The same in few words, as it is printed beside the machine.",
+  },
+  "forming.plans[].steps[].beware": {
+    means:
+      "What can hurt or spoil at this very step, in few words. Not present where what holds all the time is enough.",
+  },
   "forming.plans[].steps[].cautions": { means: "What can hurt or spoil at this very step." },
   "forming.plans[].steps[].toNote": { means: "Boxes to write down what was really set or measured." },
   "forming.plans[].steps[].toNote[].label": { means: "What goes into the box." },

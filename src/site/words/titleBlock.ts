@@ -13,13 +13,17 @@ export interface Cell {
   readonly screenOnly?: boolean;
 }
 
-interface SheetOf {
-  readonly sheet: number;
-  readonly sheets: number;
+/** What a part's title block tells besides the part. */
+export interface PartAround {
   readonly shop: Shop | undefined;
   readonly job: Job | undefined;
   readonly material: string;
   readonly gauge: string | null;
+}
+
+interface SheetOf extends PartAround {
+  readonly sheet: number;
+  readonly sheets: number;
 }
 
 const optional = (label: string, value: string | undefined): Cell[] =>
