@@ -1,5 +1,4 @@
 import type { Tables } from "../../../input/context.ts";
-import { partName } from "../../../input/partName.ts";
 import { MAX_SIZE } from "../../../input/text.ts";
 import { shapes, type ShapeId } from "../../../shapes/registry.ts";
 import { siteHref } from "../../bits/siteHref.ts";
@@ -7,7 +6,8 @@ import type { Bench } from "../bench.svelte.ts";
 import { linkOf, LONGEST, type NamedTyped } from "../link.ts";
 import type { Tray } from "../tray/tray.svelte.ts";
 import type { Clash } from "../tray/tray.ts";
-import { copyText } from "./copyText.ts";
+import { copyText, wholeAddress } from "./copyText.ts";
+import { nameProblem } from "./nameProblem.ts";
 import { saveFile } from "./saveFile.ts";
 
 /** Something to choose, below what is told. */
@@ -51,8 +51,7 @@ export class BenchFiles {
 
   /** What is wrong with the part's name as that of a file; undefined where nothing is. */
   get nameProblem(): string | undefined {
-    const name = partName(`${this.bench.name}.yaml`);
-    return name.kind === "read" ? undefined : `${name.problem}; ${name.remedy}`;
+    return nameProblem(this.bench.name);
   }
 
   /** A file that was chosen or dropped; a packed job goes on the tray. */
@@ -108,8 +107,7 @@ export class BenchFiles {
     }
     const { job, shop, parts, unfit, problems } = opened.value;
     const take = (some: readonly NamedTyped[]) => {
-      const { parts: _, ...about } = job ?? {};
-      if (job) this.tray.putJob(about);
+      if (job) this.tray.putJob(job);
       this.onTray(
         some,
         shop && [{ label: "Use its shop file at this bench", act: () => this.useShop(shop) }],
@@ -123,7 +121,7 @@ export class BenchFiles {
       parts.length > 0
         ? [{ label: `Take the ${count(parts)} without problems`, act: () => take(parts) }]
         : [];
-    const named = unfit.filter(({ name }) => partName(`${name}.yaml`).kind === "read");
+    const named = unfit.filter(({ name }) => nameProblem(name) === undefined);
     const all =
       named.length > 0
         ? [
@@ -228,7 +226,7 @@ export class BenchFiles {
       this.wrong("This part is too long for a link. Save it as a file and send that.");
       return;
     }
-    const whole = new URL(siteHref(`/shapes/${shape}/`) + link, location.href).href;
+    const whole = wholeAddress(siteHref(`/shapes/${shape}/`) + link);
     const care =
       whole.length > CAREFUL
         ? ` It has ${whole.length} signs; some mail and chat programs cut a link after about ${CAREFUL}, so try it, or send the file.`
@@ -249,7 +247,7 @@ export class BenchFiles {
       import("./zipJob.ts"),
       import("../readTyped.ts"),
     ]);
-    const title = String(tray.job["title"] ?? "").trim() || "Job";
+    const title = titleOf(tray.job);
     const shop = bench.shopTyped;
     const bytes = zipJob({ job: { ...tray.job, title }, shop, parts: tray.parts });
     saveFile(`${fileName(title)}.zip`, bytes, "application/zip");
@@ -278,6 +276,10 @@ export class BenchFiles {
   private wrong(words: string): void {
     this.told = { words, isWrong: true };
   }
+}
+
+function titleOf({ title }: NamedTyped["part"]): string {
+  return (typeof title === "string" ? title.trim() : "") || "Job";
 }
 
 /** A job's title as the name of a file. */

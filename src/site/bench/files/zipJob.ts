@@ -12,7 +12,7 @@ export interface JobFiles {
 }
 
 /** The earliest that an archive can say, on every clock alike: the same job gives the same bytes. */
-const NO_TIME = new Date(1980, 0, 1);
+const noTime = (): Date => new Date(1980, 0, 1);
 
 /** A job's folder in an archive, as a binder is built from it once it has been unpacked. */
 export function zipJob({ job, shop, parts }: JobFiles): Uint8Array<ArrayBuffer> {
@@ -21,5 +21,5 @@ export function zipJob({ job, shop, parts }: JobFiles): Uint8Array<ArrayBuffer> 
     ...(shop && { "shop.yaml": strToU8(typedYaml(shop)) }),
   };
   for (const { name, part } of parts) files[`parts/${name}.yaml`] = strToU8(typedYaml(part));
-  return zipSync(files, { mtime: NO_TIME, level: 9 });
+  return zipSync(files, { mtime: noTime(), level: 9 });
 }

@@ -90,10 +90,14 @@ export class Tray {
     this.put(gone, "keep both");
   }
 
-  /** Title, reference or date of the job. */
+  /** Title, reference, date or notes of the job; the order of its parts is that of the tray. */
   putJob(job: TypedGroup): void {
     const before = this.latest();
-    this.write({ ...before, job: { ...before.job, ...job } });
+    const about = { ...before.job, ...job };
+    this.write({
+      ...before,
+      job: Object.fromEntries(Object.entries(about).filter(([key]) => key !== "parts")),
+    });
   }
 
   /** What is kept at this moment, other windows' changes included; where nothing can be kept, what stands on this page. */

@@ -1,5 +1,5 @@
 import type { TypedGroup } from "../../../input/typed.ts";
-import { partName } from "../../../input/partName.ts";
+import { nameProblem } from "../files/nameProblem.ts";
 import { isTypedGroup, type NamedTyped } from "../link.ts";
 
 /** Parts that belong together, kept in this browser: a job that is not yet a folder. */
@@ -78,5 +78,5 @@ export function isTray(value: unknown): value is TrayContent {
 function isNamed(value: unknown): value is NamedTyped {
   if (typeof value !== "object" || value === null) return false;
   const { name, part } = value as Record<string, unknown>;
-  return typeof name === "string" && partName(`${name}.yaml`).kind === "read" && isTypedGroup(part);
+  return typeof name === "string" && nameProblem(name) === undefined && isTypedGroup(part);
 }
