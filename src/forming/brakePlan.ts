@@ -1,6 +1,6 @@
 import { SAME_POINT_MM } from "../geometry/tolerance.ts";
 import type { PartAsked } from "./asked.ts";
-import { airBendForceN } from "./brakeForce.ts";
+import { airBendForceN } from "./airBend.ts";
 import { type BrakeLine, type BrakeZone, hitsOf, orderOfHits } from "./brakeLines.ts";
 import { bentDeg, HALF_TURN_DEG } from "./offThePunch.ts";
 import { leastOpeningMm } from "./dieOpening.ts";
@@ -46,7 +46,7 @@ const LEAST_RADIUS_STEEL = 1.5;
 const HALF_SHELLS = 2;
 
 const RULE =
-  "facet error R (1 − cos ψ/2) at the wide end ≤ half the thickness, at least 0.5 mm; spacing at the wide end ≥ half the die opening; a line's angle is the turning between the middles of its neighbouring spaces; force = 1.33 × tensile strength × bent length × thickness² / die opening; hits from both seam edges to the middle (common practice, no source)";
+  "facet error R (1 − cos ψ/2) at the wide end ≤ what the part permits, else half the thickness, at least 0.5 mm; spacing at the wide end ≥ half the die opening; a line's angle is the turning between the middles of its neighbouring spaces; force = 1.33 × tensile strength × bent length × thickness² / die opening; hits from both seam edges to the middle (common practice, no source)";
 
 function leastRadius({ item }: PartAsked): { radius: number; basis: string } {
   const radius = LEAST_RADIUS_STEEL * item.thicknessMm;
@@ -107,7 +107,7 @@ export function brakePlan(
   if (!item.bendZones || item.bendZones.length === 0) return null;
   const least = leastOpeningMm(item.thicknessMm);
   const die = dieMm ?? least;
-  const permittedMm = Math.max(LEAST_FACET_MM, item.thicknessMm / 2);
+  const permittedMm = item.permittedFacetMm ?? Math.max(LEAST_FACET_MM, item.thicknessMm / 2);
   const place = new Map<number, number>();
   const made = item.bendZones.map((zone) => {
     const index = (place.get(zone.piece) ?? 0) + 1;

@@ -4,6 +4,7 @@ import { COMMON_PRACTICE, judge } from "./judge.ts";
 import type { PlateRoll } from "./machine.ts";
 import { gradeRatio, type Strength, strengthRatio, type StrengthRatio } from "./ratedThickness.ts";
 import { number } from "./say.ts";
+import type { Say } from "./say.ts";
 import { isPipe } from "./skin.ts";
 
 /** Above this share of the rating the rule of thumb is no longer enough. [-] */
@@ -42,6 +43,16 @@ export function capacityLimit(plate: Strength, roll: PlateRoll): CapacityLimit {
   };
 }
 
+/** What was compared, and of which two strengths each mean was taken. */
+function strengthWords({ plateMPa, ratedMPa, from, of }: StrengthRatio, say: Say): string {
+  const [plate, rated] = [plateMPa, ratedMPa].map((one) => say.strength(one));
+  if (from === "certificate") return `plate ${plate} against ${rated}, yields`;
+  const [two, ratedTwo] = [of.plate, of.rated].map((both) =>
+    both.map((one) => say.strength(one)).join(" and "),
+  );
+  return `plate ${plate}, mean of yield and tensile ${two}, against ${rated}, that of ${ratedTwo}`;
+}
+
 /**
  * Does the roll have the strength?
  *
@@ -64,9 +75,7 @@ export function capacity({ item, roll, say }: RollAsked): Check {
   const value = pipe ? thickness : thickness * slant;
 
   const scaled =
-    strength && scale < 1
-      ? ` (rating times ${number(scale, 2)}: plate ${say.strength(strength.plateMPa)} against ${say.strength(strength.ratedMPa)}, ${strength.from === "grade" ? "means of yield and tensile" : "yields"})`
-      : "";
+    strength && scale < 1 ? ` (rating times ${number(scale, 2)}: ${strengthWords(strength, say)})` : "";
   const kind = pipe ? "a cylinder" : "a cone";
   const slantAt = say.length(Math.min(limit / thickness, roll.workingWidth));
   const advice = {

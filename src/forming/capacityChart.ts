@@ -1,5 +1,6 @@
 import { AT_LIMIT_REL } from "../geometry/tolerance.ts";
-import { longestAirBendMm, NEAR_FORCE, UNLISTED } from "./brakeForce.ts";
+import { longestAirBendMm } from "./airBend.ts";
+import { NEAR_FORCE, UNLISTED } from "./brakeForce.ts";
 import { capacityLimit, NEAR } from "./capacity.ts";
 import type { Verdict } from "./check.ts";
 import { diesFor, leastOpeningMm, thickestOverMm } from "./dieOpening.ts";

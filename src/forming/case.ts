@@ -24,6 +24,8 @@ export interface FormingCase {
   readonly units?: "mm" | "in";
   /** Yield strength of the mill certificate, where the part file has one. */
   readonly certificateYieldMPa?: number;
+  /** How far a flat between two hits may stand off the true curve, where the part file says so. */
+  readonly permittedFacetMm?: number;
   readonly pieces: number;
   readonly quantity: number;
   /** Are the plate edges left square, or dressed level? */

@@ -4,6 +4,7 @@ import { bendSpacing } from "./bendSpacing.ts";
 import { brakeBed } from "./brakeBed.ts";
 import { brakeForce } from "./brakeForce.ts";
 import { brakeThroat } from "./brakeThroat.ts";
+import { brakePlan } from "./brakePlan.ts";
 import { capacity } from "./capacity.ts";
 import { type Check, worst } from "./check.ts";
 import { coneAttachment } from "./coneAttachment.ts";
@@ -62,7 +63,8 @@ export function rollChecks(part: PartAsked, roll: PlateRoll): Check[] {
 export function brakeChecks(part: PartAsked, brake: PressBrake): Check[] {
   const severity = { pass: 0, caution: 1, fail: 2 };
   const answers = diesFor(part.item.thicknessMm, brake).map((dieMm) => {
-    const checks = ask([dieOpening, brakeForce, bendSpacing], { ...part, brake, dieMm });
+    const plan = brakePlan(part, { dieMm, forceKN: brake.forceKN });
+    const checks = ask([dieOpening, brakeForce, bendSpacing], { ...part, brake, dieMm, plan });
     return { checks, verdict: worst(checks.map((check) => check.verdict)) };
   });
   const best = answers.reduce((a, b) =>

@@ -13,6 +13,8 @@ export interface StrengthRatio {
   readonly plateMPa: number;
   readonly ratedMPa: number;
   readonly from: "certificate" | "grade";
+  /** Yield and tensile strength that each mean is taken of; the yields alone where the certificate is asked. [MPa] */
+  readonly of: { readonly plate: readonly number[]; readonly rated: readonly number[] };
 }
 
 const mean = (a: number, b: number) => (a + b) / 2;
@@ -20,9 +22,11 @@ const mean = (a: number, b: number) => (a + b) / 2;
 /** Compare by grade: the mean of yield and tensile strength on both sides, the rating's tensile as of structural plate. */
 export function gradeRatio({ material }: Strength, { rating }: PlateRoll): StrengthRatio | null {
   if (rating.yieldMPa === undefined) return null;
-  const plateMPa = mean(material.yieldMPa, material.tensileMPa);
-  const ratedMPa = mean(rating.yieldMPa, nominalTensileMPa(rating.yieldMPa));
-  return { factor: Math.min(1, Math.sqrt(ratedMPa / plateMPa)), plateMPa, ratedMPa, from: "grade" };
+  const plate = [material.yieldMPa, material.tensileMPa] as const;
+  const rated = [rating.yieldMPa, nominalTensileMPa(rating.yieldMPa)] as const;
+  const [plateMPa, ratedMPa] = [mean(...plate), mean(...rated)];
+  const factor = Math.min(1, Math.sqrt(ratedMPa / plateMPa));
+  return { factor, plateMPa, ratedMPa, from: "grade", of: { plate, rated } };
 }
 
 /**
@@ -42,5 +46,6 @@ export function strengthRatio(item: Strength, roll: PlateRoll): StrengthRatio | 
   const plateMPa = item.certificateYieldMPa;
   const ratedMPa = roll.rating.yieldMPa;
   if (plateMPa === undefined || ratedMPa === undefined) return gradeRatio(item, roll);
-  return { factor: Math.min(1, Math.sqrt(ratedMPa / plateMPa)), plateMPa, ratedMPa, from: "certificate" };
+  const factor = Math.min(1, Math.sqrt(ratedMPa / plateMPa));
+  return { factor, plateMPa, ratedMPa, from: "certificate", of: { plate: [plateMPa], rated: [ratedMPa] } };
 }

@@ -85,6 +85,7 @@ export function formingCase(
     materialId: part.material,
     units: part.units,
     ...(part.certificate && { certificateYieldMPa: part.certificate.yieldMPa }),
+    ...(part.facetError !== undefined && { permittedFacetMm: part.facetError }),
     pieces: part.pieces ?? 1,
     quantity: part.quantity ?? 1,
     edges: part.edges ?? "level",

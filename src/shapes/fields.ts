@@ -92,6 +92,8 @@ export const common = {
   neutral: z.optional(z.number().check(z.minimum(0), z.maximum(1))),
   /** Add the height that is lost when an edge cut square to the plate is dressed level. */
   trimAllowance: z.optional(z.boolean()),
+  /** How far a flat between two bends may stand off the true curve, on a brake. [mm] */
+  facetError: z.optional(length().check(z.minimum(0.05), z.maximum(100))),
   notes: z.optional(z.string().check(z.maxLength(2000))),
   /** From the mill certificate. */
   certificate: z.optional(z.strictObject({ yieldMPa: strength().check(z.minimum(20), z.maximum(2000)) })),

@@ -9,6 +9,9 @@ import { distance2 } from "../../src/geometry/vector.ts";
 import type { NamedPart } from "../../src/report/layOut.ts";
 import { anyPart, runs, squareToRound } from "../arbitraries.ts";
 import { even } from "../even.ts";
+import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
+import { readFolder } from "../../src/input/readFolder.ts";
+import { develop } from "../../src/report/develop.ts";
 import { named, reportOf } from "../parts.ts";
 import { brake, coneCase, hood, reducer, RUNS, shop } from "./cases.ts";
 
@@ -252,3 +255,48 @@ it("tells pieces too narrow for any hit from those that are bent line by line, a
   expect(texts).not.toMatch(/Infinity|NaN/);
   expect(texts).toContain("No bend line finds room");
 });
+
+describe("the permitted facet", () => {
+  const plain = named({
+    shape: "square-to-round",
+    thickness: 3,
+    rectangularEnd: { length: 500, width: 500, measured: "inside" },
+    roundEnd: { diameter: 400, measured: "middle" },
+    height: 350,
+  });
+  it("is met by as many bends as the height of a chord asks: half of it by about √2 times as many", () => {
+    // Height of a chord: e = R (1 − cos ψ/2) ≈ R ψ²/8, so ψ goes with √e.
+    const lines = (facetError: number) => planOf({ ...plain, facetError })!;
+    const [one, half, tenth] = [1, 0.5, 0.1].map(lines);
+    for (const plan of [one, half, tenth])
+      for (const { facetMm, roomForAll } of plan!.zones)
+        if (roomForAll) expect(facetMm).toBeLessThanOrEqual(plan!.permittedFacetMm);
+    const spaces = (plan: BrakePlan | undefined) => plan!.zones[0]!.spaces;
+    expect(spaces(half)).toBeGreaterThanOrEqual(Math.floor(spaces(one) * Math.SQRT2));
+    expect(spaces(tenth)).toBeGreaterThan(2 * spaces(one));
+    expect(planOf(plain)!.permittedFacetMm).toBe(Math.max(0.5, plain.thickness / 2));
+  });
+});
+
+const demo = readFolder("demo-data", loadCatalogue());
+const demoParts = demo.parts.map(({ part }) => {
+  const made = develop(part, { catalogue: loadCatalogue().catalogue, shop: demo.shop! });
+  if (made.kind === "refused") throw new Error(part.name);
+  return [part.name, made.report] as const;
+});
+
+it.each(demoParts)(
+  "%s: the checks of the brake and its plan name the same force and the same facet",
+  (_, report) => {
+    const { forming } = report;
+    for (const { brake: plan, machine } of forming.plans) {
+      if (!plan || machine === null || plan.lines.length === 0) continue;
+      const checks = forming.machines.find((one) => one.machine === machine)!.checks;
+      // The checks take the constant as 1.33 as the plan does.
+      expect(checks.find(({ id }) => id === "brake-force")!.value).toBeCloseTo(plan.greatestForceKN, 5);
+      const facet = checks.find(({ id }) => id === "bend-spacing");
+      if (facet?.unit === "mm" && facet.sense === "at most")
+        expect(facet.value).toBeCloseTo(Math.max(...plan.zones.map(({ facetMm }) => facetMm)), 5);
+    }
+  },
+);

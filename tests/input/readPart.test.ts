@@ -484,7 +484,7 @@ const refusals: [string, string, string[]][] = [
     "a key of another shape",
     `${GOOD}halfAngle: 30\n`,
     [
-      "9:1: halfAngle: is not a key here; the keys here are shape, title, units, material, thickness, seam, pieces, quantity, mirror, divisions, neutral, trimAllowance, notes, certificate, tolerance, largeEnd, smallEnd, height, edges",
+      "9:1: halfAngle: is not a key here; the keys here are shape, title, units, material, thickness, seam, pieces, quantity, mirror, divisions, neutral, trimAllowance, facetError, notes, certificate, tolerance, largeEnd, smallEnd, height, edges",
     ],
   ],
   [

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Check } from "../../src/forming/check.ts";
-import { airBendForceN } from "../../src/forming/brakeForce.ts";
+import { airBendForceN } from "../../src/forming/airBend.ts";
 import { formingOf } from "../../src/forming/forming.ts";
 import { nominalTensileMPa } from "../../src/forming/nominalTensile.ts";
 import { formingStrainPct } from "../../src/forming/strain.ts";

@@ -4,7 +4,7 @@ import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { settingBrief, settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
 import type { Figure, NoteBox, PlanStep } from "./step.ts";
-import { gapWindows, templateFigures } from "./touch.ts";
+import { gapWindows, templateBrief, templateFigures } from "./touch.ts";
 
 export const RAISE_MOVING =
   "Raise in small steps while the plate travels towards the bending roll. Never make a large raise under standing plate, never roll backwards at setting: what suits moving plate creases standing plate.";
@@ -85,7 +85,7 @@ function through({ item, settings, say }: RollSheetAsked): PlanStep {
 }
 
 /** Gaps and templates in one line. */
-function briefly({ item, say }: RollSheetAsked, held: string): string {
+function briefly({ item, say }: RollSheetAsked, share: number | undefined): string {
   const gaps = gapWindows(item).map(
     ({ end, fromMm, toMm, capMm }) =>
       `${end} ${say.length(toMm)} to ${say.length(fromMm)}, never below ${say.length(capMm)}`,
@@ -94,7 +94,7 @@ function briefly({ item, say }: RollSheetAsked, held: string): string {
     gaps.length > 0
       ? `straight across, inside corners: ${gaps.join("; ")}`
       : "60 to 75 % of the bend, never above 80 %";
-  return `Release, support, measure ${what}. ${held === "" ? "Templates in the list." : held.trim().replace("half way through the window, ", "")}`;
+  return `Release, support, measure ${what}. Inside templates square to the line: ${templateBrief(item, say, share)}.`;
 }
 
 function measure(asked: RollSheetAsked): PlanStep {
@@ -119,7 +119,7 @@ function measure(asked: RollSheetAsked): PlanStep {
     phase: "first pass",
     title: "Measure the first pass",
     text,
-    brief: briefly(asked, held),
+    brief: briefly(asked, aim?.share),
     beware: "Nobody under the piece.",
     figures: [
       ...gaps.flatMap(({ end, fromMm, toMm, capMm }) => [
@@ -236,8 +236,8 @@ function close({ item, say }: RollSheetAsked): PlanStep {
     id: "close",
     phase: "closing",
     title: item.pieces === 1 ? "Close" : "Bring to the template",
-    text: `${end}. ${radii === null ? "Templates for every zone are in the list." : `Inside templates, held square to an element line: ${radii}.`} Then lower the bending roll, open pinch and yoke and take the piece off.`,
-    brief: `${item.pieces === 1 ? "Until the seam edges meet, ends level" : "Until the templates fit at both ends"}. ${radii === null ? "Templates in the list." : `Templates R ${radii}.`} Bending roll down, pinch and yoke open, take it off.`,
+    text: `${end}. ${radii === null ? `Inside templates, held square to an element line: ${templateBrief(item, say, 1)}.` : `Inside templates, held square to an element line: ${radii}.`} Then lower the bending roll, open pinch and yoke and take the piece off.`,
+    brief: `${item.pieces === 1 ? "Until the seam edges meet, ends level" : "Until the templates fit at both ends"}. Templates ${templateBrief(item, say, 1)}. Bending roll down, pinch and yoke open, take it off.`,
     beware: "No overlap into the pinch.",
     figures: templates,
     cautions: [OVERLAP, PRESSURE],

@@ -24,6 +24,12 @@ function zoneMarks({ settings }: RollSheetAsked): string {
   return ` Mark the ${zones.length} zones across the blank, from the element lines at plan ${marks}: each has its own setting and template.`;
 }
 
+function zoneBrief({ settings }: RollSheetAsked): string {
+  const zones = settings?.zones ?? [];
+  if (zones.length < 2) return "";
+  return ` Mark the zones: ${zones.map(({ fromDeg }, i) => `${i + 1} from ${Math.round(fromDeg % 360)}°`).join(", ")}.`;
+}
+
 function edges(asked: RollSheetAsked): PlanStep {
   const { item, say } = asked;
   const slide = (item.rimsMm.large - item.rimsMm.small) / item.pieces;
@@ -32,7 +38,7 @@ function edges(asked: RollSheetAsked): PlanStep {
     id: "edges",
     title: "Dress and mark",
     text: `Dress all edges free of dross and burrs${pipe ? "" : `, the small edge smooth: it slides ${say.length(slide)} along the stop in one pass`}. Scribe the element lines on the inside face; at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)}`,
-    brief: `Dress all edges${pipe ? "" : `; small edge smooth, it slides ${say.length(slide)} on the stop`}. Scribe the element lines on the inside.${zoneMarks(asked) === "" ? "" : " Mark the zones."}`,
+    brief: `Dress all edges${pipe ? "" : `; small edge smooth, it slides ${say.length(slide)} on the stop`}. Scribe the element lines on the inside.${zoneBrief(asked)}`,
     beware: "Sharp and heavy: gloves.",
     figures: pipe
       ? []

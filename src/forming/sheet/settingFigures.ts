@@ -59,8 +59,12 @@ export function settingWords({ zones, stopMm }: RollSettings, id: PassPoint["id"
 
 /** The same in as few words as stand on the sheet by the machine. */
 export function settingBrief(settings: RollSettings, id: PassPoint["id"], say: Say): string | null {
-  const [zone] = settings.zones;
-  const start = zone?.passes.find((one) => one.id === id)?.start;
-  if (!start || settings.zones.length > 1 || settings.stopMm === null) return null;
-  return `${say.length(start.largeMm)} large edge, ${say.length(start.smallMm)} small edge`;
+  const starts = settings.zones.map((zone) => zone.passes.find((one) => one.id === id)?.start);
+  if (settings.stopMm === null || starts.some((start) => !start)) return null;
+  const edges = starts.map(
+    (start) => `${say.length(start?.largeMm ?? 0)} large edge, ${say.length(start?.smallMm ?? 0)} small edge`,
+  );
+  return edges.length === 1
+    ? (edges[0] ?? null)
+    : edges.map((words, i) => `zone ${i + 1} ${words}`).join("; ");
 }

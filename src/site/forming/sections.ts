@@ -23,9 +23,9 @@ const radiusOf = (diameter: number | undefined): number | null =>
   diameter === undefined ? null : diameter / 2;
 
 /** More zones than these are told by the ends of their range. */
-const MOST_DRAWN = 3;
+const MOST_DRAWN = 2;
 
-/** Every zone of a few; of many the one that is bent most and the one that is bent least: the others lie between. */
+/** Both zones of two; of more the one that is bent most and the one that is bent least: the others lie between. */
 function drawnZones(zones: readonly Zone[]): readonly Zone[] {
   if (zones.length <= MOST_DRAWN) return zones;
   const tight = zones.toSorted((a, b) => a.largeRadiusMm - b.largeRadiusMm);

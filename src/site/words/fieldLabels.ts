@@ -31,6 +31,7 @@ const LABELS: Readonly<Record<string, string>> = {
   divisions: "Divisions for layout by hand",
   neutral: "Neutral surface, 0 inside … 1 outside",
   trimAllowance: "Allowance for dressing the edges",
+  facetError: "Flats off the curve, at most",
   notes: "Notes",
   certificate: "Mill certificate",
   yieldMPa: "Yield strength, MPa",

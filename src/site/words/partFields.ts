@@ -44,6 +44,8 @@ export const PART_FIELDS: Readonly<Record<string, string>> = {
   divisions: "Divisions of the round for layout by hand; even, 12 if left out.",
   neutral: "Where the neutral surface lies: 0 at the inside face, 1 at the outside face, 0.5 if left out.",
   trimAllowance: "true: add the height that is lost when an edge cut square to the plate is dressed level.",
+  facetError:
+    "On a brake: how far the flat between two bends may stand off the true curve; the fewer bends, the more. Left out: half the thickness, at least 0.5 mm.",
   notes: "Free text for the page.",
   certificate: "From the mill certificate of the plate.",
   "certificate.yieldMPa":
