@@ -16,6 +16,9 @@ interface Choice {
   readonly act: () => void;
 }
 
+/** Where something was asked for, and so where it is answered. */
+export type Place = "bar" | "part" | "tray";
+
 /** What came of a file, a link or the tray. */
 interface Told {
   readonly words: string;
@@ -39,6 +42,8 @@ const count = (parts: readonly unknown[]): string =>
 /** From part file and back: what is opened, saved, shared and put on the tray at one bench. */
 export class BenchFiles {
   told: Told | undefined = $state.raw();
+  /** Where it is told. */
+  place: Place = $state("bar");
   readonly bench: Bench;
   readonly tray: Tray;
   readonly tables: Tables;
@@ -47,6 +52,12 @@ export class BenchFiles {
     this.bench = bench;
     this.tray = tray;
     this.tables = tables;
+  }
+
+  /** What is asked for next is answered there. */
+  from(place: Place): this {
+    this.place = place;
+    return this;
   }
 
   /** What is wrong with the part's name as that of a file; undefined where nothing is. */
@@ -148,7 +159,7 @@ export class BenchFiles {
   private onTray(parts: readonly NamedTyped[], more: readonly Choice[] = []): void {
     const put = (clash: Clash) => {
       this.tray.put(parts, clash);
-      this.told = { words: this.tray.message, choices: more };
+      this.tellTray(more);
     };
     const taken = this.tray.clashes(parts);
     if (taken.length === 0) {
@@ -174,6 +185,30 @@ export class BenchFiles {
     else this.onTray([this.bench.now]);
   }
 
+  removeFromTray(name: string): void {
+    this.tray.remove(name);
+    this.tellTray();
+  }
+
+  emptyTray(): void {
+    this.tray.empty();
+    this.tellTray();
+  }
+
+  putBack(): void {
+    this.tray.putBack();
+    this.tellTray();
+  }
+
+  putJob(key: string, value: string): void {
+    this.tray.putJob({ [key]: value });
+    if (!this.tray.isKept) this.tellTray();
+  }
+
+  private tellTray(choices: readonly Choice[] = []): void {
+    this.told = { words: this.tray.message, choices, isWrong: !this.tray.isKept };
+  }
+
   takeFromTray(part: NamedTyped): void {
     this.take(part, `${part.name} is on the bench. Undo brings back what was here.`);
   }
@@ -187,7 +222,7 @@ export class BenchFiles {
     }
     if (shape === this.bench.typed["shape"]) {
       this.bench.take(part);
-      this.say(words);
+      this.say(words, [{ label: "Undo", act: () => this.undo() }]);
       return;
     }
     const link = linkOf(part);
@@ -269,9 +304,12 @@ export class BenchFiles {
   private badName(what: string): void {
     this.wrong(`${what}: ${this.nameProblem ?? ""}.`);
   }
-  private say(words: string): void {
+  private undo(): void {
+    this.bench.undo();
     this.told = undefined;
-    this.bench.message = words;
+  }
+  private say(words: string, choices: readonly Choice[] = []): void {
+    this.told = { words, choices };
   }
   private wrong(words: string): void {
     this.told = { words, isWrong: true };

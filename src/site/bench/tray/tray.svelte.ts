@@ -18,9 +18,9 @@ export class Tray {
   /** Taken off or written over last, to be put back. */
   gone: readonly NamedTyped[] = $state.raw([]);
   /** Said to whoever works here. */
-  message = $state("");
+  message = "";
   /** Could the last change be kept? What could not stays on this page alone. */
-  private kept = true;
+  private kept = $state(true);
   private readonly keeper: Keeper<TrayContent>;
 
   constructor(keeper: Keeper<TrayContent>) {
@@ -30,6 +30,9 @@ export class Tray {
 
   get parts(): readonly NamedTyped[] {
     return this.content.parts;
+  }
+  get isKept(): boolean {
+    return this.kept;
   }
   get job(): TypedGroup {
     return this.content.job;
