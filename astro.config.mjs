@@ -12,4 +12,10 @@ export default defineConfig({
   trailingSlash: "always",
   build: { inlineStylesheets: "never" },
   devToolbar: { enabled: false },
+  vite: {
+    // A script finds what it loads later on from where it lies itself: the binder works from any folder of any server.
+    experimental: {
+      renderBuiltUrl: (_, { hostType }) => (hostType === "js" ? { relative: true } : undefined),
+    },
+  },
 });

@@ -1,4 +1,4 @@
-import type { Report } from "../report/report.ts";
+import type { Drawable } from "../report/report.ts";
 
 /** Lines nearer to each other than this run together into black. [mm of paper] */
 const APART = 1.1;
@@ -9,7 +9,7 @@ const APART = 1.1;
  *
  * @param unit millimetres of the part for one of paper
  */
-export function lineStride({ part, shape, hand }: Report, unit: number): number {
+export function lineStride({ part, shape, hand }: Drawable, unit: number): number {
   if (part.shape === "square-to-round") return 1;
   const spacing = Math.max(shape.rims.a, shape.rims.b) / Math.max(1, hand.rows.length - 1) / unit;
   let stride = 1;

@@ -1,5 +1,5 @@
 import { distance2 } from "../geometry/vector.ts";
-import type { Blank, MarkingRow, Report } from "../report/report.ts";
+import type { Blank, MarkingRow, Drawable } from "../report/report.ts";
 import type { Board } from "./board.ts";
 import { boxOf, height, join, width } from "./box.ts";
 import { dimension, type Units, unitName } from "./format.ts";
@@ -25,7 +25,7 @@ const STRIP = 14;
 const GROWTH = 1.5;
 
 /** One blank, flat, as it is marked and cut: outline, lines, numbers, dimensions and names. */
-export function patternDrawing(report: Report, { paper, blank }: { paper: Paper; blank: Blank }): Drawing {
+export function patternDrawing(report: Drawable, { paper, blank }: { paper: Paper; blank: Blank }): Drawing {
   const { part } = report;
   const rows = rowsOf(report, blank);
   const sector = sectorOf(report, rows);
@@ -62,7 +62,13 @@ export function patternDrawing(report: Report, { paper, blank }: { paper: Paper;
 
 function drawPattern(
   board: Board,
-  what: { report: Report; blank: Blank; rows: readonly MarkingRow[]; sector?: Sector; centreShown: boolean },
+  what: {
+    report: Drawable;
+    blank: Blank;
+    rows: readonly MarkingRow[];
+    sector?: Sector;
+    centreShown: boolean;
+  },
 ): void {
   const { report, blank, rows, sector, centreShown } = what;
   const { units } = report.part;
@@ -90,10 +96,10 @@ function drawPattern(
     board.put(edge.name, ways, DEAREST_NAME);
   }
   upArrow(board, rows, `${b?.name ?? "point"} up`);
-  if (report.forming.route === "roll") rollingArrow(board, rows, "through the rolls");
+  if (report.forming?.route === "roll") rollingArrow(board, rows, "through the rolls");
 }
 
-function joint(report: Report): string {
+function joint(report: Drawable): string {
   const { units, seam } = report.part;
   if (seam?.joint === "lap") return `Lap of ${dimension(seam.lap ?? 0, units)} beyond seam 2 included.`;
   const gap = seam?.gap ?? 0;

@@ -1,6 +1,6 @@
 import { SAME_POINT_MM } from "../geometry/tolerance.ts";
 import { add2, type Vec2 } from "../geometry/vector.ts";
-import type { Report } from "../report/report.ts";
+import type { Drawable } from "../report/report.ts";
 import type { Board } from "./board.ts";
 import { boxOf, height, width } from "./box.ts";
 import { linearDimension } from "./dimension/linear.ts";
@@ -24,7 +24,7 @@ const between = ({ capsMm }: Paper): number => 8 + 6.2 * capsMm.figure;
  * Two views say as much, and on a small sheet they are larger.
  */
 export function viewsDrawing(
-  report: Report,
+  report: Drawable,
   { paper, views = "all" }: { paper: Paper; views?: "all" | "two" },
 ): Drawing {
   const { part } = report;
@@ -71,7 +71,7 @@ function boxesOf(ends: { a: End; b: End }): { front: Box; left: Box; plan: Box }
 }
 
 interface Scene {
-  readonly report: Report;
+  readonly report: Drawable;
   readonly ends: { readonly a: End; readonly b: End };
   readonly sizes: { readonly front: Box; readonly left: Box; readonly plan: Box };
   readonly side: boolean;
@@ -166,7 +166,7 @@ const shifted = (box: Box, [x, y]: Vec2): Box => ({
 /** Sizes of both ends above and below the front view, the height to its left, a right cone's slant to its right. */
 function dimensionFront(
   board: Board,
-  { report, ends, box }: { report: Report; ends: { a: End; b: End }; box: Box },
+  { report, ends, box }: { report: Drawable; ends: { a: End; b: End }; box: Box },
 ): void {
   const { units } = report.part;
   const across = (end: End, name: string, offsetsMm: readonly number[]): void => {
@@ -213,7 +213,7 @@ function dimensionOffset(
     at,
     box,
     above,
-  }: { report: Report; ends: { a: End; b: End }; at: Vec2; box: Box; above: boolean },
+  }: { report: Drawable; ends: { a: End; b: End }; at: Vec2; box: Box; above: boolean },
 ): void {
   const { units } = report.part;
   const [dx, dy] = offsetOf(report);

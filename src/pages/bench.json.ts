@@ -1,10 +1,18 @@
 import type { APIRoute } from "astro";
 import type { BenchTables } from "../site/bench/start.ts";
 import { readBinder } from "../site/binder/binder.ts";
+import { explainedWords } from "../site/binder/explained.ts";
+import { sourceIds } from "../site/binder/sourceIds.ts";
 
 /** What every live bench reads: materials, gauges, and the shop as its file says it. */
-export const GET: APIRoute = () => {
-  const { tables, shopWritten } = readBinder();
-  const all: BenchTables = { tables, shop: shopWritten ?? null };
+export const GET: APIRoute = async () => {
+  const { tables, shopWritten, job } = readBinder();
+  const all: BenchTables = {
+    tables,
+    shop: shopWritten ?? null,
+    known: [...(await sourceIds())],
+    explained: [...(await explainedWords())],
+    job: job ?? null,
+  };
   return new Response(JSON.stringify(all), { headers: { "content-type": "application/json" } });
 };

@@ -161,3 +161,6 @@ export interface Report {
 
 /** What there is of a report before it has been asked whether and how the part can be formed. */
 export type Shaped = Omit<Report, "forming">;
+
+/** What a pattern and views are drawn from: a report, whether or not it has been asked how the part is formed. */
+export type Drawable = Shaped & { readonly forming?: Report["forming"] | undefined };

@@ -22,6 +22,7 @@ beforeEach(async () => {
   noise = [];
   context = await browser.newContext();
   page = await context.newPage();
+  page.setDefaultTimeout(10_000);
   page.on("pageerror", (error) => noise.push(error.message));
 });
 afterEach(async () => {
@@ -157,8 +158,9 @@ it.each(names)("%s has the same figures at the bench as on its page and in its r
     massKg: number;
     forming: { checks: { title: string }[] };
   };
-  const cares = await page.locator(".bench .checks > li strong").allTextContents();
-  expect(cares).toEqual(report.forming.checks.map(({ title }) => title));
+  await expect
+    .poll(() => page.locator(".bench .checks > li strong").allTextContents(), { timeout: 10_000 })
+    .toEqual(report.forming.checks.map(({ title }) => title));
 });
 
 it("says how each figure was worked out, with this part's numbers", async () => {

@@ -24,7 +24,7 @@ function sections(name: string) {
   const developed = develop(part!, { catalogue: tables.catalogue, shop });
   if (developed.kind === "refused") throw new Error(name);
   const { report } = developed;
-  return report.forming.plans.flatMap((plan) => sectionsOf(report, plan, shop) ?? []);
+  return report.forming.plans.flatMap((plan) => sectionsOf(report, plan, shop));
 }
 
 describe.each([

@@ -1,4 +1,4 @@
-import type { Blank, MarkingRow, Report } from "../../report/report.ts";
+import type { Blank, MarkingRow, Drawable } from "../../report/report.ts";
 import { NO_LENGTH_MM, SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import { add2, distance2, length2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
 
@@ -11,7 +11,7 @@ export interface Mark {
 }
 
 /** The rows of one blank's marking table. */
-export const rowsOf = (report: Report, blank: Blank): readonly MarkingRow[] =>
+export const rowsOf = (report: Drawable, blank: Blank): readonly MarkingRow[] =>
   report.hand.rows.filter((row) => row.piece === blank.piece);
 
 /** A numbered line, by its point on the end in question and on the other. */

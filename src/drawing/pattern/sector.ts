@@ -10,7 +10,7 @@ import {
   type Vec2,
 } from "../../geometry/vector.ts";
 import { NO_LENGTH_MM } from "../../geometry/tolerance.ts";
-import type { MarkingRow, Report } from "../../report/report.ts";
+import type { MarkingRow, Drawable } from "../../report/report.ts";
 import type { Board, Placing } from "../board.ts";
 import { angularDimension, bearing } from "../dimension/angular.ts";
 import { ARROW_LONG } from "../dimension/arrow.ts";
@@ -31,7 +31,7 @@ export interface Sector {
 }
 
 /** The sector that a right cone's rows lie on; undefined for a pipe and for other shapes. */
-export function sectorOf(report: Report, rows: readonly MarkingRow[]): Sector | undefined {
+export function sectorOf(report: Drawable, rows: readonly MarkingRow[]): Sector | undefined {
   const { cone } = report;
   const first = rows[0];
   if (!cone || cone.outerRadiusMm === null || cone.innerRadiusMm === null || !first) return undefined;

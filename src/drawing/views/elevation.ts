@@ -2,7 +2,7 @@ import { radians } from "../../geometry/angle.ts";
 import { hull } from "../../geometry/polygon.ts";
 import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import { add2, distance2, direction, dot2, type Vec2 } from "../../geometry/vector.ts";
-import type { Report, SpacePoint } from "../../report/report.ts";
+import type { Drawable, SpacePoint } from "../../report/report.ts";
 import { lineStride } from "../dense.ts";
 import { closed, line, type Stroke } from "../model.ts";
 import { curveOf, type End } from "./ends.ts";
@@ -43,7 +43,7 @@ export function extremes(
  * their outlines, and an element is seen if its outward normal points to the eye.
  */
 export function elevation(
-  report: Report,
+  report: Drawable,
   { ends, sight, at, unit }: { ends: { a: End; b: End }; sight: Sight; at: Vec2; unit: number },
 ): Stroke[] {
   const { solid, part } = report;

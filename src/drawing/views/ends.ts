@@ -1,5 +1,5 @@
 import { middle2, type Vec2 } from "../../geometry/vector.ts";
-import type { Report, Solid, SpacePoint } from "../../report/report.ts";
+import type { Drawable, Solid, SpacePoint } from "../../report/report.ts";
 import { boxOf } from "../box.ts";
 import type { Board, Figure } from "../board.ts";
 
@@ -16,7 +16,7 @@ export interface End {
 }
 
 /** Both ends as the part file gives them. */
-export function endsOfPart({ part, solid }: Report): { readonly a: End; readonly b: End } {
+export function endsOfPart({ part, solid }: Drawable): { readonly a: End; readonly b: End } {
   const round = (
     end: { diameter: number; measured?: Face | undefined },
     curves: Solid["a"],
@@ -58,7 +58,7 @@ export function centreOf(end: End): Vec2 {
 }
 
 /** Offset of end B's centre from end A's, as the part file has it. [mm] */
-export function offsetOf({ part }: Report): Vec2 {
+export function offsetOf({ part }: Drawable): Vec2 {
   switch (part.shape) {
     case "right-cone":
       return [0, 0];

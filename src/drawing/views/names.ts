@@ -1,6 +1,6 @@
 import { radians } from "../../geometry/angle.ts";
 import { add2, direction, dot2, type Vec2 } from "../../geometry/vector.ts";
-import type { Report } from "../../report/report.ts";
+import type { Drawable } from "../../report/report.ts";
 import type { Board } from "../board.ts";
 import { leader } from "../dimension/leader.ts";
 import { angleText } from "../format.ts";
@@ -11,7 +11,7 @@ import { inPlan } from "./ends.ts";
 const MOST_SEAMS = 4;
 
 /** Where the seams lie, in the view from above. */
-export function nameSeams(board: Board, { report, at }: { report: Report; at: Vec2 }): void {
+export function nameSeams(board: Board, { report, at }: { report: Drawable; at: Vec2 }): void {
   const { seams } = report.solid;
   // Many seams stand evenly round: the first and the step between them say where all are.
   const [first, second] = seams;

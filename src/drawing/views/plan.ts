@@ -2,7 +2,7 @@ import { radians } from "../../geometry/angle.ts";
 import { hull } from "../../geometry/polygon.ts";
 import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import { between2, add2, direction, distance2, dot2, sub2, type Vec2 } from "../../geometry/vector.ts";
-import type { Report, SpacePoint } from "../../report/report.ts";
+import type { Drawable, SpacePoint } from "../../report/report.ts";
 import { boxOf } from "../box.ts";
 import { clip } from "../clip.ts";
 import { lineStride } from "../dense.ts";
@@ -55,7 +55,7 @@ function moved(stroke: Stroke, at: Vec2): Stroke {
 
 /** Lines of the view from above. */
 export function plan(
-  report: Report,
+  report: Drawable,
   { ends, at, unit }: { ends: { a: End; b: End }; at: Vec2; unit: number },
 ): Stroke[] {
   const { solid, part } = report;
@@ -111,7 +111,10 @@ function closedRound(marks: readonly Mark[]): Mark[] {
 }
 
 /** The numbers of the elements round each end, one list for each piece: outside the end that lies outside, inside the other. */
-export function planMarks({ solid, hand }: Report, at: Vec2): { readonly a: Mark[][]; readonly b: Mark[][] } {
+export function planMarks(
+  { solid, hand }: Drawable,
+  at: Vec2,
+): { readonly a: Mark[][]; readonly b: Mark[][] } {
   const lines = solid.elements.map((one, i) => {
     const row = hand.rows[i];
     const [a, b] = inPlan([one.a, one.b]) as [Vec2, Vec2];

@@ -11,7 +11,7 @@ import type { FieldPath } from "../../input/problem.ts";
 import type { Quantity } from "../../shapes/fields.ts";
 
 /** How a field is filled in. */
-export type FieldKind = Quantity | "count" | "number" | "text" | "long text" | "choice" | "yes" | "material";
+type FieldKind = Quantity | "count" | "number" | "text" | "long text" | "choice" | "yes" | "material";
 
 export interface FieldItem {
   readonly kind: FieldKind;
@@ -22,7 +22,7 @@ export interface FieldItem {
 }
 
 /** Fields that belong together, under one heading. */
-export interface FieldSet {
+interface FieldSet {
   readonly path: FieldPath;
   readonly optional: boolean;
   readonly fields: readonly FieldItem[];

@@ -1,5 +1,6 @@
 import { mount } from "svelte";
 import type { Tables } from "../../input/context.ts";
+import type { Job } from "../../input/readJob.ts";
 import type { TypedGroup } from "../../input/typed.ts";
 import { shapes, type ShapeId } from "../../shapes/registry.ts";
 import { setRoot, siteHref } from "../bits/siteHref.ts";
@@ -12,6 +13,10 @@ import { isTypedGroup, partInLink, type NamedTyped } from "./link.ts";
 export interface BenchTables {
   readonly tables: Tables;
   readonly shop: TypedGroup | null;
+  /** Ids of the sources that have an entry, and words that the glossary explains. */
+  readonly known: readonly string[];
+  readonly explained: readonly string[];
+  readonly job: Job | null;
 }
 
 const isNamed = (value: unknown): value is NamedTyped =>
@@ -26,7 +31,7 @@ export async function startBench(place: HTMLElement): Promise<void> {
   const binder = siteHref("/");
   const answer = await fetch(siteHref("/bench.json"));
   if (!answer.ok) throw new RangeError(`bench.json: ${answer.status}`);
-  const { tables, shop } = (await answer.json()) as BenchTables;
+  const { tables, shop, known, explained, job } = (await answer.json()) as BenchTables;
   const bench = new Bench(first, {
     tables,
     shop: shop ?? undefined,
@@ -38,7 +43,10 @@ export async function startBench(place: HTMLElement): Promise<void> {
   const shape = first.part["shape"];
   if (!isShape(shape)) throw new RangeError(`shape: ${JSON.stringify(shape)}`);
   place.replaceChildren();
-  mount(BenchPage, { target: place, props: { bench, shape, tables } });
+  mount(BenchPage, {
+    target: place,
+    props: { bench, shape, tables, job, known: new Set(known), explained: new Set(explained) },
+  });
 }
 
 /** A part that came in the address; one of another shape has its bench on that shape's page. */

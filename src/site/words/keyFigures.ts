@@ -1,4 +1,4 @@
-import type { Blank, Report } from "../../report/report.ts";
+import type { Blank, Shaped } from "../../report/report.ts";
 import { degrees, MM, numbersIn, turnWord, type Numbers } from "./numbers.ts";
 import { END_NAMES } from "./shapes.ts";
 
@@ -21,7 +21,7 @@ const inMillimetres = (say: Numbers, mm: number): string | null =>
   say.unit === "in" ? `${say.length(mm).replace(/^[^(]*/, "")} ${MM.length(mm)}`.trim() : null;
 
 /** What the pattern is struck or laid out with, for each kind of shape. */
-function layout({ part, cone, shape }: Report, say: Numbers): KeyFigure[] {
+function layout({ part, cone, shape }: Shaped, say: Numbers): KeyFigure[] {
   if (cone && cone.outerRadiusMm !== null) {
     const inner = cone.innerRadiusMm ?? 0;
     return [
@@ -51,7 +51,7 @@ function turnedPlate({ box, asDrawn }: Blank, say: Numbers): string | null {
 }
 
 /** The row of key figures: radii and angle (or girths and lines), plate, mass. */
-export function keyFigures(report: Report): KeyFigure[] {
+export function keyFigures(report: Shaped): KeyFigure[] {
   const say = numbersIn(report.part.units);
   const [blank] = report.blanks;
   const pieces = report.blanks.length;
