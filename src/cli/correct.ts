@@ -2,6 +2,7 @@ import { existsSync } from "node:fs";
 import { resolve } from "node:path";
 import { loadCatalogue } from "../input/loadCatalogue.ts";
 import { printProblems, refusalProblems, type Problem } from "../input/problem.ts";
+import { nodeDisk } from "../input/nodeDisk.ts";
 import { readPartFile, readShopFile } from "../input/readFiles.ts";
 import { readText } from "../input/readText.ts";
 import { seenOf, readTrials, trialsPath } from "../input/readTrials.ts";
@@ -25,8 +26,8 @@ const bad = (problems: readonly Problem[]): Outcome => ({
 /** The next setting of a part's first pass, from the trials kept next to its file and those of the command line. */
 export function correct(request: CorrectRequest, folder: string): Outcome {
   const tables = loadCatalogue();
-  const read = readPartFile({ file: resolve(folder, request.part), path: request.part }, tables);
-  const shop = readShopFile({ file: resolve(folder, request.shop), path: request.shop }, tables);
+  const read = readPartFile({ file: resolve(folder, request.part), path: request.part }, tables, nodeDisk);
+  const shop = readShopFile({ file: resolve(folder, request.shop), path: request.shop }, tables, nodeDisk);
   const kept = keptTrials(request.part, folder, tables);
   const problems = [...read.problems, ...shop.problems, ...(kept?.problems ?? [])];
   const { part } = read;

@@ -2,6 +2,7 @@ import { resolve } from "node:path";
 import { loadCatalogue } from "../input/loadCatalogue.ts";
 import { partName } from "../input/partName.ts";
 import { printProblems, refusalProblems, sortProblems, type Problem } from "../input/problem.ts";
+import { nodeDisk } from "../input/nodeDisk.ts";
 import { readPartFile, readShopFile, sameNames } from "../input/readFiles.ts";
 import { isTrialsFile } from "../input/readTrials.ts";
 import type { develop } from "../report/develop.ts";
@@ -96,12 +97,16 @@ function reportsOf(request: DevelopRequest, folder: string, core: typeof develop
   const shop =
     request.shop === undefined
       ? undefined
-      : readShopFile({ file: resolve(folder, request.shop), path: request.shop }, tables);
+      : readShopFile({ file: resolve(folder, request.shop), path: request.shop }, tables, nodeDisk);
   problems.push(...(shop?.problems ?? []), ...sameNames(request.parts));
   const twice = new Set(sameNames(request.parts).map(({ path }) => path));
   const reports: Report[] = [];
   for (const path of request.parts) {
-    const { part, problems: bad, locate } = readPartFile({ file: resolve(folder, path), path }, tables);
+    const {
+      part,
+      problems: bad,
+      locate,
+    } = readPartFile({ file: resolve(folder, path), path }, tables, nodeDisk);
     problems.push(...bad);
     if (!part || twice.has(path)) continue;
     const context = { catalogue: tables.catalogue, ...(shop?.value && { shop: shop.value }) };

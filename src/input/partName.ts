@@ -1,4 +1,3 @@
-import { sep } from "node:path";
 import { either } from "./nearest.ts";
 import { read, shown, unreadable, type Reading } from "./reading.ts";
 
@@ -10,11 +9,15 @@ const DEVICES = /^(?:con|prn|aux|nul|com[0-9]|lpt[0-9])(?:\.|$)/i;
 /** Endings by which a web server and the build know their own files. */
 const PAGES = /\.(?:html?|json|css|m?js|svg|xml|txt)$/i;
 
+/** What stands between folders on the machine at hand; a browser names files without their folders. */
+const { process } = globalThis as { readonly process?: { readonly platform?: string } };
+const SEPARATOR = process?.platform === "win32" ? "\\" : "/";
+
 /**
  * A part's name: its file name without the ending. It becomes a file name on every system and a piece of a web address,
  * so it keeps to the letters that both take as they are (RFC 3986, unreserved).
  */
-export function partName(path: string, separator: string = sep): Reading<string> {
+export function partName(path: string, separator: string = SEPARATOR): Reading<string> {
   // Only one system takes a backslash between folders; on the others it is a sign of the name, and an odd one.
   const file = path.split(separator === "\\" ? /[/\\]/ : "/").at(-1) ?? "";
   if (!ENDING.test(file)) return unreadable("its name does not end in .yaml", `rename it to end in .yaml`);

@@ -1,10 +1,11 @@
 import type { Tables } from "./context.ts";
+import type { Disk } from "./disk.ts";
 import type { DocumentReading } from "./document.ts";
 import { partName } from "./partName.ts";
 import { fileProblem, type Problem } from "./problem.ts";
 import { readPart, type PartReading } from "./readPart.ts";
 import { readShop, type ShopReading } from "./readShop.ts";
-import { readText } from "./readText.ts";
+import type { Reading } from "./reading.ts";
 
 /** A file on the disk, and what it is called in front of its problems. */
 export interface NamedFile {
@@ -13,8 +14,11 @@ export interface NamedFile {
 }
 
 /** Reads one part file from the disk. */
-export function readPartFile({ file, path }: NamedFile, tables: Tables): PartReading {
-  const text = readText(file);
+export const readPartFile = ({ file, path }: NamedFile, tables: Tables, disk: Disk): PartReading =>
+  partOfText(disk.text(file), path, tables);
+
+/** The part of a text, or of a file whose text could not be had. */
+export function partOfText(text: Reading<string>, path: string, tables: Tables): PartReading {
   if (text.kind === "read") return readPart(text.value, { path, ...tables });
   const { problems, locate } = noText(path, text.problem, text.remedy);
   const name = partName(path);
@@ -23,8 +27,8 @@ export function readPartFile({ file, path }: NamedFile, tables: Tables): PartRea
 }
 
 /** Reads one shop file from the disk. */
-export function readShopFile({ file, path }: NamedFile, tables: Tables): ShopReading {
-  const text = readText(file);
+export function readShopFile({ file, path }: NamedFile, tables: Tables, disk: Disk): ShopReading {
+  const text = disk.text(file);
   return text.kind === "read"
     ? readShop(text.value, { path, ...tables })
     : noText(path, text.problem, text.remedy);

@@ -32,7 +32,7 @@ export function typedOf(tree: Tree): Typed | undefined {
 }
 
 /** A number as YAML reads one: "12.5" is one, "12-3/8" and "10 ga" are text. */
-const NUMBER = /^[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?$/i;
+export const NUMBER = /^[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?$/i;
 
 /** What was typed, as if it had been read from a file: empty fields count as left out. */
 export function treeOf(typed: TypedGroup): MapTree {

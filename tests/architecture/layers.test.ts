@@ -22,6 +22,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     "output",
     "svelte",
     "d3",
+    "fflate",
     "parse5",
     "astro:",
     "node:",

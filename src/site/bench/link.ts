@@ -8,7 +8,7 @@ export interface NamedTyped {
 
 const MARK = "#part=";
 /** Longer than any part; an address beyond it was not made here. */
-const LONGEST = 20_000;
+export const LONGEST = 20_000;
 const DEEPEST = 6;
 
 /** The whole part in the address behind #, which a browser sends to nobody. */

@@ -1,0 +1,330 @@
+import type { Tables } from "../../../input/context.ts";
+import { MAX_SIZE } from "../../../input/text.ts";
+import { shapes, type ShapeId } from "../../../shapes/registry.ts";
+import { siteHref } from "../../bits/siteHref.ts";
+import type { Bench } from "../bench.svelte.ts";
+import { linkOf, LONGEST, type NamedTyped } from "../link.ts";
+import type { Tray } from "../tray/tray.svelte.ts";
+import type { Clash } from "../tray/tray.ts";
+import { copyText, wholeAddress } from "./copyText.ts";
+import { nameProblem } from "./nameProblem.ts";
+import { saveFile } from "./saveFile.ts";
+
+/** Something to choose, below what is told. */
+interface Choice {
+  readonly label: string;
+  readonly act: () => void;
+}
+
+/** Where something was asked for, and so where it is answered. */
+export type Place = "bar" | "part" | "tray";
+
+/** What came of a file, a link or the tray. */
+interface Told {
+  readonly words: string;
+  /** Problems as the build prints them. */
+  readonly lines?: readonly string[];
+  readonly choices?: readonly Choice[];
+  readonly isWrong?: boolean;
+  /** A link that has to be copied by hand. */
+  readonly link?: string;
+}
+
+/** Some mail and chat programs cut an address about here (from memory). [signs] */
+const CAREFUL = 2000;
+/** More than an archive of a job can be. [bytes] */
+const MOST_ZIP = 20_000_000;
+
+const isShape = (word: unknown): word is ShapeId => typeof word === "string" && Object.hasOwn(shapes, word);
+const count = (parts: readonly unknown[]): string =>
+  `${parts.length} ${parts.length === 1 ? "part" : "parts"}`;
+
+/** From part file and back: what is opened, saved, shared and put on the tray at one bench. */
+export class BenchFiles {
+  told: Told | undefined = $state.raw();
+  /** Where it is told. */
+  place: Place = $state("bar");
+  readonly bench: Bench;
+  readonly tray: Tray;
+  readonly tables: Tables;
+
+  constructor(bench: Bench, tray: Tray, tables: Tables) {
+    this.bench = bench;
+    this.tray = tray;
+    this.tables = tables;
+  }
+
+  /** What is asked for next is answered there. */
+  from(place: Place): this {
+    this.place = place;
+    return this;
+  }
+
+  /** What is wrong with the part's name as that of a file; undefined where nothing is. */
+  get nameProblem(): string | undefined {
+    return nameProblem(this.bench.name);
+  }
+
+  /** A file that was chosen or dropped; a packed job goes on the tray. */
+  async open(files: readonly File[]): Promise<void> {
+    const [file, second] = files;
+    if (!file) return;
+    if (second) {
+      this.wrong(
+        "Open one file at a time: a part file, or a job's folder packed as a .zip. Nothing was changed.",
+      );
+      return;
+    }
+    try {
+      if (/\.zip$/i.test(file.name)) await this.openJob(file);
+      else await this.openPart(file);
+    } catch (error) {
+      // The file went away while it was read, or a piece of the page could not be loaded.
+      this.wrong(`${file.name} could not be read (${String(error)}). Nothing was changed.`);
+    }
+  }
+
+  private async openPart(file: File): Promise<void> {
+    const { openPart } = await import("./openPart.ts");
+    // One more than the most is enough for the reader to see that it is too much.
+    const bytes = new Uint8Array(await file.slice(0, MAX_SIZE + 1).arrayBuffer());
+    const { problems, typed } = openPart(bytes, file.name, this.tables);
+    if (problems.length === 0 && typed) {
+      this.take(typed, `${file.name} is on the bench. Undo brings back what was here.`);
+      return;
+    }
+    const all =
+      typed && isShape(typed.part["shape"])
+        ? [{ label: "Put it on the bench all the same", act: () => this.take(typed, file.name) }]
+        : [];
+    this.told = {
+      words: `${file.name} has something wrong. Nothing on the bench was changed.`,
+      lines: problems,
+      choices: all,
+      isWrong: true,
+    };
+  }
+
+  private async openJob(file: File): Promise<void> {
+    if (file.size > MOST_ZIP) {
+      this.wrong(`${file.name}: it holds more than any job; check that this is the file you mean.`);
+      return;
+    }
+    const { openJob } = await import("./openJob.ts");
+    const opened = openJob(new Uint8Array(await file.arrayBuffer()), this.tables);
+    if (opened.kind === "unreadable") {
+      this.wrong(`${file.name}: ${opened.problem}; ${opened.remedy}. Nothing was changed.`);
+      return;
+    }
+    const { job, shop, parts, unfit, problems } = opened.value;
+    const take = (some: readonly NamedTyped[]) => {
+      if (job) this.tray.putJob(job);
+      this.onTray(
+        some,
+        shop && [{ label: "Use its shop file at this bench", act: () => this.useShop(shop) }],
+      );
+    };
+    if (problems.length === 0) {
+      take(parts);
+      return;
+    }
+    const good =
+      parts.length > 0
+        ? [{ label: `Take the ${count(parts)} without problems`, act: () => take(parts) }]
+        : [];
+    const named = unfit.filter(({ name }) => nameProblem(name) === undefined);
+    const all =
+      named.length > 0
+        ? [
+            {
+              label: `Take ${count([...parts, ...named])}, problems and all`,
+              act: () => take([...parts, ...named]),
+            },
+          ]
+        : [];
+    this.told = {
+      words: `${file.name} has something wrong. Nothing was put on the tray.`,
+      lines: problems,
+      choices: [...good, ...all],
+      isWrong: true,
+    };
+  }
+
+  private useShop(shop: NamedTyped["part"]): void {
+    this.bench.takeShop(shop, true);
+    this.say("The shop file of the job is in use at this bench.");
+  }
+
+  /** Parts onto the tray; where a name is taken by another part, whoever works here says what to do. */
+  private onTray(parts: readonly NamedTyped[], more: readonly Choice[] = []): void {
+    const put = (clash: Clash) => {
+      this.tray.put(parts, clash);
+      this.tellTray(more);
+    };
+    const taken = this.tray.clashes(parts);
+    if (taken.length === 0) {
+      put("keep both");
+      return;
+    }
+    const names = taken.map(({ name }) => name).join(", ");
+    this.told = {
+      words:
+        taken.length === 1
+          ? `Another part called ${names} is on the tray.`
+          : `Other parts with these names are on the tray: ${names}.`,
+      choices: [
+        { label: taken.length === 1 ? "Replace it" : "Replace them", act: () => put("replace") },
+        { label: "Keep both", act: () => put("keep both") },
+        { label: "Leave the tray as it is", act: () => (this.told = undefined) },
+      ],
+    };
+  }
+
+  putOnTray(): void {
+    if (this.nameProblem !== undefined) this.badName("The part was not put on the tray");
+    else this.onTray([this.bench.now]);
+  }
+
+  removeFromTray(name: string): void {
+    this.tray.remove(name);
+    this.tellTray();
+  }
+
+  emptyTray(): void {
+    this.tray.empty();
+    this.tellTray();
+  }
+
+  putBack(): void {
+    this.tray.putBack();
+    this.tellTray();
+  }
+
+  putJob(key: string, value: string): void {
+    this.tray.putJob({ [key]: value });
+    if (!this.tray.isKept) this.tellTray();
+  }
+
+  private tellTray(choices: readonly Choice[] = []): void {
+    this.told = { words: this.tray.message, choices, isWrong: !this.tray.isKept };
+  }
+
+  takeFromTray(part: NamedTyped): void {
+    this.take(part, `${part.name} is on the bench. Undo brings back what was here.`);
+  }
+
+  /** Onto this bench, or with a part of another shape to the bench of that shape. */
+  private take(part: NamedTyped, words: string): void {
+    const shape = part.part["shape"];
+    if (!isShape(shape)) {
+      this.wrong("The part is of no known shape. Nothing was changed.");
+      return;
+    }
+    if (shape === this.bench.typed["shape"]) {
+      this.bench.take(part);
+      this.say(words, [{ label: "Undo", act: () => this.undo() }]);
+      return;
+    }
+    const link = linkOf(part);
+    if (link.length > LONGEST)
+      this.wrong(
+        `This part is of another shape and too long to be taken there: open its file on the page ${shapes[shape].title}.`,
+      );
+    else location.assign(siteHref(`/shapes/${shape}/`) + link);
+  }
+
+  async save(): Promise<void> {
+    const { bench } = this;
+    if (this.nameProblem !== undefined) {
+      this.badName("The file was not saved");
+      return;
+    }
+    const { typedYaml } = await import("../../../input/typedYaml.ts");
+    const file = `${bench.name}.yaml`;
+    saveFile(file, typedYaml(bench.typed), "application/yaml");
+    const { problems } = bench;
+    this.told =
+      problems.length === 0
+        ? { words: `${file} went to the browser's downloads.` }
+        : {
+            words: `${file} went to the browser's downloads as it stands, with something wrong in it: put this right before a binder is built from it.`,
+            lines: problems.map(({ path, problem, remedy }) => `${path.join(".")}: ${problem}; ${remedy}`),
+            isWrong: true,
+          };
+  }
+
+  async copyLink(): Promise<void> {
+    const { now } = this.bench;
+    const link = linkOf(now);
+    const shape = now.part["shape"];
+    if (link.length > LONGEST || !isShape(shape)) {
+      this.wrong("This part is too long for a link. Save it as a file and send that.");
+      return;
+    }
+    const whole = wholeAddress(siteHref(`/shapes/${shape}/`) + link);
+    const care =
+      whole.length > CAREFUL
+        ? ` It has ${whole.length} signs; some mail and chat programs cut a link after about ${CAREFUL}, so try it, or send the file.`
+        : "";
+    const about = `The whole part is in the address; nothing is sent to a server.${care}`;
+    this.told = (await copyText(whole))
+      ? { words: `The link is copied. ${about}` }
+      : {
+          words: `This browser does not let a page copy: copy the link from the field. ${about}`,
+          link: whole,
+        };
+  }
+
+  /** The tray as a job's folder, packed. */
+  async saveJob(): Promise<void> {
+    const { bench, tray } = this;
+    const [{ zipJob }, { readTypedPart }] = await Promise.all([
+      import("./zipJob.ts"),
+      import("../readTyped.ts"),
+    ]);
+    const title = titleOf(tray.job);
+    const shop = bench.shopTyped;
+    const bytes = zipJob({ job: { ...tray.job, title }, shop, parts: tray.parts });
+    saveFile(`${fileName(title)}.zip`, bytes, "application/zip");
+    const bad = tray.parts.filter(({ part }) => readTypedPart(part, this.tables).kind === "problems");
+    const stops = [
+      ...bad.map(({ name }) => `parts/${name}.yaml`),
+      ...(bench.shopProblems.length > 0 ? ["shop.yaml"] : []),
+    ];
+    this.told = {
+      words:
+        stops.length === 0
+          ? `${fileName(title)}.zip went to the browser's downloads: ${count(tray.parts)}${shop ? " and the shop file" : ""}. Unpack it into a folder, and a binder is built from that.`
+          : `${fileName(title)}.zip went to the browser's downloads. No binder is built from it until these files are put right:`,
+      lines: stops,
+      isWrong: stops.length > 0,
+    };
+  }
+
+  private badName(what: string): void {
+    this.wrong(`${what}: ${this.nameProblem ?? ""}.`);
+  }
+  private undo(): void {
+    this.bench.undo();
+    this.told = undefined;
+  }
+  private say(words: string, choices: readonly Choice[] = []): void {
+    this.told = { words, choices };
+  }
+  private wrong(words: string): void {
+    this.told = { words, isWrong: true };
+  }
+}
+
+function titleOf({ title }: NamedTyped["part"]): string {
+  return (typeof title === "string" ? title.trim() : "") || "Job";
+}
+
+/** A job's title as the name of a file. */
+const fileName = (title: string): string =>
+  title
+    .normalize("NFKD")
+    .replace(/[^A-Za-z0-9._~-]+/g, "-")
+    .replace(/^[-.]+|[-.]+$/g, "")
+    .slice(0, 60)
+    .toLowerCase() || "job";
