@@ -24,6 +24,8 @@ export const unit2 = (p: Vec2): Vec2 => scale2(p, 1 / length2(p));
 /** Direction of an angle counter-clockwise from +x. [rad] */
 export const direction = (angleRad: number): Vec2 => [Math.cos(angleRad), Math.sin(angleRad)];
 
+export const add3 = (p: Vec3, q: Vec3): Vec3 => [p[0] + q[0], p[1] + q[1], p[2] + q[2]];
+export const scale3 = (p: Vec3, k: number): Vec3 => [k * p[0], k * p[1], k * p[2]];
 export const sub3 = (p: Vec3, q: Vec3): Vec3 => [p[0] - q[0], p[1] - q[1], p[2] - q[2]];
 export const dot3 = (p: Vec3, q: Vec3): number => p[0] * q[0] + p[1] * q[1] + p[2] * q[2];
 export const cross3 = (p: Vec3, q: Vec3): Vec3 => [
