@@ -6,7 +6,7 @@ export type Typed = string | boolean | TypedGroup | TypedList;
 export interface TypedGroup {
   readonly [key: string]: Typed;
 }
-type TypedList = readonly Typed[];
+export type TypedList = readonly Typed[];
 
 /** A form has no lines and columns; its problems are told at the field. */
 const NOWHERE = { line: 1, column: 1 };
