@@ -54,7 +54,7 @@ export class BenchFiles {
   }
 
   /** What is asked for next is answered there. */
-  from(place: Place): this {
+  at(place: Place): this {
     this.place = place;
     return this;
   }
