@@ -22,6 +22,8 @@ export type Shape =
 export interface Stroke {
   readonly kind: StrokeKind;
   readonly shape: Shape;
+  /** The element line that it is, by the plan angle of its normal: the same line in every drawing. [degrees] */
+  readonly planDeg?: number;
 }
 
 /** small: numbers of elements, remarks. figure: dimensions, names. title: the drawing's name. */
@@ -73,6 +75,11 @@ export interface Drawing {
 export const line = (kind: StrokeKind, from: Vec2, to: Vec2): Stroke => ({
   kind,
   shape: { type: "path", points: [from, to], closed: false },
+});
+/** An element line, which has its like in the other drawings of the part. */
+export const element = (kind: StrokeKind, planDeg: number, from: Vec2, to: Vec2): Stroke => ({
+  ...line(kind, from, to),
+  planDeg,
 });
 export const path = (kind: StrokeKind, points: readonly Vec2[]): Stroke => ({
   kind,

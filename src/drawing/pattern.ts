@@ -4,7 +4,7 @@ import type { Board } from "./board.ts";
 import { boxOf, height, join, width } from "./box.ts";
 import { dimension, type Units, unitName } from "./format.ts";
 import { lineStride } from "./dense.ts";
-import { closed, type Drawing, line } from "./model.ts";
+import { closed, type Drawing, element } from "./model.ts";
 import type { Paper } from "./paper.ts";
 import { along, edgePaths, endsOf, isSeam, nameAlong } from "./pattern/edges.ts";
 import { marksAlong, rowsOf, seenFrom } from "./pattern/lines.ts";
@@ -75,7 +75,10 @@ function drawPattern(
   const step = lineStride(report, board.unit);
   // Line 1 is a seam edge, and the blank's own lines begin with line 2.
   const lines = blank.lines.filter((_, i) => (i + 1) % step === 0);
-  board.draw(closed("outline", blank.outline), ...lines.map((one) => line("thin", one.from, one.to)));
+  board.draw(
+    closed("outline", blank.outline),
+    ...lines.map((one) => element("thin", one.planDeg, one.from, one.to)),
+  );
   const edges = edgePaths(blank);
   const [a, b] = endsOf(edges);
   if (sector && centreShown) drawCentre(board, sector);

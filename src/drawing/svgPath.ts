@@ -1,4 +1,5 @@
 import { pathRound } from "d3";
+import type { Vec2 } from "../geometry/vector.ts";
 import type { Drawing, Label, Shape } from "./model.ts";
 import { CAP_PER_SIZE } from "./lettering.ts";
 import { type Pen, trace } from "./pen.ts";
@@ -29,6 +30,9 @@ export function svgPen(sheet: Pick<Drawing, "extent" | "unit">) {
       trace(thinned(shape, UNSEEN * unit), pen);
       return out.toString();
     },
+    /** A place of the drawing on the sheet, and back. */
+    at: ([px, py]: Vec2): Vec2 => [x(px), y(py)],
+    back: ([sx, sy]: Vec2): Vec2 => [extent.left + sx * unit, extent.top - sy * unit],
     /** Where a label's base line begins, how it is turned (clockwise), and its letter size. */
     lettering(label: Label) {
       const size = round(label.capMm / CAP_PER_SIZE / unit);

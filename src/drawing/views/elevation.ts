@@ -4,7 +4,7 @@ import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import { add2, distance2, direction, dot2, type Vec2 } from "../../geometry/vector.ts";
 import type { Drawable, SpacePoint } from "../../report/report.ts";
 import { lineStride } from "../dense.ts";
-import { closed, line, type Stroke } from "../model.ts";
+import { closed, element, line, type Stroke } from "../model.ts";
 import { curveOf, type End } from "./ends.ts";
 
 /** A view from the side: which way is right on the sheet, and from where one looks; directions in plan. */
@@ -56,8 +56,8 @@ export function elevation(
     for (const side of [0, 1] as const) strokes.push(line("hidden", place(a[side]), place(b[side])));
   }
   const seen = (planDeg: number): boolean => dot2(direction(radians(planDeg)), sight.eye) > EDGE_ON;
-  const drawn = (kind: "thin" | "outline", one: { a: SpacePoint; b: SpacePoint }): Stroke =>
-    line(kind, place(project(sight, one.a)), place(project(sight, one.b)));
+  const drawn = (kind: "thin" | "outline", one: { planDeg: number; a: SpacePoint; b: SpacePoint }): Stroke =>
+    element(kind, one.planDeg, place(project(sight, one.a)), place(project(sight, one.b)));
   for (const [i, one] of solid.elements.entries())
     if (i % step === 0 && seen(one.planDeg)) strokes.push(drawn("thin", one));
   for (const one of solid.seams) if (seen(one.planDeg)) strokes.push(drawn("outline", one));

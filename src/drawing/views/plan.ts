@@ -6,7 +6,7 @@ import type { Drawable, SpacePoint } from "../../report/report.ts";
 import { boxOf } from "../box.ts";
 import { clip } from "../clip.ts";
 import { lineStride } from "../dense.ts";
-import { closed, line, path, type Stroke, type StrokeKind } from "../model.ts";
+import { closed, element, line, path, type Stroke, type StrokeKind } from "../model.ts";
 import { type Mark, marksAlong } from "../pattern/lines.ts";
 import { SEEN_WALL } from "./elevation.ts";
 import { centreOf, curveOf, type End, inPlan } from "./ends.ts";
@@ -78,7 +78,7 @@ export function plan(
   // From above every element is seen: from outside where the wall leans in, from inside where it leans out.
   for (const one of solid.elements.filter((_, i) => i % step === 0)) {
     const [p, q] = inPlan([one.a, one.b]) as [Vec2, Vec2];
-    if (distance2(p, q) > SAME_POINT_MM) strokes.push(line("thin", place(p), place(q)));
+    if (distance2(p, q) > SAME_POINT_MM) strokes.push(element("thin", one.planDeg, place(p), place(q)));
   }
   for (const one of solid.seams) {
     const [p, q] = inPlan([one.a, one.b]) as [Vec2, Vec2];

@@ -1,0 +1,1 @@
+export { select, zoom, zoomIdentity } from "d3";

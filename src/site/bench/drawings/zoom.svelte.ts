@@ -1,0 +1,81 @@
+import type { D3ZoomEvent, ZoomBehavior } from "d3";
+
+/** How much nearer at most. */
+const NEAREST = 16;
+const STEP = 1.6;
+
+/** Which part of a sheet is looked at; the library that follows the fingers comes when a drawing is first touched. */
+export class Zoom {
+  near = $state(1);
+  private left = $state(0);
+  private top = $state(0);
+  private readonly size: () => { readonly widthMm: number; readonly heightMm: number };
+  private place: HTMLElement | undefined;
+  private behaviour: Promise<{ by: (k: number) => void; whole: () => void }> | undefined;
+
+  constructor(size: () => { readonly widthMm: number; readonly heightMm: number }) {
+    this.size = size;
+  }
+
+  get view(): { readonly box: string; readonly near: number } | undefined {
+    if (this.near === 1) return undefined;
+    const { widthMm, heightMm } = this.size();
+    return {
+      box: `${this.left} ${this.top} ${widthMm / this.near} ${heightMm / this.near}`,
+      near: this.near,
+    };
+  }
+
+  readonly watch = (place: HTMLElement): (() => void) => {
+    this.place = place;
+    const wake = () => void this.wake();
+    const events = ["pointerenter", "pointerdown", "focusin"] as const;
+    for (const event of events) place.addEventListener(event, wake, { once: true });
+    return () => {
+      for (const event of events) place.removeEventListener(event, wake);
+      this.place = undefined;
+      this.behaviour = undefined;
+    };
+  };
+
+  nearer = () => void this.wake()?.then(({ by }) => by(STEP));
+  farther = () => void this.wake()?.then(({ by }) => by(1 / STEP));
+  whole = () => void this.wake()?.then(({ whole }) => whole());
+
+  private wake() {
+    const { place } = this;
+    if (!place) return undefined;
+    this.behaviour ??= import("./d3Zoom.ts").then(({ select, zoom, zoomIdentity }) => {
+      const behaviour: ZoomBehavior<HTMLElement, unknown> = zoom<HTMLElement, unknown>()
+        .scaleExtent([1, NEAREST])
+        .extent(() => [
+          [0, 0],
+          [place.clientWidth, place.clientHeight],
+        ])
+        .translateExtent([
+          [0, 0],
+          [place.clientWidth, place.clientHeight],
+        ])
+        // The page scrolls under one finger and the plain wheel; two fingers or ctrl and wheel are meant for the drawing.
+        .filter((event: Event) => {
+          if (event instanceof WheelEvent) return event.ctrlKey || event.metaKey;
+          if ("touches" in event) return (event.touches as TouchList).length > 1 || this.near > 1;
+          return this.near > 1 && (event as MouseEvent).button === 0;
+        })
+        .on("zoom", ({ transform }: D3ZoomEvent<HTMLElement, unknown>) => {
+          const perPixel = this.size().widthMm / place.clientWidth;
+          this.near = transform.k;
+          this.left = (-transform.x / transform.k) * perPixel;
+          this.top = (-transform.y / transform.k) * perPixel;
+        });
+      const on = select(place);
+      on.call(behaviour);
+      on.on("dblclick.zoom", null);
+      return {
+        by: (k: number) => behaviour.scaleBy(on, k),
+        whole: () => behaviour.transform(on, zoomIdentity),
+      };
+    });
+    return this.behaviour;
+  }
+}
