@@ -7,7 +7,7 @@ const ORDER = [
   ...["diameter", "length", "width", "measured", "offset"],
   ...["largeEnd", "rectangularEnd", "smallEnd", "roundEnd", "height", "slant", "halfAngle", "edges"],
   ...["seam", "at", "joint", "gap", "lap", "pieces", "quantity", "mirror", "divisions", "neutral"],
-  ...["trimAllowance", "certificate", "tolerance", "notes", "parts"],
+  ...["trimAllowance", "facetError", "certificate", "tolerance", "notes", "parts"],
 ];
 const PLACE = new Map(ORDER.map((key, i) => [key, i]));
 

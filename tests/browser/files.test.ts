@@ -141,7 +141,7 @@ it("says what is wrong with a name, and saves nothing under it", async () => {
   for (const name of ["a/b", "con", "a b", ""]) {
     await page.getByLabel(/^Name of the part/).fill(name);
     await button("Save the part").click();
-    await expect.poll(() => told().textContent()).toContain("The file was not saved");
+    await expect.poll(() => told().textContent(), { message: name }).toContain("The file was not saved");
   }
 });
 

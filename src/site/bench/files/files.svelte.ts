@@ -7,6 +7,7 @@ import { linkOf, LONGEST, type NamedTyped } from "../link.ts";
 import type { Tray } from "../tray/tray.svelte.ts";
 import type { Clash } from "../tray/tray.ts";
 import { copyText, wholeAddress } from "./copyText.ts";
+import { MOST_PACKED } from "./mostPacked.ts";
 import { nameProblem } from "./nameProblem.ts";
 import { saveFile } from "./saveFile.ts";
 
@@ -32,8 +33,6 @@ interface Told {
 
 /** Some mail and chat programs cut an address about here (from memory). [signs] */
 const CAREFUL = 2000;
-/** More than an archive of a job can be. [bytes] */
-const MOST_ZIP = 20_000_000;
 
 const isShape = (word: unknown): word is ShapeId => typeof word === "string" && Object.hasOwn(shapes, word);
 const count = (parts: readonly unknown[]): string =>
@@ -55,7 +54,7 @@ export class BenchFiles {
   }
 
   /** What is asked for next is answered there. */
-  from(place: Place): this {
+  at(place: Place): this {
     this.place = place;
     return this;
   }
@@ -106,7 +105,7 @@ export class BenchFiles {
   }
 
   private async openJob(file: File): Promise<void> {
-    if (file.size > MOST_ZIP) {
+    if (file.size > MOST_PACKED) {
       this.wrong(`${file.name}: it holds more than any job; check that this is the file you mean.`);
       return;
     }

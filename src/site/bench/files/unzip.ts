@@ -1,8 +1,7 @@
 import { Inflate } from "fflate";
 import { read, unreadable, type Reading } from "../../../input/reading.ts";
+import { MOST_PACKED } from "./mostPacked.ts";
 
-/** More than any job of part files, packed. [bytes] */
-export const MOST_PACKED = 20_000_000;
 /** More than any job, unpacked. [bytes] */
 const MOST_UNPACKED = 50_000_000;
 const MOST_FILES = 5000;

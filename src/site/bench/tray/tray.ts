@@ -23,7 +23,7 @@ export const onTray = (tray: TrayContent, name: string): NamedTyped | undefined 
   tray.parts.find((one) => same(one.name, name));
 
 /** Is it the same part, whatever the order of its keys? */
-export const samePart = (a: NamedTyped, b: NamedTyped): boolean =>
+const samePart = (a: NamedTyped, b: NamedTyped): boolean =>
   a.name === b.name && sorted(a.part) === sorted(b.part);
 
 const sorted = (part: TypedGroup): string =>
