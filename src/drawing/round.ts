@@ -9,7 +9,7 @@ export interface Sight3 {
 }
 
 /** One facet as it is seen, the farthest first: corners on the screen, which face of the plate, how light it lies. */
-export interface SeenFacet {
+interface SeenFacet {
   readonly face: "inside" | "outside" | "edge";
   /** 0 in the shade … 4 in the light. */
   readonly light: number;

@@ -1,11 +1,10 @@
-import type { APIRoute } from "astro";
 import type { BenchTables } from "../site/bench/start.ts";
 import { readBinder } from "../site/binder/binder.ts";
 import { explainedWords } from "../site/binder/explained.ts";
 import { sourceIds } from "../site/binder/sourceIds.ts";
 
 /** What every live bench reads: materials, gauges, and the shop as its file says it. */
-export const GET: APIRoute = async () => {
+export const GET = async (): Promise<Response> => {
   const { tables, shopWritten, job } = readBinder();
   const all: BenchTables = {
     tables,

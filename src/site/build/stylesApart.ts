@@ -7,7 +7,7 @@ import { attributesOf } from "./linksOf.ts";
 export const LOOKS = "looks.css";
 
 /** A page whose style attributes are numbers into `looks`, a list that grows as new ones are met. */
-export function stylesApart(html: string, looks: string[]): string {
+function stylesApart(html: string, looks: string[]): string {
   let done = "";
   let from = 0;
   for (const { value, start, end } of attributesOf(html, new Set(["style"]))) {
