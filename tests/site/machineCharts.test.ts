@@ -25,7 +25,13 @@ const parts = globSync("demo-data/parts/*.yaml")
     if (developed?.kind !== "report") return [];
     const { report } = developed;
     return [
-      { report, material: tables.catalogue.materials[report.part.material]!, gauge: null, trials: undefined, written: {} },
+      {
+        report,
+        material: tables.catalogue.materials[report.part.material]!,
+        gauge: null,
+        trials: undefined,
+        written: {},
+      },
     ];
   });
 const binder = {
