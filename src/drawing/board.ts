@@ -4,7 +4,7 @@ import { lengthNumber, nearestFraction, type Units } from "./format.ts";
 import { flatten } from "./flatten.ts";
 import { labelCorners, readable } from "./lettering.ts";
 import type { Box, Label, LabelRole, LetterSize, Stroke, StrokeKind } from "./model.ts";
-import { type Rectangle, rectanglesOverlap, segmentMeets, segmentsCross } from "./overlap.ts";
+import { meeting, type Rectangle, rectanglesOverlap, segmentsCross } from "./overlap.ts";
 import type { Paper } from "./paper.ts";
 import { thin } from "./thin.ts";
 
@@ -62,7 +62,11 @@ interface Segment {
 export function createBoard(paper: Paper, unit: number) {
   const strokes: Stroke[] = [];
   const labels: Label[] = [];
-  const taken: { readonly corners: Rectangle; readonly box: Box }[] = [];
+  const taken: {
+    readonly corners: Rectangle;
+    readonly box: Box;
+    readonly meets: ReturnType<typeof meeting>;
+  }[] = [];
   const segments: Segment[] = [];
   /** Those that a dimension or leader line had better not cross. */
   const crossable: Segment[] = [];
@@ -70,7 +74,7 @@ export function createBoard(paper: Paper, unit: number) {
   let extent = NO_BOX;
 
   const segmentsOf = (stroke: Stroke): Segment[] => {
-    const points = thin(flatten(stroke.shape), COARSE * unit);
+    const points = coarse(stroke.shape, COARSE * unit);
     return points.slice(1).map((to, i) => {
       const from = points[i] as Vec2;
       return { kind: stroke.kind, from, to, box: boxOf([from, to]) };
@@ -88,13 +92,14 @@ export function createBoard(paper: Paper, unit: number) {
   const write = (label: Label): void => {
     const corners = labelCorners(label);
     labels.push(label);
-    taken.push({ corners, box: grow(boxOf(corners), CLEAR * unit) });
+    taken.push({ corners, box: grow(boxOf(corners), CLEAR * unit), meets: meeting(corners) });
     extent = join(extent, boxOf(corners));
   };
 
   /** Cost of a placing, or Infinity where it would cover lettering or cannot come below `most` any more. */
   const cost = (placing: Placing, most: number): number => {
     let sum = placing.extra ?? 0;
+    if (sum > most) return Infinity;
     let reach = extent;
     for (const label of placing.labels) {
       const corners = labelCorners(label);
@@ -103,8 +108,12 @@ export function createBoard(paper: Paper, unit: number) {
       const room = roomRound(label, CLEAR * unit);
       if (taken.some((other) => meet(other.box, box) && rectanglesOverlap(other.corners, room)))
         return Infinity;
+      const meets = meeting(corners);
       for (const one of segments)
-        if (touching(one.box, box) && segmentMeets(one.from, one.to, corners)) sum += ACROSS[one.kind];
+        if (touching(one.box, box) && meets(one.from, one.to)) {
+          sum += ACROSS[one.kind];
+          if (sum > most) return Infinity;
+        }
       if (sum > most) return Infinity;
     }
     for (const stroke of placing.strokes) {
@@ -114,8 +123,7 @@ export function createBoard(paper: Paper, unit: number) {
       reach = join(reach, around);
       for (const mine of own) {
         for (const other of taken)
-          if (touching(mine.box, other.box) && segmentMeets(mine.from, mine.to, other.corners))
-            sum += THROUGH_TEXT;
+          if (touching(mine.box, other.box) && other.meets(mine.from, mine.to)) sum += THROUGH_TEXT;
         for (const other of near) {
           if (!touching(mine.box, other.box) || !segmentsCross(mine.from, mine.to, other.from, other.to))
             continue;
@@ -183,6 +191,19 @@ export function createBoard(paper: Paper, unit: number) {
   };
 }
 export type Board = ReturnType<typeof createBoard>;
+
+/** Outlines of many points are drawn at one scale after another until one fits; each is thinned once for each scale. */
+const thinned = new WeakMap<readonly Vec2[], Map<number, readonly Vec2[]>>();
+const MANY = 50;
+
+function coarse(shape: Stroke["shape"], within: number): readonly Vec2[] {
+  if (shape.type !== "path" || shape.points.length < MANY) return thin(flatten(shape), within);
+  const known = thinned.get(shape.points) ?? new Map<number, readonly Vec2[]>();
+  thinned.set(shape.points, known);
+  const points = known.get(within) ?? thin(flatten(shape), within);
+  known.set(within, points);
+  return points;
+}
 
 /** Boxes of upright lines have no width, so touching counts here. */
 const touching = (a: Box, b: Box): boolean =>

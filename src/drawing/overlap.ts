@@ -1,4 +1,4 @@
-import { cross2, dot2, sub2, unit2, type Vec2 } from "../geometry/vector.ts";
+import { cross2, dot2, sub2, type Vec2 } from "../geometry/vector.ts";
 
 /** A rectangle at any angle, by its corners in order. */
 export type Rectangle = readonly [Vec2, Vec2, Vec2, Vec2];
@@ -17,26 +17,35 @@ function keepsApart(p: Rectangle, q: Rectangle): boolean {
   return false;
 }
 
-/** Does a straight line run through a rectangle? Liang and Barsky's clipping, in the rectangle's own axes. */
-export function segmentMeets(from: Vec2, to: Vec2, rectangle: Rectangle): boolean {
-  const [origin, right, , up] = rectangle;
-  const [u, v] = [unit2(sub2(right, origin)), unit2(sub2(up, origin))];
-  const [long, high] = [dot2(sub2(right, origin), u), dot2(sub2(up, origin), v)];
-  const start: Vec2 = [dot2(sub2(from, origin), u), dot2(sub2(from, origin), v)];
-  const run: Vec2 = [dot2(sub2(to, from), u), dot2(sub2(to, from), v)];
-  let [enter, leave] = [0, 1];
-  for (const [step, room] of [
-    [-run[0], start[0]],
-    [run[0], long - start[0]],
-    [-run[1], start[1]],
-    [run[1], high - start[1]],
-  ] as const) {
-    if (step === 0) {
-      if (room <= 0) return false;
-    } else if (step < 0) enter = Math.max(enter, room / step);
-    else leave = Math.min(leave, room / step);
-  }
-  return enter < leave;
+/**
+ * Does a straight line run through a rectangle? Ready to be asked of many lines, for a drawing asks it thousands of times.
+ * Liang and Barsky's clipping, in the rectangle's own axes.
+ */
+export function meeting(rectangle: Rectangle): (from: Vec2, to: Vec2) => boolean {
+  const [[ox, oy], right, , up] = rectangle;
+  const [rx, ry, vx, vy] = [right[0] - ox, right[1] - oy, up[0] - ox, up[1] - oy];
+  const [long, high] = [Math.sqrt(rx * rx + ry * ry), Math.sqrt(vx * vx + vy * vy)];
+  const [ux, uy, wx, wy] = [rx / long, ry / long, vx / high, vy / high];
+  return (from, to) => {
+    const [x, y, dx, dy] = [from[0] - ox, from[1] - oy, to[0] - from[0], to[1] - from[1]];
+    const [along, across] = [dx * ux + dy * uy, dx * wx + dy * wy];
+    let [enter, leave] = [0, 1];
+    /** Narrows the stretch that lies inside one side; false where nothing of it does. */
+    const within = (step: number, room: number): boolean => {
+      if (step === 0) return room > 0;
+      if (step < 0) enter = Math.max(enter, room / step);
+      else leave = Math.min(leave, room / step);
+      return true;
+    };
+    const [start, height] = [x * ux + y * uy, x * wx + y * wy];
+    return (
+      within(-along, start) &&
+      within(along, long - start) &&
+      within(-across, height) &&
+      within(across, high - height) &&
+      enter < leave
+    );
+  };
 }
 
 /** Do two straight lines cross, touching not counted? */

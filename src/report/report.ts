@@ -163,4 +163,4 @@ export interface Report {
 export type Shaped = Omit<Report, "forming">;
 
 /** What a pattern and views are drawn from: a report, whether or not it has been asked how the part is formed. */
-export type Drawable = Shaped & { readonly forming?: Report["forming"] | undefined };
+export type Drawable = Shaped & { readonly forming?: Pick<Forming, "route"> };

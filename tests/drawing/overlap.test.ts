@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { type Rectangle, rectanglesOverlap, segmentMeets, segmentsCross } from "../../src/drawing/overlap.ts";
+import { type Rectangle, rectanglesOverlap, meeting, segmentsCross } from "../../src/drawing/overlap.ts";
 import type { Vec2 } from "../../src/geometry/vector.ts";
 import { runs } from "../arbitraries.ts";
 import { even } from "../even.ts";
@@ -63,8 +63,8 @@ it("finds a line through a rectangle exactly where points of the line lie inside
       fc.tuple(coordinate, coordinate),
       (box, from, to) => {
         const fine = Array.from({ length: 2001 }, (_, i) => mix(from, to, i / 2000));
-        if (fine.some((p) => inside(p, box, 1e-6))) expect(segmentMeets(from, to, box)).toBe(true);
-        else if (!fine.some((p) => inside(p, box, -0.1))) expect(segmentMeets(from, to, box)).toBe(false);
+        if (fine.some((p) => inside(p, box, 1e-6))) expect(meeting(box)(from, to)).toBe(true);
+        else if (!fine.some((p) => inside(p, box, -0.1))) expect(meeting(box)(from, to)).toBe(false);
       },
     ),
     runs(200),
