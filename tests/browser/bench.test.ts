@@ -170,3 +170,110 @@ it("says how each figure was worked out, with this part's numbers", async () => 
   await page.getByRole("button", { name: "What is this: Plate thickness?" }).click();
   expect(await page.locator(".bench-form").textContent()).toContain("which depends on the metal");
 });
+
+it("shows one element line in every drawing, by key and by touch, and says what it is", async () => {
+  await open("shapes/eccentric-cone/");
+  await page.locator(".look").first().focus();
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("ArrowRight");
+  expect(await page.locator(".chosen-line").textContent()).toMatch(/Line 2: plan angle 30°/);
+  const drawings = await page
+    .locator(".touch.chosen")
+    .evaluateAll((all) => [
+      ...new Set(all.map((one) => one.closest(".look")?.getAttribute("aria-label")?.split(":")[0])),
+    ]);
+  expect(drawings).toEqual(["Views", "Pattern"]);
+  await page.keyboard.press("Escape");
+  expect(await page.locator(".touch.chosen").count()).toBe(0);
+  // By touch, a little beside the line.
+  const line = page.locator(".look").nth(1).locator('.touch[data-plan="90"]');
+  await line.scrollIntoViewIfNeeded();
+  const box = (await line.boundingBox())!;
+  await page.mouse.click(box.x + box.width / 2 + 3, box.y + box.height / 2);
+  expect(await page.locator(".chosen-line").textContent()).toMatch(/plan angle 90°/);
+});
+
+it("looks nearer with lettering of the same size, and reads off a distance between two corners", async () => {
+  await open("shapes/right-cone/");
+  const pattern = page.locator(".live-drawing").nth(1);
+  const letters = () =>
+    pattern
+      .locator("text")
+      .first()
+      .evaluate((one) => {
+        const { a } = (one as SVGTextElement).getScreenCTM()!;
+        return Number(one.getAttribute("font-size")) * a;
+      });
+  const before = await letters();
+  await pattern.getByRole("button", { name: "Nearer" }).click();
+  await expect.poll(() => pattern.locator("svg").getAttribute("viewBox")).not.toMatch(/^0 0/);
+  await page.waitForTimeout(500);
+  expect(Math.abs((await letters()) / before - 1)).toBeLessThan(0.02);
+  await pattern.getByRole("button", { name: "Whole" }).click();
+  await page.waitForTimeout(600);
+  await pattern.getByRole("button", { name: "Read off a distance" }).click();
+  // Both ends of element line 4: its true length is that of the slant.
+  const line = pattern.locator('.touch[data-plan="90"]');
+  const ends = await line.evaluate((one) => {
+    const svg = one.closest("svg")!;
+    const at = (x: string, y: string) => {
+      const p = new DOMPoint(Number(one.getAttribute(x)), Number(one.getAttribute(y))).matrixTransform(
+        svg.getScreenCTM()!,
+      );
+      return [p.x, p.y] as const;
+    };
+    return [at("x1", "y1"), at("x2", "y2")];
+  });
+  for (const [x, y] of ends) await page.mouse.click(x + 4, y - 3);
+  expect(await pattern.locator("[aria-live]").textContent()).toMatch(/^\s*250\u00a0mm/);
+});
+
+it("unrolls the part by slider and by key, and turns it", async () => {
+  await open("shapes/square-to-round/");
+  await page.getByRole("button", { name: "See it in the round" }).click();
+  const picture = page.locator(".round svg");
+  const looks = () =>
+    picture.locator("polygon").evaluateAll((all) => all.map((one) => one.getAttribute("points")).join());
+  await picture.waitFor();
+  const rolled = await looks();
+  await page.getByLabel("Unroll", { exact: true }).fill("100");
+  await expect.poll(looks).not.toBe(rolled);
+  expect(await picture.getAttribute("aria-label")).toMatch(/100 per cent unrolled/);
+  expect(await picture.locator("polygon.outside").count()).toBe(0);
+  await page.locator(".turntable").focus();
+  await page.keyboard.press("ArrowLeft");
+  expect(await picture.getAttribute("aria-label")).toMatch(/turned by -20 degrees/);
+});
+
+it("unrolls at once where no motion is wanted", async () => {
+  await page.emulateMedia({ reducedMotion: "reduce" });
+  await open("shapes/right-cone/");
+  await page.getByRole("button", { name: "See it in the round" }).click();
+  await page.getByRole("button", { name: "Unroll it" }).click();
+  expect(await page.locator(".round svg").getAttribute("aria-label")).toMatch(/100 per cent unrolled/);
+});
+
+it("turns the plate over and takes other divisions, with what they lose", async () => {
+  await open("shapes/eccentric-cone/");
+  await page.getByRole("button", { name: "Turn the plate over" }).click();
+  expect(await page.locator(".blank-tools").textContent()).toMatch(/Outside face up/);
+  const lost = () => page.locator(".blank-tools").textContent();
+  const before = await lost();
+  await page.getByLabel(/Divisions by hand: /).fill("96");
+  await expect.poll(lost).not.toBe(before);
+  expect(await page.locator(".blank-tools strong").textContent()).toBe("96");
+});
+
+it("prints the part's own sheets as it stands at the bench, and nothing of the bench", async () => {
+  await open("shapes/right-cone/");
+  await field(/^Height between/).fill("345");
+  await page.locator(".bench .checks").waitFor();
+  await expect.poll(() => page.locator(".bench .stale").count()).toBe(0);
+  const pdf = (await page.pdf({ format: "A4" })).toString("latin1");
+  expect(pdf.match(/\/Type\s*\/Page\b/g)?.length).toBe(2);
+  await page.emulateMedia({ media: "print" });
+  await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+  expect(await page.locator(".bench-print .sheet").count()).toBe(2);
+  expect(await page.locator(".bench-print").textContent()).toContain("345");
+  expect(await page.locator(".bench-form").isVisible()).toBe(false);
+});

@@ -51,6 +51,7 @@ export class Bench {
   private readonly draft: Keeper<NamedTyped>;
   private readonly shopDraft: Keeper<TypedGroup>;
   private asked = 0;
+  private readonly first: string;
 
   constructor(
     first: NamedTyped,
@@ -61,6 +62,7 @@ export class Bench {
       readonly shopDraft: Keeper<TypedGroup>;
     },
   ) {
+    this.first = JSON.stringify(first);
     this.tables = options.tables;
     this.draft = options.draft;
     this.shopDraft = options.shopDraft;
@@ -78,6 +80,10 @@ export class Bench {
   }
   get now(): NamedTyped {
     return this.history.now;
+  }
+  /** Is it another part than the one that the page came with? */
+  get isChanged(): boolean {
+    return JSON.stringify(this.now) !== this.first;
   }
   get canUndo(): boolean {
     return this.history.past.length > 0;

@@ -42,7 +42,7 @@ export async function startBench(place: HTMLElement): Promise<void> {
   addEventListener("hashchange", () => takeLink(bench));
   const shape = first.part["shape"];
   if (!isShape(shape)) throw new RangeError(`shape: ${JSON.stringify(shape)}`);
-  place.replaceChildren();
+  printedUnlessChanged(place, bench);
   mount(BenchPage, {
     target: place,
     props: { bench, shape, tables, job, known: new Set(known), explained: new Set(explained) },
@@ -69,4 +69,14 @@ function takeLink(bench: Bench): void {
   }
   bench.take(link.value);
   bench.message = "The part of the link is on the bench. Undo brings back what was here.";
+}
+
+/** What was published in the bench's place leaves the screen, and is printed as long as nothing of it has been changed. */
+function printedUnlessChanged(place: HTMLElement, bench: Bench): void {
+  const published = [...place.childNodes];
+  place.replaceChildren();
+  addEventListener("beforeprint", () => {
+    if (!bench.isChanged) place.append(...published);
+  });
+  addEventListener("afterprint", () => published.forEach((node) => node.remove()));
 }
