@@ -81,6 +81,16 @@ describe.each(PAPERS)("on $format", ({ format, contentPx }) => {
       const size = await steps.first().evaluate((one) => Number.parseFloat(getComputedStyle(one).fontSize));
       // 10.5 points in CSS pixels of 1/96 in.
       expect(size, path).toBeGreaterThanOrEqual((10.5 / 72) * 96 - 0.01);
+      const lines = await steps
+        .locator("ul > li")
+        .evaluateAll((all) =>
+          all.map((one) => ({ text: one.textContent, over: one.scrollWidth - one.clientWidth })),
+        );
+      expect(lines.length, path).toBeGreaterThan(0);
+      expect(
+        lines.filter(({ over }) => over > 0),
+        `${path}: a name leaves no room to write`,
+      ).toEqual([]);
     }
     await page.emulateMedia({ media: null });
   });

@@ -154,7 +154,17 @@ it("is written for any part on any roll that takes it, without an empty sentence
           shop([{ ...machine, workingWidth: 20_000, rating: { thickness: 200, yieldMPa: 2000 } }]),
         ).plans,
       ]) {
-        const words = [...batch, ...steps.flatMap(({ text, cautions, title }) => [text, title, ...cautions])];
+        const words = [
+          ...batch,
+          ...steps.flatMap(({ text, brief, beware, cautions, title, toNote }) => [
+            text,
+            title,
+            brief,
+            ...(beware === undefined ? [] : [beware]),
+            ...cautions,
+            ...toNote.map(({ label, planned = 0 }) => `${label} ${planned}`),
+          ]),
+        ];
         for (const text of words) expect(text).not.toMatch(/NaN|Infinity|undefined|null|^$|-0 /);
         for (const { value, label } of steps.flatMap(({ figures }) => figures))
           expect(Number.isFinite(value), label).toBe(true);

@@ -2,8 +2,9 @@ import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { passPoints } from "../passPoints.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
+import { settingBoxes } from "./settingBoxes.ts";
 import { settingBrief, settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
-import type { Figure, NoteBox, PlanStep } from "./step.ts";
+import type { Figure, PlanStep } from "./step.ts";
 import { gapWindows, templateBrief, templateFigures } from "./touch.ts";
 
 export const RAISE_MOVING =
@@ -15,21 +16,6 @@ const PRESSURE =
 
 const bewareOf = ([first]: readonly string[]): Pick<PlanStep, "beware"> =>
   first === undefined ? {} : { beware: first };
-
-function settingBoxes({ item, settings }: RollSheetAsked): NoteBox[] {
-  if (isPipe(item)) return [{ label: "raise, set", unit: "mm" }];
-  const bearings = settings?.zones[0]?.passes[0]?.start?.smallBearingMm != null;
-  return [
-    { label: "raise at the large edge, set", unit: "mm" },
-    { label: "raise at the small edge, set", unit: "mm" },
-    ...(bearings
-      ? [
-          { label: "bearing, small edge side, set", unit: "mm" },
-          { label: "bearing, large edge side, set", unit: "mm" },
-        ]
-      : []),
-  ];
-}
 
 /** What the middle of the window would ask by the model, for comparison with what comes out; one zone only. */
 function aimFigures({ settings }: RollSheetAsked): Figure[] {
@@ -62,7 +48,7 @@ function raise(asked: RollSheetAsked): PlanStep {
     ...bewareOf(settings ? settingProblems(settings, "trial") : []),
     figures: settings ? [...settingFigures(settings, "trial"), ...aimFigures(asked)] : [],
     cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial") : [])],
-    toNote: settingBoxes(asked),
+    toNote: settingBoxes(asked, "trial"),
     basis: settings ? DERIVED : COMMON_PRACTICE,
   };
 }
@@ -167,6 +153,9 @@ export const firstPassSteps = (asked: RollSheetAsked): (PlanStep | null)[] => [
   correct(asked),
 ];
 
+const allOf = ({ pieces, quantity }: RollSheetAsked["item"]): string =>
+  pieces * quantity === 2 ? "both blanks" : `all ${pieces * quantity} blanks`;
+
 function turnRound(asked: RollSheetAsked): PlanStep[] {
   const { item, settings, say } = asked;
   const pipe = isPipe(item);
@@ -177,8 +166,8 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       id: "unload",
       phase: "turning the job round",
       title: "Unload",
-      text: `Lower the bending roll, open the pinch and lift the piece out.${lot && !pipe ? ` Make the first pass of all ${item.pieces * item.quantity} blanks of the lot before the stop is moved.` : ""}`,
-      brief: `Bending roll down, pinch open, lift out.${lot && !pipe ? ` First all ${item.pieces * item.quantity} first passes, then move the stop.` : ""}`,
+      text: `Lower the bending roll, open the pinch and lift the piece out.${lot && !pipe ? ` Make the first pass of ${allOf(item)} of the lot before the stop is moved.` : ""}`,
+      brief: `Bending roll down, pinch open, lift out.${lot && !pipe ? ` First pass of ${allOf(item)} before the stop is moved.` : ""}`,
       beware: "Never draw it out under pinch.",
       figures: [],
       cautions: [PRESSURE],
@@ -194,11 +183,13 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
         : `Move the stop to the other end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.length(stopMm)})`}. Bring the bending roll down and square it again, then tilt it the other way. Load with seam edge 2 in the aligning groove and the small edge on the stop.`,
       brief: pipe
         ? "End for end, seam edge 2 leads. Bending roll down and square."
-        : `Stop to the other end${stopMm === null ? "" : `, ${say.length(stopMm)} in`}. Bending roll down, square, tilted the other way. Seam edge 2 in the groove, small edge on the stop.`,
+        : `Stop to the other end${stopMm === null ? "" : `, ${say.length(stopMm)} from it`}. Bending roll down, square, tilted the other way. Seam edge 2 in the groove, small edge on the stop.`,
       beware: "Springy: sling it.",
       figures: [],
       cautions: ["The piece is springy and awkward now: slings so that it cannot roll or spring open."],
-      toNote: pipe ? [] : [{ label: "stop from the fixed end", unit: "mm" }],
+      toNote: pipe
+        ? []
+        : [{ label: "stop from the fixed end", unit: "mm", ...(stopMm === null ? {} : { planned: stopMm }) }],
       basis: COMMON_PRACTICE,
     },
   ];
@@ -220,7 +211,7 @@ function second(asked: RollSheetAsked): PlanStep {
     ...bewareOf(settings ? settingProblems(settings, "finished") : []),
     figures: settings ? settingFigures(settings, "finished") : [],
     cautions: [RAISE_MOVING, RISING, ...(settings ? settingProblems(settings, "finished") : [])],
-    toNote: settingBoxes(asked),
+    toNote: settingBoxes(asked, "finished"),
     basis: settings ? DERIVED : COMMON_PRACTICE,
   };
 }
@@ -243,8 +234,12 @@ function close({ item, say }: RollSheetAsked): PlanStep {
     cautions: [OVERLAP, PRESSURE],
     toNote: [
       { label: "raise at the end, set", unit: "mm" },
-      { label: "gap left, large end", unit: "mm" },
-      { label: "gap left, small end", unit: "mm" },
+      ...(item.pieces === 1
+        ? [
+            { label: "gap left, large end", unit: "mm" },
+            { label: "gap left, small end", unit: "mm" },
+          ]
+        : [{ label: "template, tight or open", unit: "-" }]),
     ],
     basis: COMMON_PRACTICE,
   };

@@ -106,7 +106,7 @@ function stop(asked: RollSheetAsked): PlanStep | null {
         : []),
     ],
     cautions: [yoke(asked)],
-    toNote: [{ label: "stop from the drop end", unit: "mm" }],
+    toNote: [{ label: "stop from the drop end", unit: "mm", ...(given === null ? {} : { planned: given }) }],
   });
 }
 
@@ -138,7 +138,7 @@ function pinch({ item, roll }: RollSheetAsked): PlanStep {
     toNote: [
       { label: "pinch pressure or setting", unit: "-" },
       ...(half && !pipe && roll.pinchTrim !== false
-        ? [{ label: "pinch trim, drop end against fixed end", unit: "mm" }]
+        ? [{ label: "pinch trim, drop end lower by", unit: "mm" }]
         : []),
     ],
   });

@@ -66,5 +66,5 @@ export function settingBrief(settings: RollSettings, id: PassPoint["id"], say: S
   );
   return edges.length === 1
     ? (edges[0] ?? null)
-    : edges.map((words, i) => `zone ${i + 1} ${words}`).join("; ");
+    : edges.map((words, i) => `zone ${i + 1}: ${words}`).join("; ");
 }

@@ -12,6 +12,8 @@ export interface Figure {
 export interface NoteBox {
   readonly label: string;
   readonly unit: string;
+  /** What the plan has there [mm], to stand beside what it came to; not present where the plan has no one number. */
+  readonly planned?: number;
 }
 
 /** The parts of the work sheet, in the order of the work. */

@@ -37,7 +37,7 @@ export function gapWindows({ cone, thicknessMm, edges, pieces, ...rest }: Formin
 /** Share of the final bend at the middle of the first pass's window where no closure can be told. */
 const AIM_SHARE = (FIRST_PASS_SHARES.from + FIRST_PASS_SHARES.to) / 2;
 
-/** Templates of every zone in few words: "R 467 and 205.2", or "zone 1 R 530 and 384; zone 2 …". */
+/** Templates of every zone in few words: "R 467 and 205.2", or "zone 1: R 530 and 384; zone 2: …". */
 export function templateBrief(item: FormingCase, say: Say, share?: number): string {
   const radii = templateFigures(item, share).map(({ value }) => say.length(value));
   const each = isPipe(item) ? 1 : 2;
@@ -46,7 +46,7 @@ export function templateBrief(item: FormingCase, say: Say, share?: number): stri
   );
   return zones.length === 1
     ? `R ${zones[0] ?? ""}`
-    : zones.map((two, i) => `zone ${i + 1} R ${two}`).join("; ");
+    : zones.map((two, i) => `zone ${i + 1}: R ${two}`).join("; ");
 }
 
 /**

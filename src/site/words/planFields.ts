@@ -250,6 +250,9 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   "forming.plans[].steps[].toNote": { means: "Boxes to write down what was really set or measured." },
   "forming.plans[].steps[].toNote[].label": { means: "What goes into the box." },
   "forming.plans[].steps[].toNote[].unit": { means: "Its unit." },
+  "forming.plans[].steps[].toNote[].planned": {
+    means: "What the plan has there, in unit. Not present where the plan has no one number.",
+  },
   "forming.plans[].steps[].basis": { means: "Where the way of doing it comes from." },
   "forming.plans[].batch": {
     means: "In which order a lot goes through, in sentences; empty for a single blank.",

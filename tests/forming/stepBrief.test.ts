@@ -1,0 +1,106 @@
+import { describe, expect, it } from "vitest";
+import { formingOf } from "../../src/forming/forming.ts";
+import type { FormingCase } from "../../src/forming/case.ts";
+import type { NumberedStep } from "../../src/forming/sheet/step.ts";
+import { sayIn } from "../../src/forming/say.ts";
+import { coneCase, coneless, reducer, roll, shop } from "./cases.ts";
+
+const machine = roll({
+  slide: { origin: [230, -200], angle: 60, travel: 300 },
+  bearings: [140, 160],
+  coneAttachment: { range: [60, 300], clearRoom: 200 },
+});
+const planOn = (item: FormingCase) => formingOf(item, shop([machine])).plans[0]!;
+const step = (steps: readonly NumberedStep[], id: string) => steps.find((one) => one.id === id)!;
+const say = sayIn("mm");
+
+/** Half the slant, tilt, bands and the model's own middle stand in the settings table; all else is worked by. */
+const IN_THE_TABLE =
+  /half the slant|^tilt|bearing beyond|, low$|, high$|by the model|height of that place|needs by itself/;
+
+describe("the few words beside the machine", () => {
+  const { steps, settings } = planOn(coneCase(reducer));
+
+  it("hold every number that the full steps work by", () => {
+    const worked = steps.flatMap(({ id, brief, figures }) =>
+      figures.filter(({ label }) => !IN_THE_TABLE.test(label)).map((one) => ({ id, brief, ...one })),
+    );
+    expect(worked.length).toBeGreaterThan(15);
+    for (const { id, brief, value, unit, label } of worked)
+      expect(brief, `${id}: ${label}`).toContain(unit === "kg" ? say.mass(value) : say.length(value));
+  });
+
+  it("tell a newcomer which face, which end, what to measure, and what comes first", () => {
+    const words = (id: string) => `${step(steps, id).brief} ${step(steps, id).beware ?? ""}`;
+    expect(words("align")).toMatch(/small edge tight on the stop, inside towards the top roll.*support/s);
+    expect(words("pinch")).toMatch(/clear of the nip; try the stops/);
+    expect(words("first-raise")).toMatch(/^Plate moving, in small steps/);
+    expect(words("second-raise")).toMatch(/^Plate moving, in small steps/);
+    expect(words("first-measure")).toMatch(/Release, support, measure straight across, inside corners/);
+    expect(words("first-correct")).toMatch(/lower first/);
+    expect(words("unload")).toMatch(/Bending roll down, pinch open, lift out/);
+  });
+
+  it("say what hurts where the full step does", () => {
+    const silent = steps.filter(({ cautions, beware }) => cautions.length > 0 && beware === undefined);
+    // What these warn of holds all the time, and stands above the steps.
+    expect(silent.map(({ id }) => id)).toEqual(["first-raise", "first-correct", "second-raise"]);
+  });
+
+  it("have what is planned beside the line for what was really set, at edges and bearings", () => {
+    for (const [id, pass] of [
+      ["first-raise", "trial"],
+      ["second-raise", "finished"],
+    ] as const) {
+      const start = settings!.zones[0]!.passes.find((one) => one.id === pass)!.start!;
+      expect(step(steps, id).toNote).toEqual([
+        { label: "raise, large edge, set", unit: "mm", planned: start.largeMm },
+        { label: "raise, small edge, set", unit: "mm", planned: start.smallMm },
+        { label: "bearing, small edge, set", unit: "mm", planned: start.smallBearingMm },
+        { label: "bearing, large edge, set", unit: "mm", planned: start.largeBearingMm },
+      ]);
+    }
+    expect(step(steps, "stop").toNote[0]!.planned).toBe(60);
+    expect(step(steps, "turn").toNote[0]!.planned).toBe(60);
+  });
+
+  it("plan nothing where the roll's geometry is not known", () => {
+    const [plan] = formingOf(coneCase(reducer)).plans;
+    expect(step(plan!.steps, "first-raise").toNote).toEqual([
+      { label: "raise, large edge, set", unit: "mm" },
+      { label: "raise, small edge, set", unit: "mm" },
+    ]);
+  });
+});
+
+it("has a line for both edges of every zone, and those zones' settings and templates in words", () => {
+  const curvature = Array.from({ length: 72 }, (_, i) => ({
+    planDeg: 5 * i,
+    largeRadiusMm: 500 + 150 * Math.cos((i * Math.PI) / 36),
+    smallRadiusMm: 250 + 75 * Math.cos((i * Math.PI) / 36),
+    slantMm: 600,
+  }));
+  const item = { ...coneless(coneCase(reducer)), shape: "eccentric-cone", curvature };
+  const { steps, settings } = planOn(item);
+  const zones = settings!.zones;
+  expect(zones.length).toBeGreaterThan(2);
+  const raise = step(steps, "first-raise");
+  expect(raise.toNote).toHaveLength(2 * zones.length);
+  for (const [i, { passes }] of zones.entries()) {
+    const start = passes.find(({ id }) => id === "trial")!.start!;
+    expect(raise.toNote[2 * i]).toEqual({
+      label: `zone ${i + 1}, large edge, set`,
+      unit: "mm",
+      planned: start.largeMm,
+    });
+    expect(raise.brief).toContain(`zone ${i + 1}: ${say.length(start.largeMm)} large edge`);
+    expect(step(steps, "close").brief).toContain(`zone ${i + 1}: R `);
+  }
+});
+
+it("notes no gap left of a piece that stays open", () => {
+  const labels = (pieces: number) =>
+    step(planOn(coneCase(reducer, { pieces })).steps, "close").toNote.map(({ label }) => label);
+  expect(labels(1)).toContain("gap left, large end");
+  expect(labels(2)).toEqual(["raise at the end, set", "template, tight or open"]);
+});
