@@ -277,3 +277,20 @@ it("prints the part's own sheets as it stands at the bench, and nothing of the b
   expect(await page.locator(".bench-print").textContent()).toContain("345");
   expect(await page.locator(".bench-form").isVisible()).toBe(false);
 });
+
+it("saves files for the cutting table of the part as it stands at the bench, with the network off as well", async () => {
+  await open("shapes/right-cone/");
+  await expect
+    .poll(() => page.locator("[data-version] [role=status]").textContent(), { timeout: 20_000 })
+    .toMatch(/network off/);
+  await context.setOffline(true);
+  await field(/^Height between/).fill("321");
+  await expect.poll(() => page.locator(".bench .stale").count()).toBe(0);
+  const [file] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "right-cone.dxf" }).click(),
+  ]);
+  const dxf = readFileSync(await file.path(), "utf8");
+  expect(dxf).toMatch(/AC1009[\s\S]*CUT[\s\S]*EOF/);
+  expect(dxf).not.toBe(readFileSync(`${DIST}/parts/scalper-cone/scalper-cone.dxf`, "utf8"));
+});

@@ -27,7 +27,7 @@ afterAll(async () => {
   rmSync(folder, { recursive: true });
 });
 
-const answer = () => page.getByRole("status").textContent();
+const answer = () => page.locator("[data-trial-form]").getByRole("status").textContent();
 const add = async (setting: string, gap: string) => {
   await page.getByLabel(/Raise at the large edge/).fill(setting);
   await page.getByLabel("Measured").fill(gap);

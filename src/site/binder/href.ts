@@ -2,4 +2,6 @@
 export const partHref = (name: string): string => `/parts/${encodeURIComponent(name)}/`;
 export const workHref = (name: string): string => `${partHref(name)}forming/`;
 export const reportHref = (name: string): string => `/parts/${encodeURIComponent(name)}.json`;
+export const fileHref = (part: string, file: string): string =>
+  `${partHref(part)}${encodeURIComponent(file)}`;
 export const shapeHref = (shape: string): string => `/shapes/${shape}/`;

@@ -1,0 +1,69 @@
+import { type ArcPiece, fitArcs } from "../geometry/arcFit.ts";
+import { MM_PER_INCH } from "../geometry/units.ts";
+import type { Vec2 } from "../geometry/vector.ts";
+import type { Blank, Report } from "../report/report.ts";
+
+/** Pieces lie this near to the points of the outline, which lie as near to the exact one: 0.02 mm together. [mm] */
+const WITHIN_MM = 0.01;
+
+/** Units that a cutting file is written in. */
+export type FileUnits = "mm" | "in";
+export const perUnit = (units: FileUnits): number => (units === "mm" ? 1 : MM_PER_INCH);
+
+/** A blank's outline as arcs and lines, counter-clockwise and closed. [mm] */
+export interface Contour {
+  readonly start: Vec2;
+  readonly pieces: readonly ArcPiece[];
+}
+
+/** Arcs where an edge is one, else as few as keep to it; corners stay corners. */
+export function contourOf({ outline, edges }: Blank): Contour {
+  const start = outline[edges[0]?.start ?? 0] as Vec2;
+  const pieces = edges.flatMap((edge, i) => {
+    const next = edges[(i + 1) % edges.length]?.start ?? 0;
+    const count = (next - edge.start + outline.length) % outline.length || outline.length;
+    const points = Array.from(
+      { length: count + 1 },
+      (_, k) => outline[(edge.start + k) % outline.length] as Vec2,
+    );
+    return fitArcs(points, WITHIN_MM);
+  });
+  return { start, pieces };
+}
+
+/** Every pattern that differs from the others, with the name of its files. */
+export function cutPatterns({
+  part,
+  blanks,
+}: Report): { readonly name: string; readonly blank: Blank; readonly count: number }[] {
+  const own = blanks.filter(({ sameAs }) => sameAs === null);
+  return own.map((blank) => ({
+    name: own.length === 1 ? part.name : `${part.name}-piece-${blank.piece}`,
+    blank,
+    count:
+      (part.quantity ?? 1) *
+      blanks.filter(({ piece, sameAs }) => piece === blank.piece || sameAs === blank.piece).length,
+  }));
+}
+
+/** Where the part's mark goes, and how it lies: on the middle element line, which is plate all along. */
+export function markPlace({ lines, outline }: Blank): { readonly at: Vec2; readonly longMm: number } {
+  const middle = lines[lines.length >> 1];
+  if (!middle) {
+    const [x, y] = outline.reduce<Vec2>(
+      (sum, p) => [sum[0] + p[0] / outline.length, sum[1] + p[1] / outline.length],
+      [0, 0],
+    );
+    return { at: [x, y], longMm: 0 };
+  }
+  return {
+    at: [(middle.from[0] + middle.to[0]) / 2, (middle.from[1] + middle.to[1]) / 2],
+    longMm: middle.lengthMm,
+  };
+}
+
+/** The words that are etched on the plate: which part, which piece, which face is up. */
+export function markWords({ part, blanks }: Report, blank: Blank): string {
+  const piece = blanks.length > 1 ? ` piece ${blank.piece}` : "";
+  return `${part.name}${piece}, ${blank.faceUp} up`;
+}

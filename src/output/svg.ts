@@ -1,0 +1,59 @@
+import type { ArcPiece } from "../geometry/arcFit.ts";
+import { circleOf } from "../geometry/arcFit.ts";
+import type { Vec2 } from "../geometry/vector.ts";
+import type { Blank, Report } from "../report/report.ts";
+import { contourOf, markPlace, markWords } from "./contour.ts";
+
+const DECIMALS = 6;
+/** Cut lines of a hair's width: what a cutter follows. [mm] */
+const HAIR_MM = 0.1;
+const MARK_CAP_MM = 8;
+
+/** One blank at full size: an SVG whose user units are millimetres, y down from the top of the blank. */
+export function printSvg(report: Report, blank: Blank): string {
+  const { xMm, yMm } = blank.asDrawn;
+  const n = (value: number) => String(Number(value.toFixed(DECIMALS)) + 0);
+  const at = ([x, y]: Vec2) => `${n(x)} ${n(yMm - y)}`;
+  const { start, pieces } = contourOf(blank);
+  let from = start;
+  const d = pieces.map((piece) => {
+    const words = pieceWords(from, piece, { n, at });
+    from = piece.to;
+    return words;
+  });
+  const lines = (kind: "bend" | "element") =>
+    blank.lines
+      .filter((line) => line.kind === kind)
+      .map(({ from: a, to: b }) => `M${at(a)}L${at(b)}`)
+      .join("");
+  const mark = markPlace(blank);
+  const groups = [
+    `<path id="cut" d="M${at(start)}${d.join("")}Z"/>`,
+    ...(["bend", "element"] as const).map((kind) =>
+      lines(kind) === "" ? "" : `<path id="${kind}" stroke-dasharray="6 3" d="${lines(kind)}"/>`,
+    ),
+    `<text id="mark" x="${n(mark.at[0])}" y="${n(yMm - mark.at[1])}" text-anchor="middle" font-family="sans-serif" font-size="${MARK_CAP_MM}" fill="#000" stroke="none">${escaped(markWords(report, blank))}</text>`,
+  ].filter((group) => group !== "");
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${n(xMm)}mm" height="${n(yMm)}mm" viewBox="0 0 ${n(xMm)} ${n(yMm)}" fill="none" stroke="#000" stroke-width="${HAIR_MM}">`,
+    `<title>${escaped(report.part.title)}</title>`,
+    ...groups,
+    "</svg>",
+    "",
+  ].join("\n");
+}
+
+/** One piece of the contour; y turned over, so an arc that turns left is drawn the other way round. */
+function pieceWords(
+  from: Vec2,
+  piece: ArcPiece,
+  { n, at }: { n: (v: number) => string; at: (p: Vec2) => string },
+): string {
+  if (piece.bulge === 0) return `L${at(piece.to)}`;
+  const { radius } = circleOf(from, piece);
+  const large = Math.abs(piece.bulge) > 1 ? 1 : 0;
+  return `A${n(radius)} ${n(radius)} 0 ${large} ${piece.bulge > 0 ? 0 : 1} ${at(piece.to)}`;
+}
+
+const escaped = (text: string): string =>
+  text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");

@@ -1,0 +1,223 @@
+import DxfParser, { type ILineEntity, type IPolylineEntity, type ITextEntity } from "dxf-parser";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { circleOf, fitArcs } from "../../src/geometry/arcFit.ts";
+import { distance2, type Vec2 } from "../../src/geometry/vector.ts";
+import { contourOf, cutPatterns } from "../../src/output/contour.ts";
+import { printCsv } from "../../src/output/csv.ts";
+import { printDxf } from "../../src/output/dxf.ts";
+import { printSvg } from "../../src/output/svg.ts";
+import type { Blank, Report } from "../../src/report/report.ts";
+import { anyPart, runs } from "../arbitraries.ts";
+import { even } from "../even.ts";
+import { named, reportOf } from "../parts.ts";
+
+/** As near as a file keeps to the outline: 0.01 mm of the fit, the outline's own 0.01 mm, and the roundings. [mm] */
+const NEAR_MM = 0.0201;
+
+/** Distance from a point to a piece of a contour, worked out apart from the code under test. [mm] */
+function away(p: Vec2, from: Vec2, to: Vec2, bulge: number): number {
+  const chord = distance2(from, to);
+  if (Math.abs(bulge) < 1e-12) {
+    if (chord === 0) return distance2(p, from);
+    const s = ((p[0] - from[0]) * (to[0] - from[0]) + (p[1] - from[1]) * (to[1] - from[1])) / chord ** 2;
+    const k = Math.min(1, Math.max(0, s));
+    return Math.hypot(p[0] - from[0] - k * (to[0] - from[0]), p[1] - from[1] - k * (to[1] - from[1]));
+  }
+  // DXF reference: bulge is the tangent of a quarter of the included angle, positive counter-clockwise.
+  const angle = 4 * Math.atan(bulge);
+  const radius = chord / (2 * Math.sin(Math.abs(angle) / 2));
+  const half =
+    Math.sqrt(Math.max(0, radius ** 2 - (chord / 2) ** 2)) *
+    Math.sign(Math.PI - Math.abs(angle)) *
+    Math.sign(bulge);
+  const [ux, uy] = [(to[0] - from[0]) / chord, (to[1] - from[1]) / chord];
+  const centre: Vec2 = [(from[0] + to[0]) / 2 - uy * half, (from[1] + to[1]) / 2 + ux * half];
+  const about = (q: Vec2) => Math.atan2(q[1] - centre[1], q[0] - centre[0]);
+  const turn =
+    ((((about(p) - about(from)) * Math.sign(bulge)) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
+  if (turn <= Math.abs(angle)) return Math.abs(distance2(p, centre) - radius);
+  return Math.min(distance2(p, from), distance2(p, to));
+}
+
+const farthest = (outline: readonly Vec2[], vertices: readonly { x: number; y: number; bulge: number }[]) =>
+  Math.max(
+    ...outline.map((p) =>
+      Math.min(
+        ...vertices.map((v, i) => {
+          const next = vertices[(i + 1) % vertices.length]!;
+          return away(p, [v.x, v.y], [next.x, next.y], v.bulge);
+        }),
+      ),
+    ),
+  );
+
+function cutOf(dxf: string) {
+  const read = new DxfParser().parseSync(dxf)!;
+  const cut = read.entities.find(({ layer }) => layer === "CUT") as IPolylineEntity;
+  return {
+    read,
+    cut,
+    vertices: cut.vertices.map(({ x, y, bulge }) => ({ x, y, bulge: (bulge as number | undefined) ?? 0 })),
+  };
+}
+
+describe("fitting arcs", () => {
+  it("takes one arc for an arc, of any turn up to nearly all of it, whichever way round", () => {
+    fc.assert(
+      fc.property(even(5, 5000), even(0.2, 5.5), even(0, 6), even(0, 1), (radius, turn, start, way) => {
+        const sign = way < 0.5 ? 1 : -1;
+        const points = Array.from({ length: 200 }, (_, i): Vec2 => {
+          const at = start + (sign * turn * i) / 199;
+          return [radius * Math.cos(at), radius * Math.sin(at)];
+        });
+        const [piece, ...more] = fitArcs(points, 0.01);
+        // A flat arc may be told by a straight line within the tolerance.
+        if (piece!.bulge === 0) {
+          expect(radius * (1 - Math.cos(turn / 2))).toBeLessThan(0.02);
+          return;
+        }
+        expect(more).toEqual([]);
+        expect(circleOf(points[0]!, piece!).radius).toBeCloseTo(radius, 3);
+        expect(Math.sign(piece!.bulge)).toBe(sign);
+      }),
+      runs(100),
+    );
+  });
+
+  it("keeps corners, and takes one line for many points in a line", () => {
+    const points: Vec2[] = [0, 1, 2, 5, 9, 10]
+      .map((x): Vec2 => [x, 0])
+      .concat([
+        [10, 3],
+        [10, 8],
+      ]);
+    expect(fitArcs(points, 0.01)).toEqual([
+      { to: [10, 0], bulge: 0 },
+      { to: [10, 8], bulge: 0 },
+    ]);
+  });
+});
+
+describe("every part's cutting files", () => {
+  const each = (check: (report: Report, blank: Blank) => void, count: number) =>
+    fc.assert(
+      fc.property(anyPart, (part) => {
+        const report = reportOf(part);
+        for (const { blank } of cutPatterns(report)) check(report, blank);
+      }),
+      runs(count),
+    );
+
+  it("DXF, read by another library, comes back to the outline within 0.02 mm, closed, with lines on their layers", () => {
+    each((report, blank) => {
+      const { read, cut, vertices } = cutOf(printDxf(report, blank));
+      expect(cut.shape).toBe(true);
+      expect(farthest(blank.outline as Vec2[], vertices)).toBeLessThan(NEAR_MM);
+      const lines = read.entities.filter((one): one is ILineEntity => one.type === "LINE");
+      expect(lines.length).toBe(blank.lines.length);
+      for (const [i, { kind, from }] of blank.lines.entries()) {
+        expect(lines[i]!.layer).toBe(kind === "bend" ? "BEND" : "ELEMENT");
+        expect(lines[i]!.vertices[0]!.x).toBeCloseTo(from[0], 5);
+      }
+      expect(read.header["$INSUNITS"]).toBe(4);
+      // Few pieces: a tenth of the points that the outline has, and some corners.
+      expect(vertices.length).toBeLessThan(blank.outline.length / 10 + 60);
+    }, 60);
+  });
+
+  it("SVG is as large as the blank in millimetres, and its path comes back to the outline within 0.02 mm", () => {
+    each((report, blank) => {
+      const svg = printSvg(report, blank);
+      const [, width, height] = /width="([\d.]+)mm" height="([\d.]+)mm"/.exec(svg)!;
+      expect(Number(width)).toBeCloseTo(blank.asDrawn.xMm, 5);
+      expect(Number(height)).toBeCloseTo(blank.asDrawn.yMm, 5);
+      const path = /id="cut" d="([^"]+)"/.exec(svg)![1]!;
+      const up = (y: string) => blank.asDrawn.yMm - Number(y);
+      const vertices: { x: number; y: number; bulge: number }[] = [];
+      for (const [, kind, rest] of path.matchAll(/([MLA])([^MLAZ]*)/g)) {
+        const numbers = rest!.trim().split(/\s+/);
+        const [x, y] = [Number(numbers.at(-2)), up(numbers.at(-1)!)];
+        const before = vertices.at(-1);
+        if (kind === "A" && before) {
+          const [radius, , , large, sweep] = numbers.map(Number) as [number, number, number, number, number];
+          // SVG 2, elliptical arcs: of two centres the flags choose; its sweep is clockwise where y is turned over.
+          const half = Math.asin(Math.min(1, Math.hypot(x - before.x, y - before.y) / (2 * radius)));
+          const angle = large === 1 ? 2 * (Math.PI - half) : 2 * half;
+          before.bulge = (sweep === 0 ? 1 : -1) * Math.tan(angle / 4);
+        }
+        vertices.push({ x, y, bulge: 0 });
+      }
+      expect(farthest(blank.outline as Vec2[], vertices)).toBeLessThan(NEAR_MM + 0.001);
+    }, 40);
+  });
+
+  it("CSV has the points of the marking table, on the outline where no gap is cut off", () => {
+    each((report, blank) => {
+      const rows = printCsv(report, blank).split("\r\n\r\n")[0]!.trimEnd().split("\r\n").slice(1);
+      const own = report.hand.rows.filter(({ piece }) => piece === blank.piece);
+      expect(rows.filter((row) => row !== "").length).toBe(own.length);
+      for (const [i, row] of own.entries()) {
+        const cells = rows[i]!.split(",").map(Number);
+        for (const [at, value] of [
+          [3, row.a[0]],
+          [4, row.a[1]],
+          [6, row.b[0]],
+          [7, row.b[1]],
+          [9, row.trueMm],
+        ] as const)
+          expect(Math.abs(cells[at]! - value)).toBeLessThan(0.0006);
+      }
+      const girths = rows.map((row) => Number(row.split(",")[5]));
+      const { seam, trimAllowance } = report.part;
+      if (!seam?.gap && !seam?.lap && trimAllowance !== true) {
+        const end = blank.edges.find(({ name }) => ["large end", "rectangular end"].includes(name))!;
+        // Chords within 0.01 mm of an arc are shorter than it; a long edge has many of them.
+        expect(girths[0]).toBeLessThan(0.01);
+        expect(Math.abs(girths.at(-1)! / end.lengthMm - 1)).toBeLessThan(0.001);
+      }
+      for (let i = 1; i < girths.length; i++)
+        expect(girths[i]!).toBeGreaterThanOrEqual(girths[i - 1]! - 0.002);
+    }, 60);
+  });
+});
+
+describe("a plain cone", () => {
+  const report = reportOf(
+    named({
+      shape: "right-cone",
+      thickness: 4,
+      largeEnd: { diameter: 605, measured: "outside" },
+      smallEnd: { diameter: 305, measured: "outside" },
+      height: 200,
+    }),
+  );
+  const blank = report.blanks[0]!;
+
+  it("is cut by two arcs and two lines, of the radii that the report has", () => {
+    const { start, pieces } = contourOf(blank);
+    expect(pieces.length).toBe(4);
+    const radii = pieces.flatMap((piece, i) =>
+      piece.bulge === 0 ? [] : [circleOf(i === 0 ? start : pieces[i - 1]!.to, piece).radius],
+    );
+    expect(radii.toSorted((p, q) => q - p).map((one) => Number(one.toFixed(2)))).toEqual([500, 250]);
+  });
+
+  it("in inches has the same form, a twenty-fifth of the size", () => {
+    const { read, vertices } = cutOf(printDxf(report, blank, "in"));
+    expect(read.header["$INSUNITS"]).toBe(1);
+    const mm = vertices.map(({ x, y, bulge }) => ({ x: 25.4 * x, y: 25.4 * y, bulge }));
+    expect(farthest(blank.outline as Vec2[], mm)).toBeLessThan(NEAR_MM);
+    const texts = read.entities.filter((one): one is ITextEntity => one.type === "TEXT");
+    expect(texts.map(({ text }) => text)).toContain("UNITS INCHES");
+  });
+
+  it("is the same byte for byte, ASCII alone in DXF, and hostile words stay words", () => {
+    const odd = { ...report, part: { ...report.part, title: 'Ø½° <b>&"\n0\nEOF ÄÖ €' } };
+    const dxf = printDxf(odd, blank);
+    expect(dxf).toBe(printDxf(odd, blank));
+    expect(dxf).toMatch(/^[\x20-\x7e\r\n]*$/);
+    expect(new DxfParser().parseSync(dxf)!.entities.length).toBeGreaterThan(3);
+    expect(printSvg(odd, blank)).toContain("&lt;b&gt;&amp;&quot;");
+  });
+});
