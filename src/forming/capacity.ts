@@ -43,14 +43,12 @@ export function capacityLimit(plate: Strength, roll: PlateRoll): CapacityLimit {
   };
 }
 
-/** What was compared, and of which two strengths each mean was taken. */
+/** What was compared, of which two strengths each mean was taken, and where they come from. */
 function strengthWords({ plateMPa, ratedMPa, from, of }: StrengthRatio, say: Say): string {
   const [plate, rated] = [plateMPa, ratedMPa].map((one) => say.strength(one));
-  if (from === "certificate") return `plate ${plate} against ${rated}, yields`;
-  const [two, ratedTwo] = [of.plate, of.rated].map((both) =>
-    both.map((one) => say.strength(one)).join(" and "),
-  );
-  return `plate ${plate}, mean of yield and tensile ${two}, against ${rated}, that of ${ratedTwo}`;
+  if (from === "certificate") return `plate ${plate} by its certificate against ${rated}, yields`;
+  const mean = (two: readonly number[]) => `(${two.map((one) => say.strength(one)).join(" + ")})/2`;
+  return `means of yield and tensile: plate ${mean(of.plate)} = ${plate} by the materials page, rating ${mean(of.rated)} = ${rated} as structural plate`;
 }
 
 /**

@@ -99,3 +99,17 @@ export function zonesOf({ cone, curvature, rimsMm }: FormingCase): RollZone[] {
   }
   return curvature && rimsMm.small > 0 ? unevenZones(curvature) : [];
 }
+
+/** How figures of one of several zones begin: "plan 155° to 260°: "; nothing where one setting serves all round. */
+export function zoneName({ fromDeg, toDeg }: Pick<RollZone, "fromDeg" | "toDeg">, zones: number): string {
+  const deg = (angle: number) => `${Math.round(angle % FULL_TURN_DEG)}°`;
+  return zones === 1 ? "" : `plan ${deg(fromDeg)} to ${deg(toDeg)}: `;
+}
+
+const NAMED = /^plan (\d+° to \d+°): (.+)$/;
+
+/** A figure's zone and what it is without it; null where it is of no zone. */
+export function zoneOfLabel(label: string): { readonly zone: string; readonly label: string } | null {
+  const [, zone, own] = NAMED.exec(label) ?? [];
+  return zone === undefined || own === undefined ? null : { zone, label: own };
+}

@@ -69,6 +69,9 @@ describe("capacity", () => {
     // Stainless: its nominal yield of 210 is below the rated 250, and still it takes the roll more.
     expect(limit({ material: stainless })).toBeCloseTo(10 * Math.sqrt(650 / 730), 9);
     expect(limit({ material: aluminium })).toBe(10);
+    expect(onRoll("capacity", { ...item, material: s355 })!.advice).toContain(
+      "means of yield and tensile: plate (355 MPa + 470 MPa)/2 = 413 MPa by the materials page, rating (250 MPa + 400 MPa)/2 = 325 MPa as structural plate",
+    );
   });
 
   it("takes the certificate's yield against the rated yield, and is wary of plate that hardens", () => {

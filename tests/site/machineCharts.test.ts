@@ -1,8 +1,11 @@
 import { globSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { boxOf } from "../../src/drawing/box.ts";
+import { flatten } from "../../src/drawing/flatten.ts";
 import type { Drawing } from "../../src/drawing/model.ts";
 import { NARROW, SHEET } from "../../src/drawing/paper.ts";
 import { regionChart } from "../../src/drawing/forming/regionChart.ts";
+import { between2, type Vec2 } from "../../src/geometry/vector.ts";
 import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
 import { readPart } from "../../src/input/readPart.ts";
 import { readShop } from "../../src/input/readShop.ts";
@@ -88,6 +91,18 @@ describe.each(charts)("$name", ({ name, chart, entries }) => {
       const drawnIn = above(panel.limit, at) ? "fail" : above(panel.near, at) ? "caution" : "pass";
       expect(`${dot.number}: ${drawnIn}`).toBe(`${dot.number}: ${region}`);
     }
+  });
+
+  it.each(drawn)("on the %s no hatching touches a dot or an arrowhead", (_, { strokes }) => {
+    const marks = strokes.filter(({ kind }) => kind === "arrow").map(({ shape }) => boxOf(flatten(shape)));
+    const lines = strokes.filter(({ kind }) => kind === "thin").map(({ shape }) => flatten(shape));
+    expect(lines.length).toBeGreaterThan(50);
+    const places = lines.flatMap(([from, to]) =>
+      Array.from({ length: 101 }, (_, i) => between2(from!, to!, i / 100)),
+    );
+    const inside = ([x, y]: Vec2) =>
+      marks.some(({ left, right, bottom, top }) => x > left && x < right && y > bottom && y < top);
+    expect(places.filter(inside)).toEqual([]);
   });
 
   it("looks as it was looked at", async () => {

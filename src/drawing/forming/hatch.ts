@@ -13,7 +13,7 @@ export interface Hatching {
   readonly apartMm: number;
 }
 
-/** Hatching stays this far clear of lettering and dots. [mm of paper] */
+/** Hatching stays this far clear of lettering, dots and arrowheads. [mm of paper] */
 const CLEAR = 0.7;
 
 /** The stretches of a line at this height above `along` that lie within an outline of any form, by crossings in pairs. */
@@ -57,15 +57,15 @@ function outside(piece: [Vec2, Vec2], boxes: readonly Box[]): [Vec2, Vec2][] {
   return rest;
 }
 
-/** Narrow parallel lines all over an outline, clear of the lettering and the dots that the board already has. */
+/** Narrow parallel lines all over an outline, clear of the lettering, dots and arrowheads that the board already has. */
 export function hatch(board: Board, outline: readonly Vec2[], { angleDeg, apartMm }: Hatching): Stroke[] {
   const along = direction(radians(angleDeg));
   const heights = outline.map((p) => dot2(p, left2(along)));
   const apart = board.mm(apartMm);
-  const dots = board.strokes.filter(({ kind, shape }) => kind === "arrow" && shape.type === "arc");
+  const filled = board.strokes.filter(({ kind }) => kind === "arrow");
   const boxes = [
     ...board.labels.map((label) => boxOf(labelCorners(label))),
-    ...dots.map(({ shape }) => boxOf(flatten(shape))),
+    ...filled.map(({ shape }) => boxOf(flatten(shape))),
   ].map((box) => grow(box, board.mm(CLEAR)));
   const strokes: Stroke[] = [];
   for (let k = Math.ceil(Math.min(...heights) / apart); k * apart < Math.max(...heights); k++)

@@ -1,14 +1,12 @@
 import { DERIVED } from "../judge.ts";
 import type { PassPoint } from "../passPoints.ts";
-import type { RollSettings, ZoneSettings } from "../rollSettings.ts";
+import type { RollSettings } from "../rollSettings.ts";
 import type { Say } from "../say.ts";
+import { zoneName } from "../zones.ts";
 import type { Figure } from "./step.ts";
 
 const length = (label: string, value: number | null): Figure[] =>
   value === null ? [] : [{ label, value, unit: "mm", basis: DERIVED }];
-
-const zoneName = ({ fromDeg, toDeg }: ZoneSettings, zones: number): string =>
-  zones === 1 ? "" : `plan ${Math.round(fromDeg % 360)}° to ${Math.round(toDeg % 360)}°: `;
 
 /** The setting of one moment in every zone: where to start, the band at both ends, tilt and bearings. */
 export function settingFigures({ zones, stopMm }: RollSettings, id: PassPoint["id"]): Figure[] {
@@ -52,7 +50,7 @@ export function settingWords({ zones, stopMm }: RollSettings, id: PassPoint["id"
   const [zone] = zones;
   const start = zone?.passes.find((one) => one.id === id)?.start;
   if (!zone || !start) return null;
-  if (zones.length > 1) return "the zone's own setting in the list";
+  if (zones.length > 1) return "the zone's own setting in the table";
   if (stopMm === null) return say.length(start.middleMm);
   return `${say.length(start.largeMm)} at the large edge and ${say.length(start.smallMm)} at the small edge (${say.length(start.middleMm)} at half the slant)`;
 }

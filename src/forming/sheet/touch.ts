@@ -4,7 +4,7 @@ import { FIRST_PASS_SHARES, firstPass } from "../firstPass.ts";
 import { DERIVED } from "../judge.ts";
 import { isPipe } from "../skin.ts";
 import type { Say } from "../say.ts";
-import { zonesOf } from "../zones.ts";
+import { zoneName, zonesOf } from "../zones.ts";
 import type { Figure } from "./step.ts";
 
 /** Gaps of the first pass at one end, inside corner to inside corner. [mm] */
@@ -58,10 +58,7 @@ export function templateFigures(item: FormingCase, share?: number): Figure[] {
   const zones = zonesOf(item);
   const half = item.thicknessMm / 2;
   return zones.flatMap((zone) => {
-    const name =
-      zones.length === 1
-        ? ""
-        : `plan ${Math.round(zone.fromDeg % 360)}° to ${Math.round(zone.toDeg % 360)}°: `;
+    const name = zoneName(zone, zones.length);
     const radius = (end: string, middleMm: number): Figure => ({
       label: `${name}template radius inside, ${end}, held square to the element line`,
       value: Math.max(0, middleMm / (share ?? AIM_SHARE) - half),

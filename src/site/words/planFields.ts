@@ -158,7 +158,8 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   "forming.plans[].brake.leastInsideRadiusBasis": { means: "Where that comes from." },
   "forming.plans[].brake.permittedFacetMm": {
     unit: "mm",
-    means: "Facet error that the hits are chosen for: half the thickness, at least 0.5 mm.",
+    means:
+      "Facet error that the hits are chosen for: the part’s facetError, else half the thickness, at least 0.5 mm.",
   },
   "forming.plans[].brake.zones": { means: "The curved stretches between flats and seam edges." },
   "forming.plans[].brake.zones[].piece": { means: "The piece it lies on." },
