@@ -294,3 +294,13 @@ it("saves files for the cutting table of the part as it stands at the bench, wit
   expect(dxf).toMatch(/AC1009[\s\S]*CUT[\s\S]*EOF/);
   expect(dxf).not.toBe(readFileSync(`${DIST}/parts/scalper-cone/scalper-cone.dxf`, "utf8"));
 });
+
+it("is headed by the part's title where it takes the place of a part's sheets", async () => {
+  await page.goto(`${site.url}parts/seed-funnel/`);
+  const title = await page.locator("h1").textContent();
+  await page.getByRole("button", { name: "Change this part here" }).click();
+  await page.locator(".bench .checks").waitFor();
+  expect(await page.locator("h1").allTextContents()).toEqual([title]);
+  const ids = await page.locator("[id]").evaluateAll((all) => all.map((one) => one.id));
+  expect(ids.filter((id, i) => ids.indexOf(id) < i)).toEqual([]);
+});

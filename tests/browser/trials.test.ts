@@ -115,6 +115,6 @@ it("works where the browser keeps nothing, and says so", async () => {
   await other.getByLabel("Measured").fill("980");
   await other.getByRole("button", { name: "Add trial" }).click();
   expect(await other.getByRole("alert").textContent()).toContain("keeps nothing");
-  expect(await other.getByRole("status").textContent()).toContain("set ");
+  expect(await other.locator("[data-trial-form]").getByRole("status").textContent()).toContain("set ");
   await other.close();
 });

@@ -42,6 +42,8 @@ export class Bench {
   private formed:
     { readonly of: Drawn; readonly shop: Shop | undefined; readonly forming: Report["forming"] } | undefined =
     $state.raw(undefined);
+  /** The shop that the binder was built with. */
+  readonly shopPublished: TypedGroup | undefined;
   private shopNow: Shop | undefined = $state.raw(undefined);
   shopTyped: TypedGroup | undefined = $state.raw(undefined);
   shopProblems: readonly Complaint[] = $state.raw([]);
@@ -66,6 +68,7 @@ export class Bench {
     this.tables = options.tables;
     this.draft = options.draft;
     this.shopDraft = options.shopDraft;
+    this.shopPublished = options.shop;
     this.takeShop(options.shopDraft.read() ?? options.shop);
     const kept = options.draft.read();
     // What the page came with stays one step back, so that "undo" leads to it.
@@ -151,6 +154,11 @@ export class Bench {
     if (reading?.kind === "problems") return;
     this.shopNow = reading?.value;
     this.judge();
+  }
+
+  /** The next time the page is opened it has the binder's own shop again. */
+  forgetShop(): void {
+    this.shopDraft.write(undefined);
   }
 
   private show(history: History<NamedTyped>, keep = true): void {

@@ -7,11 +7,32 @@ import {
   shapeOf,
   type Schema,
 } from "../../input/introspect.ts";
+import type { Typed, TypedGroup } from "../../input/typed.ts";
+import type { Complaint } from "./readTyped.ts";
 import type { FieldPath } from "../../input/problem.ts";
 import type { Quantity } from "../../shapes/fields.ts";
 
 /** How a field is filled in. */
-type FieldKind = Quantity | "count" | "number" | "text" | "long text" | "choice" | "yes" | "material";
+type FieldKind =
+  | Quantity
+  | "count"
+  | "number"
+  | "text"
+  | "long text"
+  | "choice"
+  | "yes"
+  | "yes or no"
+  | "lengths"
+  | "material";
+
+/** What a form writes into: the part, or the shop. */
+export interface Typing {
+  readonly typed: TypedGroup;
+  readonly problems: readonly Complaint[];
+  readonly put: (path: FieldPath, value: Typed | undefined) => void;
+  /** A field was left: the next change is undone apart from it. */
+  readonly leave: () => void;
+}
 
 export interface FieldItem {
   readonly kind: FieldKind;
@@ -55,6 +76,7 @@ export function formOf(schema: Schema, path: FieldPath = []): FormModel {
 function itemsOf(schema: Schema, path: FieldPath): FieldItem[] {
   const optional = isOptional(schema);
   const { def } = bare(schema)._zod;
+  if (def.type === "array") return [{ path, optional, choices: [], kind: "lengths" }];
   if (def.type === "tuple")
     return def.items.flatMap((item, i) => itemsOf(item, [...path, i]).map((one) => ({ ...one, optional })));
   return [{ path, optional, choices: choicesOf(schema) ?? [], kind: kindOf(schema, path) }];

@@ -45,7 +45,15 @@ export async function startBench(place: HTMLElement): Promise<void> {
   printedUnlessChanged(place, bench);
   mount(BenchPage, {
     target: place,
-    props: { bench, shape, tables, job, known: new Set(known), explained: new Set(explained) },
+    props: {
+      bench,
+      shape,
+      tables,
+      job,
+      known: new Set(known),
+      explained: new Set(explained),
+      headed: place.dataset["bench"] === "on demand",
+    },
   });
 }
 

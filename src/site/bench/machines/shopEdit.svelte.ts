@@ -1,0 +1,84 @@
+import type { FieldPath } from "../../../input/problem.ts";
+import { typedAt, typedWith, type Typed, type TypedGroup, type TypedList } from "../../../input/typed.ts";
+import type { Bench } from "../bench.svelte.ts";
+import type { Typing } from "../form.ts";
+import { begin, change, redo, settle, undo, type History } from "../history.ts";
+import { plainShop } from "./plainShop.ts";
+
+const EMPTY: TypedGroup = { name: "Our shop", units: "mm", machines: [] };
+
+/** The least that a machine says for itself, to begin with. */
+const NEW = {
+  "plate roll": { kind: "plate roll", name: "New roll", rating: {}, rolls: {} },
+  "press brake": { kind: "press brake", name: "New brake" },
+} as const;
+
+/** The shop as it is typed, with a way back; the bench asks the last one that is right. */
+export class ShopEdit implements Typing {
+  private history: History<TypedGroup> = $state.raw(begin(EMPTY));
+  private readonly bench: Bench;
+
+  constructor(bench: Bench) {
+    this.bench = bench;
+    this.history = begin(plainShop(bench.shopTyped ?? EMPTY));
+  }
+
+  get typed(): TypedGroup {
+    return this.history.now;
+  }
+  get problems() {
+    return this.bench.shopProblems;
+  }
+  get canUndo(): boolean {
+    return this.history.past.length > 0;
+  }
+  get canRedo(): boolean {
+    return this.history.future.length > 0;
+  }
+  list(key: "machines" | "stock"): TypedList {
+    const list = typedAt(this.typed, [key]);
+    return Array.isArray(list) ? (list as TypedList) : [];
+  }
+
+  readonly put = (path: FieldPath, value: Typed | undefined): void =>
+    this.show(change(this.history, typedWith(this.typed, path, value) as TypedGroup, JSON.stringify(path)));
+  readonly leave = (): void => {
+    this.history = settle(this.history);
+  };
+  undo(): void {
+    this.show(undo(this.history));
+  }
+  redo(): void {
+    this.show(redo(this.history));
+  }
+  add(kind: keyof typeof NEW): void {
+    const names = this.list("machines").map((one) => typedAt(one, ["name"]));
+    let name: string = NEW[kind].name;
+    for (let n = 2; names.includes(name); n++) name = `${NEW[kind].name} ${n}`;
+    this.take(
+      typedWith(this.typed, ["machines", this.list("machines").length], { ...NEW[kind], name }) as TypedGroup,
+    );
+  }
+  addPlate(): void {
+    this.take(
+      typedWith(this.typed, ["stock", this.list("stock").length], { material: "s235" }) as TypedGroup,
+    );
+  }
+  remove(key: "machines" | "stock", i: number): void {
+    this.take(typedWith(this.typed, [key, i], undefined) as TypedGroup);
+  }
+  /** Another shop altogether; the one before stays one step back. */
+  take(shop: TypedGroup): void {
+    this.show(change(this.history, plainShop(shop)));
+  }
+  /** The shop that the binder was built with. */
+  reset(): void {
+    this.take(this.bench.shopPublished ?? EMPTY);
+    this.bench.forgetShop();
+  }
+
+  private show(history: History<TypedGroup>): void {
+    this.history = history;
+    this.bench.takeShop(history.now, true);
+  }
+}
