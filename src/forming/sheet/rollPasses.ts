@@ -189,7 +189,7 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       cautions: ["The piece is springy and awkward now: slings so that it cannot roll or spring open."],
       toNote: pipe
         ? []
-        : [{ label: "stop from the fixed end", unit: "mm", ...(stopMm === null ? {} : { planned: stopMm }) }],
+        : [{ label: "stop from fixed end", unit: "mm", ...(stopMm === null ? {} : { planned: stopMm }) }],
       basis: COMMON_PRACTICE,
     },
   ];

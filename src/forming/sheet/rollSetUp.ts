@@ -106,7 +106,7 @@ function stop(asked: RollSheetAsked): PlanStep | null {
         : []),
     ],
     cautions: [yoke(asked)],
-    toNote: [{ label: "stop from the drop end", unit: "mm", ...(given === null ? {} : { planned: given }) }],
+    toNote: [{ label: "stop from drop end", unit: "mm", ...(given === null ? {} : { planned: given }) }],
   });
 }
 
