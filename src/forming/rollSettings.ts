@@ -7,7 +7,7 @@ import { isPipe } from "./skin.ts";
 import { plateOf } from "./springback.ts";
 import { type RollZone, zonesOf } from "./zones.ts";
 
-export interface ZoneSettings extends RollZone {
+interface ZoneSettings extends RollZone {
   /** How far a straight roll set for both ends overbends the middle. [-] */
   readonly middleOverbend: number;
   readonly passes: readonly PassSettings[];
