@@ -166,7 +166,9 @@ it.each(names)("%s has the same figures at the bench as on its page and in its r
 it("says how each figure was worked out, with this part's numbers", async () => {
   await open("shapes/right-cone/");
   await page.getByRole("button", { name: "How was it worked out: Outer radius?" }).click();
-  expect(await page.locator(".bench-answer").textContent()).toMatch(/600 \/ \(2 × sin 36.87°\)/);
+  await expect
+    .poll(() => page.locator(".bench-answer").textContent(), { timeout: 10_000 })
+    .toMatch(/600 \/ \(2 × sin 36.87°\)/);
   await page.getByRole("button", { name: "What is this: Plate thickness?" }).click();
   expect(await page.locator(".bench-form").textContent()).toContain("which depends on the metal");
 });
