@@ -11,37 +11,38 @@ export interface ArcPiece {
 const MOST_TURN = 1.9 * Math.PI;
 
 /**
- * A path of many points as few circular arcs and straight lines, each as long as it can be: no point of the path lies
- * further from its piece than `within`. [mm]
+ * A path of many points as few circular arcs and straight lines, each as long as it can be: nowhere does a piece lie
+ * further from the path than `within`, between its points neither. [mm]
  *
  * @param points the ends stay as they are
  */
 export function fitArcs(points: readonly Vec2[], within: number): ArcPiece[] {
   const pieces: ArcPiece[] = [];
-  let from = 0;
-  while (from < points.length - 1) {
-    let [reach, piece] = [from + 1, straight(points[from + 1] as Vec2)];
-    // Doubling, then halving, finds the longest run that fits; a run that fits has all shorter ones fit but for a hair.
-    let step = 1;
-    let tooFar = points.length;
-    for (;;) {
-      const to = Math.min(from + 1 + step, tooFar - 1, points.length - 1);
-      if (to <= reach) break;
-      const fitted = onePiece(points, { from, to, within });
-      if (fitted) [reach, piece, step] = [to, fitted, step * 2];
-      else [tooFar, step] = [to, Math.max(1, (to - reach) >> 1)];
-      if (!fitted && to - reach <= 1) break;
-      if (!fitted) step = Math.max(1, reach - from - 1 + ((to - reach) >> 1));
-    }
-    pieces.push(piece);
-    from = reach;
+  for (let from = 0; from < points.length - 1;) {
+    const run = longestRun(points, from, within);
+    pieces.push(run.piece);
+    from = run.to;
   }
   return pieces;
 }
 
+/** The longest run from a point that one piece keeps to: looked for by doubling, then by halving. */
+function longestRun(points: readonly Vec2[], from: number, within: number): { to: number; piece: ArcPiece } {
+  let best = { to: from + 1, piece: straight(points[from + 1] as Vec2) };
+  let tooFar = points.length;
+  const tries = (to: number): void => {
+    const piece = onePiece(points, { from, to, within });
+    if (piece) best = { to, piece };
+    else tooFar = to;
+  };
+  for (let step = 2; from + step < tooFar; step *= 2) tries(from + step);
+  while (tooFar - best.to > 1) tries((best.to + tooFar) >> 1);
+  return best;
+}
+
 const straight = (to: Vec2): ArcPiece => ({ to, bulge: 0 });
 
-/** One line or arc from the first point of a run to its last, if every point between lies near enough to it. */
+/** One line or arc from the first point of a run to its last, if the whole path between lies near enough to it. */
 function onePiece(
   points: readonly Vec2[],
   { from, to, within }: { from: number; to: number; within: number },
@@ -52,8 +53,12 @@ function onePiece(
   const circle = through(a, middle, b);
   if (!circle) return undefined;
   const { centre, radius } = circle;
-  for (let i = from + 1; i < to; i++)
-    if (Math.abs(distance2(points[i] as Vec2, centre) - radius) > within) return undefined;
+  const isOff = (p: Vec2): boolean => Math.abs(distance2(p, centre) - radius) > within;
+  // Between two points a path is straight: a circle through both may yet be far from it there.
+  for (let i = from; i < to; i++) {
+    const [p, q] = [points[i] as Vec2, points[i + 1] as Vec2];
+    if (isOff(p) || isOff(between2(p, q, 0.5))) return undefined;
+  }
   const turn = turnOf(points, { from, to, centre });
   if (turn === undefined || Math.abs(turn) > MOST_TURN) return undefined;
   return { to: b, bulge: Math.tan(turn / 4) };

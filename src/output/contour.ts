@@ -1,3 +1,4 @@
+import { edgePaths } from "../drawing/pattern/edges.ts";
 import { type ArcPiece, fitArcs } from "../geometry/arcFit.ts";
 import { MM_PER_INCH } from "../geometry/units.ts";
 import type { Vec2 } from "../geometry/vector.ts";
@@ -17,18 +18,9 @@ export interface Contour {
 }
 
 /** Arcs where an edge is one, else as few as keep to it; corners stay corners. */
-export function contourOf({ outline, edges }: Blank): Contour {
-  const start = outline[edges[0]?.start ?? 0] as Vec2;
-  const pieces = edges.flatMap((edge, i) => {
-    const next = edges[(i + 1) % edges.length]?.start ?? 0;
-    const count = (next - edge.start + outline.length) % outline.length || outline.length;
-    const points = Array.from(
-      { length: count + 1 },
-      (_, k) => outline[(edge.start + k) % outline.length] as Vec2,
-    );
-    return fitArcs(points, WITHIN_MM);
-  });
-  return { start, pieces };
+export function contourOf(blank: Blank): Contour {
+  const start = blank.outline[blank.edges[0]?.start ?? 0] as Vec2;
+  return { start, pieces: edgePaths(blank).flatMap(({ points }) => fitArcs(points, WITHIN_MM)) };
 }
 
 /** Every pattern that differs from the others, with the name of its files. */

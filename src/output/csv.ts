@@ -1,3 +1,4 @@
+import { type EdgePath, edgePaths, endsOf } from "../drawing/pattern/edges.ts";
 import { cross2, distance2, dot2, sub2, type Vec2 } from "../geometry/vector.ts";
 import type { Blank, MarkingRow, Report } from "../report/report.ts";
 import { type FileUnits, perUnit } from "./contour.ts";
@@ -17,12 +18,10 @@ export function printCsv(report: Report, blank: Blank, units: FileUnits = "mm"):
   const unit = perUnit(units);
   const length = (mm: number) => Number((mm / unit).toFixed(DECIMALS[units])) + 0;
   const rows = report.hand.rows.filter(({ piece }) => piece === blank.piece);
-  const edges = edgesOf(blank);
-  const ends = edges.filter(({ name }) => !isSeam(name));
+  const edges = edgePaths(blank);
+  const [a, b] = endsOf(edges);
   // The outline begins with seam 1 and comes to end B first; mirrored it begins with end A.
-  const mirrored = !isSeam(edges[0]?.name ?? "");
-  const a = mirrored ? ends[0] : ends.at(-1);
-  const b = ends.find((edge) => edge !== a);
+  const mirrored = edges[0] === a;
   const names = [a?.name ?? "end A", b?.name ?? "point"];
   // Both are told from the side of line 1.
   const run = {
@@ -54,24 +53,6 @@ export function printCsv(report: Report, blank: Blank, units: FileUnits = "mm"):
   return [...table, ...ordinates].map((row) => row.map(cell).join(",")).join("\r\n") + "\r\n";
 }
 
-const isSeam = (name: string): boolean => name.startsWith("seam");
-
-interface Edge {
-  readonly name: string;
-  readonly points: readonly Vec2[];
-}
-
-function edgesOf({ outline, edges }: Blank): Edge[] {
-  return edges.map(({ name, start }, i) => {
-    const next = edges[(i + 1) % edges.length]?.start ?? 0;
-    const count = (next - start + outline.length) % outline.length || outline.length;
-    return {
-      name,
-      points: Array.from({ length: count + 1 }, (_, k) => outline[(start + k) % outline.length] as Vec2),
-    };
-  });
-}
-
 function rowOf(
   row: MarkingRow,
   { length, girth }: { length: (mm: number) => number; girth: { a: number; b: number } },
@@ -94,7 +75,7 @@ function rowOf(
 }
 
 /** Girth along an edge to each point of a row of points in their order: the edges of a wide sector may come close to each other. [mm] */
-function girths(edge: Edge | undefined, at: readonly Vec2[], way: "as it runs" | "against it"): number[] {
+function girths(edge: EdgePath | undefined, at: readonly Vec2[], way: "as it runs" | "against it"): number[] {
   if (!edge) return at.map(() => 0);
   const points = way === "as it runs" ? edge.points : edge.points.toReversed();
   const whole = points.reduce((sum, p, i) => sum + (i === 0 ? 0 : distance2(points[i - 1] as Vec2, p)), 0);
@@ -124,7 +105,7 @@ function nearest(points: readonly Vec2[], at: Vec2, { from, to }: { from: number
 }
 
 /** Heights of an edge over the straight line between its corners, at equal steps of that line. */
-function ordinatesOf({ name, points }: Edge, length: (mm: number) => number, units: FileUnits): Cell[][] {
+function ordinatesOf({ name, points }: EdgePath, length: (mm: number) => number, units: FileUnits): Cell[][] {
   const [from, to] = [points[0] as Vec2, points.at(-1) as Vec2];
   const base = distance2(from, to);
   if (base === 0) return [];

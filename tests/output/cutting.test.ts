@@ -52,6 +52,31 @@ const farthest = (outline: readonly Vec2[], vertices: readonly { x: number; y: n
     ),
   );
 
+/** Points along a contour, corners left out: where the torch goes between them. */
+function onContour(vertices: readonly { x: number; y: number; bulge: number }[]): Vec2[] {
+  return vertices.flatMap((v, i) => {
+    const next = vertices[(i + 1) % vertices.length]!;
+    const chord: Vec2 = [next.x - v.x, next.y - v.y];
+    return [0.1, 0.3, 0.5, 0.7, 0.9].map((share): Vec2 => {
+      if (v.bulge === 0) return [v.x + share * chord[0], v.y + share * chord[1]];
+      // Turned about the centre by a share of the angle, from the first end.
+      const angle = 4 * Math.atan(v.bulge);
+      const k = 1 / Math.tan(angle / 2);
+      const c: Vec2 = [(v.x + next.x - k * chord[1]) / 2, (v.y + next.y + k * chord[0]) / 2];
+      const [s, co] = [Math.sin(share * angle), Math.cos(share * angle)];
+      const [x, y] = [v.x - c[0], v.y - c[1]];
+      return [c[0] + co * x - s * y, c[1] + s * x + co * y];
+    });
+  });
+}
+
+/** How far the contour strays from the outline between its corners. [mm] */
+const strays = (outline: readonly Vec2[], vertices: readonly { x: number; y: number; bulge: number }[]) =>
+  farthest(
+    onContour(vertices),
+    outline.map(([x, y]) => ({ x, y, bulge: 0 })),
+  );
+
 function cutOf(dxf: string) {
   const read = new DxfParser().parseSync(dxf)!;
   const cut = read.entities.find(({ layer }) => layer === "CUT") as IPolylineEntity;
@@ -67,8 +92,10 @@ describe("fitting arcs", () => {
     fc.assert(
       fc.property(even(5, 5000), even(0.2, 5.5), even(0, 6), even(0, 1), (radius, turn, start, way) => {
         const sign = way < 0.5 ? 1 : -1;
-        const points = Array.from({ length: 200 }, (_, i): Vec2 => {
-          const at = start + (sign * turn * i) / 199;
+        // As close as an outline has them: chords no more than 0.0075 mm off their arc.
+        const steps = Math.ceil(turn / (2 * Math.acos(1 - 0.0075 / radius)));
+        const points = Array.from({ length: steps + 1 }, (_, i): Vec2 => {
+          const at = start + (sign * turn * i) / steps;
           return [radius * Math.cos(at), radius * Math.sin(at)];
         });
         const [piece, ...more] = fitArcs(points, 0.01);
@@ -83,6 +110,22 @@ describe("fitting arcs", () => {
       }),
       runs(100),
     );
+  });
+
+  it("draws no arc through corners that happen to lie on one, nor one that bulges beside a straight side", () => {
+    const hood: Vec2[] = [
+      [0, 0],
+      [300, 0],
+      [420, 160],
+      [330, 400],
+    ];
+    expect(fitArcs(hood, 0.01).map(({ bulge }) => bulge)).toEqual([0, 0, 0]);
+    const [side, ...curve] = fitArcs(
+      [...[[0, 0] as Vec2, [1000, 0] as Vec2], [1001, 0.5], [1001.8, 1.3]],
+      0.01,
+    );
+    expect(side).toEqual({ to: [1000, 0], bulge: 0 });
+    expect(curve.length).toBeGreaterThan(0);
   });
 
   it("keeps corners, and takes one line for many points in a line", () => {
@@ -114,6 +157,7 @@ describe("every part's cutting files", () => {
       const { read, cut, vertices } = cutOf(printDxf(report, blank));
       expect(cut.shape).toBe(true);
       expect(farthest(blank.outline as Vec2[], vertices)).toBeLessThan(NEAR_MM);
+      expect(strays(blank.outline as Vec2[], vertices)).toBeLessThan(NEAR_MM);
       const lines = read.entities.filter((one): one is ILineEntity => one.type === "LINE");
       expect(lines.length).toBe(blank.lines.length);
       for (const [i, { kind, from }] of blank.lines.entries()) {
@@ -149,6 +193,7 @@ describe("every part's cutting files", () => {
         vertices.push({ x, y, bulge: 0 });
       }
       expect(farthest(blank.outline as Vec2[], vertices)).toBeLessThan(NEAR_MM + 0.001);
+      expect(strays(blank.outline as Vec2[], vertices)).toBeLessThan(NEAR_MM + 0.001);
     }, 40);
   });
 
