@@ -24,7 +24,7 @@ export function comesTo(materials: Catalogue["materials"]): ReckonerTable {
   const plates = bent.flatMap((one) => one.plates);
   const rows = [
     ...RADII.map((r) => [String(r), ...plates.map((plate) => ratio(freeRadiusMm(r, plate) / r))]),
-    ["flat from", ...plates.map((plate) => fixed(loadedRadiusMm(Infinity, plate), 0))],
+    ["flat at", ...plates.map((plate) => fixed(loadedRadiusMm(Infinity, plate), 0))],
   ];
   const [one] = bent as [Bent];
   const [plate] = one.plates as [Elastic, Elastic];

@@ -10,18 +10,26 @@ export interface Cone {
   readonly height: number;
 }
 
-/** Ends nearer in size are joined otherwise, and further apart make a long piece. [-] */
-const [LEAST_RATIO, GREATEST_RATIO] = [1.2, 2];
+/** Ends further apart in size make a long piece. [-] */
+export const GREATEST_RATIO = 2;
 /** The shortest height of the list is taken that keeps the half angle to these: a short cone and a long one. [degrees] */
 export const STEEPEST: readonly number[] = [30, 15];
 
 /** Every pair of sizes worth a cone, in one or two heights, small steps first. */
-export function conesBetween(sizes: readonly Size[], heights: readonly number[]): Cone[] {
+export function conesBetween({
+  sizes,
+  heights,
+  leastRatio,
+}: {
+  readonly sizes: readonly Size[];
+  readonly heights: readonly number[];
+  readonly leastRatio: number;
+}): Cone[] {
   return sizes.flatMap((large) =>
     sizes
       .filter(({ diameter }) => {
         const ratio = large.diameter / diameter;
-        return ratio >= LEAST_RATIO && ratio <= GREATEST_RATIO;
+        return ratio >= leastRatio && ratio <= GREATEST_RATIO;
       })
       .toReversed()
       .flatMap((small) => {

@@ -1,7 +1,7 @@
 import { columnLength, fixed, nearestFraction, plain } from "../drawing/format.ts";
 import { degrees } from "../geometry/angle.ts";
 import type { Units } from "../geometry/units.ts";
-import { coneForm, conesBetween, perThickness, STEEPEST, type Cone } from "./coneForm.ts";
+import { GREATEST_RATIO, coneForm, conesBetween, perThickness, STEEPEST, type Cone } from "./coneForm.ts";
 import type { Size } from "./coneSizes.ts";
 import { coneWorked } from "./coneWorked.ts";
 import { rowOf } from "./steps.ts";
@@ -18,6 +18,8 @@ export interface ConeTableOrder {
   readonly units: Units;
   readonly sizes: readonly Size[];
   readonly heights: readonly number[];
+  /** How much larger the large end is at least: nearer ends are joined otherwise. [-] */
+  readonly leastRatio: number;
   readonly basis: readonly string[];
   /** The worked row by its ends and height. */
   readonly worked: { readonly large: number; readonly small: number; readonly height: number };
@@ -75,10 +77,10 @@ function rowOfCone(cone: Cone, units: Units, named: boolean): string[] {
  * @see derived here; the closed forms recompute net-of-a-frustum
  */
 export function coneTable(order: ConeTableOrder): ReckonerTable {
-  const { units, sizes, heights, worked } = order;
+  const { units, sizes, leastRatio, worked } = order;
   const named = sizes.some(({ number }) => number !== undefined);
   const entries = named ? 4 : 3;
-  const rows = conesBetween(sizes, heights).map((cone) => rowOfCone(cone, units, named));
+  const rows = conesBetween(order).map((cone) => rowOfCone(cone, units, named));
   const row = rowOf(
     rows.map((cells) => cells.slice(entries - 3)),
     [worked.large, worked.small, worked.height].map((length) => plain(length, 3)),
@@ -92,7 +94,7 @@ export function coneTable(order: ConeTableOrder): ReckonerTable {
       order.sizesAre,
       "The table takes both diameters to the middle of the plate’s thickness, and the height straight between the two end planes. The half angle lies between centre line and wall; the sector angle is that of the flat pattern at its centre.",
       `${howToCorrect(order.plate)} Slant and sector angle stay as they are, and the chords change as their radii do. That holds with the ends dressed level.`,
-      `Each pair stands there with the shortest round heights that keep the half angle to ${STEEPEST.join("° and to ")}°. Chords are straight from corner to corner of an edge: set the pattern out by them, and check the arc with a tape against 3.1416 × diameter. Nothing is added for a weld gap or a lap.`,
+      `Pairs are those whose large end is ${leastRatio} to ${GREATEST_RATIO} times the small one, each with the shortest round heights that keep the half angle to ${STEEPEST.join("° and to ")}°. Chords are straight from corner to corner of an edge: set the pattern out by them, and check the arc with a tape against 3.1416 × diameter. Nothing is added for a weld gap or a lap.`,
     ],
     formula: FORMULA,
     columns: [

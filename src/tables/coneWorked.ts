@@ -1,5 +1,4 @@
 import { fixed, plain } from "../drawing/format.ts";
-import { degrees } from "../geometry/angle.ts";
 import { perThickness } from "./coneForm.ts";
 import type { ConeTableOrder } from "./coneTable.ts";
 import type { ReckonerTable } from "./table.ts";
@@ -36,8 +35,6 @@ export function coneWorked(
   // Carried on with more figures than the table prints, so that whoever keys it in gets the table's own.
   const half = plain(taper, 4);
   const sine = fixed(Math.sin(alpha), 6);
-  const angle = fixed(degrees(alpha), 4);
-  const sector = fixed(degrees(2 * Math.PI * Math.sin(alpha)), 3);
   const inside = plate.face === "inside";
   const moved = Number(fixed(perThickness(alpha), 3)) * plate.thickness;
   const outer = Number(cell(at.outer));
@@ -46,23 +43,27 @@ export function coneWorked(
     columns: Object.values(at),
     steps: [
       { what: "Half the difference of the ends", sum: `(${large} − ${small}) ÷ 2`, is: `${half} ${units}` },
-      { what: "Half angle", sum: `arctan(${half} ÷ ${height})`, is: `${angle}°, printed ${cell(at.angle)}` },
-      { what: "Its sine", sum: `sin ${angle}°`, is: sine },
+      { what: "Half angle", sum: `arctan(${half} ÷ ${height})`, is: `${cell(at.angle)}°` },
+      { what: "Its sine", sum: `${half} ÷ √(${height}² + ${half}²)`, is: sine },
       { what: "Slant", sum: `√(${height}² + ${half}²)`, is: length(at.slant) },
       { what: "Radius of the large edge", sum: `${large} ÷ (2 × ${sine})`, is: length(at.outer) },
       { what: "Radius of the small edge", sum: `${small} ÷ (2 × ${sine})`, is: length(at.inner) },
-      { what: "Sector angle", sum: `360° × ${sine}`, is: `${sector}°, printed ${cell(at.sector)}` },
+      { what: "Sector angle", sum: `360° × ${sine}`, is: `${cell(at.sector)}°` },
       {
         what: "Chord of the large edge",
-        sum: `${large} ÷ ${sine} × sin(${sector}° ÷ 2)`,
+        sum: `${large} ÷ ${sine} × sin(360° × ${sine} ÷ 2)`,
         is: length(at.outerChord),
       },
       {
         what: "Chord of the small edge",
-        sum: `${small} ÷ ${sine} × sin(${sector}° ÷ 2)`,
+        sum: `${small} ÷ ${sine} × sin(360° × ${sine} ÷ 2)`,
         is: length(at.innerChord),
       },
-      { what: "For each 1 of thickness", sum: `1 ÷ sin(2 × ${angle}°)`, is: cell(at.thickness) },
+      {
+        what: "For each 1 of thickness",
+        sum: `1 ÷ sin(2 × arctan(${half} ÷ ${height}))`,
+        is: cell(at.thickness),
+      },
       {
         what: `With ${plate.face} diameters and plate of ${plate.thickness} ${units} the radius of the large edge is`,
         sum: `${cell(at.outer)} ${inside ? "+" : "−"} ${plate.thickness} × ${cell(at.thickness)}`,

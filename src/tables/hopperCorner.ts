@@ -8,7 +8,7 @@ const SLOPES = steps(30, 85, 5);
 const WORKED = { first: 50, second: 60 };
 
 /** The corner of two plane walls whose level edges are square to each other. Degrees. */
-function corner(firstDeg: number, secondDeg: number) {
+export function corner(firstDeg: number, secondDeg: number) {
   const [first, second] = [radians(firstDeg), radians(secondDeg)];
   // For a drop of 1 the valley goes cot β₂ along the level edge of wall 1 and cot β₁ along that of wall 2.
   const valley = Math.atan(1 / Math.hypot(1 / Math.tan(first), 1 / Math.tan(second)));

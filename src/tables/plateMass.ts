@@ -1,9 +1,10 @@
-import { fixed, inchFraction, plain } from "../drawing/format.ts";
+import { inchFraction, plain } from "../drawing/format.ts";
 import { KG_PER_POUND, MM_PER_INCH, type Units } from "../geometry/units.ts";
 import type { Catalogue } from "../shapes/catalogue.ts";
-import { groupsBy, sourcesOf } from "./materialGroups.ts";
+import { halfUp } from "./halfUp.ts";
+import { groupsBy, sourcesOf, type MaterialGroup } from "./materialGroups.ts";
 import { rowOf } from "./steps.ts";
-import type { Column, ReckonerTable } from "./table.ts";
+import type { ReckonerTable, Step } from "./table.ts";
 
 const THICKNESSES_MM = [
   0.5, 0.6, 0.7, 0.8, 1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 16, 18, 20, 22, 25, 30, 35, 40, 50,
@@ -20,55 +21,65 @@ const perSquareMetre = (mm: number, densityKgM3: number): number => (mm * densit
 /** kg/m² → lb/ft² */
 const perSquareFoot = (kgM2: number): number => (kgM2 / KG_PER_POUND) * (MM_PER_FOOT / MM_PER_METRE) ** 2;
 
+interface Thickness {
+  readonly mm: number;
+  /** How the table names it. */
+  readonly cells: readonly string[];
+}
+
+const inMillimetres = (mm: number): Thickness => ({
+  mm,
+  cells: [plain(mm, 1), halfUp(mm / MM_PER_INCH, 4)],
+});
+
+function inInches(thirtySeconds: number): Thickness {
+  const inches = thirtySeconds / 32;
+  const mm = inches * MM_PER_INCH;
+  return { mm, cells: [inchFraction(mm, 32), halfUp(inches, 4), halfUp(mm, 2)] };
+}
+
+/** Both masses of one plate, that of the table's own units first. */
+function masses(mm: number, densityKgM3: number, units: Units): readonly [string, string] {
+  const metric = perSquareMetre(mm, densityKgM3);
+  const [kg, lb] = [halfUp(metric, 2), halfUp(perSquareFoot(metric), 2)];
+  return units === "in" ? [lb, kg] : [kg, lb];
+}
+
+/** One thickness by hand, in the first of the materials. */
+function workedMass(units: Units, { names, material }: MaterialGroup, mm: number): readonly Step[] {
+  const metric = `${plain(mm, 4)} ÷ 1000 × ${material.densityKgM3}`;
+  const [first, second] = masses(mm, material.densityKgM3, units);
+  const steps: readonly [Step, Step] = [
+    { what: "Kilograms a square metre", sum: metric, is: `${units === "in" ? second : first} kg/m²` },
+    {
+      what: "Pounds a square foot",
+      sum: `${metric} × 0.204816`,
+      is: `${units === "in" ? first : second} lb/ft²`,
+    },
+  ];
+  const plate =
+    units === "in"
+      ? { what: "A plate of 4 ft × 8 ft", sum: `4 × 8 × ${first}`, is: `${halfUp(32 * Number(first), 0)} lb` }
+      : {
+          what: "A plate of 3 m × 1.5 m",
+          sum: `3 × 1.5 × ${first}`,
+          is: `${halfUp(4.5 * Number(first), 0)} kg`,
+        };
+  return [{ ...steps[0], what: `${names}: ${steps[0].what.toLowerCase()}` }, steps[1], plate];
+}
+
 /** Mass of plate for each square metre and square foot, by thickness and material. */
 export function plateMass(units: Units, materials: Catalogue["materials"]): ReckonerTable {
   const inches = units === "in";
   const groups = groupsBy(materials, ({ densityKgM3 }) => String(densityKgM3));
-  const thicknesses = inches ? THIRTY_SECONDS.map((n) => (n / 32) * MM_PER_INCH) : THICKNESSES_MM;
-  const entry = (mm: number) =>
-    inches
-      ? [inchFraction(mm, 32), fixed(mm / MM_PER_INCH, 4), fixed(mm, 3)]
-      : [plain(mm, 1), fixed(mm / MM_PER_INCH, 4)];
-  const row = (mm: number): string[] => [
-    ...entry(mm),
-    ...groups.flatMap(({ material: { densityKgM3 } }) => {
-      const kgM2 = perSquareMetre(mm, densityKgM3);
-      return inches
-        ? [fixed(perSquareFoot(kgM2), 2), fixed(kgM2, 2)]
-        : [fixed(kgM2, 2), fixed(perSquareFoot(kgM2), 2)];
-    }),
-  ];
-  const [first, second] = inches ? ["lb/ft²", "kg/m²"] : ["kg/m²", "lb/ft²"];
-  const columns: Column[] = groups.flatMap(({ names, material: { densityKgM3 } }) => {
-    const group = `${names}: ${densityKgM3} kg/m³`;
-    return [
-      { group, head: "mass", unit: first },
-      { group, head: "mass", unit: second },
-    ];
-  });
-  const rows = thicknesses.map(row);
-  const shown = inches ? "3/8" : "8";
-  const at = rowOf(rows, [shown]);
-  const mm = thicknesses[at] as number;
-  const density = groups[0]?.material.densityKgM3 ?? 0;
-  const kgM2 = perSquareMetre(mm, density);
+  const thicknesses = inches ? THIRTY_SECONDS.map(inInches) : THICKNESSES_MM.map(inMillimetres);
+  const rows = thicknesses.map(({ mm, cells }) => [
+    ...cells,
+    ...groups.flatMap(({ material: { densityKgM3 } }) => masses(mm, densityKgM3, units)),
+  ]);
+  const row = rowOf(rows, [inches ? "3/8" : "8"]);
   const entries = inches ? 3 : 2;
-  const toPounds = {
-    what: `Pounds a square foot, of ${plain(kgM2, 4)} kg/m²`,
-    sum: `${plain(kgM2, 4)} × 0.204816`,
-    is: `${fixed(perSquareFoot(kgM2), 2)} lb/ft²`,
-  };
-  const plate = inches
-    ? {
-        what: "A plate of 4 ft × 8 ft",
-        sum: `4 × 8 × ${fixed(perSquareFoot(kgM2), 2)}`,
-        is: `${fixed(32 * Number(fixed(perSquareFoot(kgM2), 2)), 0)} lb`,
-      }
-    : {
-        what: "A plate of 3 m × 1.5 m",
-        sum: `3 × 1.5 × ${fixed(kgM2, 2)}`,
-        is: `${fixed(4.5 * Number(fixed(kgM2, 2)), 0)} kg`,
-      };
+  const perArea = inches ? ["lb/ft²", "kg/m²"] : ["kg/m²", "lb/ft²"];
   return {
     id: inches ? "plate-mass-inch" : "plate-mass-mm",
     twin: inches ? "plate-mass-mm" : "plate-mass-inch",
@@ -80,32 +91,20 @@ export function plateMass(units: Units, materials: Catalogue["materials"]): Reck
     ],
     formula: ["kg/m² = thickness in mm ÷ 1000 × density in kg/m³", "lb/ft² = kg/m² × 0.204816"],
     columns: [
-      ...(inches
-        ? [
-            { head: "Thickness", unit: "in" },
-            { head: "Decimal", unit: "in" },
-            { head: "Thickness", unit: "mm" },
-          ]
-        : [
-            { head: "Thickness", unit: "mm" },
-            { head: "Thickness", unit: "in" },
-          ]),
-      ...columns,
+      ...(inches ? ["in", "in", "mm"] : ["mm", "in"]).map((unit, i) => ({
+        head: inches && i === 1 ? "Decimal" : "Thickness",
+        unit,
+      })),
+      ...groups.flatMap(({ names, material: { densityKgM3 } }) =>
+        perArea.map((unit) => ({ group: `${names}: ${densityKgM3} kg/m³`, head: "mass", unit })),
+      ),
     ],
     entries,
     rows,
     worked: {
-      row: at,
+      row,
       columns: [entries, entries + 1],
-      steps: [
-        {
-          what: `${groups[0]?.names ?? ""}, ${plain(mm, 4)} mm`,
-          sum: `${plain(mm, 4)} ÷ 1000 × ${density}`,
-          is: `${fixed(kgM2, 2)} kg/m²`,
-        },
-        toPounds,
-        plate,
-      ],
+      steps: workedMass(units, groups[0] as MaterialGroup, thicknesses[row]?.mm ?? 0),
     },
     basis: [...sourcesOf(materials, "density"), "en-10029-1991"],
     caution:

@@ -4,7 +4,7 @@ import { rowOf, steps } from "./steps.ts";
 import type { ReckonerTable } from "./table.ts";
 
 /** Half degrees where most reducers lie, whole ones elsewhere. [degrees] */
-const HALF_ANGLES = [...steps(5, 9, 1), ...steps(10, 45, 0.5), ...steps(46, 85, 1)];
+const HALF_ANGLES = [...steps(5, 9, 1), ...steps(10, 35, 0.5), ...steps(36, 85, 1)];
 const WORKED = 20;
 const DIAMETER = 800;
 
