@@ -33,6 +33,7 @@ export function bendTo(materials: Catalogue["materials"]): ReckonerTable {
   const under = middle * Number(held);
   return {
     id: "springback-bend-to",
+    goesBy: ["materials"],
     twin: "springback-comes-to",
     title: "Springback: what radius to bend to",
     about: "How much tighter than the radius wanted plate has to be bent under load, by its material.",

@@ -34,13 +34,14 @@ export function comesTo(materials: Catalogue["materials"]): ReckonerTable {
   const middle = WORKED * THICKNESS;
   return {
     id: "springback-comes-to",
+    goesBy: ["materials"],
     twin: "springback-bend-to",
     title: "Springback: what a bend comes to",
     about:
       "How far a bend of a given radius opens when the load is taken off, and when it springs back flat.",
     use: [
       ...COMMON_USE,
-      "Divide the radius under load by the thickness, find the row, and take the figure times the radius under load: that is the radius of the free piece. Flat means that nothing of the bend is left; the last row says from which radius over thickness on that is so.",
+      "Divide the radius under load by the thickness, find the row, and take the figure times the radius under load: that is the radius of the free piece. More than 10 times is as good as flat. Flat means that nothing of the bend is left; the last row says from which radius over thickness on that is so.",
     ],
     formula: FORMULA,
     columns: columnsOf(bent, "Radius under load ÷ thickness"),

@@ -82,6 +82,7 @@ export function plateMass(units: Units, materials: Catalogue["materials"]): Reck
   const perArea = inches ? ["lb/ft²", "kg/m²"] : ["kg/m²", "lb/ft²"];
   return {
     id: inches ? "plate-mass-inch" : "plate-mass-mm",
+    goesBy: ["gauges", "materials"],
     twin: inches ? "plate-mass-mm" : "plate-mass-inch",
     title: `Mass of plate, ${inches ? "inches" : "millimetres"}`,
     about: "What a square metre or a square foot of plate weighs, by its thickness and material.",

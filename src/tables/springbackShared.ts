@@ -42,9 +42,14 @@ export const columnsOf = (bent: readonly Bent[], entry: string): Column[] => [
   ]),
 ];
 
-/** A share to three places, or one place where it is many times over. */
-export const ratio = (value: number): string =>
-  Number.isFinite(value) ? fixed(value, value < 10 ? 3 : 1) : FLAT;
+/** More than so many times over hangs on the last MPa of a yield strength: as good as flat. */
+const MOST = 10;
+
+/** Radius over radius, to three places. */
+export function ratio(value: number): string {
+  if (!Number.isFinite(value)) return FLAT;
+  return value > MOST ? `> ${MOST}` : fixed(value, 3);
+}
 
 export const COMMON_USE = [
   "Springback is what a bend opens again when the load is taken off. The radius is that of the middle of the plate’s thickness, square to the element line: the inside radius and half the thickness.",

@@ -42,7 +42,9 @@ export interface ReckonerTable {
   /** Sources whose published examples come out the same. */
   readonly checked?: readonly string[];
   readonly caution?: string;
-  /** The same table in the other units. */
+  /** Tables of part files that it goes by. */
+  readonly goesBy?: readonly ("materials" | "gauges")[];
+  /** The same table in the other units, or the other way round. */
   readonly twin?: string;
 }
 
