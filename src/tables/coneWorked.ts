@@ -4,7 +4,7 @@ import type { ConeTableOrder } from "./coneTable.ts";
 import type { ReckonerTable } from "./table.ts";
 
 /** Where each figure stands; a length in inches takes two columns, decimals and the nearest fraction. */
-export function placesOf(entries: number, width: number) {
+function placesOf(entries: number, width: number) {
   return {
     angle: entries,
     slant: entries + 1,
