@@ -10,7 +10,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   input: ["geometry", "shapes", "forming", "yaml", "zod/mini", "node:"],
   report: ["geometry", "shapes", "forming"], // types only from input: see below
   drawing: ["geometry", "report", "d3"],
-  output: ["geometry", "report", "drawing"],
+  output: ["geometry", "report", "drawing", "jspdf"],
   cli: ["input", "report", "output", "node:"],
   site: [
     "geometry",
