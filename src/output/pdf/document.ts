@@ -27,6 +27,8 @@ export interface LineStyle {
   readonly dashMm?: readonly number[];
   readonly ink?: number;
   readonly fill?: boolean;
+  /** Ends that meet at a corner are round; what is measured ends where it ends. */
+  readonly round?: boolean;
 }
 
 /** How something is written: height of its capitals, weight, which end stands at the place, and how it is turned. */
@@ -78,7 +80,8 @@ export function createPdf({ title, subject, date, fonts }: PdfAbout) {
   }
   doc.setFont(FAMILY, "normal");
 
-  const style = ({ widthMm, dashMm = [], ink = 0 }: LineStyle): void => {
+  const style = ({ widthMm, dashMm = [], ink = 0, round = false }: LineStyle): void => {
+    doc.setLineCap(round ? "round" : "butt");
     doc.setLineWidth(widthMm);
     doc.setLineDashPattern([...dashMm], 0);
     doc.setDrawColor(Math.round(ink * 255));
@@ -95,7 +98,6 @@ export function createPdf({ title, subject, date, fonts }: PdfAbout) {
     sheet: (widthMm: number, heightMm: number): void => {
       doc.addPage([widthMm, heightMm], widthMm > heightMm ? "landscape" : "portrait");
       doc.setLineJoin("round");
-      doc.setLineCap("butt");
     },
     sheets: (): number => doc.getNumberOfPages(),
     /** An entry in the list of contents, for the sheet at hand. */
@@ -126,7 +128,8 @@ export function createPdf({ title, subject, date, fonts }: PdfAbout) {
     write(text: string, at: Vec2, how: Lettering): void {
       if (text === "") return;
       letters(how);
-      for (const sign of text) if (!holds(doc, sign)) throw new RangeError(`no sign ${sign} in the font: ${text}`);
+      for (const sign of text)
+        if (!holds(doc, sign)) throw new RangeError(`no sign ${sign} in the font: ${text}`);
       const long = doc.getTextWidth(text);
       const along = { start: 0, middle: -long / 2, end: -long }[how.anchor ?? "start"];
       const down = how.capMm / 2;
