@@ -100,7 +100,7 @@ function steps({ report, template, tiling }: Told): string[] {
   return [
     print,
     "A sheet with dashed lines on its left or upper side is cut along them and laid on its neighbours: its cut edge to their narrow line, half crosses to half crosses, the pattern’s own lines running through. A straight edge across the crosses shows whether it lies true.",
-    "Begin with the first row, from left to right, on a flat table; then the next row. Tape each sheet, and glue when a row lies true.",
+    "Begin with the first row, from left to right, on a flat table; then the next row, which joins what still lies apart. Tape each sheet first, and glue when all lies true.",
     whole,
   ];
 }
