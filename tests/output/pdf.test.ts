@@ -8,6 +8,7 @@ import { createPdf, type PdfFonts } from "../../src/output/pdf/document.ts";
 import { type FullSizeOptions, fullSizePdf, MOST_SHEETS } from "../../src/output/pdf/fullSize.ts";
 import { printable } from "../../src/output/pdf/printable.ts";
 import { TILE_PAPERS, tileLayout, tilePaper } from "../../src/output/pdf/tilePaper.ts";
+import { uprightNumber } from "../../src/output/pdf/template.ts";
 import { OVERLAP, type Piece, tilingOf } from "../../src/output/pdf/tiles.ts";
 import type { Report } from "../../src/report/report.ts";
 import { anyPart, runs } from "../arbitraries.ts";
@@ -225,8 +226,22 @@ describe("the tiled pattern, read by another library and glued together by its m
     const { pages } = await readPdf(written(report));
     const words = new Set(pages.flatMap(({ texts }) => texts.map(({ text }) => text)));
     for (const { number, bendDeg } of plan.lines.filter(({ piece }) => piece === 1))
-      expect(words).toContain(`${number}: ${Number(bendDeg.toFixed(1))}°`);
+      expect(words).toContain(`${uprightNumber(number)}: ${Number(bendDeg.toFixed(1))}°`);
   });
+});
+
+it("marks the numbers that are others upside down", () => {
+  expect([1, 6, 9, 10, 16, 18, 26, 68, 91].map(uprightNumber)).toEqual([
+    "1",
+    "6.",
+    "9.",
+    "10",
+    "16.",
+    "18",
+    "26",
+    "68.",
+    "91.",
+  ]);
 });
 
 describe("the same file for the same part", () => {

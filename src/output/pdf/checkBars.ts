@@ -9,33 +9,36 @@ const BAR_IN = 4;
 const LINE: LineStyle = { widthMm: 0.2 };
 const WORDS: Lettering = { capMm: 1.8 };
 
-/** A ruled line from a place on, to the right or upwards: long ends, a short mark for each of its parts. */
+/** A ruled line from a place on, to the right or upwards: long ends, a short mark for each of its parts, all to one side. */
 function bar(
   pdf: Pdf,
   from: Vec2,
-  { upright, parts, partMm, words }: { upright: boolean; parts: number; partMm: number; words: string },
+  {
+    upright,
+    parts,
+    partMm,
+    side,
+    words,
+  }: { upright: boolean; parts: number; partMm: number; side: 1 | -1; words: string },
 ): void {
   const at = (along: number, aside: number): Vec2 =>
-    upright ? [from[0] - aside, from[1] - along] : [from[0] + along, from[1] - aside];
+    upright ? [from[0] - side * aside, from[1] - along] : [from[0] + along, from[1] - side * aside];
   const long = parts * partMm;
   pdf.line(at(0, 0), at(long, 0), LINE);
-  for (let i = 0; i <= parts; i++) {
-    const end = i === 0 || i === parts;
-    pdf.line(at(i * partMm, end ? -1.2 : 0), at(i * partMm, end ? 2 : 1), LINE);
-  }
-  pdf.write(words, at(long / 2, 2.4), { ...WORDS, anchor: "middle", rotationDeg: upright ? 90 : 0 });
+  for (let i = 0; i <= parts; i++)
+    pdf.line(at(i * partMm, 0), at(i * partMm, i === 0 || i === parts ? 2 : 1), LINE);
+  pdf.write(words, at(long / 2, 2.5), { ...WORDS, anchor: "middle", rotationDeg: upright ? 90 : 0 });
 }
 
-/** 100 mm along both edges of a sheet, since a printer may stretch one way only; for parts in inches 4 inches beside them. */
+/** 100 mm along both edges of a sheet, since a printer may stretch one way only; for parts in inches 4 inches along the same lines. */
 export function checkBars(
   pdf: Pdf,
   { lying, upright, inches }: { lying: Vec2; upright: Vec2; inches: boolean },
 ): void {
-  const mm = { parts: 10, partMm: BAR_MM / 10, words: `check: ${BAR_MM} mm` };
-  bar(pdf, lying, { upright: false, ...mm });
-  bar(pdf, upright, { upright: true, ...mm });
-  if (!inches) return;
-  const inch = { parts: BAR_IN, partMm: MM_PER_INCH, words: `check: ${BAR_IN} in` };
-  bar(pdf, [lying[0] + 108, lying[1]], { upright: false, ...inch });
-  bar(pdf, [upright[0], upright[1] - 106], { upright: true, ...inch });
+  const mm = { parts: 10, partMm: BAR_MM / 10, side: 1, words: `check: ${BAR_MM} mm` } as const;
+  const inch = { parts: BAR_IN, partMm: MM_PER_INCH, side: -1, words: `check: ${BAR_IN} in` } as const;
+  for (const one of inches ? [mm, inch] : [mm]) {
+    bar(pdf, lying, { upright: false, ...one });
+    bar(pdf, upright, { upright: true, ...one });
+  }
 }

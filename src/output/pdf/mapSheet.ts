@@ -55,7 +55,7 @@ export function mapSheet(pdf: Pdf, told: Told): void {
   paragraph(CAUTION, { ...TEXT, bold: true });
   checkBars(pdf, {
     lying: [MARGIN, heightMm - 10],
-    upright: [MARGIN - 2, heightMm - 20],
+    upright: [MARGIN - 4, heightMm - 20],
     inches: report.part.units === "in",
   });
 }

@@ -125,10 +125,16 @@ function hitLines({ forming }: Report, blank: Blank, turn: (p: Vec2) => Vec2): M
       from: turn(from),
       stop: turn(stop),
       to: turn(to),
-      text: `${one.number}: ${angleText(one.bendDeg, 1)}`,
+      text: `${uprightNumber(one.number)}: ${angleText(one.bendDeg, 1)}`,
     };
   });
 }
+
+/** Numbers that make another number upside down, and a plate is read from all sides: 6, 9, 68, 91 … end in a full stop. */
+export const uprightNumber = (value: number): string => {
+  const text = String(value);
+  return /^[01689]*[69][01689]*$/.test(text) ? `${text}.` : text;
+};
 
 /** Element lines carry their number in the marking table. */
 function elementLines(blank: Blank, rows: readonly MarkingRow[]): Marked[] {
@@ -136,7 +142,7 @@ function elementLines(blank: Blank, rows: readonly MarkingRow[]): Marked[] {
     const row = rows.find(
       ({ a, b }) => distance2(a, from) < SAME_POINT_MM && distance2(b, to) < SAME_POINT_MM,
     );
-    return { from, to, stop: to, text: row && String(row.number) };
+    return { from, to, stop: to, text: row && uprightNumber(row.number) };
   });
 }
 

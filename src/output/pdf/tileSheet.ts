@@ -133,14 +133,14 @@ function foot(
   const { field, heightMm } = tiling.layout;
   const bottom = field.y + field.heightMm;
   checkBars(pdf, {
-    lying: [field.x, bottom + 6.5],
-    upright: [field.x - 2, bottom - 3],
+    lying: [field.x, bottom + 5.5],
+    upright: [field.x - 4, bottom - 3],
     inches: words.inches,
   });
   const wide = field.widthMm;
   const name = pdf.width(tile.name, { capMm: 5, bold: true });
   pdf.write(tile.name, [field.x + wide, bottom + 5.5], { capMm: 5, bold: true, anchor: "end" });
-  const rest = words.inches ? 0 : wide - 108 - name - 4;
+  const rest = wide - 108 - name - 4;
   if (rest > 40)
     fitted(
       pdf,
@@ -153,7 +153,7 @@ function foot(
     cuts.length === 0
       ? "Nothing is cut off this sheet."
       : `Cut along the dashes, lay it on ${cuts.map(({ name: one }) => one).join(" and ")}, crosses on crosses.`;
-  fitted(pdf, `${words.what}`, [field.x, bottom + 12], { capMm: 2, bold: true }, wide);
+  fitted(pdf, words.what, [field.x, bottom + 12], { capMm: 2, bold: true }, wide);
   fitted(
     pdf,
     `Sheet ${tile.name}, ${words.place}. ${join} Printed at 100 % both bars measure true; else do not use it.`,
