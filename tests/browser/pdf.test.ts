@@ -44,7 +44,7 @@ it("makes the full-size pattern on a part's page, with the network off", async (
   await expect.poll(() => foot.textContent(), { timeout: 20_000 }).toBe("Works with the network off.");
   await page.reload();
   await context.setOffline(true);
-  await button(/full size \(PDF\)/).click();
+  await button(/^PDF: full-size/).click();
   const a4 = await saved("fan-inlet-full-size-a4.pdf");
   const { pages } = await readPdf(a4.bytes);
   expect(pages.length).toBeGreaterThan(5);
@@ -61,7 +61,7 @@ it("makes the full-size pattern on a part's page, with the network off", async (
 
 it("says what helps where a pattern takes too many sheets, and does what it says", async () => {
   await page.goto(`${site.url}parts/overflow-shift/`);
-  await button(/full size \(PDF\)/).click();
+  await button(/^PDF: full-size/).click();
   await button("overflow-shift-full-size-a4.pdf").click();
   const told = page.locator("[data-pdf] [role=status]");
   await expect.poll(() => told.textContent()).toContain("only the sheets that an edge crosses");
@@ -80,6 +80,6 @@ it("makes it at the bench of the part as it stands there, on Letter for a part i
   expect(name).toBe("right-cone-full-size-a4.pdf");
   expect((await readPdf(bytes)).bookmarks[0]).toBe("Map of the sheets");
   await page.goto(`${site.url}parts/seed-funnel/`);
-  await button(/full size \(PDF\)/).click();
+  await button(/^PDF: full-size/).click();
   await button("seed-funnel-full-size-letter.pdf").waitFor();
 });

@@ -10,6 +10,7 @@ import { printable } from "../../src/output/pdf/printable.ts";
 import { TILE_PAPERS, tileLayout, tilePaper } from "../../src/output/pdf/tilePaper.ts";
 import { uprightNumber } from "../../src/output/pdf/template.ts";
 import { OVERLAP, type Piece, tilingOf } from "../../src/output/pdf/tiles.ts";
+import type { NamedPart } from "../../src/report/layOut.ts";
 import type { Report } from "../../src/report/report.ts";
 import { anyPart, runs } from "../arbitraries.ts";
 import { even } from "../even.ts";
@@ -26,17 +27,17 @@ const RULE_MM = 0.2;
 const JOIN_MM = 0.05;
 const [EDGE_WIDE, MARK_WIDE] = [0.35, 0.13];
 
-const cone = (more: Partial<Parameters<typeof named>[0]> = {}) =>
-  reportOf(
-    named({
+const cone = (more: Partial<NamedPart> = {}) =>
+  reportOf({
+    ...named({
       shape: "right-cone",
       thickness: 4,
       largeEnd: { diameter: 605, measured: "outside" },
       smallEnd: { diameter: 305, measured: "outside" },
       height: 200,
-      ...more,
-    } as Parameters<typeof named>[0]),
-  );
+    }),
+    ...more,
+  } as NamedPart);
 const oblique = () =>
   reportOf(
     named({
@@ -414,7 +415,7 @@ describe("signs", () => {
   it("that are missing stop our own words, and give way in those that somebody typed", () => {
     expect(() => pdf().write("Ø 漢", [10, 10], { capMm: 2 })).toThrow(/漢/);
     const one = pdf();
-    expect(printable("⌀5 漢 tǎng\u00a0x\ny ⁄ 1‑2", one.holds)).toBe("Ø5 ? tang x y / 1-2");
+    expect(printable("⌀5 漢 tǎng\u00a0x\ny ⁄ 1‑2", one.holds)).toBe("Ø5 ? tang\u00a0x y / 1-2");
     for (const sign of printable("\u{1F600} кошка ﬁ", one.holds)) expect(one.holds(sign)).toBe(true);
   });
 

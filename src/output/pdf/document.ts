@@ -80,17 +80,21 @@ export function createPdf({ title, subject, date, fonts }: PdfAbout) {
   }
   doc.setFont(FAMILY, "normal");
 
+  const grey = (ink: number): [number, number, number] => {
+    const one = Math.round(ink * 255);
+    return [one, one, one];
+  };
   const style = ({ widthMm, dashMm = [], ink = 0, round = false }: LineStyle): void => {
     doc.setLineCap(round ? "round" : "butt");
     doc.setLineWidth(widthMm);
     doc.setLineDashPattern([...dashMm], 0);
-    doc.setDrawColor(Math.round(ink * 255));
-    doc.setFillColor(Math.round(ink * 255));
+    doc.setDrawColor(...grey(ink));
+    doc.setFillColor(...grey(ink));
   };
   const letters = ({ capMm, bold = false, ink = 0 }: Lettering): void => {
     doc.setFont(FAMILY, bold ? "bold" : "normal");
     doc.setFontSize((capMm / CAP_PER_SIZE) * POINTS_PER_MM);
-    doc.setTextColor(Math.round(ink * 255));
+    doc.setTextColor(...grey(ink));
   };
 
   return {

@@ -10,12 +10,11 @@ import { type Frame, onSheet } from "./pen.ts";
 import { printable } from "./printable.ts";
 import type { Template } from "./template.ts";
 import { readingPaper } from "./tilePaper.ts";
-import { fitted } from "./tileSheet.ts";
 import type { Tiling } from "./tiles.ts";
+import { fitted, paragraph, type ParagraphOptions, type Run } from "./words.ts";
 
 const MARGIN = 15;
-const TEXT: Lettering = { capMm: 2.1 };
-const LEADING = 4.4;
+const TEXT = { capMm: 2.1 };
 /** The map takes no more of the first sheet than this. [-] */
 const MAP_SHARE = 0.42;
 
@@ -37,22 +36,20 @@ export function mapSheet(pdf: Pdf, told: Told): void {
   const title = printable(`Full-size pattern: ${report.part.title}`, pdf.holds);
   fitted(pdf, title, [MARGIN, 17], { capMm: 4.5, bold: true }, wide);
   let y = 25;
-  const paragraph = (text: string, how: Lettering = TEXT, indent = 0): void => {
-    for (const one of wrapped(pdf, text, how, wide - indent)) {
-      pdf.write(one, [MARGIN + indent, y], how);
-      y += LEADING;
-    }
+  const put = (words: string | readonly Run[], options: ParagraphOptions = {}): void => {
+    const block = paragraph(pdf, words, { ...TEXT, ...options });
+    block.draw(MARGIN, y, wide);
+    y += block.height(wide);
   };
-  for (const one of facts(told)) paragraph(printable(one, pdf.holds));
+  for (const one of facts(told)) put(one);
   y += 1;
   y = map(pdf, { template, tiling, from: [MARGIN, y], room: [wide, heightMm * MAP_SHARE] }) + 5;
   steps(told).forEach((step, i) => {
-    pdf.write(`${i + 1}`, [MARGIN, y], { ...TEXT, bold: true });
-    paragraph(step, TEXT, 5);
+    put(step, { mark: String(i + 1) });
     y += 0.8;
   });
   y += 0.8;
-  paragraph(CAUTION, { ...TEXT, bold: true });
+  put(CAUTION);
   checkBars(pdf, {
     lying: [MARGIN, heightMm - 10],
     upright: [MARGIN - 4, heightMm - 20],
@@ -60,8 +57,13 @@ export function mapSheet(pdf: Pdf, told: Told): void {
   });
 }
 
-const CAUTION =
-  "Caution. A paper pattern is a help, not proof: check the first blank against the sizes on the drawing before a lot is cut. Cutting, rolling and bending plate hurt people; the machine’s manual, local codes and licensed practice come first.";
+const CAUTION: readonly Run[] = [
+  { text: "Caution. ", bold: true },
+  {
+    text: "A paper pattern is a help, not proof: check the first blank against the sizes on the drawing before a lot is cut. Cutting, rolling and bending plate hurt people; the machine’s manual, local codes and licensed practice come first.",
+    bold: true,
+  },
+];
 
 function facts({ report, template, tiling, sheets, count }: Told): string[] {
   const { part, blanks } = report;
@@ -196,15 +198,4 @@ function label(pdf: Pdf, text: string, at: Vec2, how: Lettering): void {
     ink: 1,
   });
   pdf.write(text, at, how);
-}
-
-/** Break a sentence into lines no longer than a width. */
-function wrapped(pdf: Pdf, text: string, how: Lettering, widthMm: number): string[] {
-  const lines: string[] = [];
-  for (const word of text.split(" ")) {
-    const longer = lines.length === 0 ? word : `${lines.at(-1) ?? ""} ${word}`;
-    if (lines.length > 0 && pdf.width(longer, how) <= widthMm) lines[lines.length - 1] = longer;
-    else lines.push(word);
-  }
-  return lines;
 }

@@ -12,7 +12,7 @@ const LIKE: Readonly<Record<string, string>> = {
  * its accent, or to a question mark, never to a gap. Our own words are not sent through here: of those, none may be missing.
  */
 export function printable(words: string, holds: (sign: string) => boolean): string {
-  return Array.from(words.normalize("NFC").replace(/[\s\u00a0]+/g, " "))
+  return Array.from(words.normalize("NFC").replace(/[^\S\u00a0]+/g, " "))
     .map((sign) => {
       const like = LIKE[sign] ?? sign;
       if (holds(like)) return like;

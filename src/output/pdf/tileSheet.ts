@@ -7,6 +7,7 @@ import type { Lettering, LineStyle, Pdf } from "./document.ts";
 import { type Frame, onSheet } from "./pen.ts";
 import { putPicture } from "./picture.ts";
 import type { Template } from "./template.ts";
+import { fitted } from "./words.ts";
 import { OVERLAP, type Tile, type Tiling } from "./tiles.ts";
 
 /** The edge that is cut to. [mm] */
@@ -161,18 +162,4 @@ function foot(
     { capMm: 1.8 },
     wide,
   );
-}
-
-/** A line of lettering, smaller where it would not fit; never so small that it cannot be read, rather cut short. */
-export function fitted(pdf: Pdf, text: string, at: Vec2, how: Lettering, roomMm: number): void {
-  const least = 1.4;
-  const long = pdf.width(text, how);
-  if (long <= roomMm) {
-    pdf.write(text, at, how);
-    return;
-  }
-  const smaller = { ...how, capMm: Math.max(least, (how.capMm * roomMm) / long) };
-  let words = text;
-  while (words.length > 1 && pdf.width(words, smaller) > roomMm) words = `${words.slice(0, -2).trimEnd()}…`;
-  pdf.write(words, at, smaller);
 }

@@ -2,6 +2,7 @@ import { mount } from "svelte";
 import type { Report } from "../../report/report.ts";
 import { reportHref } from "../binder/href.ts";
 import { siteHref } from "../bits/siteHref.ts";
+import type { PartAround } from "../words/titleBlock.ts";
 import PdfFiles from "./PdfFiles.svelte";
 
 /** The report of the part on this page, and what can be made of it. */
@@ -10,6 +11,7 @@ export async function startPdf(place: HTMLElement): Promise<void> {
   const answer = await fetch(address);
   if (!answer.ok) throw new RangeError(`${address}: ${answer.status}`);
   const report = (await answer.json()) as Report;
+  const around = JSON.parse(place.dataset["around"] ?? "") as PartAround;
   place.replaceChildren();
-  mount(PdfFiles, { target: place, props: { report } });
+  mount(PdfFiles, { target: place, props: { report, around } });
 }
