@@ -18,7 +18,12 @@ export interface PdfPage {
   readonly widthMm: number;
   readonly heightMm: number;
   readonly paths: readonly PaintedPath[];
-  readonly texts: readonly { readonly text: string; readonly at: Vec2; readonly sizeMm: number }[];
+  readonly texts: readonly {
+    readonly text: string;
+    readonly at: Vec2;
+    readonly sizeMm: number;
+    readonly longMm: number;
+  }[];
 }
 export interface PdfRead {
   readonly pages: readonly PdfPage[];
@@ -96,7 +101,14 @@ export async function readPdf(bytes: Uint8Array): Promise<PdfRead> {
     const texts = items.flatMap((item) => {
       if (!("str" in item) || item.str.trim() === "") return [];
       const [a = 0, b = 0, , , e = 0, f = 0] = item.transform as number[];
-      return [{ text: item.str, at: [e * MM, f * MM] as const, sizeMm: Math.hypot(a, b) * MM }];
+      return [
+        {
+          text: item.str,
+          at: [e * MM, f * MM] as const,
+          sizeMm: Math.hypot(a, b) * MM,
+          longMm: item.width * MM,
+        },
+      ];
     });
     pages.push({ widthMm: right * MM, heightMm: top * MM, paths, texts });
   }

@@ -14,9 +14,9 @@ export interface FootCell {
 
 /** The frame from the paper's edge, and what is in it from the frame. [mm] */
 const [FRAME, PAD] = [9, 3];
-const GAP = 2.2;
+const GAP = 1.7;
 /** A row of the title block, and how many cells stand in one. */
-const CELL = { heightMm: 7.4, perRow: 6 };
+const CELL = { heightMm: 6.8, perRow: 8 };
 
 /** A page's place for its blocks. */
 interface Area {
@@ -134,8 +134,8 @@ function foot(
     row.forEach((one, k) => {
       const room = (wide * (one.wide ? 2 : 1)) / shares;
       if (k > 0) pdf.line([x, y], [x, y + CELL.heightMm], { widthMm: 0.25 });
-      pdf.write(one.label, [x + 1.2, y + 1.9], { capMm: 1.4 });
-      fitted(pdf, printable(one.value, pdf.holds), [x + 1.2, y + 5], { capMm: 2, bold: true }, room - 2.4);
+      pdf.write(one.label, [x + 1.2, y + 1.8], { capMm: 1.4 });
+      fitted(pdf, printable(one.value, pdf.holds), [x + 1.2, y + 4.7], { capMm: 2, bold: true }, room - 2.4);
       x += room;
     });
   });

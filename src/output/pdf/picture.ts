@@ -1,7 +1,9 @@
 import { boxOf, meet } from "../../drawing/box.ts";
 import { flatten } from "../../drawing/flatten.ts";
 import { labelCorners } from "../../drawing/lettering.ts";
-import type { Box, Drawing, Label, Stroke, StrokeKind } from "../../drawing/model.ts";
+import type { Box, Drawing, Label, Shape, Stroke, StrokeKind } from "../../drawing/model.ts";
+import { radians } from "../../geometry/angle.ts";
+import type { Vec2 } from "../../geometry/vector.ts";
 import type { LineStyle, Pdf } from "./document.ts";
 import { type Frame, onSheet } from "./pen.ts";
 import { printable } from "./printable.ts";
@@ -15,6 +17,9 @@ const DASHES: Readonly<Partial<Record<StrokeKind, readonly number[]>>> = {
 /** What lies behind comes first: narrow lines, then lettering's own ground, then outlines and arrowheads. */
 const BEHIND: readonly StrokeKind[] = ["thin", "hidden", "centre", "dimension"];
 const BEFORE: readonly StrokeKind[] = ["outline", "arrow"];
+
+/** Half the height of lettering's own ground, over that of its capitals. [-] */
+const GROUND = 0.62;
 
 /** Strokes and lettering through a frame; what lies outside a box of the part is passed over. */
 export function putPicture(
@@ -31,20 +36,37 @@ export function putPicture(
     );
   const words = seen ? labels.filter((one) => meet(boxOf(labelCorners(one)), seen)) : labels;
   BEHIND.forEach(draw);
-  for (const one of words) {
-    // Thin lines stop short of the lettering that stands on them.
-    const points = labelCorners(one);
-    pdf.draw([{ type: "path", points, closed: true }], frame, { widthMm: 0, fill: true, ink: 1 });
-  }
+  // Thin lines stop short of the lettering that stands on them.
+  for (const one of words)
+    pdf.draw([ground(pdf, one, frame.unit)], frame, { widthMm: 0, fill: true, ink: 1 });
   BEFORE.forEach(draw);
   for (const one of words)
     pdf.write(printable(one.text, pdf.holds), onSheet(frame, one.at), {
       capMm: one.capMm / frame.unit,
       anchor: one.anchor,
       rotationDeg: one.rotationDeg,
-      bold: one.role === "title",
+      bold: isBold(one),
     });
 }
+
+/** Just what the letters cover: a dimension line under its figure stays. */
+function ground(pdf: Pdf, label: Label, unit: number): Shape {
+  const { at, anchor, capMm, rotationDeg, text } = label;
+  const long = pdf.width(printable(text, pdf.holds), { capMm: capMm / unit, bold: isBold(label) }) * unit;
+  const start = { start: 0, middle: -long / 2, end: -long }[anchor];
+  const [c, s] = [Math.cos(radians(rotationDeg)), Math.sin(radians(rotationDeg))];
+  const corner = (x: number, y: number): Vec2 => [at[0] + c * x - s * y, at[1] + s * x + c * y];
+  const half = capMm * GROUND;
+  const points = [
+    corner(start, -half),
+    corner(start + long, -half),
+    corner(start + long, half),
+    corner(start, half),
+  ];
+  return { type: "path", points, closed: true };
+}
+
+const isBold = ({ role }: Label): boolean => role === "title";
 
 /** A drawing with its upper left corner at a place of the sheet, at its own scale. */
 export function putDrawing(pdf: Pdf, drawing: Drawing, on: readonly [number, number]): void {

@@ -6,6 +6,8 @@ export interface Cell {
   readonly text: string | readonly Run[];
   /** Over so many columns. */
   readonly span?: number;
+  /** So many lines to write on, side by side. */
+  readonly toWrite?: number;
 }
 export interface TableColumn {
   /** Figures stand to the right, under each other. */
@@ -23,7 +25,7 @@ export interface Table {
   readonly rowMm?: number;
 }
 
-const PAD = { x: 0.8, y: 0.35 };
+const PAD = { x: 0.8, y: 0.15 };
 
 /** A table with hairlines between its rows, cut between rows where a page ends. */
 export function tableBlock(pdf: Pdf, table: Table): Block {
@@ -32,13 +34,13 @@ export function tableBlock(pdf: Pdf, table: Table): Block {
   const cellsOf = (cells: readonly Cell[], width: number, bold: boolean) => {
     let column = 0;
     let x = 0;
-    return cells.map(({ text, span = 1 }) => {
+    return cells.map(({ text, span = 1, toWrite = 0 }) => {
       const wide = columns
         .slice(column, column + span)
         .reduce((sum, { share }) => sum + (share / whole) * width, 0);
       const runs = typeof text === "string" ? [{ text, bold }] : text;
       const block = paragraph(pdf, runs, { capMm, align: columns[column]?.align ?? "left" });
-      const placed = { block, x, wide };
+      const placed = { block, x, wide, toWrite };
       column += span;
       x += wide;
       return placed;
@@ -56,9 +58,16 @@ export function tableBlock(pdf: Pdf, table: Table): Block {
       let at = y;
       const rule = (widthMm: number) => pdf.line([x, at], [x + width, at], { widthMm });
       const put = (cells: readonly Cell[], bold: boolean): void => {
-        for (const { block, x: left, wide } of cellsOf(cells, width, bold))
+        const high = heightOf(cells, width, bold);
+        for (const { block, x: left, wide, toWrite } of cellsOf(cells, width, bold)) {
           block.draw(x + left + PAD.x, at + PAD.y, wide - 2 * PAD.x);
-        at += heightOf(cells, width, bold);
+          const each = wide / Math.max(1, toWrite);
+          for (let i = 0; i < toWrite; i++) {
+            const from = x + left + i * each;
+            pdf.line([from + 1, at + high - 1.2], [from + each - 1, at + high - 1.2], { widthMm: 0.25 });
+          }
+        }
+        at += high;
       };
       rule(0.3);
       for (const cells of head) put(cells, true);

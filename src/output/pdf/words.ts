@@ -13,7 +13,7 @@ export interface Run {
 }
 
 /** From line to line, over the height of the capitals. [-] */
-const LEADING = 1.9;
+const LEADING = 1.68;
 
 interface Placed extends Run {
   readonly x: number;

@@ -30,7 +30,7 @@ import {
 } from "./blocks.ts";
 
 /** Heights of drawings on the card. [mm] */
-const [VIEWS_MM, PATTERN_MM] = [92, 88];
+const [VIEWS_MM, PATTERN_MM] = [74, 74];
 
 /** A part on paper, in the order of the work: sizes, whether it goes, the blank with its marking table, what is checked. */
 export function partCard(
@@ -59,6 +59,7 @@ export function partCard(
         picture(pdf, views),
         stack([
           facts(pdf, sizeFacts(report, gauge)),
+          caution(pdf, rolled ? ROLL_NEVER : []),
           ...(note === ""
             ? []
             : note.split("\n").map((one) => paragraph(pdf, [bold("Note. "), { text: one }]))),
@@ -72,7 +73,6 @@ export function partCard(
     }),
     ...pairs(forming.checks.map((one) => checkBlock(pdf, one, report))),
     ...machines(pdf, report),
-    caution(pdf, rolled ? ROLL_NEVER : []),
     heading(pdf, "Blank"),
     ...patterns(pdf, report),
     ...[...cutParagraphs(report), ...trustParagraphs(report)].map((sentences) =>

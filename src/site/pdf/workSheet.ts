@@ -149,11 +149,12 @@ function settings(
   ];
 }
 
-function bendLines(pdf: Pdf, report: Report, plan: NonNullable<FormingPlan["brake"]>): Block[] {
+function bendLines(pdf: Pdf, report: Report, plan: NonNullable<FormingPlan["brake"]>): (Block | null)[] {
   const { units } = report.part;
   const say = numbersIn(units);
   const own = report.blanks.filter(({ sameAs }) => sameAs === null);
   return [
+    null,
     heading(pdf, "Bend lines"),
     ...own.flatMap((blank): Block[] => {
       const ends = endsOf(edgePaths(blank)).map((end) => end?.name ?? "point");
@@ -191,7 +192,8 @@ function bendLines(pdf: Pdf, report: Report, plan: NonNullable<FormingPlan["brak
   ];
 }
 
-function inspection(pdf: Pdf, { part, forming }: Report): Block[] {
+/** On a page of its own: it goes with the finished part. */
+function inspection(pdf: Pdf, { part, forming }: Report): (Block | null)[] {
   const found = forming.inspection;
   if (!found) return [];
   const say = numbersIn(part.units);
@@ -199,7 +201,8 @@ function inspection(pdf: Pdf, { part, forming }: Report): Block[] {
   const within = (nominalMm: number, withinMm: number | null) =>
     withinMm === null ? "—" : nominalMm === 0 ? say.column(withinMm) : `± ${say.column(withinMm)}`;
   return [
-    heading(pdf, "Inspection"),
+    null,
+    heading(pdf, `Inspection: ${part.title}`),
     tableBlock(pdf, {
       rowMm: WRITE_MM,
       capMm: 1.8,
@@ -223,7 +226,7 @@ function inspection(pdf: Pdf, { part, forming }: Report): Block[] {
         { text: [bold(what)] },
         { text: say.column(nominalMm) },
         ...(limited ? [{ text: within(nominalMm, withinMm) }] : []),
-        { text: Array.from({ length: readings }, () => "_______").join("  ") },
+        { text: "", toWrite: readings },
         { text: [soft(basis)] },
       ]),
     }),
