@@ -49,6 +49,19 @@ const oblique = () =>
     }),
   );
 
+/** Half a wide cone has its smallest rectangle askew. */
+const half = () =>
+  reportOf(
+    named({
+      shape: "right-cone",
+      thickness: 12,
+      largeEnd: { diameter: 1700, measured: "outside" },
+      smallEnd: { diameter: 620, measured: "outside" },
+      halfAngle: 30,
+      pieces: 2,
+    }),
+  );
+
 function written(report: Report, options: Partial<FullSizeOptions> = {}): Uint8Array {
   const [{ blank, count } = { blank: undefined, count: 0 }] = cutPatterns(report);
   const done = fullSizePdf(report, blank!, { paper: tilePaper("a4"), fonts, date, count, ...options });
@@ -142,6 +155,7 @@ describe("the tiled pattern, read by another library and glued together by its m
     ["a cone on A4", cone, "a4"],
     ["an eccentric cone on Letter", oblique, "letter"],
     ["an eccentric cone on A3", oblique, "a3"],
+    ["half a cone, turned to save sheets, on A4", half, "a4"],
   ] as const)("%s comes back to the outline", async (_, report, paper) => {
     const { pages } = await readPdf(written(report(), { paper: tilePaper(paper) }));
     const sheets = pages.slice(1);
@@ -167,7 +181,13 @@ describe("the tiled pattern, read by another library and glued together by its m
       return edgePoints(sheet).map(([x, y]): Vec2 => [x + dx, y + dy]);
     });
     const [{ blank } = { blank: undefined }] = cutPatterns(report());
-    const outline = blank!.outline as Vec2[];
+    const turned = pages[0]!.texts.some(({ text }) => text.includes("is turned"));
+    expect(turned).toBe(report === half);
+    const turn = turned ? (blank!.box.turnDeg * Math.PI) / 180 : 0;
+    const outline = blank!.outline.map(([x, y]): Vec2 => [
+      x * Math.cos(turn) - y * Math.sin(turn),
+      x * Math.sin(turn) + y * Math.cos(turn),
+    ]);
     // Its lower left corner tells where the glued whole lies; the file knows nothing of it.
     const least = (points: readonly Vec2[], way: 0 | 1) => Math.min(...points.map((p) => p[way]));
     const [dx, dy] = [least(outline, 0) - least(drawn, 0), least(outline, 1) - least(drawn, 1)];
@@ -178,6 +198,33 @@ describe("the tiled pattern, read by another library and glued together by its m
       ([x, y]) => !drawn.some(([p, q]) => Math.hypot(p + dx - x, q + dy - y) < 2.1),
     );
     expect(missing).toEqual([]);
+  });
+
+  it("of any part is written on large paper, with all its corners named, whatever its title", async () => {
+    const written: Uint8Array[] = [];
+    fc.assert(
+      fc.property(anyPart, fc.boolean(), (part, inches) => {
+        const report = reportOf({ ...part, title: "漢 ".repeat(60), units: inches ? "in" : "mm" });
+        for (const { blank, count } of cutPatterns(report)) {
+          const done = fullSizePdf(report, blank, { paper: tilePaper("a0"), fonts, date, count });
+          if (done.kind === "written") written.push(done.bytes);
+        }
+      }),
+      runs(15),
+    );
+    expect(written.length).toBeGreaterThan(12);
+    for (const bytes of written.slice(0, 8)) {
+      const { pages } = await readPdf(bytes);
+      const names = new Set(pages.slice(1).flatMap(({ texts }) => texts.map(({ text }) => text)));
+      for (const corner of pages[0]!.texts.filter(({ text }) => /^P\d$/.test(text)))
+        expect(names).toContain(corner.text);
+      // What belongs to the sheet; lettering of the pattern may be cut by its edge.
+      for (const { widthMm, texts } of pages)
+        for (const { at, longMm, text } of texts.filter((one) =>
+          /check:|Sheet |Print |cut along|laid to/.test(one.text),
+        ))
+          expect(at[0] > 7 && at[0] + longMm < widthMm - 7.9 && at[1] > 7, text).toBe(true);
+    }
   });
 
   it("has bars of 100 mm both ways on every sheet, and of 4 in for a part in inches", async () => {

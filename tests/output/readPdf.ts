@@ -106,7 +106,7 @@ export async function readPdf(bytes: Uint8Array): Promise<PdfRead> {
           text: item.str,
           at: [e * MM, f * MM] as const,
           sizeMm: Math.hypot(a, b) * MM,
-          longMm: item.width * MM,
+          longMm: b === 0 ? item.width * MM : 0,
         },
       ];
     });

@@ -76,6 +76,19 @@ describe.each(parts)("$report.part.name", (one) => {
   });
 });
 
+it("keeps the words that somebody typed in its frame, however long and of whatever signs", async () => {
+  const one = parts.find(({ report }) => report.blanks.length > 1)!;
+  const title = `${"Trichter".repeat(30)} ⅛″ Žluťoučký 漢`;
+  const notes = `${"x".repeat(400)}\nsecond line: Ø½ → ő`;
+  const odd = { ...one, report: { ...one.report, part: { ...one.report.part, title, notes } } };
+  for (const kind of ["card", "work-sheet"] as const) {
+    const { pages, info } = await readPdf(made(odd, kind, "letter")!.bytes);
+    expect(pages.flatMap(beyond)).toEqual([]);
+    expect(pages.map(wordsOf).join(" ")).toContain("⅛″ Žluťoučký ?");
+    expect(info["Title"]).toContain("漢");
+  }
+});
+
 it("is the same byte for byte", () => {
   const one = parts[0]!;
   const [first, second] = [made(one, "card", "a4")!, made(one, "card", "a4")!];

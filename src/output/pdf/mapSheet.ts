@@ -51,7 +51,7 @@ export function mapSheet(pdf: Pdf, told: Told): void {
   y += 0.8;
   put(CAUTION);
   checkBars(pdf, {
-    lying: [MARGIN, heightMm - 10],
+    lying: [MARGIN, heightMm - 13],
     upright: [MARGIN - 4, heightMm - 20],
     inches: report.part.units === "in",
   });

@@ -74,13 +74,16 @@ function linesOf(
   const lines: { words: (Run & { x: number })[]; longMm: number }[] = [{ words: [], longMm: 0 }];
   for (const run of runs) {
     const how = lettering(run, capMm);
-    const pieces = printable(run.text, pdf.holds).split(" ");
-    pieces.forEach((piece, i) => {
+    const pieces = printable(run.text, pdf.holds)
+      .split(" ")
+      .flatMap((word, i) =>
+        broken(pdf, word, how, widthMm).map((piece, k) => ({ piece, after: i > 0 && k === 0 ? " " : "" })),
+      );
+    pieces.forEach(({ piece, after }, i) => {
       const line = lines[lines.length - 1];
       if (!line) return;
       const last = line.words.at(-1);
-      const spaced = i > 0 && line.words.length > 0;
-      const added = spaced ? ` ${piece}` : piece;
+      const added = line.words.length > 0 ? after + piece : piece;
       const long = pdf.width(added, how);
       if (line.longMm + long > widthMm && line.words.length > 0 && piece !== "") {
         lines.push({ words: [{ ...run, text: piece, x: 0 }], longMm: pdf.width(piece, how) });
@@ -93,6 +96,18 @@ function linesOf(
     });
   }
   return lines;
+}
+
+/** A word longer than a line is broken wherever the line ends. */
+function broken(pdf: Pdf, word: string, how: Lettering, widthMm: number): string[] {
+  if (pdf.width(word, how) <= widthMm) return [word];
+  const parts = [""];
+  for (const sign of word) {
+    const last = parts.at(-1) ?? "";
+    if (last !== "" && pdf.width(last + sign, how) > widthMm) parts.push(sign);
+    else parts[parts.length - 1] = last + sign;
+  }
+  return parts;
 }
 
 /** A line of lettering, smaller where it would not fit; never so small that it cannot be read, rather cut short. */
