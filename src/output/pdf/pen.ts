@@ -17,12 +17,9 @@ export const onSheet = ({ at, on, unit }: Frame, [x, y]: Vec2): Vec2 => [
   on[1] - (y - at[1]) / unit,
 ];
 
-/** A frame for what is given in millimetres of the sheet itself, y up from its lower edge. */
-export const sheetFrame = (heightMm: number): Frame => ({ at: [0, 0], on: [0, heightMm], unit: 1 });
-
 /**
- * No piece of an arc is longer. A cubic through both ends and tangents leaves a circle by 2⁄27 · (¼ φ)⁶ of its radius or so,
- * here 6·10⁻⁹: 0.00006 mm at a radius of 10 m.
+ * No piece of an arc is longer. How far a cubic through both ends and tangents
+ * leaves its circle goes with the sixth power of the angle: 0.00027 of the radius at 90°, here 0.00006 mm at 10 m.
  */
 const PIECE_RAD = radians(15);
 

@@ -2,14 +2,14 @@ import type { Block } from "./block.ts";
 import type { Pdf } from "./document.ts";
 import { paragraph, type Run } from "./words.ts";
 
-export interface Cell {
+interface Cell {
   readonly text: string | readonly Run[];
   /** Over so many columns. */
   readonly span?: number;
   /** So many lines to write on, side by side. */
   readonly toWrite?: number;
 }
-export interface TableColumn {
+interface TableColumn {
   /** Figures stand to the right, under each other. */
   readonly align: "left" | "right";
   /** Room that it gets of what is to be shared out. */
