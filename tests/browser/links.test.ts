@@ -85,6 +85,15 @@ it("has light scripts: a page without a bench next to nothing, and a shape's pag
   expect(weight(new Set(bench.flatMap((script) => [...loaded(script)])))).toBeLessThan(BENCH_BYTES);
 });
 
+it("has the PDF library in one script that no page loads by itself, without what it would take for web pages", () => {
+  const scripts = globSync("_astro/*.js", { cwd: DIST });
+  expect(scripts.filter((script) => /html2canvas|canvg|purify|index\.es/.test(script))).toEqual([]);
+  const own = scripts.filter((script) => read(script).includes("jsPDF"));
+  expect(own.length).toBe(1);
+  for (const path of pagesOf(DIST)) expect(read(path)).not.toContain(own[0]);
+  expect(weight(own)).toBeLessThan(160_000);
+});
+
 it.each(globSync("**/*.css", { cwd: DIST }))(
   "%s finds its fonts, and asks for nothing from elsewhere",
   (sheet) => {

@@ -52,6 +52,13 @@ it("makes the full-size pattern on a part's page, with the network off", async (
   await expect
     .poll(() => page.locator("[role=status]").allTextContents())
     .toContainEqual(expect.stringContaining(`${pages.length - 1} sheets and a map`));
+  for (const [file, words] of [
+    ["fan-inlet-card.pdf", "Marking table"],
+    ["fan-inlet-work-sheet.pdf", "Bend lines"],
+  ] as const) {
+    const { bytes } = await saved(file);
+    expect((await readPdf(bytes)).bookmarks).toContain(words);
+  }
   await page.getByLabel("Paper").selectOption("A3");
   const a3 = await saved("fan-inlet-full-size-a3.pdf");
   const larger = (await readPdf(a3.bytes)).pages;
@@ -76,10 +83,26 @@ it("makes it at the bench of the part as it stands there, on Letter for a part i
   await page.goto(`${site.url}shapes/right-cone/`);
   await page.locator(".bench-form").waitFor();
   await page.getByLabel(/^Height between/).fill("123");
+  const card = await saved("right-cone-card.pdf");
+  expect(JSON.stringify((await readPdf(card.bytes)).pages.map(({ texts }) => texts))).toContain("123 mm");
   const { bytes, name } = await saved(/right-cone-full-size-a4\.pdf/);
   expect(name).toBe("right-cone-full-size-a4.pdf");
   expect((await readPdf(bytes)).bookmarks[0]).toBe("Map of the sheets");
   await page.goto(`${site.url}parts/seed-funnel/`);
   await button(/^PDF: full-size/).click();
   await button("seed-funnel-full-size-letter.pdf").waitFor();
+});
+
+it("has fields and buttons large enough for gloves, and nothing beside the screen, at any width", async () => {
+  for (const width of [390, 1280]) {
+    await page.setViewportSize({ width, height: 900 });
+    await page.goto(`${site.url}parts/screw-feed-transition-left/`);
+    await button(/^PDF: full-size/).click();
+    await page.getByLabel("Paper").waitFor();
+    const small = await page
+      .locator("[data-pdf] button, [data-pdf] select, [data-pdf] .pdf-tick")
+      .evaluateAll((all) => all.filter((one) => one.getBoundingClientRect().height < 44).length);
+    expect(small).toBe(0);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+  }
 });

@@ -8,7 +8,7 @@ function open(place: HTMLElement, home: HTMLAnchorElement): void {
   button.addEventListener("click", () => {
     button.disabled = true;
     setRoot(new URL(".", home.href).href);
-    import("./start.ts")
+    import("./startPdf.ts")
       .then(({ startPdf }) => startPdf(place))
       .catch((error: unknown) => {
         button.disabled = false;
