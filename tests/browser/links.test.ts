@@ -63,7 +63,7 @@ it("has a page for addresses that are none which works from any depth", () => {
 });
 
 /** What a bench loads before it is asked whether the part goes: form, reader, geometry, pattern and views. [bytes, gzip] */
-const BENCH_BYTES = 100_000;
+const BENCH_BYTES = 95_000;
 
 /** A script with all that it loads at once. */
 function loaded(script: string, seen = new Set<string>()): ReadonlySet<string> {

@@ -42,7 +42,8 @@ export function mapSheet(pdf: Pdf, told: Told): void {
     y += block.height(wide);
   };
   for (const one of facts(told)) put(one);
-  y += 1;
+  // Names of corners stand above the uppermost edge.
+  y += 5;
   y = map(pdf, { template, tiling, from: [MARGIN, y], room: [wide, heightMm * MAP_SHARE] }) + 5;
   steps(told).forEach((step, i) => {
     put(step, { mark: String(i + 1) });
