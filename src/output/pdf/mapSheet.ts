@@ -81,7 +81,7 @@ function facts({ report, template, tiling, sheets, count }: Told): string[] {
       ? ""
       : ` The pattern is turned ${fixed(Math.abs(turnedDeg), 1)}° ${turnedDeg > 0 ? "counter-clockwise" : "clockwise"} from the marking table, which saves sheets.`;
   return [
-    `Part ${part.name}${piece}; ${part.material}, ${dimension(part.thickness, part.units)} ${part.units} thick; ${count} to cut. ${capital(blank.faceUp)} face up.`,
+    `Part ${part.name}${piece}; ${part.material}, ${dimension(part.thickness, part.units)} ${part.units} thick; ${count} to cut. ${capital(blank.faceUp)} face up: marks end ${blank.faceUp}, and bends go ${blank.faceUp === "inside" ? "up" : "down"}.`,
     `${tiles.length} ${tiles.length === 1 ? "sheet" : "sheets"} of ${layout.paper.name}${lying}, ${tiling.rows} rows of ${tiling.columns}${none}.${turned}`,
     `The edge to cut is the middle of the wide line. Narrow lines are ${template.lineName}${template.lineName === "bend lines" ? `, each with its number and bend; dashed where a hit stops short` : ", numbered as in the marking table"}.`,
   ];
@@ -96,7 +96,7 @@ function steps({ report, template, tiling }: Told): string[] {
     ([i, j]) =>
       `P${i + 1} to P${j + 1} ${dimension(distance2(corners[i] as Vec2, corners[j] as Vec2), units)}`,
   );
-  const whole = `Before it is used, measure straight across the whole, in ${unitName(units)}: ${checks.join(", ")}. Paper grows in damp air, so glue and use it the same day (common practice, no source).`;
+  const whole = `Before it is used, measure straight across the whole, in ${unitName(units)}: ${checks.join(", ")} (derived here). Paper grows in damp air, so glue and use it the same day (common practice, no source).`;
   const print =
     "Print every sheet at 100 % (“actual size”), never “fit to page”, on one printer. Lay a rule to the 100 mm bars, which lie both ways on each sheet: an error of 0.2 mm there is 2 mm in a metre.";
   if (tiling.tiles.length === 1) return [print, whole];
