@@ -1,6 +1,7 @@
 import type { Shaped } from "../../report/report.ts";
 import type { Material } from "../../shapes/material.ts";
 import { plain } from "../../drawing/format.ts";
+import { otherLeg } from "../../geometry/vector.ts";
 import { degrees, numbersIn, type Numbers } from "./numbers.ts";
 
 /** How a figure was worked out: the rule, this part's numbers in it, and where the rule comes from. */
@@ -31,7 +32,7 @@ function layoutFigures(shaped: Shaped, say: Numbers): [string, Worked][] {
   });
   const line = (mm: number): Worked => ({
     rule: "True length = √(plan length² + height²): a line of the wall seen square, between points of the two ends whose tangents are parallel.",
-    numbers: `√(${say.bare(Math.sqrt(Math.max(0, mm ** 2 - shape.heightMm ** 2)))}² + ${say.bare(shape.heightMm)}²) = ${say.length(mm)}`,
+    numbers: `√(${say.bare(otherLeg(mm, shape.heightMm))}² + ${say.bare(shape.heightMm)}²) = ${say.length(mm)}`,
     basis: "longfield-1921",
   });
   return [
@@ -73,7 +74,7 @@ function coneFigures({ shape }: Shaped, cone: NonNullable<Shaped["cone"]>, say: 
       "Angle of the pattern",
       {
         rule: "360° × the sine of the half angle: the outer arc is as long as the large end is round.",
-        numbers: `360° × sin ${half} = ${degrees(360 * Math.sin((cone.halfAngleDeg * Math.PI) / 180), 3)}`,
+        numbers: `360° × sin ${half} = ${degrees(cone.sectorDeg, 3)}`,
         basis: "net-of-a-frustum",
       },
     ],
