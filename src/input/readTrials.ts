@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import type { TrialSeen } from "../forming/trials.ts";
+import type { TrialSeen } from "../forming/trialSeen.ts";
 import { size, sizeOrNone } from "../shapes/fields.ts";
 import type { Loose } from "../shapes/loose.ts";
 import type { FileContext } from "./context.ts";

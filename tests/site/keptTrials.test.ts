@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import type { TrialSeen } from "../../src/forming/trials.ts";
+import type { TrialSeen } from "../../src/forming/trialSeen.ts";
 import { readTrials, seenOf } from "../../src/input/readTrials.ts";
 import { keptIn, trialsYaml } from "../../src/site/trials/keptTrials.ts";
 import { runs } from "../arbitraries.ts";

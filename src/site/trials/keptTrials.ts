@@ -1,4 +1,4 @@
-import type { TrialSeen } from "../../forming/trials.ts";
+import type { TrialSeen } from "../../forming/trialSeen.ts";
 import { MM_PER_INCH, plain, type Units } from "../../drawing/format.ts";
 
 const PER_CENT = 100;

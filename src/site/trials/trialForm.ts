@@ -1,7 +1,8 @@
 import type { FormingCase } from "../../forming/case.ts";
 import type { PlateRoll } from "../../forming/machine.ts";
 import { sayIn } from "../../forming/say.ts";
-import { correctTrials, type TrialSeen } from "../../forming/trials.ts";
+import { correctTrials, impossibleTrial } from "../../forming/trials.ts";
+import { MOST_TOLD, type TrialSeen } from "../../forming/trialSeen.ts";
 import { MM_PER_INCH, type Units } from "../../drawing/format.ts";
 import { keptIn, trialsYaml, typed } from "./keptTrials.ts";
 
