@@ -67,13 +67,13 @@ export function startOf({ machine, item }: Job, id: "trial" | "end" | "finished"
   const answer = rollSettings({ item, roll: machine, say: sayIn("mm") });
   if (answer.kind === "none") throw new Error(answer.why);
   const pass = answer.settings.zones[0]!.passes.find((one) => one.id === id)!;
-  return { start: pass.start!, highMm: pass.large.highMm! };
+  return { start: pass.start, highMm: pass.large.highMm! };
 }
 
 /** The blank's closure when the large edge is set here and the tilt is that of the start: the mean bend over the slant, by Simpson. */
 export function closedAt(
   { machine, item, unlike }: Job,
-  start: ReturnType<typeof startOf>["start"],
+  start: NonNullable<ReturnType<typeof startOf>["start"]>,
   settingMm: number,
 ): number {
   const { halfAngleRad, largeRadiusMm, smallRadiusMm } = item.cone!;

@@ -29,7 +29,7 @@ describe("on rolls and plate that do not follow the model", () => {
     let past = 0;
     fc.assert(
       fc.property(jobs, (job) => {
-        const { start } = startOf(job, "trial");
+        const start = startOf(job, "trial").start!;
         const window = firstPass(job.item.cone!.halfAngleRad);
         const seen: TrialSeen[] = [];
         let settingMm = start.largeMm;
@@ -52,13 +52,15 @@ describe("on rolls and plate that do not follow the model", () => {
     expect(Math.min(...landed)).toBeGreaterThan(0);
   }, 60000);
 
-  it("starts the second pass nearer to closed, or lower and open, and never more than a tenth past it", () => {
+  it("starts the second pass nearer to closed on nine machines of ten, and never more than a tenth past it", () => {
     const runs = 1000;
     let [nearer, started, pastWithout] = [0, 0, 0];
     fc.assert(
       fc.property(jobs, (job) => {
-        const { start } = startOf(job, "trial");
+        const start = startOf(job, "trial").start!;
         const { start: plan } = startOf(job, "finished");
+        // The roll may not close what it opens.
+        if (!plan) return;
         const seen: TrialSeen[] = [];
         let settingMm = start.largeMm;
         for (let i = 0; i < 3; i++) {
@@ -72,9 +74,6 @@ describe("on rolls and plate that do not follow the model", () => {
             expect(closed).toBeLessThan(1.1);
             if (without! > 1.1) pastWithout++;
             if (Math.abs(1 - closed!) <= Math.abs(1 - without!)) nearer++;
-            else {
-              console.log("W", secondPass.movedMm, closed, without);
-            }
           }
           if (nextMm === null) return;
           settingMm = nextMm;
@@ -91,7 +90,7 @@ describe("on rolls and plate that do not follow the model", () => {
     let [told, raised] = [0, 0];
     fc.assert(
       fc.property(jobs, even(0.05, 0.3), fc.boolean(), even(1, 6), (job, wrong, first, more) => {
-        const { start } = startOf(job, "trial");
+        const start = startOf(job, "trial").start!;
         const { halfAngleRad } = job.item.cone!;
         const flat = Math.sin(halfAngleRad);
         const settings = [start.largeMm, start.largeMm + more];
@@ -120,7 +119,7 @@ describe("on rolls and plate that do not follow the model", () => {
   it("says it whenever more raise left a blank less closed, however little", () => {
     fc.assert(
       fc.property(jobs, even(0.1, 20), even(0.0001, 0.2), (job, more, less) => {
-        const { start } = startOf(job, "trial");
+        const start = startOf(job, "trial").start!;
         const { from } = firstPass(job.item.cone!.halfAngleRad);
         const answer = corrected(job, [
           { settingMm: start.largeMm, closed: from - 0.01 },
@@ -139,7 +138,7 @@ describe("on rolls and plate that do not follow the model", () => {
     let stopped = 0;
     fc.assert(
       fc.property(jobs, even(0.5, 2), (job, share) => {
-        const { start } = startOf(job, "trial");
+        const start = startOf(job, "trial").start!;
         const { highMm } = startOf(job, "end");
         const settingMm = share * start.largeMm;
         const { kind, nextMm, by, advice } = corrected(job, [{ settingMm, flat: true }]);
@@ -164,7 +163,7 @@ describe("on rolls and plate that do not follow the model", () => {
     fc.assert(
       fc.property(jobs, even(0.3, 0.6), even(0.5, 1.2), (job, closed, share) => {
         const machine = { ...job.machine, bearings: [140, 160] as [number, number] };
-        const { start } = startOf({ ...job, machine }, "trial");
+        const start = startOf({ ...job, machine }, "trial").start!;
         const { next, nextMm } = corrected({ ...job, machine }, [
           { settingMm: share * start.largeMm, closed },
         ]);
