@@ -6,9 +6,36 @@ import type { PlateRoll, PressBrake, Shop } from "./machine.ts";
 import type { FormingPlan } from "./plan.ts";
 import { rollSettings } from "./rollSettings.ts";
 import { brakeBatch, brakeSheet } from "./sheet/brakeSheet.ts";
+import type { Tried } from "./sheet/asked.ts";
 import { rollBatch, rollSheet } from "./sheet/rollSheet.ts";
+import { cameOut } from "./trialAdvice.ts";
+import { correctTrials } from "./trials.ts";
+import type { TrialSeen } from "./trialSeen.ts";
 
-function rollPlan(part: PartAsked, roll: PlateRoll, shop: Shop): FormingPlan {
+/** Trials of the part on one machine. */
+export interface TrialsKept {
+  readonly machine: string;
+  /** In order. */
+  readonly seen: readonly TrialSeen[];
+}
+
+/** What the trials kept of this part on this roll came to; undefined where there are none. */
+function triedOn(part: PartAsked, roll: PlateRoll, kept: TrialsKept | undefined): Tried | undefined {
+  const last = kept?.machine === roll.name ? kept.seen.at(-1) : undefined;
+  if (!kept || !last) return undefined;
+  const answer = correctTrials({ ...part, roll }, kept.seen);
+  const what = answer.kind === "none" ? `no setting by them, ${answer.why}.` : answer.correction.brief;
+  return {
+    words: `Last set ${part.say.length(last.settingMm)}, came out ${cameOut(last, part.say)}. ${what}`,
+    set: answer.kind === "none" ? null : answer.correction.set,
+  };
+}
+
+function rollPlan(
+  part: PartAsked,
+  roll: PlateRoll,
+  { shop, kept }: { shop: Shop; kept: TrialsKept | undefined },
+): FormingPlan {
   const answer = rollSettings({ ...part, roll });
   const settings = answer.kind === "settings" ? answer.settings : null;
   const noSettings = answer.kind === "none" ? answer.why : null;
@@ -18,7 +45,14 @@ function rollPlan(part: PartAsked, roll: PlateRoll, shop: Shop): FormingPlan {
     settings,
     noSettings,
     brake: null,
-    steps: rollSheet({ ...part, roll, settings, noSettings, handLiftKg: handLiftOf(shop) }),
+    steps: rollSheet({
+      ...part,
+      roll,
+      settings,
+      noSettings,
+      handLiftKg: handLiftOf(shop),
+      tried: triedOn(part, roll, kept),
+    }),
     batch: rollBatch(part),
   };
 }
@@ -67,12 +101,16 @@ function generalPlan(part: PartAsked): FormingPlan {
 export function plansOf(
   part: PartAsked,
   shop: Shop | undefined,
-  answers: readonly MachineAnswer[],
+  { answers, kept }: { answers: readonly MachineAnswer[]; kept?: TrialsKept | undefined },
 ): FormingPlan[] {
   if (!shop || shop.machines.length === 0) return [generalPlan(part)];
   return shop.machines.flatMap((machine, i) => {
     const answer = answers[i];
     if (!answer || answer.verdict === "fail") return [];
-    return [machine.kind === "plate roll" ? rollPlan(part, machine, shop) : bentPlan(part, machine, answer)];
+    return [
+      machine.kind === "plate roll"
+        ? rollPlan(part, machine, { shop, kept })
+        : bentPlan(part, machine, answer),
+    ];
   });
 }

@@ -1,15 +1,18 @@
 import type { RollAsked } from "./asked.ts";
+import type { Say } from "./say.ts";
 import { placesSaid, type RollPlaces } from "./rollPlaces.ts";
 import type { SecondPass } from "./secondPass.ts";
 import { isPipe } from "./skin.ts";
 import type { NextSetting, Trial } from "./trialCorrection.ts";
 import type { TrialModel } from "./trialModel.ts";
 import type { TrialRead } from "./trials.ts";
+import type { TrialSeen } from "./trialSeen.ts";
 
-interface Advised {
+export interface Advised {
   readonly model: TrialModel;
   readonly trials: readonly TrialRead[];
   readonly next: NextSetting;
+  /** Where to set now. */
   readonly places: RollPlaces | null;
   readonly disagrees: readonly number[];
   readonly second: SecondPass | null;
@@ -99,4 +102,39 @@ export function adviceOn(asked: Words, advised: Advised): string {
     check: () => checked(asked, advised),
   };
   return `${words[next.kind]()}${disagreement(asked, advised)}`;
+}
+
+/** "gap 1350 mm", "overlap 40 mm", "closed 72 %" or "sprang back flat". */
+export function cameOut(seen: TrialSeen, say: Say): string {
+  if ("flat" in seen) return "sprang back flat";
+  if ("closed" in seen) return `closed ${say.percent(seen.closed)}`;
+  return seen.gapMm < 0 ? `overlap ${say.length(-seen.gapMm)}` : `gap ${say.length(seen.gapMm)}`;
+}
+
+/** What to do after the trials, in few words. */
+export function briefOn(asked: Words, advised: Advised): string {
+  const { model, trials, next, places, disagrees, second } = advised;
+  const last = trials.at(-1) as TrialRead;
+  const unsure = disagrees.length > 0 ? " The trials do not agree: measure again first." : "";
+  switch (next.kind) {
+    case "done": {
+      const then = second
+        ? ` Second pass from ${placesSaid({ pipe: isPipe(asked.item), say: asked.say }, second)}.`
+        : "";
+      return `In the window: keep ${settingSaid(asked, last.settingMm, places)}.${then}${unsure}`;
+    }
+    case "raise": {
+      const look = last.sprangFlat ? "Look at 0, thickness and contact first, then start" : "Start";
+      return `${look} at ${settingSaid(asked, next.settingMm, places)}.${unsure}`;
+    }
+    case "overshot": {
+      const aside =
+        last.place === "past the cap" ? "Past the cap: that blank is set aside." : "Past the window.";
+      return `${aside} Next blank: start at ${settingSaid(asked, next.nextBlankMm, places)}.${unsure}`;
+    }
+    case "check":
+      return next.why === "disagree"
+        ? "The trials do not agree: measure again before any further raise."
+        : `No set at the plan's own high, ${asked.say.length(model.aim.highMm)}: look at 0, thickness and contact before any further raise.`;
+  }
 }

@@ -37,7 +37,9 @@ const MOST_SLOPE = 1.5;
 /** A raise that brought less than this share of the model's set is a reading that is wrong, not a machine: twice as slow as the slowest. [-] */
 const HARDLY = 1 / (2 * MOST_SLOPE);
 /** After a blank that took no set the raise grows by this share of itself at most. Derived here. [-] */
-export const SHORT_STEP = 0.25;
+const SHORT_STEP = 0.25;
+/** By one trial that took set it grows by this share at most: where more seems wanted, nought or the plate is likelier wrong. Derived here. [-] */
+const LONG_STEP = 0.5;
 /** Closures of one setting may differ by this from blank to blank. Derived here. [-] */
 const SCATTER = 0.05;
 
@@ -69,14 +71,14 @@ export function disagreeing(trials: readonly Trial[]): number[] {
 
 /**
  * The next setting by one trial alone: the model's difference, but no further than the liveliest machine (m = 0.67) may
- * go without passing the cap. A blank that took no set says little: a quarter of its raise more at most, and never past
+ * go without passing the cap, nor by more than half the raise itself. A blank that took no set says little: a quarter of its raise more at most, and never past
  * the plan's own high.
  */
-function careful({ settingMm, modelMm, sprangFlat }: Trial, { aimMm, capMm, highMm }: Aim): number {
+export function careful({ settingMm, modelMm, sprangFlat }: Trial, { aimMm, capMm, highMm }: Aim): number {
   const wanted = aimMm - modelMm;
   if (wanted < 0) return settingMm + wanted;
   const safe = Math.min(wanted, LEAST_SLOPE * (capMm - modelMm));
-  if (!sprangFlat) return settingMm + safe;
+  if (!sprangFlat) return settingMm + Math.min(safe, LONG_STEP * settingMm);
   return Math.min(settingMm + Math.min(safe, SHORT_STEP * settingMm), highMm);
 }
 

@@ -2,7 +2,7 @@ import type { RollAsked } from "./asked.ts";
 import type { FirstPass } from "./firstPass.ts";
 import { movedBy, type RollPlaces } from "./rollPlaces.ts";
 import { secondPass, type SecondPass } from "./secondPass.ts";
-import { adviceOn } from "./trialAdvice.ts";
+import { adviceOn, briefOn, type Advised } from "./trialAdvice.ts";
 import { type By, disagreeing, nextSetting, type NextSetting, type Trial } from "./trialCorrection.ts";
 import { trialModel } from "./trialModel.ts";
 import { impossible, type TrialSeen } from "./trialSeen.ts";
@@ -23,12 +23,16 @@ export interface TrialCorrection {
   readonly nextMm: number | null;
   /** The same at both edges and at the bearings, the tilt as it was set; null where `nextMm` is, and where the plan has no start. */
   readonly next: RollPlaces | null;
+  /** Where a blank of this lot is set now: `next`, or the last setting where that was right; null where something is to be looked at first, and where the plan has no start. */
+  readonly set: RollPlaces | null;
   readonly by: By | null;
   /** Earlier trials that contradict the last one, counted from 1. */
   readonly disagrees: readonly number[];
   /** Where the second pass starts; null before a trial lies in the window. */
   readonly secondPass: SecondPass | null;
   readonly advice: string;
+  /** The same in few words, to stand on a sheet. */
+  readonly brief: string;
   readonly rule: string;
   readonly basis: string;
 }
@@ -38,7 +42,7 @@ export type TrialAnswer =
   | { readonly kind: "none"; readonly why: string };
 
 const RULE =
-  "next setting = last setting + slope × (model's setting for the middle of the window − model's setting for what came out); slope 1 after one trial, from the last two that took set after that, held within 0.67 to 1.5; with slope 1 no further than a machine of slope 0.67 may go below the cap; after a blank that took no set a quarter more at most and never past the plan's high; where trials contradict each other the lowest that any of them asks";
+  "next setting = last setting + slope × (model's setting for the middle of the window − model's setting for what came out); slope 1 after one trial, from the last two that took set after that, held within 0.67 to 1.5; with slope 1 no further than a machine of slope 0.67 may go below the cap, nor by more than half the last setting; after a blank that took no set a quarter more at most and never past the plan's high; where trials contradict each other the lowest that any of them asks";
 
 function placeOf(closed: number, { from, to, cap }: FirstPass): TrialRead["place"] {
   if (closed > cap) return "past the cap";
@@ -81,9 +85,13 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
       `by these trials the next setting would be ${say.length(nextMm)}, and the slide goes from 0 to ${say.length(travelMm)} above the flat plate: look at what was written down, and ask the machine's manual before more is set`,
     );
   const start = model.pass("trial")?.start;
-  const places = nextMm === null || !start ? null : movedBy(start, nextMm - start.largeMm);
+  const at = (largeMm: number | null) =>
+    largeMm === null || !start ? null : movedBy(start, largeMm - start.largeMm);
+  const places = at(nextMm);
   const disagrees = disagreeing(trials).map((i) => i + 1);
   const second = secondPass(trials, model);
+  const set = next.kind === "done" ? at(trials.at(-1)?.settingMm ?? null) : places;
+  const advised: Advised = { model, trials, next, places: set, disagrees, second };
   return {
     kind: "correction",
     correction: {
@@ -93,10 +101,12 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
       kind: next.kind,
       nextMm,
       next: places,
+      set,
       by: "by" in next ? next.by : null,
       disagrees,
       secondPass: second,
-      advice: adviceOn(asked, { model, trials, next, places, disagrees, second }),
+      advice: adviceOn(asked, advised),
+      brief: briefOn(asked, advised),
       rule: RULE,
       basis: "derived here",
     },
