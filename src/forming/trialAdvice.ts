@@ -34,12 +34,14 @@ function settingSaid({ item, say }: Words, nextMm: number, places: RollPlaces | 
   return `${say.length(nextMm)} at the large edge`;
 }
 
+const tilted = ({ item }: Words): string => (isPipe(item) ? "" : ", the tilt as it is");
+
 function raised(asked: Words, { model, trials, next, places }: Advised): string {
   const { say } = asked;
   const last = trials.at(-1) as TrialRead;
   const nextMm = next.kind === "raise" ? next.settingMm : 0;
   const { from, to } = model.window;
-  const set = `${settingSaid(asked, nextMm, places)}, the tilt as it is, raise to it with the plate moving, and roll this blank once more`;
+  const set = `${settingSaid(asked, nextMm, places)}${tilted(asked)}, raise to it with the plate moving, and roll this blank once more`;
   if (last.sprangFlat)
     return `The plate took no set at all. First make sure that ${LOOK}. Only then set ${set}.`;
   const high =
@@ -54,7 +56,7 @@ function overshot(asked: Words, { model, trials, next, places }: Advised): strin
   const last = trials.at(-1) as TrialRead;
   const { to, cap } = model.window;
   const nextMm = next.kind === "overshot" ? next.nextBlankMm : 0;
-  const then = `Set ${settingSaid(asked, nextMm, places)} for the next blank, the tilt as it is.`;
+  const then = `Set ${settingSaid(asked, nextMm, places)} for the next blank${tilted(asked)}.`;
   const past = `Closed ${say.percent(last.closed)}, past the ${say.percent(to)} where this pass ends`;
   if (last.place !== "past the cap")
     return `${past}: no further raise on this blank in this pass; it is kept for the second. ${then}`;

@@ -18,9 +18,9 @@ export interface TrialModel {
   /** From the flat plate to the end of the slide. [mm] */
   readonly travelMm: number;
   /** The plan's settings for one moment. */
-  pass(id: PassPoint["id"]): PassSettings | undefined;
+  readonly pass: (id: PassPoint["id"]) => PassSettings | undefined;
   /** One trial as the correction takes it. */
-  read(seen: TrialSeen): Trial;
+  readonly read: (seen: TrialSeen) => Trial;
 }
 
 export type TrialModelAnswer =

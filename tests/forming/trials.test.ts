@@ -257,7 +257,7 @@ describe("in the model itself", () => {
     expect(after({ settingMm: 40, closed: 0.83 }).advice).not.toContain("Stop");
     expect(after({ settingMm: 40, closed: 0.83 }).advice).toContain("kept for the second");
     const [closed, overlap, more] = [{ gapMm: 0 }, { gapMm: -40 }, { closed: 1.05 }].map((came) =>
-      after({ settingMm: 40, ...came } as TrialSeen),
+      after({ settingMm: 40, ...came }),
     );
     expect(closed!.trials[0]!.closed).toBe(1);
     expect(overlap!.trials[0]!.closed).toBeGreaterThan(1);

@@ -1,13 +1,13 @@
-import { byHand } from "../byHand.ts";
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { FIRST_PASS_SHARES } from "../firstPass.ts";
 import { passPoints } from "../passPoints.ts";
 import { isPipe } from "../skin.ts";
-import { PAST_CAP } from "../trialAdvice.ts";
 import type { RollSheetAsked } from "./asked.ts";
+import { firstCorrect } from "./firstCorrect.ts";
 import { settingBoxes } from "./settingBoxes.ts";
 import { settingBrief, settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
 import type { Figure, PlanStep } from "./step.ts";
+import { triedFigures } from "./triedFigures.ts";
 import { gapWindows, templateBrief, templateFigures } from "./touch.ts";
 
 export const RAISE_MOVING =
@@ -35,25 +35,6 @@ function aimFigures({ settings }: RollSheetAsked): Figure[] {
   ];
 }
 
-/** Where trials of this part say to start. */
-function triedFigures({ tried, item }: RollSheetAsked): Figure[] {
-  if (!tried?.set) return [];
-  const { largeMm, smallMm, smallBearingMm, largeBearingMm } = tried.set;
-  const places = isPipe(item)
-    ? [["raise", largeMm] as const]
-    : ([
-        ["large edge", largeMm],
-        ["small edge", smallMm],
-        ["bearing beyond the small edge", smallBearingMm],
-        ["bearing beyond the large edge", largeBearingMm],
-      ] as const);
-  return places.flatMap(([place, value]) =>
-    value === null
-      ? []
-      : [{ label: `by this part's own trials, ${place}`, value, unit: "mm", basis: DERIVED }],
-  );
-}
-
 function raise(asked: RollSheetAsked): PlanStep {
   const { settings, noSettings, say, tried } = asked;
   const words = settings && settingWords(settings, "trial", say);
@@ -61,7 +42,7 @@ function raise(asked: RollSheetAsked): PlanStep {
     ? `With the plate moving raise in small steps to ${words}. It is a first trial from below the window: let the gap decide, and correct by it.`
     : `With the plate moving raise in small steps, try the template, and raise again${noSettings === null ? "" : ` (${noSettings})`}.`;
   const brief = words
-    ? `Plate moving, in small steps, to ${(settings && settingBrief(settings, "trial", say)) ?? words}.`
+    ? `Plate moving, in small steps, to ${settingBrief(settings, "trial", say) ?? words}.`
     : "Plate moving, in small steps, by the template.";
   return {
     id: "first-raise",
@@ -162,36 +143,12 @@ function measure(asked: RollSheetAsked): PlanStep {
   };
 }
 
-function correct(asked: RollSheetAsked): PlanStep | null {
-  const { item, settings, roll, say } = asked;
-  if (!settings || !item.cone) return null;
-  const table = roll ? byHand({ item, roll, say }) : [];
-  return {
-    id: "first-correct",
-    phase: "first pass",
-    title: "Correct the setting",
-    text: `Is the gap wider than the window: give the setting at the large edge and the gap to the trial correction, lower the bending roll, bring the piece back to seam edge 1, set what it answers with the plate moving, and roll this blank once more. Is it narrower: no further raise on this blank in this pass, and less for the next one. Is it below the “never below”: ${PAST_CAP.charAt(0).toLowerCase()}${PAST_CAP.slice(1)}${table.length > 0 ? " Without a screen the table says how much more to raise; between two gaps take the smaller raise." : ""}`,
-    brief:
-      "Wider: trial correction, back to seam edge 1, lower first, roll once more. Narrower: no further raise, less for the next blank. Under “never below”: do not roll on, take it out, mark it, set it aside.",
-    figures: [],
-    cautions: ["A blank closed too far cannot be opened again by rolling on."],
-    toNote: [
-      { label: "second setting, large edge", unit: "mm" },
-      { label: "gap after it", unit: "mm" },
-      { label: "third setting, large edge", unit: "mm" },
-      { label: "gap after it", unit: "mm" },
-    ],
-    ...(table.length > 0 && { byHand: table }),
-    basis: DERIVED,
-  };
-}
-
 /** The first of two passes. */
 export const firstPassSteps = (asked: RollSheetAsked): (PlanStep | null)[] => [
   raise(asked),
   through(asked),
   measure(asked),
-  correct(asked),
+  firstCorrect(asked),
 ];
 
 const allOf = ({ pieces, quantity }: RollSheetAsked["item"]): string =>
