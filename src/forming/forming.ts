@@ -9,10 +9,11 @@ import { handling } from "./handling.ts";
 import { inspectionOf } from "./inspection.ts";
 import type { Machine, Shop } from "./machine.ts";
 import { brakeChecks, rollChecks, ROLLING } from "./machineChecks.ts";
-import { plansOf, type TrialsKept } from "./plans.ts";
+import { plansOf } from "./plans.ts";
 import { sayIn } from "./say.ts";
 import { springbackOf } from "./springbackAnswer.ts";
 import { stockPlate } from "./stockPlate.ts";
+import type { TrialsKept } from "./tried.ts";
 import { strain } from "./strain.ts";
 
 function answerOf(part: PartAsked, machine: Machine): MachineAnswer {

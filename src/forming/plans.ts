@@ -6,30 +6,8 @@ import type { PlateRoll, PressBrake, Shop } from "./machine.ts";
 import type { FormingPlan } from "./plan.ts";
 import { rollSettings } from "./rollSettings.ts";
 import { brakeBatch, brakeSheet } from "./sheet/brakeSheet.ts";
-import type { Tried } from "./sheet/asked.ts";
 import { rollBatch, rollSheet } from "./sheet/rollSheet.ts";
-import { cameOut } from "./trialAdvice.ts";
-import { correctTrials } from "./trials.ts";
-import type { TrialSeen } from "./trialSeen.ts";
-
-/** Trials of the part on one machine. */
-export interface TrialsKept {
-  readonly machine: string;
-  /** In order. */
-  readonly seen: readonly TrialSeen[];
-}
-
-/** What the trials kept of this part on this roll came to; undefined where there are none. */
-function triedOn(part: PartAsked, roll: PlateRoll, kept: TrialsKept | undefined): Tried | undefined {
-  const last = kept?.machine === roll.name ? kept.seen.at(-1) : undefined;
-  if (!kept || !last) return undefined;
-  const answer = correctTrials({ ...part, roll }, kept.seen);
-  const what = answer.kind === "none" ? `no setting by them, ${answer.why}.` : answer.correction.brief;
-  return {
-    words: `Last set ${part.say.length(last.settingMm)}, came out ${cameOut(last, part.say)}. ${what}`,
-    set: answer.kind === "none" ? null : answer.correction.set,
-  };
-}
+import { type TrialsKept, triedOn } from "./tried.ts";
 
 function rollPlan(
   part: PartAsked,
@@ -51,7 +29,7 @@ function rollPlan(
       settings,
       noSettings,
       handLiftKg: handLiftOf(shop),
-      tried: triedOn(part, roll, kept),
+      tried: triedOn({ ...part, roll }, kept),
     }),
     batch: rollBatch(part),
   };

@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import type { TrialsKept } from "../forming/plans.ts";
+import type { TrialsKept } from "../forming/tried.ts";
 import { MOST_TOLD, type TrialSeen } from "../forming/trialSeen.ts";
 import { distance, size } from "../shapes/fields.ts";
 import type { Loose } from "../shapes/loose.ts";

@@ -1,5 +1,5 @@
 import { formingOf } from "../forming/forming.ts";
-import { type TrialsKept } from "../forming/plans.ts";
+import { type TrialsKept } from "../forming/tried.ts";
 import { type Shop } from "../forming/machine.ts";
 import { type Catalogue } from "../shapes/catalogue.ts";
 import { type Refusal } from "../shapes/refusal.ts";

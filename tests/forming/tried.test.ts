@@ -27,8 +27,12 @@ describe("a sheet with trials kept beside its part", () => {
   it("starts from what they say, in its words, its figures and its boxes", () => {
     const { set, nextMm } = correction(seen);
     const raise = step(stepsAfter(seen), "first-raise");
-    for (const words of [raise.text, raise.brief])
-      expect(words).toMatch(/By this part's own trials.*: Last set 30 mm, came out gap 1500 mm\. Start at /);
+    expect(raise.text).toMatch(
+      /By this part's own trials.*: Last set 30 mm, came out gap 1500 mm\. Start at /,
+    );
+    expect(raise.brief).toMatch(
+      /^By this part's own trials \(last set 30 mm, came out gap 1500 mm\): start at .* at the large edge, the rest in the boxes\./,
+    );
     expect(raise.toNote.map(({ planned }) => planned).sort()).toEqual(
       [set!.largeMm, set!.smallMm, set!.smallBearingMm, set!.largeBearingMm].sort(),
     );
@@ -43,21 +47,27 @@ describe("a sheet with trials kept beside its part", () => {
 
   it("keeps the setting of a trial in the window, and says where the second pass starts", () => {
     const { window } = correction(seen);
-    const raise = step(stepsAfter([{ settingMm: 41, closed: window.to - 0.01 }]), "first-raise");
-    expect(raise.brief).toMatch(/In the window: keep 41 mm at the large edge.* Second pass from /);
+    const done = [{ settingMm: 41, closed: window.to - 0.01 }];
+    const raise = step(stepsAfter(done), "first-raise");
+    expect(raise.brief).toMatch(/: keep 41 mm at the large edge/);
+    expect(raise.text).toMatch(/In the window: keep 41 mm at the large edge.* Second pass from /);
     expect(raise.toNote.map(({ planned }) => planned)).toContain(41);
+    const second = step(stepsAfter(done), "second-raise");
+    const { secondPass } = correction(done);
+    expect(second.brief).toMatch(/By this part's own trials: .* at the large edge, the rest in the boxes/);
+    expect(second.toNote.map(({ planned }) => planned)).toContain(secondPass!.largeMm);
+    expect(second.toNote.map(({ planned }) => planned)).toContain(secondPass!.smallBearingMm);
+    expect(step(stepsAfter(seen), "second-raise")).toEqual(step(stepsAfter(), "second-raise"));
   });
 
   it("names no setting where something is to be looked at first", () => {
     const flat = step(stepsAfter([{ settingMm: 200, flat: true }]), "first-raise");
-    expect(flat.brief).toMatch(/sprang back flat\. No set at the plan's own high.*look at 0/);
+    expect(flat.brief).toMatch(/sprang back flat\): No set at the plan's own high.*look at 0/);
     expect(flat.figures.some(({ label }) => label.startsWith("by this part's own trials"))).toBe(false);
     const wrong = step(stepsAfter([{ settingMm: 452, flat: true }]), "first-raise");
-    expect(wrong.brief).toMatch(/no setting by them, a setting of 452 mm lies beyond the slide/);
+    expect(wrong.brief).toMatch(/No setting by them: a setting of 452 mm lies beyond the slide/);
     const past = step(stepsAfter([{ settingMm: 40, gapMm: -20 }]), "first-raise");
-    expect(past.brief).toMatch(
-      /overlap 20 mm\. Past the cap: that blank is set aside\. Next blank: start at/,
-    );
+    expect(past.brief).toMatch(/overlap 20 mm\): that blank is set aside; start the next at/);
   });
 
   it("takes no notice of trials on another machine, nor of none", () => {
@@ -117,6 +127,6 @@ describe("the table to correct by without a screen", () => {
   it("goes with what is done with a blank past the cap", () => {
     const { text, brief } = step(stepsAfter(), "first-correct");
     expect(text).toMatch(/Is it below the “never below”: stop: do not roll on.*set it aside/);
-    expect(brief).toMatch(/do not roll on, take it out, mark it, set it aside/);
+    expect(brief).toMatch(/Under “never below”: stop, mark, set aside/);
   });
 });

@@ -1,15 +1,7 @@
 import type { PartAsked } from "../asked.ts";
 import type { PlateRoll } from "../machine.ts";
-import type { RollPlaces } from "../rollPlaces.ts";
 import type { RollSettings } from "../rollSettings.ts";
-
-/** What trials of this part on this roll came to. */
-export interface Tried {
-  /** In few words what was set last, what came out, and what to do. */
-  readonly words: string;
-  /** Where to set now; null where something is to be looked at first. */
-  readonly set: RollPlaces | null;
-}
+import type { Tried } from "../tried.ts";
 
 /** What the steps of a roll's work sheet are written from. */
 export interface RollSheetAsked extends PartAsked {

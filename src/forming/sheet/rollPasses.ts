@@ -7,7 +7,7 @@ import { firstCorrect } from "./firstCorrect.ts";
 import { settingBoxes } from "./settingBoxes.ts";
 import { settingBrief, settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
 import type { Figure, PlanStep } from "./step.ts";
-import { triedFigures } from "./triedFigures.ts";
+import { firstByTrials, secondByTrials } from "./byTrials.ts";
 import { gapWindows, templateBrief, templateFigures } from "./touch.ts";
 
 export const RAISE_MOVING =
@@ -36,30 +36,24 @@ function aimFigures({ settings }: RollSheetAsked): Figure[] {
 }
 
 function raise(asked: RollSheetAsked): PlanStep {
-  const { settings, noSettings, say, tried } = asked;
+  const { settings, noSettings, say } = asked;
   const words = settings && settingWords(settings, "trial", say);
-  const start = words
-    ? `With the plate moving raise in small steps to ${words}. It is a first trial from below the window: let the gap decide, and correct by it.`
-    : `With the plate moving raise in small steps, try the template, and raise again${noSettings === null ? "" : ` (${noSettings})`}.`;
-  const brief = words
-    ? `Plate moving, in small steps, to ${settingBrief(settings, "trial", say) ?? words}.`
-    : "Plate moving, in small steps, by the template.";
-  return {
+  return firstByTrials(asked, {
     id: "first-raise",
     phase: "first pass",
     title: "Raise for the first pass",
-    text: tried
-      ? `By this part's own trials, which come before the plan's start: ${tried.words} Raise in small steps with the plate moving. Without them: ${start}`
-      : start,
-    brief: tried ? `By this part's own trials: ${tried.words} Plate moving, in small steps.` : brief,
+    text: words
+      ? `With the plate moving raise in small steps to ${words}. It is a first trial from below the window: let the gap decide, and correct by it.`
+      : `With the plate moving raise in small steps, try the template, and raise again${noSettings === null ? "" : ` (${noSettings})`}.`,
+    brief: words
+      ? `Plate moving, in small steps, to ${settingBrief(settings, "trial", say) ?? words}.`
+      : "Plate moving, in small steps, by the template.",
     ...bewareOf(settings ? settingProblems(settings, "trial") : []),
-    figures: settings
-      ? [...triedFigures(asked), ...settingFigures(settings, "trial"), ...aimFigures(asked)]
-      : [],
+    figures: settings ? [...settingFigures(settings, "trial"), ...aimFigures(asked)] : [],
     cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial") : [])],
     toNote: settingBoxes(asked, "trial"),
     basis: settings ? DERIVED : COMMON_PRACTICE,
-  };
+  });
 }
 
 /** Where a roll set by zones is changed: the plate takes its bend at the pinch. */
@@ -268,6 +262,6 @@ function close({ item, say }: RollSheetAsked): PlanStep {
 /** Turning the job round, the second pass, and closing. */
 export const secondPassSteps = (asked: RollSheetAsked): PlanStep[] => [
   ...turnRound(asked),
-  second(asked),
+  secondByTrials(asked, second(asked)),
   close(asked),
 ];

@@ -16,7 +16,8 @@ export function settingBoxes({ item, settings, tried }: RollSheetAsked, id: Pass
   const zones = alikeZones(settings?.zones ?? []);
   const starts = zones.map(({ zone }) => zone.passes.find((pass) => pass.id === id)?.start);
   // Trials are of parts that one setting serves all round.
-  const [start] = id === "trial" && tried?.set ? [tried.set] : starts;
+  const own = id === "trial" ? tried?.set : id === "finished" ? tried?.second : null;
+  const [start] = own ? [own] : starts;
   if (isPipe(item)) return [box("raise", start?.largeMm)];
   if (zones.length > 1)
     return zones.flatMap(({ name }, i) => [

@@ -2,11 +2,12 @@ import type { FormingCase } from "../../forming/case.ts";
 import type { PlateRoll } from "../../forming/machine.ts";
 import { sayIn } from "../../forming/say.ts";
 import { isPipe } from "../../forming/skin.ts";
-import { correctTrials, impossibleTrial, type TrialAnswer } from "../../forming/trials.ts";
+import { correctTrials, impossibleTrial } from "../../forming/trials.ts";
 import { MOST_TOLD, type TrialSeen } from "../../forming/trialSeen.ts";
 import { MM_PER_INCH, type Units } from "../../drawing/format.ts";
 import { keptIn, trialsYaml, typed } from "./keptTrials.ts";
 import { placesOf, showPlaces } from "./places.ts";
+import { printSteps } from "./printSteps.ts";
 
 /** What the page hands to its form. */
 export interface TrialAsked {
@@ -37,17 +38,6 @@ function numberIn(text: string, [least, most]: readonly [number, number]): numbe
       .replace(/^[−–]\s*/, "-"),
   );
   return text.trim() !== "" && Number.isFinite(value) && value >= least && value <= most ? value : undefined;
-}
-
-const same = (one: readonly TrialSeen[], other: readonly TrialSeen[]): boolean =>
-  JSON.stringify(one) === JSON.stringify(other);
-
-/** A line on the printed sheet, over its steps; none where there is nothing to say. */
-function printLine(text: string): void {
-  for (const line of document.querySelectorAll<HTMLElement>("[data-trial-print]")) {
-    line.textContent = text;
-    line.hidden = text === "";
-  }
 }
 
 /** Brings one form to life: what is typed, what is kept in this browser, and the next setting. */
@@ -111,14 +101,7 @@ function startTrialForm(root: HTMLElement): void {
           ? `No next setting: ${next.why}.`
           : next.correction.advice;
     showPlaces(places, placesOf(correction, isPipe(item)), units);
-    printLine(next === null || same(trials, asked.trials) ? "" : printed(trials, next));
-  };
-  const printed = (all: readonly TrialSeen[], next: TrialAnswer): string => {
-    const last = all.at(-1);
-    const what = next.kind === "none" ? `no setting, ${next.why}.` : next.correction.brief;
-    return last
-      ? `By the trials kept in this browser, which come before the sheet’s own start: ${words(last).trim()}. ${what}`
-      : "";
+    printSteps(question, trials);
   };
   const keep = (now: readonly TrialSeen[]) => {
     trials = now;
