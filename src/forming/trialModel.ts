@@ -3,7 +3,8 @@ import type { FormingCase } from "./case.ts";
 import { closureSetting } from "./closureSetting.ts";
 import { type FirstPass, firstPass, shareOfClosure } from "./firstPass.ts";
 import type { PassPoint } from "./passPoints.ts";
-import type { PassSettings } from "./passSettings.ts";
+import { type PassSettings, problemsOf } from "./passSettings.ts";
+import { movedBy, type RollPlaces } from "./rollPlaces.ts";
 import { type RollSection, sectionOf } from "./rollSetting.ts";
 import { rollSettings } from "./rollSettings.ts";
 import { plateOf } from "./springback.ts";
@@ -19,6 +20,10 @@ export interface TrialModel {
   readonly travelMm: number;
   /** The plan's settings for one moment. */
   readonly pass: (id: PassPoint["id"]) => PassSettings | undefined;
+  /** The plan's first setting moved so that the large edge stands here; null where the plan has none. */
+  readonly placesAt: (largeMm: number) => RollPlaces | null;
+  /** What stands in the way of the roll standing there, in sentences. */
+  readonly problemsAt: (places: RollPlaces) => readonly string[];
   /** One trial as the correction takes it. */
   readonly read: (seen: TrialSeen) => Trial;
 }
@@ -51,8 +56,9 @@ export function trialModel(asked: RollAsked): TrialModelAnswer {
   if (!cone) return none("only right cones and pipes have one closure to correct by");
   const answer = rollSettings(asked);
   if (answer.kind === "none") return answer;
-  const { travelMm, zones } = answer.settings;
+  const { travelMm, zones, stopMm } = answer.settings;
   const pass = (id: PassPoint["id"]) => zones[0]?.passes.find((one) => one.id === id);
+  const start = pass("trial")?.start ?? null;
   const window = firstPass(cone.halfAngleRad);
   const model = settingFor(item, section, cone);
   const [fromMm, toMm, capMm] = [model(window.from), model(window.to), model(window.cap)];
@@ -73,6 +79,14 @@ export function trialModel(asked: RollAsked): TrialModelAnswer {
       aim: { aimMm, fromMm, toMm, capMm, highMm },
       travelMm,
       pass,
+      placesAt: (largeMm) => start && movedBy(start, largeMm - start.largeMm),
+      problemsAt(places) {
+        const [zone] = zones;
+        if (!zone || !start) return [];
+        const there = { ...asked, section, plate: plateOf(item), zone, stopMm: stopMm ?? 0 };
+        // The tilt stays as it was set, and was told with the plan.
+        return problemsOf(there, [], { ...start, ...places, tiltDeg: 0 });
+      },
       read(seen) {
         const closed = closedSeen(seen, item, cone);
         const share = shareOfClosure({ halfAngleRad: cone.halfAngleRad, closed }) ?? 0;

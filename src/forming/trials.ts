@@ -1,6 +1,6 @@
 import type { RollAsked } from "./asked.ts";
 import type { FirstPass } from "./firstPass.ts";
-import { movedBy, type RollPlaces } from "./rollPlaces.ts";
+import type { RollPlaces } from "./rollPlaces.ts";
 import { secondPass, type SecondPass } from "./secondPass.ts";
 import { adviceOn, briefOn, type Advised } from "./trialAdvice.ts";
 import { type By, disagreeing, nextSetting, type NextSetting, type Trial } from "./trialCorrection.ts";
@@ -30,6 +30,8 @@ export interface TrialCorrection {
   readonly disagrees: readonly number[];
   /** Where the second pass starts; null before a trial lies in the window. */
   readonly secondPass: SecondPass | null;
+  /** What stands in the way of `next` on this machine, in sentences: the end of the slide, the pinch roll. */
+  readonly problems: readonly string[];
   readonly advice: string;
   /** The same in few words, to stand on a sheet. */
   readonly brief: string;
@@ -84,13 +86,11 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
     return none(
       `by these trials the next setting would be ${say.length(nextMm)}, and the slide goes from 0 to ${say.length(travelMm)} above the flat plate: look at what was written down, and ask the machine's manual before more is set`,
     );
-  const start = model.pass("trial")?.start;
-  const at = (largeMm: number | null) =>
-    largeMm === null || !start ? null : movedBy(start, largeMm - start.largeMm);
-  const places = at(nextMm);
+  const places = nextMm === null ? null : model.placesAt(nextMm);
   const disagrees = disagreeing(trials).map((i) => i + 1);
   const second = secondPass(trials, model);
-  const set = next.kind === "done" ? at(trials.at(-1)?.settingMm ?? null) : places;
+  const set = next.kind === "done" ? model.placesAt(trials.at(-1)?.settingMm ?? 0) : places;
+  const problems = places ? model.problemsAt(places) : [];
   const advised: Advised = { model, trials, next, places: set, disagrees, second };
   return {
     kind: "correction",
@@ -105,8 +105,9 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
       by: "by" in next ? next.by : null,
       disagrees,
       secondPass: second,
-      advice: adviceOn(asked, advised),
-      brief: briefOn(asked, advised),
+      problems,
+      advice: [adviceOn(asked, advised), ...problems].join(" "),
+      brief: [briefOn(asked, advised), ...problems].join(" "),
       rule: RULE,
       basis: "derived here",
     },

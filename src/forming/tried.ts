@@ -26,7 +26,7 @@ export interface Tried {
 
 /** What to do, the numbers of the other places being in the boxes. */
 function shortly({ item, say }: RollAsked, correction: TrialCorrection): string {
-  const { kind, set, nextMm, trials, disagrees, brief } = correction;
+  const { kind, set, nextMm, trials, disagrees, problems, brief } = correction;
   const last = trials.at(-1);
   if (kind === "check" || !last) return brief;
   const mm = say.length(Math.round((set?.largeMm ?? nextMm ?? last.settingMm) * 10) / 10);
@@ -37,7 +37,7 @@ function shortly({ item, say }: RollAsked, correction: TrialCorrection): string 
     : last.place === "past the cap"
       ? "that blank is set aside; start the next"
       : "start";
-  return kind === "done" ? `keep ${at}.${unsure}` : `${first} at ${at}.${unsure}`;
+  return [kind === "done" ? `keep ${at}.${unsure}` : `${first} at ${at}.${unsure}`, ...problems].join(" ");
 }
 
 function whatTo(answer: TrialAnswer): string {

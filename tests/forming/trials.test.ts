@@ -4,7 +4,7 @@ import { closedOfGap } from "../../src/forming/closedOfGap.ts";
 import { gapAcross, partRolled } from "../../src/forming/closure.ts";
 import { closureSetting } from "../../src/forming/closureSetting.ts";
 import { firstPass } from "../../src/forming/firstPass.ts";
-import { sectionOf } from "../../src/forming/rollSetting.ts";
+import { flatContact, sectionOf } from "../../src/forming/rollSetting.ts";
 import { sayIn } from "../../src/forming/say.ts";
 import { plateOf } from "../../src/forming/springback.ts";
 import { correctTrials, impossibleTrial } from "../../src/forming/trials.ts";
@@ -266,6 +266,18 @@ describe("in the model itself", () => {
       expect(one.advice).toMatch(/Stop: .* never let an overlap enter the pinch/);
       expect(one.nextMm).toBeLessThanOrEqual(closed!.nextMm!);
     }
+  });
+
+  it("says where the setting it names passes the end of the slide", () => {
+    const seen = [{ settingMm: 120, closed: 0.45 }];
+    expect(corrected({ item: steep, machine }, seen).problems).toEqual([]);
+    const free = corrected({ item: steep, machine }, seen);
+    const small = free.next!.smallMm;
+    const { upMm } = flatContact(sectionOf(machine)!, 6);
+    const tight = { ...machine, slide: { ...machine.slide!, travel: upMm + small - 2 } };
+    const { problems, advice } = corrected({ item: steep, machine: tight }, seen);
+    expect(problems).toEqual(["The higher end of the roll would stand 2 mm beyond the slide's travel."]);
+    expect(advice).toContain(problems[0]);
   });
 
   it("tells a trial that cannot have been", () => {
