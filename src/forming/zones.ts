@@ -1,9 +1,10 @@
-import { degrees, radians } from "../geometry/angle.ts";
+import { radians, TURN } from "../geometry/angle.ts";
+import { SAME_ANGLE, SAME_RADIUS_REL } from "../geometry/tolerance.ts";
 import type { CurvatureSample, FormingCase } from "./case.ts";
 import { cutEvenly, type Stretch } from "./zoneCut.ts";
 
 /** Where a zone begins on the plate: along both edges of its blank, from seam edge 1. [mm] */
-export interface ZoneMark {
+interface ZoneMark {
   readonly piece: number;
   readonly largeMm: number;
   readonly smallMm: number;
@@ -26,8 +27,6 @@ export interface RollZone {
 /** Radii of one zone may differ by this factor: an eighth to either side of what it is set for. Derived here. [-] */
 const WITHIN_ZONE = 1.25;
 const FULL_TURN_DEG = 360;
-/** Plan angles nearer than this are the same. [°] */
-const NO_ANGLE_DEG = 1e-6;
 
 /** Tightest and slackest radius at both ends of a stretch. [mm] */
 interface Extremes {
@@ -70,12 +69,10 @@ function zoneOf(
   };
 }
 
-/** Radii alike to this share are those of a skin that is the same on both sides of its seam. [-] */
-const ALIKE = 1e-6;
-
 /** Is the skin the same on both sides of its seam, so that its zones should be as well? */
 function isMirrored(samples: readonly CurvatureSample[]): boolean {
-  const alike = (a: number, b: number) => Math.abs(a - b) <= ALIKE * Math.max(Math.abs(a), Math.abs(b));
+  const alike = (a: number, b: number) =>
+    Math.abs(a - b) <= SAME_RADIUS_REL * Math.max(Math.abs(a), Math.abs(b));
   return samples.every((one, i) => {
     const other = samples[(samples.length - i) % samples.length] ?? one;
     return alike(one.largeRadiusMm, other.largeRadiusMm) && alike(one.smallRadiusMm, other.smallRadiusMm);
@@ -120,11 +117,12 @@ function unevenZones(item: FormingCase, samples: readonly CurvatureSample[]): Ro
 
 /** Where the element at a plan angle lies along the edges of its blank. */
 function markAt({ bendZones = [] }: FormingCase, planDeg: number): ZoneMark | null {
-  for (const { piece, fromRad, toRad, place } of bendZones) {
-    const turns = Math.ceil((degrees(fromRad) - planDeg) / FULL_TURN_DEG - NO_ANGLE_DEG);
-    const at = radians(planDeg + turns * FULL_TURN_DEG);
-    if (at > toRad + radians(NO_ANGLE_DEG)) continue;
-    const { a, b } = place(Math.min(toRad, Math.max(fromRad, at))).alongMm;
+  const angle = radians(planDeg);
+  for (const zone of bendZones) {
+    const { piece, fromRad, toRad } = zone;
+    const at = angle + TURN * Math.ceil((fromRad - SAME_ANGLE - angle) / TURN);
+    if (at > toRad + SAME_ANGLE) continue;
+    const { a, b } = zone.place(Math.min(toRad, Math.max(fromRad, at))).alongMm;
     return { piece, largeMm: a, smallMm: b };
   }
   return null;

@@ -5,7 +5,7 @@ import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { firstCorrect } from "./firstCorrect.ts";
 import { settingBoxes } from "./settingBoxes.ts";
-import { settingBrief, settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
+import { settable, settingBrief, settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
 import type { Figure, PlanStep } from "./step.ts";
 import { firstByTrials, secondByTrials } from "./byTrials.ts";
 import { gapWindows, templateBrief, templateFigures } from "./touch.ts";
@@ -59,7 +59,7 @@ function raise(asked: RollSheetAsked): PlanStep {
 /** Where a roll set by zones is changed: the plate takes its bend at the pinch. */
 const zonesOn = ({ settings }: RollSheetAsked): string =>
   (settings?.zones.length ?? 0) > 1
-    ? "Change raise and tilt as the mark of each zone passes the pinch, where the plate is bent. "
+    ? "Change raise and tilt as each zone's mark passes the pinch, where the plate is bent. "
     : "";
 
 function through(asked: RollSheetAsked): PlanStep {
@@ -191,10 +191,10 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
 function carriedOver(asked: RollSheetAsked): { text: string; brief: string } {
   const [aim] = aimFigures(asked);
   if (!aim || !asked.item.cone || isPipe(asked.item)) return { text: "", brief: "" };
-  const size = asked.say.length(Math.round(aim.value * 10) / 10);
+  const size = asked.say.length(settable(aim.value));
   return {
     text: ` Move both ends by as much as the setting at the large edge that ended the first pass stood over or under ${size}, what the model asks for the middle of its window.`,
-    brief: ` Add (take off) what the first pass's last large-edge setting was over (under) ${size}.`,
+    brief: ` Plus (less) what the first pass's last large-edge setting was over (under) ${size}.`,
   };
 }
 
@@ -202,7 +202,7 @@ function carriedOver(asked: RollSheetAsked): { text: string; brief: string } {
 function zonesBack({ settings }: RollSheetAsked): string {
   const zones = settings?.zones.length ?? 0;
   return zones > 1
-    ? ` The zones come the other way now, from zone ${zones} to zone 1; change as the mark of each passes the pinch.`
+    ? ` The zones come the other way now, from ${zones} to 1; change as each mark passes the pinch.`
     : "";
 }
 
@@ -232,7 +232,8 @@ function close({ item, say }: RollSheetAsked): PlanStep {
   const templates = templateFigures(item, 1);
   const weld = item.seamGapMm ?? 0;
   const meet = weld > 0 ? `stand ${say.length(weld)} apart (weld gap, by feeler)` : "meet";
-  const how = `Not there yet: both ends a little more alike, back to seam edge 2 and through again; one end open: a little more tilt towards it`;
+  const tilt = isPipe(item) ? "" : "; one end open: a little more tilt towards it";
+  const how = `Not there yet: both ends a little more alike, back to seam edge 2 and through again${tilt}`;
   const end =
     item.pieces === 1
       ? `Close until the seam edges ${meet} over their whole length, the ends level with each other`
@@ -242,7 +243,7 @@ function close({ item, say }: RollSheetAsked): PlanStep {
     phase: "closing",
     title: item.pieces === 1 ? "Close" : "Bring to the template",
     text: `${end}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}. ${how}. Will it not close, stop: do not force it with clamps beyond what springs back. Then lower the bending roll, open pinch and yoke and take the piece off.`,
-    brief: `${item.pieces === 1 ? `Until the seam edges ${meet}, ends level` : "Until the templates fit at both ends"}. Templates ${templateBrief(item, say, 1)}. Not yet: both ends a little more, from seam edge 2 again. Bending roll down, pinch and yoke open, take it off.`,
+    brief: `${item.pieces === 1 ? `Until the seam edges ${meet}, ends level` : "Until the templates fit at both ends"}. Templates ${templateBrief(item, say, 1)}. Else both ends a little more, from seam edge 2 again. Bending roll down, pinch and yoke open, off.`,
     beware: "No overlap into the pinch.",
     figures: templates,
     cautions: [OVERLAP, PRESSURE],

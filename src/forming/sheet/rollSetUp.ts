@@ -24,7 +24,7 @@ const GUARDS =
 /** Where one setting does not serve all round: where each begins. */
 function beginning({ item, say }: RollSheetAsked, { begins, fromDeg }: RollZone): string {
   const deg = `plan ${Math.round(fromDeg % 360)}°`;
-  if (!begins) return `seam edge 1 (${deg})`;
+  if (!begins) return deg;
   const piece = item.pieces > 1 ? ` of piece ${begins.piece}` : "";
   return `${say.length(begins.largeMm)} and ${say.length(begins.smallMm)}${piece} (${deg})`;
 }
@@ -40,13 +40,12 @@ function zoneMarks(asked: RollSheetAsked): string {
 function zoneBrief({ item, settings, say }: RollSheetAsked): string {
   const zones = settings?.zones ?? [];
   if (zones.length < 2) return "";
-  const marks = zones.flatMap(({ begins }, i) =>
-    begins
-      ? [
-          `${i + 1} at ${say.length(begins.largeMm)} and ${say.length(begins.smallMm)}${item.pieces > 1 ? ` of piece ${begins.piece}` : ""}`,
-        ]
-      : [],
-  );
+  const marks = zones.slice(1).map(({ begins, fromDeg }, i) => {
+    const at = begins
+      ? `${say.length(begins.largeMm)} and ${say.length(begins.smallMm)}${item.pieces > 1 ? ` of piece ${begins.piece}` : ""}`
+      : `plan ${Math.round(fromDeg % 360)}°`;
+    return `${i + 2} at ${at}`;
+  });
   return ` Mark where zones begin, along large and small edge from seam edge 1: ${marks.join("; ")}.`;
 }
 
@@ -57,8 +56,8 @@ function edges(asked: RollSheetAsked): PlanStep {
   return step({
     id: "edges",
     title: "Dress and mark",
-    text: `${bevel(item)}Dress all edges free of dross and burrs${pipe ? "" : `, the small edge smooth: it slides ${say.length(slide)} along the stop in one pass`}. Scribe the element lines on the inside face; at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)}`,
-    brief: `${item.edges === "level" ? "Dress the edges of both ends level with its end plane, all free of burrs" : "Dress all edges"}${pipe ? "" : `; small edge smooth, it slides ${say.length(slide)} on the stop`}. Scribe the element lines on the inside.${zoneBrief(asked)}`,
+    text: `${pipe ? "" : bevel(item)}Dress all edges free of dross and burrs${pipe ? "" : `, the small edge smooth: it slides ${say.length(slide)} along the stop in one pass`}. Scribe the element lines on the inside face; at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)}`,
+    brief: `${item.edges === "level" && !pipe ? "Dress both ends level with their planes, no burrs" : "Dress all edges"}${pipe ? "" : `; the small edge slides ${say.length(slide)} on the stop, so smooth`}. Scribe the element lines on the inside.${zoneBrief(asked)}`,
     beware: isHeavy(asked)
       ? `Sharp: gloves. ${say.mass(heaviestKg(asked))}: crane.`
       : "Sharp and heavy: gloves.",
@@ -192,7 +191,7 @@ function zero(asked: RollSheetAsked): PlanStep {
     id: "zero",
     title: "Find nought",
     text: `Bring the bending roll up square to the top roll, the blank pinched and lying flat, until it just touches the plate along its whole length: this is 0${two ? ", at both ends of the roll: write down both readings" : ""}. All raises on this sheet are measured from here, along the slide${two ? "; a scale then shows its reading at 0 plus the raise" : ""}.${isPipe(item) ? "" : ` Then lower it clear and tilt it for the cone${by}, the small end higher.`}`,
-    brief: `Blank flat in the pinch: bending roll up, square, until it just touches all along: this is 0${two ? " at both ends; the scale then shows its reading at 0 plus the raise" : ""}.${isPipe(item) ? "" : ` Lower it clear, tilt it${by}, small end higher.`}`,
+    brief: `Blank flat in the pinch: bending roll up, square, until it just touches all along: this is 0${two ? " at both ends; add the raise to its reading" : ""}.${isPipe(item) ? "" : ` Lower it clear, tilt it${by}, small end higher.`}`,
     figures: [],
     cautions: [],
     toNote: two
@@ -212,7 +211,7 @@ function align(asked: RollSheetAsked): PlanStep {
     title: "Load and align",
     text: `Bending roll down, pinch open. Lay the blank in with seam edge 1 square in the aligning groove${isPipe(item) ? "" : ", its small edge tight on the stop"}, inside face towards the top roll. A blank weighs ${say.mass(heaviest)} and its longest element is ${say.length(item.slantMm.longest)}.`,
     brief: `Bending roll down, pinch open: seam edge 1 square in the groove${isPipe(item) ? "" : ", small edge tight on the stop"}, inside towards the top roll. ${say.mass(heaviest)} a blank.`,
-    ...(isHeavy(asked) && { beware: "Too heavy by hand: crane, and support both sides." }),
+    ...(isHeavy(asked) && { beware: "Crane; support both sides." }),
     figures: [{ label: "mass of the heaviest blank", value: heaviest, unit: "kg", basis: DERIVED }],
     cautions: isHeavy(asked) ? [lift(asked)] : ["Support the blank on both sides of the rolls."],
   });

@@ -2,13 +2,14 @@ import type { PassPoint } from "../passPoints.ts";
 import { alikeZones } from "../zoneWords.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
+import { settable } from "./settingFigures.ts";
 import type { NoteBox } from "./step.ts";
 
 /** A raise, with what the plan has for it where the roll's geometry is known. [mm] */
 const box = (label: string, planned: number | null | undefined): NoteBox => ({
   label: `${label}, set`,
   unit: "mm",
-  ...(planned == null ? {} : { planned }),
+  ...(planned == null ? {} : { planned: settable(planned) }),
 });
 
 /** Where one moment's raise is written down beside the one that was planned: at both edges, in every zone; at the bearings where one setting serves all round. */
@@ -21,8 +22,8 @@ export function settingBoxes({ item, settings, tried }: RollSheetAsked, id: Pass
   if (isPipe(item)) return [box("raise", start?.largeMm)];
   if (zones.length > 1)
     return zones.flatMap(({ name }, i) => [
-      box(`${name}, large edge`, starts[i]?.largeMm),
-      box(`${name}, small edge`, starts[i]?.smallMm),
+      box(`${name}, large`, starts[i]?.largeMm),
+      box(`${name}, small`, starts[i]?.smallMm),
     ]);
   const bearings = start?.smallBearingMm == null ? [] : ["small", "large"];
   return [

@@ -5,6 +5,9 @@ import type { Say } from "../say.ts";
 import { alikeZones, zoneName } from "../zoneWords.ts";
 import type { Figure } from "./step.ts";
 
+/** A roll is set to a tenth of a millimetre at the best. [mm] */
+export const settable = (mm: number): number => Math.round(mm * 10) / 10 + 0;
+
 const length = (label: string, value: number | null): Figure[] =>
   value === null ? [] : [{ label, value, unit: "mm", basis: DERIVED }];
 
@@ -59,8 +62,7 @@ export function settingProblems({ zones }: RollSettings, id: PassPoint["id"]): s
   );
 }
 
-/** A roll is set to a tenth of a millimetre at the best. */
-const setting = (mm: number, say: Say): string => say.length(Math.round(mm * 10) / 10);
+const setting = (mm: number, say: Say): string => say.length(settable(mm));
 
 /** The setting in a sentence's own words, where one setting serves all round; else where to find it. */
 export function settingWords({ zones, stopMm }: RollSettings, id: PassPoint["id"], say: Say): string | null {
