@@ -1,3 +1,5 @@
+import type { ByHand } from "../byHand.ts";
+
 /** A number of the work sheet with its unit and where it comes from. Lengths in mm, angles in degrees. */
 export interface Figure {
   readonly label: string;
@@ -43,6 +45,8 @@ export interface PlanStep {
   /** What can hurt or spoil at this very step. */
   readonly cautions: readonly string[];
   readonly toNote: readonly NoteBox[];
+  /** For a correction without a screen: what came out, and by how much more to raise. */
+  readonly byHand?: readonly ByHand[];
   /** Where the way of doing it comes from. */
   readonly basis: string;
 }

@@ -201,7 +201,7 @@ export class Bench {
       setTimeout(() => {
         const [of, shop] = [this.lastDrawn, this.shopNow];
         if (asked !== this.asked || !of) return;
-        this.formed = { of, shop, forming: formedOf(of.part, of.made, shop) };
+        this.formed = { of, shop, forming: formedOf(of.part, of.made, { shop }) };
       });
     });
   }
