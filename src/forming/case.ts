@@ -30,6 +30,10 @@ export interface FormingCase {
   readonly quantity: number;
   /** Are the plate edges left square, or dressed level? */
   readonly edges: "level" | "square";
+  /** Gap left between the seam edges for the weld. [mm] */
+  readonly seamGapMm?: number;
+  /** The face that is up as the pattern is drawn; the inside where absent. */
+  readonly faceUp?: "inside" | "outside";
   /** Longest and shortest element line from end to end. */
   readonly slantMm: { readonly longest: number; readonly shortest: number };
   /** Rims of the middle surface, all round (not of one piece). */

@@ -89,6 +89,8 @@ export function formingCase(
     pieces: part.pieces ?? 1,
     quantity: part.quantity ?? 1,
     edges: part.edges ?? "level",
+    ...(part.seam?.gap !== undefined && { seamGapMm: part.seam.gap }),
+    ...(part.mirror && { faceUp: "outside" as const }),
     slantMm: elementRange(laid),
     rimsMm: { large: rimLength(skin, "a"), small: rimLength(skin, "b") },
     insideDiameterMm: {

@@ -1,0 +1,86 @@
+import type { PartAsked } from "../asked.ts";
+import type { BrakePlan } from "../brakePlan.ts";
+import { number } from "../say.ts";
+import { DERIVED } from "../judge.ts";
+import { isPointed } from "../skin.ts";
+import type { Figure } from "./step.ts";
+import { templateBrief, templateFigures } from "./touch.ts";
+
+/** What a part on the brake is tried by: one sentence, and its numbers. */
+export interface BrakeTemplate {
+  readonly words: string;
+  readonly figures: readonly Figure[];
+}
+
+/**
+ * Templates of the finished part. A corner of a square-to-round is tried at its round end in the plane of that end, where
+ * the radius is the drawing's own; a skin that is round at both ends square to the element line.
+ *
+ * @see derived here
+ */
+export function brakeTemplate({ item, say }: PartAsked): BrakeTemplate {
+  if (item.tightestRadiusMm === null) {
+    const radiusMm = item.insideDiameterMm.small / 2;
+    return {
+      words: `Template of the round end: ${say.length(radiusMm)} radius, on the inside, held in the plane of that end along its edge`,
+      figures: [
+        {
+          label: "template radius inside, round end, held in the plane of that end",
+          value: radiusMm,
+          unit: "mm",
+          basis: DERIVED,
+        },
+      ],
+    };
+  }
+  const figures = templateFigures(item, 1).filter(({ value }) => value > 0);
+  const ends = isPointed(item) ? "large end" : "large and small end";
+  return {
+    words: `Templates, on the inside, held square to the element line, ${ends}: ${templateBrief(item, say, 1)}`,
+    figures,
+  };
+}
+
+/** Whose number it is: "corner 2", or "piece 1, corner 2". */
+const cornerName = ({ piece, zone }: BrakePlan["zones"][number], pieces: number): string =>
+  `${pieces > 1 ? `piece ${piece}, ` : ""}corner ${zone}`;
+
+/** The same angle everywhere, or each with its corner. */
+function each(plan: BrakePlan, pieces: number, deg: (zone: BrakePlan["zones"][number]) => number): string {
+  const told = plan.zones.map((zone) => `${number(deg(zone), 1)}°`);
+  const [first] = told;
+  return first !== undefined && told.every((one) => one === first)
+    ? `${first}${plan.zones.length > 1 ? " at each corner" : ""}`
+    : plan.zones.map((zone, i) => `${cornerName(zone, pieces)} ${told[i] ?? ""}`).join(", ");
+}
+
+/** What the corners of a part with flats are checked by. */
+export interface CornerCheck {
+  /** Sum of the hits of each corner, in words. */
+  readonly turn: string;
+  /** How the flats stand to each other, in words; null where a seam runs through a corner. */
+  readonly flats: string | null;
+  readonly figures: readonly Figure[];
+}
+
+/**
+ * Corners: all hits together, and the angle that a protractor finds between both flats. They do not add up to 180°: a cone
+ * turns round its corner, so that its hits come to more than the straight way from one flat to the other.
+ *
+ * @see derived here; pyramid-60 for the angle between two flats
+ */
+export function cornerCheck({ item }: PartAsked, plan: BrakePlan): CornerCheck {
+  const known = plan.zones.every(({ flatsDeg }) => flatsDeg !== null);
+  return {
+    turn: each(plan, item.pieces, ({ turnDeg }) => turnDeg),
+    flats: known ? each(plan, item.pieces, ({ flatsDeg }) => flatsDeg ?? 0) : null,
+    figures: plan.zones.flatMap((zone): Figure[] => {
+      const name = cornerName(zone, item.pieces);
+      const turn = { label: `${name}: all its bends together`, value: zone.turnDeg };
+      const flats = { label: `${name}: between its two flats, inside`, value: zone.flatsDeg };
+      return [turn, flats].flatMap(({ label, value }) =>
+        value === null ? [] : [{ label, value, unit: "°", basis: DERIVED }],
+      );
+    }),
+  };
+}
