@@ -17,7 +17,7 @@ const Sources = z.record(
 const sources = Sources.parse(yamlOf("content/sources.yaml"));
 
 /** Bases that need no entry. */
-const NO_SOURCE = ["common practice, no source", "derived here"];
+const NO_SOURCE = ["common practice, no source", "derived here", "as drawn"];
 
 /** Ids that rules and tables of the code were written against. */
 const RELIED_ON = [

@@ -86,13 +86,11 @@ function checkCorners(asked: PartAsked, plan: BrakePlan): PlanStep[] {
       beware: "Prop the bent piece before you reach in.",
       figures,
       cautions: ["The bent piece is springy and tips easily: prop it before anybody reaches in."],
-      toNote: plan.zones
-        .filter(({ piece }) => piece === 1)
-        .map(({ zone, flatsDeg }) => ({
-          label: flatsDeg === null ? `corner ${zone}` : `corner ${zone}, flats`,
-          unit: "°",
-          ...(flatsDeg !== null && { planned: flatsDeg }),
-        })),
+      toNote: plan.zones.map(({ piece, zone, flatsDeg }) => ({
+        label: `corner ${zone}${asked.item.pieces > 1 ? ` of piece ${piece}` : ", flats"}`,
+        unit: "°",
+        ...(flatsDeg !== null && { planned: flatsDeg }),
+      })),
       basis: COMMON_PRACTICE,
     },
   ];

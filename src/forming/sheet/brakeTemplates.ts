@@ -41,9 +41,9 @@ export function brakeTemplate({ item, say }: PartAsked): BrakeTemplate {
   };
 }
 
-/** Whose number it is: "corner 2", or "piece 1, corner 2". */
+/** Whose number it is: "corner 2", or "corner 2 of piece 1". */
 const cornerName = ({ piece, zone }: BrakePlan["zones"][number], pieces: number): string =>
-  `${pieces > 1 ? `piece ${piece}, ` : ""}corner ${zone}`;
+  `corner ${zone}${pieces > 1 ? ` of piece ${piece}` : ""}`;
 
 /** The same angle everywhere, or each with its corner. */
 function each(plan: BrakePlan, pieces: number, deg: (zone: BrakePlan["zones"][number]) => number): string {

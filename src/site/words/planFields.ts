@@ -273,7 +273,7 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   "forming.plans[].steps[].figures[].value": { means: "The number, in unit." },
   "forming.plans[].steps[].figures[].unit": { means: "Unit of the value." },
   "forming.plans[].steps[].figures[].basis": {
-    means: "A source of the list, “common practice, no source”, or “derived here”.",
+    means: "A source of the list, “common practice, no source”, “as drawn” or “derived here”.",
   },
   "forming.plans[].steps[].brief": {
     means: "The same in few words, as it is printed beside the machine.",
@@ -330,6 +330,8 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
     unit: "mm",
     means: "Allowed to either side; null where nothing says.",
   },
-  "forming.inspection.rows[].basis": { means: "A source of the list, or “derived here”." },
+  "forming.inspection.rows[].basis": {
+    means: "Where the limit comes from, else the size: a source of the list, “as drawn” or “derived here”.",
+  },
   "forming.inspection.rows[].readings": { means: "How many readings to write down." },
 };
