@@ -152,7 +152,7 @@ const hitsOn = ({ forming }: Report, { piece }: Blank): Hit[] | undefined =>
 
 /** A line of a file is a hit's: it begins at one end of it, lies along it, and stops as far short as the plan has it. */
 function sameHit(hit: Hit, wide: Vec2, stop: Vec2): void {
-  const ends = [hit.from as Vec2, hit.to as Vec2];
+  const ends = [hit.from, hit.to];
   expect(Math.min(...ends.map((end) => distance2(end, wide)))).toBeLessThan(1e-5);
   expect(away(stop, ends[0]!, ends[1]!, 0)).toBeLessThan(1e-5);
   // As long on the pattern as in space, to what developing keeps to.
@@ -196,7 +196,7 @@ describe("every part's cutting files", () => {
         // Its number stands beside it: nearer than a capital and a half to the line, off it by at least a third.
         const text = marks[i]!;
         expect(text.text).toBe(String(hit.number));
-        const off = away([text.endPoint.x, text.endPoint.y], hit.from as Vec2, hit.to as Vec2, 0);
+        const off = away([text.endPoint.x, text.endPoint.y], hit.from, hit.to, 0);
         expect(off).toBeGreaterThan(0.3 * text.textHeight);
         expect(off).toBeLessThan(1.5 * text.textHeight);
       }

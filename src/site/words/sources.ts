@@ -17,3 +17,7 @@ export const SOURCE_KINDS = [
   ["web page", "Web pages"],
   ["common practice", "Common practice"],
 ] as const;
+
+/** What stands beside a figure on paper, where nobody follows a link: "Gardiner 1957, springback, from memory". */
+export const shortName = ({ short, read }: { readonly short: string; readonly read: keyof typeof READ }) =>
+  read === "from memory" ? `${short}, ${read}` : short;
