@@ -32,6 +32,8 @@ export interface FormingCase {
   readonly edges: "level" | "square";
   /** Gap left between the seam edges for the weld. [mm] */
   readonly seamGapMm?: number;
+  /** How far one seam edge goes over the other, where the seam is lapped. [mm] */
+  readonly seamLapMm?: number;
   /** The face that is up as the pattern is drawn; the inside where absent. */
   readonly faceUp?: "inside" | "outside";
   /** Longest and shortest element line from end to end. */

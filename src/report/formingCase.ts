@@ -90,6 +90,7 @@ export function formingCase(
     quantity: part.quantity ?? 1,
     edges: part.edges ?? "level",
     ...(part.seam?.gap !== undefined && { seamGapMm: part.seam.gap }),
+    ...(part.seam?.lap !== undefined && { seamLapMm: part.seam.lap }),
     ...(part.mirror && { faceUp: "outside" as const }),
     slantMm: elementRange(laid),
     rimsMm: { large: rimLength(skin, "a"), small: rimLength(skin, "b") },

@@ -51,6 +51,9 @@ describe("the printed brake sheet of a duct shoe", () => {
     const close = planOn({ ...shoe, seam: { at: 270 } }, longBrake()).step("tack");
     expect(close.text).toContain("bring the seam edges together, and");
     expect(close.toNote).toEqual([]);
+    const lapped = planOn({ ...shoe, seam: { at: 270, joint: "lap", lap: 20 } }, longBrake()).step("tack");
+    for (const words of [lapped.text, lapped.brief])
+      expect(words).toContain("the seam edges over each other by 20 mm, as marked");
   });
 
   it("says the worst first, and again in the step where it bites", () => {
@@ -119,8 +122,8 @@ describe("the printed brake sheet of a duct shoe", () => {
       /Template of the round end: 195\.3 mm radius, on the inside, held in the plane/,
     );
     expect(said("corners")).toMatch(/try square .* 90° inside/);
-    expect(said("corners")).toMatch(/greatest reading is 97\.8° at each corner/);
-    expect(said("corners")).toMatch(/come to 83\.3° at each corner/);
+    expect(said("corners")).toMatch(/greatest reading is 97\.8°\./);
+    expect(said("corners")).toMatch(/add up to 83\.3°; that is their sum, and no angle to measure/);
     expect(step("corners").toNote.map(({ label }) => label)).toEqual(
       [1, 2, 3, 4].map((one) => `corner ${one}, flats`),
     );
@@ -228,4 +231,63 @@ it("is written for any square-to-round without a number that is none", () => {
     }),
     runs(60),
   );
+});
+
+it("names the middle of nearly equal angles, and says how unlike the lines of one depth are where angles are many", () => {
+  const steps = (part: NamedPart) => reportOf(part).forming.plans[0]!.steps.find(({ id }) => id === "strip")!;
+  expect(steps(shoe).brief).not.toContain("differ by up to");
+  // A wide rectangle under a small round far aside: nearly every line has an angle of its own.
+  const askew = steps(
+    named({
+      shape: "square-to-round",
+      thickness: 1,
+      rectangularEnd: { length: 900, width: 500, measured: "inside" },
+      roundEnd: { diameter: 300, measured: "inside", offset: [230, 90] },
+      height: 250,
+    }),
+  );
+  expect(askew.toNote.length).toBeLessThanOrEqual(6);
+  expect(askew.brief).toMatch(/Lines of one letter differ by up to [\d.]+°/);
+});
+
+it("has a template for a cone to a point and for one too uneven to have zones, never an empty or a nought one", () => {
+  const words = (part: NamedPart) => planOn(part, brake({ forceKN: 3000 })).step("bend").text;
+  const offset = named({
+    shape: "eccentric-cone",
+    thickness: 2,
+    largeEnd: { diameter: 320, measured: "inside" },
+    smallEnd: { diameter: 0, offset: [60, 25] },
+    height: 380,
+  });
+  const upright = named({
+    shape: "right-cone",
+    thickness: 2,
+    largeEnd: { diameter: 320, measured: "middle" },
+    smallEnd: { diameter: 0 },
+    height: 380,
+  });
+  expect(words(offset)).toMatch(
+    /large end: from R 1\d\d\.?\d* mm, where it is tightest, to R \d+\.?\d* mm; the plot/,
+  );
+  // Square to the element r/cos α on the middle of the wall, half the thickness less.
+  const inside = 160 / (380 / Math.hypot(380, 160)) - 1;
+  expect(words(upright)).toContain(`large end: R ${say.length(inside)}`);
+  for (const part of [offset, upright]) expect(words(part)).not.toMatch(/R 0 mm|: [.;]/);
+});
+
+it("tells corners that are not alike each by its name, and on paper at the line for it", () => {
+  const { said, step, plan } = planOn(
+    named({
+      shape: "square-to-round",
+      thickness: 3,
+      rectangularEnd: { length: 700, width: 400, measured: "inside" },
+      roundEnd: { diameter: 300, measured: "inside", offset: [120, 40] },
+      height: 400,
+      pieces: 2,
+    }),
+    longBrake(),
+  );
+  expect(said("corners")).toContain("greatest reading is what stands at the right for each");
+  expect(step("corners").text).toMatch(/corner 1 of piece 1: [\d.]+°; corner 2 of piece 1: /);
+  expect(step("corners").toNote).toHaveLength(plan.zones.length);
 });

@@ -1,5 +1,5 @@
 import type { PartAsked } from "../asked.ts";
-import type { BrakeDepth } from "../brakeDepths.ts";
+import { type BrakeDepth, ONE_DEPTH_DEG } from "../brakeDepths.ts";
 import type { BrakePlan } from "../brakePlan.ts";
 import type { BrakeRemark } from "../brakeRemarks.ts";
 import { COMMON_PRACTICE } from "../judge.ts";
@@ -18,10 +18,15 @@ export function lookAt(
   return { texts: own.map(({ text }) => text), brief: own.map(({ brief }) => `${brief} `).join("") };
 }
 
-/** "8.3°", or "12.2° to 12.6°". */
-function angleOf({ fromDeg, toDeg }: BrakeDepth): string {
-  const [from, to] = [number(fromDeg, 1), number(toDeg, 1)];
-  return from === to ? `${from}°` : `${from}° to ${to}°`;
+/** What a strip is bent to for its lines: the middle of their angles, which are nearly the same. */
+const angleOf = ({ fromDeg, toDeg }: BrakeDepth): string => `${number((fromDeg + toDeg) / 2, 1)}°`;
+
+/** Where angles are so many that one depth serves unlike lines: how unlike, and what to do. */
+function unlike({ depths }: BrakePlan): string {
+  const apart = Math.max(...depths.map(({ fromDeg, toDeg }) => toDeg - fromDeg));
+  return apart > ONE_DEPTH_DEG
+    ? ` Lines of one letter differ by up to ${number(apart, 1)}°: set them deeper or less deep in proportion.`
+    : "";
 }
 
 const KINDS = { border: ", borders", inner: "", both: "" } as const;
@@ -104,8 +109,8 @@ function strip(plan: BrakePlan): PlanStep {
     id: "strip",
     phase: "set-up",
     title: several ? "Trial strips" : "Trial strip",
-    text: `Bend ${strips}, over the same die, and note the ram depth that leaves the angle after springback: ${depthWords(plan)}. The table has the letter of each line; a bend angle is what the plate turns by, from flat.`,
-    brief: `Bend ${strips}; note the ram depth that leaves it after springback: ${depthWords(plan)}. Angles are counted from the flat plate.`,
+    text: `Bend ${strips}, over the same die, and note the ram depth that leaves the angle after springback: ${depthWords(plan)}. The table has the letter of each line; a bend angle is what the plate turns by, from flat.${unlike(plan)}`,
+    brief: `Bend ${strips}; note the ram depth that leaves it after springback: ${depthWords(plan)}. Angles are counted from the flat plate.${unlike(plan)}`,
     figures: [],
     cautions: [],
     toNote: depthBoxes(plan, "ram depth"),

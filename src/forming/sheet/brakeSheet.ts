@@ -71,18 +71,22 @@ function checkCorners(asked: PartAsked, plan: BrakePlan): PlanStep[] {
   const { turn, flats, figures } = cornerCheck(asked, plan);
   const square =
     "Hold a try square in each corner of the rectangular end, level along its two edges: 90° inside";
-  const between =
-    flats === null
-      ? ""
-      : ` Then a protractor inside, a leg on each flat beside the corner, rocked up and down along it: its greatest reading is ${flats}.`;
-  const folded = `The hits of a corner come to ${turn} on the plate; that is their sum and not an angle to measure, because a corner is a cone`;
+  const protractor =
+    "Then a protractor inside, a leg on each flat beside the corner, rocked up and down along it: its greatest reading is";
+  const notMeasured = "that is their sum, and no angle to measure, because a corner is a cone";
+  const said = (flat: string | null, sum: string | null) =>
+    `${square}.${flat === null ? "" : ` ${protractor} ${flat}.`} ${
+      sum === null
+        ? "What the hits of a corner add up to is no angle to measure, because a corner is a cone"
+        : `The hits of a corner add up to ${sum}; ${notMeasured}`
+    }.`;
   return [
     {
       id: "corners",
       phase: "bending",
       title: "Check the corners",
-      text: `${square}.${between} ${folded}. Corners are numbered on the picture of the bend lines, from seam edge 1.`,
-      brief: `${square}.${between} (${folded}.) Corners are numbered on the picture.`,
+      text: `${said(flats && flats.all, turn.all)} Corners are numbered on the picture of the bend lines, from seam edge 1.`,
+      brief: `${said(flats && (flats.one ?? "what stands at the right for each"), turn.one)} Corners are numbered on the picture.`,
       beware: "Prop the bent piece before you reach in.",
       figures,
       cautions: ["The bent piece is springy and tips easily: prop it before anybody reaches in."],
@@ -97,15 +101,20 @@ function checkCorners(asked: PartAsked, plan: BrakePlan): PlanStep[] {
 }
 
 function tackOf({ item, say }: PartAsked): PlanStep {
-  const { seamGapMm: gapMm = 0, pieces } = item;
-  const gap = gapMm > 0 ? ` to ${say.length(gapMm)}, by feeler` : "";
+  const { seamGapMm: gapMm = 0, seamLapMm: lapMm = 0, pieces } = item;
+  const edges =
+    lapMm > 0
+      ? `the seam edges over each other by ${say.length(lapMm)}, as marked`
+      : gapMm > 0
+        ? `seam edges together to ${say.length(gapMm)}, by feeler`
+        : "seam edges together";
   const left = gapMm > 0 ? " The gap is for the weld: leave it the same from end to end." : "";
   return {
     id: "tack",
     phase: "tack and re-round",
     title: "Tack",
-    text: `Stand the ${pieces === 1 ? "piece" : "pieces"} on a drawn outline of the larger end, bring the seam edges together${gap}, and set sound tacks from the middle outwards.${left}`,
-    brief: `On a drawn outline of the larger end, seam edges together${gap}, sound tacks from the middle outwards.${left}`,
+    text: `Stand the ${pieces === 1 ? "piece" : "pieces"} on a drawn outline of the larger end, bring ${lapMm > 0 ? "" : "the "}${edges}, and set sound tacks from the middle outwards.${left}`,
+    brief: `On a drawn outline of the larger end, ${edges}, sound tacks from the middle outwards.${left}`,
     beware: "Hot work.",
     figures: gapMm > 0 ? [mm("gap between the seam edges", gapMm, AS_DRAWN)] : [],
     cautions: ["Hot work: fire watch and ventilation by local rules."],

@@ -2,7 +2,7 @@ import type { PartAsked } from "../asked.ts";
 import type { BrakePlan } from "../brakePlan.ts";
 import { number } from "../say.ts";
 import { DERIVED } from "../judge.ts";
-import { isPointed } from "../skin.ts";
+import { isPipe } from "../skin.ts";
 import type { Figure } from "./step.ts";
 import { templateBrief, templateFigures } from "./touch.ts";
 
@@ -18,7 +18,8 @@ export interface BrakeTemplate {
  *
  * @see derived here
  */
-export function brakeTemplate({ item, say }: PartAsked): BrakeTemplate {
+export function brakeTemplate(asked: PartAsked): BrakeTemplate {
+  const { item, say } = asked;
   if (item.tightestRadiusMm === null) {
     const radiusMm = item.insideDiameterMm.small / 2;
     return {
@@ -33,33 +34,82 @@ export function brakeTemplate({ item, say }: PartAsked): BrakeTemplate {
       ],
     };
   }
+  const held = "Templates, on the inside, held square to the element line";
   const figures = templateFigures(item, 1).filter(({ value }) => value > 0);
-  const ends = isPointed(item) ? "large end" : "large and small end";
+  if (figures.length === 0) return unevenTemplates(asked, held);
+  const radii = `${isPipe(item) ? "both ends" : "large and small end"}: ${templateBrief(item, say, 1)}`;
+  return { words: `${held}, ${radii}`, figures };
+}
+
+/** A skin without zones, to a point or curved too unevenly: its tightest and its slackest place at each end. */
+function unevenTemplates({ item, say }: PartAsked, held: string): BrakeTemplate {
+  const radii = (end: "large" | "small"): number[] =>
+    (
+      item.curvature?.map((one) => one[`${end}RadiusMm`]) ??
+      (item.tightestRadiusMm ? [item.tightestRadiusMm[end]] : [])
+    ).map((middleMm) => middleMm - item.thicknessMm / 2);
+  const ends = (["large", "small"] as const).flatMap((end) => {
+    const [tight, slack] = [Math.min(...radii(end)), Math.max(...radii(end))];
+    return tight > 0 && Number.isFinite(slack) ? [{ end: `${end} end`, tight, slack }] : [];
+  });
+  const one = item.curvature === undefined;
+  const words = ends.map(({ end, tight, slack }) =>
+    one
+      ? `${end}: R ${say.length(tight)}`
+      : `${end}: from R ${say.length(tight)}, where it is tightest, to R ${say.length(slack)}`,
+  );
   return {
-    words: `Templates, on the inside, held square to the element line, ${ends}: ${templateBrief(item, say, 1)}`,
-    figures,
+    words:
+      ends.length === 0
+        ? `${held}, made for each place from the drawing`
+        : `${held}, ${words.join("; ")}${one ? "" : "; the plot of its curvature shows where"}`,
+    figures: ends.flatMap(({ end, tight, slack }) =>
+      one
+        ? [templateAt(end, tight)]
+        : [templateAt(`${end}, tightest place`, tight), templateAt(`${end}, slackest place`, slack)],
+    ),
   };
 }
+
+const templateAt = (place: string, value: number): Figure => ({
+  label: `template radius inside, ${place}, held square to the element line`,
+  value,
+  unit: "mm",
+  basis: DERIVED,
+});
 
 /** Whose number it is: "corner 2", or "corner 2 of piece 1". */
 const cornerName = ({ piece, zone }: BrakePlan["zones"][number], pieces: number): string =>
   `corner ${zone}${pieces > 1 ? ` of piece ${piece}` : ""}`;
 
-/** The same angle everywhere, or each with its corner. */
-function each(plan: BrakePlan, pieces: number, deg: (zone: BrakePlan["zones"][number]) => number): string {
-  const told = plan.zones.map((zone) => `${number(deg(zone), 1)}°`);
+/** An angle of the corners: the same everywhere, or each with its corner. */
+interface CornerAngle {
+  /** In words, whatever it is. */
+  readonly all: string;
+  /** The one angle, where all corners have the same. */
+  readonly one: string | null;
+}
+
+function each(
+  { zones }: BrakePlan,
+  pieces: number,
+  deg: (zone: BrakePlan["zones"][number]) => number,
+): CornerAngle {
+  const told = zones.map((zone) => `${number(deg(zone), 1)}°`);
   const [first] = told;
-  return first !== undefined && told.every((one) => one === first)
-    ? `${first}${plan.zones.length > 1 ? " at each corner" : ""}`
-    : plan.zones.map((zone, i) => `${cornerName(zone, pieces)} ${told[i] ?? ""}`).join(", ");
+  const one = first !== undefined && told.every((other) => other === first) ? first : null;
+  return {
+    one,
+    all: one ?? zones.map((zone, i) => `${cornerName(zone, pieces)}: ${told[i] ?? ""}`).join("; "),
+  };
 }
 
 /** What the corners of a part with flats are checked by. */
-export interface CornerCheck {
-  /** Sum of the hits of each corner, in words. */
-  readonly turn: string;
-  /** How the flats stand to each other, in words; null where a seam runs through a corner. */
-  readonly flats: string | null;
+interface CornerCheck {
+  /** Sum of the hits of each corner. */
+  readonly turn: CornerAngle;
+  /** How the flats stand to each other; null where a seam runs through a corner. */
+  readonly flats: CornerAngle | null;
   readonly figures: readonly Figure[];
 }
 
