@@ -28,10 +28,10 @@ export interface FormingCase {
   readonly permittedFacetMm?: number;
   readonly pieces: number;
   readonly quantity: number;
-  /** Are the plate edges left square, or dressed level? */
-  readonly edges: "level" | "square";
   /** Gap left between the seam edges for the weld. [mm] */
   readonly seamGapMm?: number;
+  /** Are the plate edges left square, or dressed level? */
+  readonly edges: "level" | "square";
   /** How far one seam edge goes over the other, where the seam is lapped. [mm] */
   readonly seamLapMm?: number;
   /** The face that is up as the pattern is drawn; the inside where absent. */

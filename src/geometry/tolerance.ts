@@ -21,3 +21,6 @@ export const ROOT_REL = 1e-14;
 
 /** A value this little beyond its limit is at its limit: sizes converted from inches differ in their last digits. [-] */
 export const AT_LIMIT_REL = 1e-9;
+
+/** Radii alike to this share are those of a skin that is the same on both sides. [-] */
+export const SAME_RADIUS_REL = 1e-6;

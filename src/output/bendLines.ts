@@ -16,10 +16,10 @@ export interface FileBend {
   readonly narrow: Vec2;
 }
 
-/** The lines of a blank by the plan of the machine that the part is made on; null where the part does not go to the brake. */
-export function brakeBends({ forming }: Report, blank: Blank): readonly FileBend[] | null {
+/** The lines of a blank by the plan of the machine that the part is made on; undefined where the part does not go to the brake. */
+export function brakeBends({ forming }: Report, blank: Blank): readonly FileBend[] | undefined {
   const plan = forming.plans.find(({ machine }) => machine === forming.machine)?.brake;
-  if (!plan) return null;
+  if (!plan) return undefined;
   const lines = linesOf(plan, blank);
   return lines.map((line) => {
     const [from, to, narrow] = hitOf(line, lines);
@@ -31,9 +31,9 @@ export function brakeBends({ forming }: Report, blank: Blank): readonly FileBend
  * The lines of the layout, by what is done with them: those of the brake's plan take the place of the layout's own bend
  * lines, which then are element lines like the others.
  */
-export function layoutLines(blank: Blank, bends: readonly FileBend[] | null) {
+export function layoutLines(blank: Blank, bends: readonly FileBend[] | undefined) {
   return blank.lines.map(({ kind, from, to }) => ({
-    kind: bends === null ? kind : ("element" as const),
+    kind: bends === undefined ? kind : ("element" as const),
     from,
     to,
   }));

@@ -138,7 +138,7 @@ function ordinatesOf({ name, points }: EdgePath, length: (mm: number) => number,
 
 /** The lines that the brake bends: from the wide end to where the hit stops, and on to where the line ends. */
 function bendRows(
-  bends: readonly FileBend[] | null,
+  bends: readonly FileBend[] | undefined,
   { names, units, length }: { names: readonly string[]; units: FileUnits; length: (mm: number) => number },
 ): Cell[][] {
   if (!bends || bends.length === 0) return [];

@@ -2,6 +2,7 @@ import type { Vec2 } from "../geometry/vector.ts";
 import type { Blank, Report } from "../report/report.ts";
 import { brakeBends, layoutLines, numberPlace } from "./bendLines.ts";
 import { contourOf, type FileUnits, markPlace, markWords, perUnit } from "./contour.ts";
+import { uprightNumber } from "./uprightNumber.ts";
 
 /** Layers by what is done with their lines. Names as the oldest readers want them. */
 const LAYERS = [
@@ -81,7 +82,7 @@ export function printDxf(report: Report, blank: Blank, units: FileUnits = "mm"):
   for (const bend of bends ?? []) {
     line("BEND", bend.from, bend.to);
     const { at, capMm, alongDeg } = numberPlace(bend, bends ?? []);
-    text("MARK", at, capMm, String(bend.line.number), true, alongDeg);
+    text("MARK", at, capMm, uprightNumber(bend.line.number), true, alongDeg);
   }
   const { at, longMm } = markPlace(blank);
   const words = markWords(report, blank);

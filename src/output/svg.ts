@@ -4,6 +4,7 @@ import type { Vec2 } from "../geometry/vector.ts";
 import type { Blank, Report } from "../report/report.ts";
 import { brakeBends, layoutLines, numberPlace } from "./bendLines.ts";
 import { contourOf, markPlace, markWords } from "./contour.ts";
+import { uprightNumber } from "./uprightNumber.ts";
 
 const DECIMALS = 6;
 /** Cut lines of a hair's width: what a cutter follows. [mm] */
@@ -37,7 +38,7 @@ export function printSvg(report: Report, blank: Blank): string {
   const numbers = (bends ?? []).map((bend) => {
     const { at: place, capMm, alongDeg } = numberPlace(bend, bends ?? []);
     const turn = ` transform="rotate(${n(-alongDeg)} ${n(place[0])} ${n(yMm - place[1])})" dominant-baseline="central"`;
-    return `<text class="bend-number" ${words(place, capMm, String(bend.line.number), turn)}`;
+    return `<text class="bend-number" ${words(place, capMm, uprightNumber(bend.line.number), turn)}`;
   });
   const mark = markPlace(blank);
   const groups = [

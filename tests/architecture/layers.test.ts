@@ -11,7 +11,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   report: ["geometry", "shapes", "forming"], // types only from input: see below
   drawing: ["geometry", "report", "d3"],
   tables: ["geometry", "shapes", "forming", "drawing"],
-  output: ["geometry", "report", "drawing"],
+  output: ["geometry", "report", "drawing", "jspdf"],
   cli: ["input", "report", "output", "node:"],
   site: [
     "geometry",

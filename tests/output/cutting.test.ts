@@ -6,6 +6,7 @@ import { distance2, type Vec2 } from "../../src/geometry/vector.ts";
 import { contourOf, cutPatterns } from "../../src/output/contour.ts";
 import { printCsv } from "../../src/output/csv.ts";
 import { printDxf } from "../../src/output/dxf.ts";
+import { uprightNumber } from "../../src/output/uprightNumber.ts";
 import { printSvg } from "../../src/output/svg.ts";
 import type { Blank, Report } from "../../src/report/report.ts";
 import { anyPart, runs } from "../arbitraries.ts";
@@ -195,7 +196,7 @@ describe("every part's cutting files", () => {
         sameHit(hit, ...(bends[i]!.vertices.map(({ x, y }): Vec2 => [x, y]) as [Vec2, Vec2]));
         // Its number stands beside it: nearer than a capital and a half to the line, off it by at least a third.
         const text = marks[i]!;
-        expect(text.text).toBe(String(hit.number));
+        expect(text.text).toBe(uprightNumber(hit.number));
         const off = away([text.endPoint.x, text.endPoint.y], hit.from, hit.to, 0);
         expect(off).toBeGreaterThan(0.3 * text.textHeight);
         expect(off).toBeLessThan(1.5 * text.textHeight);
@@ -210,8 +211,8 @@ describe("every part's cutting files", () => {
     each((report, blank) => {
       const hits = hitsOn(report, blank) ?? [];
       const svg = printSvg(report, blank);
-      const numbers = [...svg.matchAll(/class="bend-number"[^>]*>(\d+)</g)].map(([, said]) => Number(said));
-      expect(numbers).toEqual(hits.map(({ number }) => number));
+      const numbers = [...svg.matchAll(/class="bend-number"[^>]*>([\d.]+)</g)].map(([, said]) => said);
+      expect(numbers).toEqual(hits.map(({ number }) => uprightNumber(number)));
       if (hits.length > 0) {
         const path = /id="bend"[^>]* d="([^"]+)"/.exec(svg)![1]!;
         const drawn = [...path.matchAll(/M([-\d.e]+) ([-\d.e]+)L([-\d.e]+) ([-\d.e]+)/g)].map((one) => {
