@@ -35,6 +35,9 @@ export async function startBench(place: HTMLElement): Promise<void> {
   });
   takeLink(bench);
   addEventListener("hashchange", () => takeLink(bench));
+  addEventListener("storage", ({ key, newValue }) => {
+    if (key === draftKey(binder, first.name) && newValue !== null) bench.warnOfOther();
+  });
   const shape = first.part["shape"];
   if (!isShapeId(shape)) throw new RangeError(`shape: ${JSON.stringify(shape)}`);
   printedUnlessChanged(place, bench);
@@ -71,7 +74,7 @@ function takeLink(bench: Bench): void {
     return;
   }
   bench.take(link.value);
-  bench.message = "The part of the link is on the bench. Undo brings back what was here.";
+  bench.message = "The part that was sent here is on the bench. Undo brings back what was here.";
 }
 
 /** What was published in the bench's place leaves the screen, and is printed as long as nothing of it has been changed. */
