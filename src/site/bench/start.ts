@@ -13,8 +13,8 @@ import { asDraft, asTypedGroup, partInLink, type NamedTyped } from "./link.ts";
 export interface BenchTables {
   readonly tables: Tables;
   readonly shop: TypedGroup | null;
-  /** Ids of the sources that have an entry, and words that the glossary explains. */
-  readonly known: readonly string[];
+  /** Ids of the sources that have an entry with their short names, and words that the glossary explains. */
+  readonly known: readonly (readonly [string, string])[];
   readonly explained: readonly string[];
   readonly job: Job | null;
 }
@@ -48,7 +48,7 @@ export async function startBench(place: HTMLElement): Promise<void> {
       shape,
       tables,
       job,
-      known: new Set(known),
+      known: new Map(known),
       explained: new Set(explained),
       headed: place.dataset["bench"] === "on demand",
     },
