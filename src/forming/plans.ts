@@ -40,7 +40,7 @@ function bentPlan(part: PartAsked, brake: PressBrake | null, answer: MachineAnsw
   const dieMm = answer?.checks.find(({ id }) => id === "die-opening")?.value;
   const plan = brakePlan(part, {
     ...(typeof dieMm === "number" && { dieMm }),
-    ...(brake && { forceKN: brake.forceKN }),
+    ...(brake && { brake }),
   });
   return {
     machine: brake?.name ?? null,

@@ -1,6 +1,8 @@
 import type { Vec2 } from "../geometry/vector.ts";
 import type { Blank, Report } from "../report/report.ts";
+import { brakeBends, layoutLines, numberPlace } from "./bendLines.ts";
 import { contourOf, type FileUnits, markPlace, markWords, perUnit } from "./contour.ts";
+import { uprightNumber } from "./uprightNumber.ts";
 
 /** Layers by what is done with their lines. Names as the oldest readers want them. */
 const LAYERS = [
@@ -14,12 +16,14 @@ type Layer = (typeof LAYERS)[number]["name"];
 
 /** Eight decimals of a millimetre, twelve of a bulge: what is lost is far below the arcs' own error. */
 const [DECIMALS, BULGE_DECIMALS] = [8, 12];
+const ANGLE_DECIMALS = 4;
 const MARK_CAP_MM = 8;
 const NOTE_CAP_MM = 5;
 
 /**
  * One blank for the cutting table: DXF, release 12, the oldest that every reader takes. Cut contour closed, with true arcs;
- * bend and element lines, and what is etched, on layers of their own.
+ * bend and element lines, and what is etched, on layers of their own. Bend lines are those of the brake's plan as far as
+ * its hits go, with their numbers beside them, where the part goes to the brake.
  *
  * @param units what the numbers are in; told in the header and as words on the layer NOTE
  * @see the published DXF reference of release 12
@@ -38,11 +42,12 @@ export function printDxf(report: Report, blank: Blank, units: FileUnits = "mm"):
     put(0, kind);
     put(8, layer);
   };
-  const text = (layer: Layer, at: Vec2, capMm: number, words: string, middle: boolean) => {
+  const text = (layer: Layer, at: Vec2, capMm: number, words: string, middle: boolean, alongDeg = 0) => {
     begin("TEXT", layer);
     point(at);
     number(40, capMm);
     put(1, ascii(words));
+    if (alongDeg !== 0) put(50, trimmed(alongDeg, ANGLE_DECIMALS));
     if (middle) {
       put(72, 4);
       point(at, 1);
@@ -66,10 +71,18 @@ export function printDxf(report: Report, blank: Blank, units: FileUnits = "mm"):
     if (bulge !== 0) put(42, trimmed(bulge, BULGE_DECIMALS));
   });
   begin("SEQEND", "CUT");
-  for (const { kind, from, to } of blank.lines) {
-    begin("LINE", kind === "bend" ? "BEND" : "ELEMENT");
+  const line = (layer: Layer, from: Vec2, to: Vec2) => {
+    begin("LINE", layer);
     point(from);
     point(to, 1);
+  };
+  const bends = brakeBends(report, blank);
+  for (const { kind, from, to } of layoutLines(blank, bends))
+    line(kind === "bend" ? "BEND" : "ELEMENT", from, to);
+  for (const bend of bends ?? []) {
+    line("BEND", bend.from, bend.to);
+    const { at, capMm, alongDeg } = numberPlace(bend, bends ?? []);
+    text("MARK", at, capMm, uprightNumber(bend.line.number), true, alongDeg);
   }
   const { at, longMm } = markPlace(blank);
   const words = markWords(report, blank);

@@ -2,7 +2,9 @@ import type { ArcPiece } from "../geometry/arcFit.ts";
 import { circleOf } from "../geometry/arcFit.ts";
 import type { Vec2 } from "../geometry/vector.ts";
 import type { Blank, Report } from "../report/report.ts";
+import { brakeBends, layoutLines, numberPlace } from "./bendLines.ts";
 import { contourOf, markPlace, markWords } from "./contour.ts";
+import { uprightNumber } from "./uprightNumber.ts";
 
 const DECIMALS = 6;
 /** Cut lines of a hair's width: what a cutter follows. [mm] */
@@ -21,18 +23,31 @@ export function printSvg(report: Report, blank: Blank): string {
     from = piece.to;
     return words;
   });
+  const bends = brakeBends(report, blank);
+  const drawn = [
+    ...layoutLines(blank, bends),
+    ...(bends ?? []).map(({ from: a, to: b }) => ({ kind: "bend", from: a, to: b }) as const),
+  ];
   const lines = (kind: "bend" | "element") =>
-    blank.lines
+    drawn
       .filter((line) => line.kind === kind)
       .map(({ from: a, to: b }) => `M${at(a)}L${at(b)}`)
       .join("");
+  const words = (p: Vec2, capMm: number, said: string, turn = "") =>
+    `x="${n(p[0])}" y="${n(yMm - p[1])}"${turn} text-anchor="middle" font-family="sans-serif" font-size="${n(capMm)}" fill="#000" stroke="none">${escaped(said)}</text>`;
+  const numbers = (bends ?? []).map((bend) => {
+    const { at: place, capMm, alongDeg } = numberPlace(bend, bends ?? []);
+    const turn = ` transform="rotate(${n(-alongDeg)} ${n(place[0])} ${n(yMm - place[1])})" dominant-baseline="central"`;
+    return `<text class="bend-number" ${words(place, capMm, uprightNumber(bend.line.number), turn)}`;
+  });
   const mark = markPlace(blank);
   const groups = [
     `<path id="cut" d="M${at(start)}${d.join("")}Z"/>`,
     ...(["bend", "element"] as const).map((kind) =>
       lines(kind) === "" ? "" : `<path id="${kind}" stroke-dasharray="6 3" d="${lines(kind)}"/>`,
     ),
-    `<text id="mark" x="${n(mark.at[0])}" y="${n(yMm - mark.at[1])}" text-anchor="middle" font-family="sans-serif" font-size="${MARK_CAP_MM}" fill="#000" stroke="none">${escaped(markWords(report, blank))}</text>`,
+    ...numbers,
+    `<text id="mark" ${words(mark.at, MARK_CAP_MM, markWords(report, blank))}`,
   ].filter((group) => group !== "");
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${n(xMm)}mm" height="${n(yMm)}mm" viewBox="0 0 ${n(xMm)} ${n(yMm)}" fill="none" stroke="#000" stroke-width="${HAIR_MM}">`,
