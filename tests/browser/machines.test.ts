@@ -69,7 +69,12 @@ it("takes a new machine, and takes one away", async () => {
   await page.getByRole("button", { name: "Add a press brake" }).click();
   const added = all.filter({ hasText: "New brake" });
   // It stands open, and the hand is at its first field.
-  expect(await added.locator("input").first().evaluate((one) => one === document.activeElement)).toBe(true);
+  expect(
+    await added
+      .locator("input")
+      .first()
+      .evaluate((one) => one === document.activeElement),
+  ).toBe(true);
   await added.getByRole("textbox", { name: /^Length of the bed/ }).fill("4100");
   await added.getByRole("textbox", { name: /^Greatest force/ }).fill("150 US tons");
   await expect.poll(() => page.locator("ul.machines").textContent()).toMatch(/New brake/);
