@@ -10,8 +10,5 @@ export const PLOT_PAPER: Paper = { ...COLUMN, heightMm: 50 };
 /** Bend lines across the printed work sheet, above their table. */
 export const LINES_PAPER: Paper = { ...ACROSS, heightMm: 84 };
 
-/** The blank beside a plot: which edge is which, not to be measured. */
-export const BLANK_PAPER: Paper = { ...COLUMN, heightMm: 42 };
-
-/** The blank below two plots. */
-export const WIDE_BLANK_PAPER: Paper = { ...ACROSS, heightMm: 56 };
+/** The blank under the inspection: which edge is which, not to be measured. */
+export const BLANK_PAPER: Paper = { ...ACROSS, heightMm: 44 };
