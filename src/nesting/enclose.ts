@@ -1,0 +1,53 @@
+import { type ArcPiece, circleOf } from "../geometry/arcFit.ts";
+import { ENCLOSE_GUARD_MM, ENCLOSE_MM } from "../geometry/tolerance.ts";
+import { distance2, type Vec2 } from "../geometry/vector.ts";
+import { grown, gridRing, ringMm } from "./ring.ts";
+
+/** Small blanks are enclosed closer: by no more than this share of their chord. [-] */
+const SHARE = 0.002;
+
+/** A contour of arcs and lines, counter-clockwise and closed. */
+interface Arcs {
+  readonly start: Vec2;
+  readonly pieces: readonly ArcPiece[];
+}
+
+/**
+ * A polygon of few corners that encloses a contour with true arcs: sides touch an arc from outside where it bulges and
+ * cut it off where it is hollow, so that no part of the blank lies without; all round it lies no further out than
+ * `ENCLOSE_MM` and the guard. [mm]
+ */
+export function enclose({ start, pieces }: Arcs): Vec2[] {
+  const points: Vec2[] = [];
+  let from = start;
+  for (const piece of pieces) {
+    points.push(from, ...corners(from, piece));
+    from = piece.to;
+  }
+  return ringMm(grown(gridRing(points, 0), ENCLOSE_GUARD_MM));
+}
+
+/** Corners between the ends of a piece. */
+function corners(from: Vec2, piece: ArcPiece): Vec2[] {
+  const { bulge, to } = piece;
+  if (bulge === 0) return [];
+  const { centre, radius } = circleOf(from, piece);
+  const sweep = 4 * Math.atan(bulge);
+  const start = Math.atan2(from[1] - centre[1], from[0] - centre[0]);
+  const within = Math.min(ENCLOSE_MM, SHARE * Math.max(distance2(from, to), radius));
+  const at = (angle: number, reach: number): Vec2 => [
+    centre[0] + reach * Math.cos(angle),
+    centre[1] + reach * Math.sin(angle),
+  ];
+  if (bulge < 0) {
+    // Hollow: chords across it. Height of a chord: r (1 − cos half).
+    const half = Math.acos(Math.max(0, 1 - within / radius));
+    const count = Math.max(1, Math.ceil(-sweep / (2 * half)));
+    return Array.from({ length: count - 1 }, (_, i) => at(start + (sweep * (i + 1)) / count, radius));
+  }
+  // Bulging: tangents round it. Their corners lie at r / cos half.
+  const half = Math.acos(radius / (radius + within));
+  const count = Math.max(2, Math.ceil(sweep / (2 * half)));
+  const step = sweep / count;
+  return Array.from({ length: count }, (_, i) => at(start + (i + 0.5) * step, radius / Math.cos(step / 2)));
+}
