@@ -34,12 +34,12 @@ export function layInOrder(
   const plates: Filled[] = [];
   let order = recipe.order;
   while (order.length > 0) {
-    const fill = new Fill(room, noFits, work);
+    const fill = new Fill(room, { liking: recipe.liking, noFits, work });
     const full = new Set<number>();
     const rest: number[] = [];
     for (const item of order) {
       // What found no place on this plate finds none later, as it only gets fuller.
-      if (full.has(item) || !putDown(fill, recipe.turns[item] ?? [], recipe.liking)) {
+      if (full.has(item) || !putDown(fill, recipe.turns[item] ?? [])) {
         full.add(item);
         rest.push(item);
       }
@@ -53,14 +53,14 @@ export function layInOrder(
   return plates;
 }
 
-function putDown(fill: Fill, turns: readonly Variant[], liking: Liking): boolean {
-  let best: { put: Put; cost: number } | undefined;
+function putDown(fill: Fill, turns: readonly Variant[]): boolean {
+  let best: { variant: Variant; x: number; y: number; cost: number } | undefined;
   for (const variant of turns) {
-    const place = fill.best(variant, liking);
-    if (place && (!best || place.cost < best.cost)) best = { put: { variant, at: place.at }, cost: place.cost };
+    const place = fill.best(variant, best?.cost ?? Infinity);
+    if (place) best = { variant, x: place.x, y: place.y, cost: place.cost };
   }
   if (!best) return false;
-  fill.put(best.put.variant, best.put.at);
+  fill.put(best.variant, [best.x, best.y]);
   return true;
 }
 

@@ -80,38 +80,27 @@ function boxed(sides: Float64Array): NoFit {
   return { sides, left, right, bottom, top };
 }
 
-/** The same beside a blank that lies at x, y. */
-export function shifted({ sides, left, right, bottom, top }: NoFit, x: number, y: number): NoFit {
-  const moved = new Float64Array(sides.length);
-  for (let i = 0; i < sides.length; i += 2) {
-    moved[i] = (sides[i] as number) + x;
-    moved[i + 1] = (sides[i + 1] as number) + y;
-  }
-  return { sides: moved, left: left + x, right: right + x, bottom: bottom + y, top: top + y };
-}
-
 /** On a side is not inside, and a hair beyond it neither: blanks may just touch. */
 const HAIR = LAY_TOUCH_MM / 2;
 
-/** Does a place lie inside, by more than a hair? Counts the sides above it. */
+/** Does a place lie inside, by more than a hair? Counts the sides above it. No pairs are taken apart: this runs millions of times. */
 export function isInside({ sides, left, right, bottom, top }: NoFit, x: number, y: number): boolean {
   if (x <= left + HAIR || x >= right - HAIR || y <= bottom + HAIR || y >= top - HAIR) return false;
   let inside = false;
   for (let i = 0; i < sides.length; i += 4) {
-    const [x1, y1] = [sides[i] as number, sides[i + 1] as number];
-    const [x2, y2] = [sides[i + 2] as number, sides[i + 3] as number];
+    const x1 = sides[i] as number;
+    const x2 = sides[i + 2] as number;
+    const west = x1 < x2 ? x1 : x2;
+    const east = x1 < x2 ? x2 : x1;
+    if (x < west - HAIR || x > east + HAIR) continue;
+    const y1 = sides[i + 1] as number;
+    const y2 = sides[i + 3] as number;
     if (x1 > x !== x2 > x && y1 + ((x - x1) / (x2 - x1)) * (y2 - y1) > y) inside = !inside;
-    // Near this side?
-    if (
-      Math.min(x1, x2) - HAIR <= x &&
-      x <= Math.max(x1, x2) + HAIR &&
-      Math.min(y1, y2) - HAIR <= y &&
-      y <= Math.max(y1, y2) + HAIR
-    ) {
-      const [ux, uy] = [x2 - x1, y2 - y1];
-      const long = Math.sqrt(ux * ux + uy * uy);
-      if (Math.abs(ux * (y - y1) - uy * (x - x1)) <= HAIR * long) return false;
-    }
+    if (y < (y1 < y2 ? y1 : y2) - HAIR || y > (y1 < y2 ? y2 : y1) + HAIR) continue;
+    const ux = x2 - x1;
+    const uy = y2 - y1;
+    const off = ux * (y - y1) - uy * (x - x1);
+    if (off * off <= HAIR * HAIR * (ux * ux + uy * uy)) return false;
   }
   return inside;
 }
