@@ -68,12 +68,29 @@ export function outermost(paths: readonly Ring[]): Ring {
   return best;
 }
 
-/** Everything that closed walks go round, as outlines (counter-clockwise) and holes (clockwise). */
-export const merged = (walks: readonly Ring[]): readonly Ring[] =>
-  Clipper.union(
+/** A hole narrower than this is none, but what rounding to the grid left between two sides. [mm] */
+const LEAST_HOLE_MM = 10 * LAY_GRID_MM;
+
+/**
+ * What closed walks in one place go round, as one outline (counter-clockwise) and its holes (clockwise). Slivers that the
+ * library's rounding leaves are taken away: a place within one would count as free.
+ */
+export function merged(walks: readonly Ring[]): readonly Ring[] {
+  const rings = Clipper.union(
     walks.map((walk) => [...walk]),
     FillRule.NonZero,
   );
+  const outline = outermost(rings);
+  // A strip of a width w has an area of w times half its girth.
+  const isHole = (ring: Ring) => -2 * ringArea(ring) > (LEAST_HOLE_MM / LAY_GRID_MM) * girth(ring);
+  return [outline, ...rings.filter(isHole)];
+}
+
+const girth = (ring: Ring): number =>
+  ring.reduce((sum, p, i) => {
+    const q = ring[(i + 1) % ring.length] as GridPoint;
+    return sum + Math.sqrt((q.x - p.x) ** 2 + (q.y - p.y) ** 2);
+  }, 0);
 
 /** Area, positive counter-clockwise. [grid steps²] */
 export function ringArea(ring: Ring): number {
