@@ -25,6 +25,9 @@ export const AT_LIMIT_REL = 1e-9;
 /** Where plates are laid out, corners lie on a grid of this: finer than any torch follows, coarse enough for exact whole numbers. [mm] */
 export const LAY_GRID_MM = 0.001;
 
+/** Where plates are laid out, lines nearer than this meet: a twentieth of the grid, far above rounding. [mm] */
+export const LAY_MEET_MM = 0.00005;
+
 /** A blank laid this little nearer than the spacing touches it only: the grid and the turning of outlines together. [mm] */
 export const LAY_TOUCH_MM = 0.004;
 

@@ -23,7 +23,7 @@ export function cornersOf(
 ): void {
   const near = laid.filter((other) => touching({ noFit, at }, other));
   const [dx, dy] = at;
-  const { sides } = noFit;
+  const sides = noFit.border;
   for (let i = 0; i < sides.length; i += 4) {
     const x1 = (sides[i] as number) + dx;
     const y1 = (sides[i + 1] as number) + dy;
@@ -32,6 +32,7 @@ export function cornersOf(
     if ((x1 < low[0] - HAIR && x2 < low[0] - HAIR) || (x1 > high[0] + HAIR && x2 > high[0] + HAIR)) continue;
     if ((y1 < low[1] - HAIR && y2 < low[1] - HAIR) || (y1 > high[1] + HAIR && y2 > high[1] + HAIR)) continue;
     offer(x1, y1);
+    offer(x2, y2);
     crossUpright(low[0]);
     crossUpright(high[0]);
     crossLevel(low[1]);
@@ -76,7 +77,7 @@ function crossings(
   const east = ux < 0 ? x1 : x1 + ux;
   const south = uy < 0 ? y1 + uy : y1;
   const north = uy < 0 ? y1 : y1 + uy;
-  const { sides } = noFit;
+  const sides = noFit.border;
   if (east < noFit.left || west > noFit.right || north < noFit.bottom || south > noFit.top) return;
   work.done += sides.length >> 2;
   for (let i = 0; i < sides.length; i += 4) {

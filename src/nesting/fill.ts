@@ -73,7 +73,7 @@ export class Fill {
   private isFree(place: Place, laid: readonly LaidNoFit[]): boolean {
     for (; place.heeded < laid.length; place.heeded++) {
       const { noFit, at } = laid[place.heeded] as LaidNoFit;
-      this.work.done += noFit.sides.length >> 2;
+      this.work.done += noFit.walks.length >> 2;
       if (isInside(noFit, place.x - at[0], place.y - at[1])) return false;
     }
     return true;
@@ -106,12 +106,7 @@ export class Fill {
   }
 }
 
-function costOf(
-  { left, right, bottom, top }: Variant,
-  x: number,
-  y: number,
-  { by, height }: Liking,
-): number {
+function costOf({ left, right, bottom, top }: Variant, x: number, y: number, { by, height }: Liking): number {
   const across = by === "right" ? x + right : by === "left" ? x + left : x + (left + right) / 2;
   return across + height * (by === "left" ? y + bottom : y + top);
 }

@@ -1,7 +1,9 @@
 import { boxesAtAngles } from "../geometry/polygon.ts";
 import { LAY_GRID_MM } from "../geometry/tolerance.ts";
 import type { Vec2 } from "../geometry/vector.ts";
+import { liesApart } from "./apart.ts";
 import type { Put } from "./fill.ts";
+import { formsOf, named } from "./forms.ts";
 import { freeRectangle } from "./freeRectangle.ts";
 import { type Filled, lengthOf, reachOf } from "./layout.ts";
 import type { Bounds, LaidPlate, LaidPlates, LayItem, LayOptions, Left, Placing, Stock } from "./model.ts";
@@ -24,34 +26,56 @@ interface OnStock {
  * Distances hold to within `LAY_TOUCH_MM`. The same items, stock and options give the same answer on every machine.
  */
 export function layPlates(
-  items: readonly LayItem[],
+  wanted: readonly LayItem[],
   stock: readonly Stock[],
   options: LayOptions,
 ): LaidPlates {
   const { spacingMm, edgeMm } = options;
   if (!(spacingMm >= 0) || !(edgeMm >= 0)) throw new RangeError(`spacing ${spacingMm}, edge ${edgeMm}`);
+  const forms = formsOf(wanted);
+  const items = forms.map(({ item }) => item);
   const sizes = stock
     .filter((one) => roomOf(one, edgeMm).xMm > 0 && roomOf(one, edgeMm).yMm > 0)
     .map((one) => ({ stock: one, kinds: kindsOf(items, one, options) }));
   const fits = items.map((_, i) => sizes.some(({ kinds }) => goesOn(kinds, i)));
-  const wanted = items.map(({ count }, i) => (fits[i] ? count : 0));
+  const counts = items.map(({ count }, i) => (fits[i] ? count : 0));
   const share = { effort: options.effort / Math.max(1, sizes.length), seed: options.seed };
-  const byShape = leastPlate(sizes, wanted, edgeMm, (kinds, one) => search(kinds, roomOf(one, edgeMm), share));
-  const byBox = leastPlate(sizes, wanted, edgeMm, (kinds, one) =>
+  const byShape = leastPlate(sizes, counts, edgeMm, (kinds, one) =>
+    search(kinds, roomOf(one, edgeMm), share),
+  );
+  const byBox = leastPlate(sizes, counts, edgeMm, (kinds, one) =>
     layRectangles(kinds, roomOf(one, edgeMm), spacingMm),
   );
-  // A search may miss what a simpler laying finds.
-  const best = usedArea(byBox, edgeMm) < usedArea(byShape, edgeMm) ? byBox : byShape;
-  const plates = best.flatMap(({ stock: one, filled }) =>
-    filled.map((each) => laidPlate(items, one, each, options)),
-  );
-  const area = items.reduce((sum, { areaMm2 }, i) => sum + areaMm2 * (wanted[i] as number), 0);
+  const told = (used: readonly OnStock[]) =>
+    used.flatMap(({ stock: one, filled }) => filled.map((each) => laidPlate(items, one, each, options)));
+  const shaped = told(byShape);
+  // A search may miss what a simpler laying finds; and what does not keep its distance is no laying at all.
+  const isBest =
+    usedArea(byShape, edgeMm) <= usedArea(byBox, edgeMm) &&
+    shaped.every(({ placings }) =>
+      liesApart(
+        placings.map(({ outline }) => outline),
+        spacingMm,
+      ),
+    );
+  const best = isBest ? byShape : byBox;
+  const plates = isBest ? shaped : told(byBox);
+  const area = items.reduce((sum, { areaMm2 }, i) => sum + areaMm2 * (counts[i] as number), 0);
   return {
-    plates: plates.toSorted((a, b) => b.utilisation - a.utilisation),
-    left: items.flatMap((item, i) => (fits[i] ? [] : [leftOf(item, stock, options)])),
+    plates: named(
+      plates.toSorted((a, b) => b.utilisation - a.utilisation),
+      forms,
+    ),
+    left: forms.flatMap(({ members }, i) =>
+      fits[i] ? [] : members.map((item) => leftOf(item, stock, options)),
+    ),
     utilisation: ratio(area, plateArea(best)),
     usedShare: ratio(area, usedArea(best, edgeMm)),
-    bounds: boundsOf(area, sizes.map((one) => one.stock), { boxes: byBox, edgeMm }),
+    bounds: boundsOf(
+      area,
+      sizes.map((one) => one.stock),
+      { boxes: byBox, edgeMm },
+    ),
   };
 }
 
@@ -87,9 +111,7 @@ function leastPlate(sizes: readonly Size[], wanted: readonly number[], edgeMm: n
 function smaller(plate: Filled, stock: Stock, sizes: readonly Size[], lay: Lay): OnStock {
   for (const other of sizes) {
     if (areaOf(other.stock) >= areaOf(stock)) continue;
-    const counts = other.kinds.map(
-      (_, i) => plate.puts.filter(({ variant }) => variant.item === i).length,
-    );
+    const counts = other.kinds.map((_, i) => plate.puts.filter(({ variant }) => variant.item === i).length);
     if (counts.some((count, i) => count > 0 && !goesOn(other.kinds, i))) continue;
     const area = other.kinds.reduce((sum, { areaMm2 }, i) => sum + areaMm2 * (counts[i] as number), 0);
     if (area > areaOf(other.stock)) continue;
@@ -101,7 +123,10 @@ function smaller(plate: Filled, stock: Stock, sizes: readonly Size[], lay: Lay):
 }
 
 const plateArea = (used: readonly OnStock[]): number =>
-  used.reduce((sum, { stock, filled }) => sum + filled.reduce((n, { count }) => n + count, 0) * areaOf(stock), 0);
+  used.reduce(
+    (sum, { stock, filled }) => sum + filled.reduce((n, { count }) => n + count, 0) * areaOf(stock),
+    0,
+  );
 
 /** Area of plates, of the plate with the longest strip left only what is used. [mm²] */
 const usedArea = (used: readonly OnStock[], edgeMm: number): number => {
@@ -170,9 +195,7 @@ function boundsOf(
   stock: readonly Stock[],
   { boxes, edgeMm }: { boxes: readonly OnStock[]; edgeMm: number },
 ): Bounds {
-  const largest = Math.max(
-    ...stock.map((one) => roomOf(one, edgeMm)).map(({ xMm, yMm }) => xMm * yMm),
-  );
+  const largest = Math.max(...stock.map((one) => roomOf(one, edgeMm)).map(({ xMm, yMm }) => xMm * yMm));
   return {
     areaPlates: Math.ceil(ratio(areaMm2, largest) * (1 - LAY_GRID_MM ** 2)),
     rectanglePlates: boxes.reduce(

@@ -1,3 +1,4 @@
+import { AT_LIMIT_REL } from "../geometry/tolerance.ts";
 import { Fill, type Liking, type Put } from "./fill.ts";
 import type { NoFits, Work } from "./noFit.ts";
 import type { Kind, Variant } from "./variant.ts";
@@ -23,6 +24,11 @@ export interface Room {
   readonly yMm: number;
 }
 
+/** With more forms than this not every one of them is tried in every gap. */
+const MANY = 12;
+/** Then, once a blank found no place on a plate, only blanks smaller by this are still tried there. [-] */
+const SMALLER = 0.8;
+
 /**
  * Lays blanks in their order, each in its best liked place and turn on the first plate that takes it, plate after plate.
  * A plate that could be laid once more from what is left is laid as often as it goes.
@@ -35,17 +41,25 @@ export function layInOrder(
   let order = recipe.order;
   while (order.length > 0) {
     const fill = new Fill(room, { liking: recipe.liking, noFits, work });
-    const full = new Set<number>();
     const rest: number[] = [];
+    const full = new Set<number>();
+    let [freeMm2, largestMm2] = [room.xMm * room.yMm, Infinity];
     for (const item of order) {
+      const { areaMm2 } = kinds[item] as Kind;
       // What found no place on this plate finds none later, as it only gets fuller.
-      if (full.has(item) || !putDown(fill, recipe.turns[item] ?? [])) {
-        full.add(item);
+      const hopeless = full.has(item) || areaMm2 > freeMm2 * (1 + AT_LIMIT_REL) || areaMm2 > largestMm2;
+      if (!hopeless && putDown(fill, recipe.turns[item] ?? [])) freeMm2 -= areaMm2;
+      else {
         rest.push(item);
+        if (hopeless) continue;
+        full.add(item);
+        if (kinds.length > MANY) largestMm2 = SMALLER * areaMm2;
       }
     }
     if (fill.puts.length === 0)
-      throw new RangeError(`no plate takes item ${order[0]} of ${kinds.length}, on ${room.xMm} × ${room.yMm}`);
+      throw new RangeError(
+        `no plate takes item ${order[0]} of ${kinds.length}, on ${room.xMm} × ${room.yMm}`,
+      );
     const { count, left } = again(fill.puts, rest);
     plates.push({ puts: fill.puts, count });
     order = left;
@@ -65,7 +79,10 @@ function putDown(fill: Fill, turns: readonly Variant[]): boolean {
 }
 
 /** How often the same plate goes, the first time included, and what is left then. */
-export function again(puts: readonly Put[], rest: readonly number[]): { count: number; left: readonly number[] } {
+export function again(
+  puts: readonly Put[],
+  rest: readonly number[],
+): { count: number; left: readonly number[] } {
   const on = tally(puts.map(({ variant }) => variant.item));
   const there = tally(rest);
   let more = Infinity;

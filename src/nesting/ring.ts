@@ -1,6 +1,8 @@
-import { Clipper, EndType, FillRule, JoinType } from "clipper2-ts";
+import { Clipper, EndType, JoinType } from "clipper2-ts";
+import { hull } from "../geometry/polygon.ts";
 import { LAY_GRID_MM } from "../geometry/tolerance.ts";
 import type { Vec2 } from "../geometry/vector.ts";
+import { holdsClear } from "./apart.ts";
 
 /** A corner on the grid: whole numbers, so that which side of a line it lies on is exact. [grid steps] */
 export interface GridPoint {
@@ -45,17 +47,17 @@ export function turnOf(turnDeg: number): Vec2 {
   return [Math.cos(turn), Math.sin(turn)];
 }
 
-/** The outline grown all round by a distance, corners kept sharp: it holds everything nearer than that. [mm] */
+/**
+ * The outline grown all round by a distance, corners kept sharp: it holds everything nearer than that. [mm]
+ * What the library gives is measured; where it were to fail, the hull grown in the same way holds it for certain.
+ */
 export function grown(ring: Ring, byMm: number): Ring {
   if (byMm === 0) return ring;
-  const paths = Clipper.inflatePaths(
-    [[...ring]],
-    byMm / LAY_GRID_MM,
-    JoinType.Miter,
-    EndType.Polygon,
-    MITER,
-  );
-  return outermost(paths);
+  const grow = (one: Ring): Ring =>
+    outermost(Clipper.inflatePaths([[...one]], byMm / LAY_GRID_MM, JoinType.Miter, EndType.Polygon, MITER));
+  const round = grow(ring);
+  if (holdsClear(ringMm(round), ringMm(ring), byMm)) return round;
+  return grow(gridRing(hull(ringMm(ring)), 0));
 }
 
 /** The largest outline of several: what is left of a hole within it is no place for anything. */
@@ -67,30 +69,6 @@ export function outermost(paths: readonly Ring[]): Ring {
   }
   return best;
 }
-
-/** A hole narrower than this is none, but what rounding to the grid left between two sides. [mm] */
-const LEAST_HOLE_MM = 10 * LAY_GRID_MM;
-
-/**
- * What closed walks in one place go round, as one outline (counter-clockwise) and its holes (clockwise). Slivers that the
- * library's rounding leaves are taken away: a place within one would count as free.
- */
-export function merged(walks: readonly Ring[]): readonly Ring[] {
-  const rings = Clipper.union(
-    walks.map((walk) => [...walk]),
-    FillRule.NonZero,
-  );
-  const outline = outermost(rings);
-  // A strip of a width w has an area of w times half its girth.
-  const isHole = (ring: Ring) => -2 * ringArea(ring) > (LEAST_HOLE_MM / LAY_GRID_MM) * girth(ring);
-  return [outline, ...rings.filter(isHole)];
-}
-
-const girth = (ring: Ring): number =>
-  ring.reduce((sum, p, i) => {
-    const q = ring[(i + 1) % ring.length] as GridPoint;
-    return sum + Math.sqrt((q.x - p.x) ** 2 + (q.y - p.y) ** 2);
-  }, 0);
 
 /** Area, positive counter-clockwise. [grid steps²] */
 export function ringArea(ring: Ring): number {
@@ -105,4 +83,5 @@ export function ringArea(ring: Ring): number {
 }
 
 /** Back to millimetres. */
-export const ringMm = (ring: Ring): Vec2[] => ring.map(({ x, y }): Vec2 => [x * LAY_GRID_MM, y * LAY_GRID_MM]);
+export const ringMm = (ring: Ring): Vec2[] =>
+  ring.map(({ x, y }): Vec2 => [x * LAY_GRID_MM, y * LAY_GRID_MM]);

@@ -71,7 +71,9 @@ function beginnings(kinds: readonly Kind[]): Recipe[] {
   const all = kinds.map(({ variants }) => variants);
   const pairs = Array.from({ length: most }, (_, i) => kinds.map((kind) => opposite(kind, i)));
   const turns = [all, ...pairs];
-  return LIKINGS.flatMap((liking) => turns.flatMap((turn) => orders.map((order) => ({ order, turns: turn, liking }))));
+  return LIKINGS.flatMap((liking) =>
+    turns.flatMap((turn) => orders.map((order) => ({ order, turns: turn, liking }))),
+  );
 }
 
 /** One of an item's turns and the turn opposite to it. */
@@ -97,6 +99,11 @@ function changed(recipe: Recipe, kinds: readonly Kind[], random: Random): Recipe
   const own =
     below(3) === 0
       ? kind.variants
-      : [...new Set([...opposite(kind, below(kind.variants.length)), ...(below(2) === 0 ? (recipe.turns[p] ?? []) : [])])];
+      : [
+          ...new Set([
+            ...opposite(kind, below(kind.variants.length)),
+            ...(below(2) === 0 ? (recipe.turns[p] ?? []) : []),
+          ]),
+        ];
   return { ...recipe, turns: recipe.turns.with(p, own) };
 }

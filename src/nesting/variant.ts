@@ -35,6 +35,8 @@ const EIGHTH = 45;
 const SIDES = 2;
 /** Turns nearer than this are one turn. [degrees] */
 const SAME_TURN = 0.25;
+/** All forms together are tried in about so many turns, but each in four at least. */
+const [MOST_VARIANTS, LEAST_TURNS] = [240, 4];
 /** With a grain the element lines stay across it: as drawn, or turned by half. [degrees] */
 const ACROSS_GRAIN = [0, 180] as const;
 
@@ -52,6 +54,7 @@ export function kindsOf(
 ): Kind[] {
   const room = roomOf(stock, edgeMm);
   let id = 0;
+  const turnsEach = Math.max(LEAST_TURNS, Math.floor(MOST_VARIANTS / items.length));
   return items.map(({ outline, areaMm2, count }, item): Kind => {
     const fitting = (turns: readonly number[]): Variant[] =>
       turns
@@ -59,7 +62,7 @@ export function kindsOf(
         .filter(({ left, right }) => right - left <= room.xMm + LAY_GRID_MM)
         .filter(({ bottom, top }) => top - bottom <= room.yMm + LAY_GRID_MM)
         .map((one) => ({ ...one, id: id++ }));
-    const usual = fitting(stock.grain ? ACROSS_GRAIN : turnsOf(outline));
+    const usual = fitting(stock.grain ? ACROSS_GRAIN : turnsOf(outline)).slice(0, turnsEach);
     // A blank that only just goes on the plate may want an odd angle.
     const variants = usual.length > 0 || stock.grain ? usual : fitting(boxTurns(outline));
     const ring = grown(gridRing(outline, 0), spacingMm / 2);
@@ -67,7 +70,10 @@ export function kindsOf(
   });
 }
 
-function boxOf(outline: readonly Vec2[], turnDeg: number): Pick<Variant, "left" | "right" | "bottom" | "top"> {
+function boxOf(
+  outline: readonly Vec2[],
+  turnDeg: number,
+): Pick<Variant, "left" | "right" | "bottom" | "top"> {
   let [left, right, bottom, top] = [Infinity, -Infinity, Infinity, -Infinity];
   for (const [x, y] of ringMm(gridRing(outline, turnDeg))) {
     [left, right] = [Math.min(left, x), Math.max(right, x)];
@@ -86,7 +92,9 @@ function turnsOf(outline: readonly Vec2[]): number[] {
 /** Every turn of a rectangle round it that no other betters in both sides. */
 const boxTurns = (outline: readonly Vec2[]): number[] =>
   distinct(
-    boxesAtAngles(outline).flatMap(({ turnRad }) => [0, 180, 90, 270].map((quarter) => degrees(turnRad) + quarter)),
+    boxesAtAngles(outline).flatMap(({ turnRad }) =>
+      [0, 180, 90, 270].map((quarter) => degrees(turnRad) + quarter),
+    ),
   );
 
 /** Turns that lay the longest straight sides of the hull level. */

@@ -40,8 +40,7 @@ export function distanceApart(p: readonly Vec2[], q: readonly Vec2[], most: numb
   let least = Infinity;
   const sweep = (points: readonly Vec2[], pieces: readonly Vec2[], room: ReturnType<typeof box>) => {
     const near = points.filter(
-      ([x, y]) =>
-        x > room.left - most && x < room.right + most && y > room.low - most && y < room.top + most,
+      ([x, y]) => x > room.left - most && x < room.right + most && y > room.low - most && y < room.top + most,
     );
     for (let i = 0; i < pieces.length; i++) {
       const [a, b] = [pieces[i]!, pieces[(i + 1) % pieces.length]!];
@@ -58,14 +57,22 @@ export function distanceApart(p: readonly Vec2[], q: readonly Vec2[], most: numb
   return least;
 }
 
-const ring = (points: readonly Vec2[]): [number, number][] => points.map(([x, y]) => [x, y]);
+/** On a grid of 0.001 mm: sides that all but coincide are more than the library can tell apart. */
+const ring = (points: readonly Vec2[], shift = 0): [number, number][] =>
+  points.map(([x, y]) => [Math.round(1000 * x + shift) / 1000, Math.round(1000 * y + shift) / 1000]);
 
 /** What two shapes share, by another library. [mm²] */
 export function sharedArea(p: readonly Vec2[], q: readonly Vec2[]): number {
   const [one, other] = [box(p), box(q)];
   if (one.left > other.right || other.left > one.right || one.low > other.top || other.low > one.top)
     return 0;
-  const shared = polygonClipping.intersection([ring(p)], [ring(q)]);
+  let shared: ReturnType<typeof polygonClipping.intersection>;
+  try {
+    shared = polygonClipping.intersection([ring(p)], [ring(q)]);
+  } catch {
+    // It gives up on some shapes that touch all along; moved by a hair they are judged as well.
+    shared = polygonClipping.intersection([ring(p)], [ring(q, 1)]);
+  }
   return shared.flat().reduce((sum, points) => sum + area(points as Vec2[]), 0);
 }
 
@@ -80,7 +87,10 @@ export function area(points: readonly Vec2[]): number {
 }
 
 /** How far a shape reaches out of an upright rectangle; negative within it. [mm] */
-export function beyond(points: readonly Vec2[], rectangle: { left: number; low: number; right: number; top: number }): number {
+export function beyond(
+  points: readonly Vec2[],
+  rectangle: { left: number; low: number; right: number; top: number },
+): number {
   const own = box(points);
   return Math.max(
     rectangle.left - own.left,

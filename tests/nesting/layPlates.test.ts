@@ -64,42 +64,53 @@ function expectApart(
   }
 }
 
-const stocks = fc
-  .array(
-    fc.record({ long: even(600, 4000), share: even(0.4, 1), grain: even(0, 1) }).map(({ long, share, grain }) => ({
+const stocks = fc.array(
+  fc
+    .record({ long: even(600, 4000), share: even(0.4, 1), grain: even(0, 1) })
+    .map(({ long, share, grain }) => ({
       lengthMm: long,
       widthMm: long * share,
       grain: grain < 0.15,
     })),
-    { minLength: 1, maxLength: 3 },
-  );
+  { minLength: 1, maxLength: 3 },
+);
 
 describe("plain shapes of any form", () => {
   it("keep apart, stay within the margins, and are all there", () => {
     fc.assert(
-      fc.property(items, stocks, fc.constantFrom(0, 3, 12), fc.constantFrom(0, 10), (wanted, stock, spacingMm, edgeMm) => {
-        const laid = layPlates(wanted, stock, options({ spacingMm, edgeMm }));
-        expectAllThere(laid, wanted);
-        expectApart(laid, (part) => wanted.find((one) => one.part === part)!.outline, {
-          spacingMm,
-          edgeMm,
-          slack: LAY_TOUCH_MM + 1e-6,
-        });
-      }),
+      fc.property(
+        items,
+        stocks,
+        fc.constantFrom(0, 3, 12),
+        fc.constantFrom(0, 10),
+        (wanted, stock, spacingMm, edgeMm) => {
+          const laid = layPlates(wanted, stock, options({ spacingMm, edgeMm }));
+          expectAllThere(laid, wanted);
+          expectApart(laid, (part) => wanted.find((one) => one.part === part)!.outline, {
+            spacingMm,
+            edgeMm,
+            slack: LAY_TOUCH_MM + 1e-6,
+          });
+        },
+      ),
       runs(120),
     );
   });
 
   it("need no more plates than their rectangles, nor fewer than their area", () => {
     fc.assert(
-      fc.property(items, stocks.map((all) => all.slice(0, 1)), (wanted, stock) => {
-        const laid = layPlates(wanted, stock, options({ spacingMm: 5, edgeMm: 5 }));
-        expect(count(laid)).toBeLessThanOrEqual(laid.bounds.rectanglePlates);
-        expect(count(laid)).toBeGreaterThanOrEqual(laid.bounds.areaPlates);
-        expect(laid.utilisation).toBeGreaterThanOrEqual(laid.bounds.rectangleUtilisation);
-        expect(laid.usedShare).toBeGreaterThanOrEqual(laid.bounds.rectangleUsedShare - 1e-12);
-        expect(laid.utilisation).toBeLessThanOrEqual(1);
-      }),
+      fc.property(
+        items,
+        stocks.map((all) => all.slice(0, 1)),
+        (wanted, stock) => {
+          const laid = layPlates(wanted, stock, options({ spacingMm: 5, edgeMm: 5 }));
+          expect(count(laid)).toBeLessThanOrEqual(laid.bounds.rectanglePlates);
+          expect(count(laid)).toBeGreaterThanOrEqual(laid.bounds.areaPlates);
+          expect(laid.utilisation).toBeGreaterThanOrEqual(laid.bounds.rectangleUtilisation);
+          expect(laid.usedShare).toBeGreaterThanOrEqual(laid.bounds.rectangleUsedShare - 1e-12);
+          expect(laid.utilisation).toBeLessThanOrEqual(1);
+        },
+      ),
       runs(120),
     );
   });
@@ -116,10 +127,16 @@ describe("plain shapes of any form", () => {
 
   it("lie no worse the longer it is searched", () => {
     fc.assert(
-      fc.property(items, stocks.map((all) => all.slice(0, 1)), (wanted, stock) => {
-        const [little, much] = [0.01, 0.1].map((effort) => layPlates(wanted, stock, options({ spacingMm: 5, effort })));
-        expect(much!.usedShare).toBeGreaterThanOrEqual(little!.usedShare - 1e-12);
-      }),
+      fc.property(
+        items,
+        stocks.map((all) => all.slice(0, 1)),
+        (wanted, stock) => {
+          const [little, much] = [0.01, 0.1].map((effort) =>
+            layPlates(wanted, stock, options({ spacingMm: 5, effort })),
+          );
+          expect(much!.usedShare).toBeGreaterThanOrEqual(little!.usedShare - 1e-12);
+        },
+      ),
       runs(20),
     );
   });
@@ -131,7 +148,9 @@ describe("plain shapes of any form", () => {
         for (const { stock: plate, placings, free } of laid.plates) {
           if (!free) continue;
           const rest = rectangle(free.xMm, free.yMm).map(([x, y]): Vec2 => [x + free.at[0], y + free.at[1]]);
-          expect(beyond(rest, { left: 10, low: 10, right: plate.lengthMm - 10, top: plate.widthMm - 10 })).toBeLessThan(1e-6);
+          expect(
+            beyond(rest, { left: 10, low: 10, right: plate.lengthMm - 10, top: plate.widthMm - 10 }),
+          ).toBeLessThan(1e-6);
           for (const { outline } of placings) {
             expect(sharedArea(rest, outline)).toBeLessThan(1e-6);
             expect(distanceApart(rest, outline, 20)).toBeGreaterThan(8 - 1e-6);
@@ -146,33 +165,38 @@ describe("plain shapes of any form", () => {
 describe("blanks of parts", () => {
   it("keep the true distance along their true arcs, for any part", () => {
     fc.assert(
-      fc.property(fc.array(anyPart, { minLength: 1, maxLength: 3 }), fc.constantFrom(0, 6), (parts, spacingMm) => {
-        const blanks = parts.flatMap((part, i) =>
-          cutPatterns(reportOf({ ...part, name: `part-${i}` })).map(({ blank }) => ({
-            part: `part-${i}`,
-            blank,
-          })),
-        );
-        const wanted = blanks.map(({ part, blank }): LayItem => ({
-          part,
-          piece: blank.piece,
-          count: 2,
-          areaMm2: blank.areaMm2,
-          outline: enclose(contourOf(blank)),
-        }));
-        const largest = Math.max(...blanks.map(({ blank }) => blank.box.lengthMm));
-        const stock = [stockOf(1.6 * largest, 1.2 * largest)];
-        const laid = layPlates(wanted, stock, options({ spacingMm, edgeMm: spacingMm }));
-        expect(laid.left).toEqual([]);
-        expectAllThere(laid, wanted);
-        // The guard of the enclosing outline is more than what the grid may take: no slack but rounding.
-        expectApart(
-          laid,
-          (name, piece) => blanks.find(({ part, blank }) => part === name && blank.piece === piece)!.blank.outline,
-          { spacingMm, edgeMm: spacingMm, slack: 1e-6 },
-        );
-      }),
-      { ...runs(25), endOnFailure: true },
+      fc.property(
+        fc.array(anyPart, { minLength: 1, maxLength: 3 }),
+        fc.constantFrom(0, 6),
+        (parts, spacingMm) => {
+          const blanks = parts.flatMap((part, i) =>
+            cutPatterns(reportOf({ ...part, name: `part-${i}` })).map(({ blank }) => ({
+              part: `part-${i}`,
+              blank,
+            })),
+          );
+          const wanted = blanks.map(({ part, blank }): LayItem => ({
+            part,
+            piece: blank.piece,
+            count: 2,
+            areaMm2: blank.areaMm2,
+            outline: enclose(contourOf(blank)),
+          }));
+          const largest = Math.max(...blanks.map(({ blank }) => blank.box.lengthMm));
+          const stock = [stockOf(1.6 * largest, 1.2 * largest)];
+          const laid = layPlates(wanted, stock, options({ spacingMm, edgeMm: spacingMm }));
+          expect(laid.left).toEqual([]);
+          expectAllThere(laid, wanted);
+          // The guard of the enclosing outline is more than what the grid may take: no slack but rounding.
+          expectApart(
+            laid,
+            (name, piece) =>
+              blanks.find(({ part, blank }) => part === name && blank.piece === piece)!.blank.outline,
+            { spacingMm, edgeMm: spacingMm, slack: 1e-6 },
+          );
+        },
+      ),
+      runs(25),
     );
   });
 });
@@ -227,19 +251,21 @@ describe("known answers", () => {
 
   it("a blank longer than the plate lies across its corners; one that fits nowhere is left, with what it needs", () => {
     const bar = itemOf(rectangle(1150, 60), 1, "bar");
-    const laid = layPlates([bar, itemOf(rectangle(1400, 60), 3, "rail")], [stockOf(1000, 800)], options({ edgeMm: 5 }));
+    const laid = layPlates(
+      [bar, itemOf(rectangle(1400, 60), 3, "rail")],
+      [stockOf(1000, 800)],
+      options({ edgeMm: 5 }),
+    );
     expect(count(laid)).toBe(1);
-    expect(laid.left).toEqual([
-      { part: "rail", piece: 1, count: 3, needsMm: [1410, 70], grainOnly: false },
-    ]);
+    expect(laid.left).toEqual([{ part: "rail", piece: 1, count: 3, needsMm: [1410, 70], grainOnly: false }]);
   });
 
   it("with a grain nothing is turned but by half, and what the grain alone forbids is told as such", () => {
     const wanted = [itemOf(rectangle(80, 300), 4, "upright"), itemOf(rectangle(80, 600), 1, "long")];
     const laid = layPlates(wanted, [stockOf(1000, 400, true)], options());
-    expect(laid.plates.flatMap(({ placings }) => placings.map(({ rotationDeg }) => rotationDeg % 180))).toEqual([
-      0, 0, 0, 0,
-    ]);
+    expect(
+      laid.plates.flatMap(({ placings }) => placings.map(({ rotationDeg }) => rotationDeg % 180)),
+    ).toEqual([0, 0, 0, 0]);
     expect(laid.left).toMatchObject([{ part: "long", grainOnly: true }]);
   });
 
@@ -258,7 +284,11 @@ describe("known answers", () => {
   });
 
   it("tells plates that are laid alike once, however many there are", () => {
-    const laid = layPlates([itemOf(rectangle(490, 490), 4003)], [stockOf(1000, 1000)], options({ spacingMm: 10, edgeMm: 5 }));
+    const laid = layPlates(
+      [itemOf(rectangle(490, 490), 4003)],
+      [stockOf(1000, 1000)],
+      options({ spacingMm: 10, edgeMm: 5 }),
+    );
     expect(laid.plates.map((plate) => [plate.count, plate.placings.length])).toEqual([
       [1000, 4],
       [1, 3],

@@ -34,7 +34,12 @@ const wedge = fc
     [lean * long, high],
   ]);
 const sector = fc
-  .record({ outer: mm(40, 700), hole: even(0.1, 0.9), sweep: even(0.3, 6), sides: fc.integer({ min: 4, max: 24 }) })
+  .record({
+    outer: mm(40, 700),
+    hole: even(0.1, 0.9),
+    sweep: even(0.3, 6),
+    sides: fc.integer({ min: 4, max: 24 }),
+  })
   .map(({ outer, hole, sweep, sides }): Vec2[] => {
     const at = (radius: number, i: number): Vec2 => [
       radius * Math.cos((sweep * i) / sides),
@@ -43,7 +48,9 @@ const sector = fc
     const steps = Array.from({ length: sides + 1 }, (_, i) => i);
     return [...steps.map((i) => at(outer, i)), ...steps.toReversed().map((i) => at(outer * hole, i))];
   });
-const block = fc.record({ long: mm(20, 1000), high: mm(20, 600) }).map(({ long, high }) => rectangle(long, high));
+const block = fc
+  .record({ long: mm(20, 1000), high: mm(20, 600) })
+  .map(({ long, high }) => rectangle(long, high));
 
 export const outlines = fc.oneof(angle, wedge, sector, block);
 
@@ -56,5 +63,8 @@ export const itemOf = (outline: readonly Vec2[], count = 1, part = "part"): LayI
 });
 
 export const items = fc
-  .array(fc.record({ outline: outlines, count: fc.integer({ min: 1, max: 4 }) }), { minLength: 1, maxLength: 5 })
+  .array(fc.record({ outline: outlines, count: fc.integer({ min: 1, max: 4 }) }), {
+    minLength: 1,
+    maxLength: 5,
+  })
   .map((list) => list.map(({ outline, count }, i) => itemOf(outline, count, `part-${i}`)));
