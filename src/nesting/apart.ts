@@ -1,10 +1,10 @@
 import { LAY_TOUCH_MM } from "../geometry/tolerance.ts";
 import { cross2, distance2, dot2, sub2, type Vec2 } from "../geometry/vector.ts";
-import { type Sides, windingOf } from "./border.ts";
+import { outlineSides, type Walks, walksOf, windingOf } from "./walks.ts";
 
 /** An outline with its upright rectangle. [mm] */
 interface Boxed {
-  readonly sides: Sides;
+  readonly walks: Walks;
   readonly corners: readonly Vec2[];
   readonly low: Vec2;
   readonly high: Vec2;
@@ -22,20 +22,17 @@ export function liesApart(outlines: readonly (readonly Vec2[])[], spacingMm: num
 /** Is every point of a ring at least so far outside an outline, to within `LAY_TOUCH_MM`? */
 export const holdsClear = (ring: readonly Vec2[], outline: readonly Vec2[], byMm: number): boolean => {
   const [round, within] = [boxed(ring), boxed(outline)];
-  const isWithin = within.corners.every(([x, y]) => windingOf(round.sides, x, y) !== 0);
+  const isWithin = within.corners.every(([x, y]) => windingOf(round.walks, x, y) !== 0);
   return isWithin && isFarAlong(round, within, byMm) && isFarAlong(within, round, byMm);
 };
 
 function boxed(outline: readonly Vec2[]): Boxed {
   let [left, right, bottom, top] = [Infinity, -Infinity, Infinity, -Infinity];
-  const sides = new Float64Array(4 * outline.length);
-  outline.forEach(([x, y], i) => {
-    const [nextX, nextY] = outline[(i + 1) % outline.length] as Vec2;
-    sides.set([x, y, nextX, nextY], 4 * i);
+  outline.forEach(([x, y]) => {
     [left, right] = [Math.min(left, x), Math.max(right, x)];
     [bottom, top] = [Math.min(bottom, y), Math.max(top, y)];
   });
-  return { sides, corners: outline, low: [left, bottom], high: [right, top] };
+  return { walks: walksOf(outlineSides(outline)), corners: outline, low: [left, bottom], high: [right, top] };
 }
 
 function isPairApart(p: Boxed, q: Boxed, spacingMm: number): boolean {
@@ -50,7 +47,7 @@ function isPairApart(p: Boxed, q: Boxed, spacingMm: number): boolean {
   if (spacingMm <= LAY_TOUCH_MM) return !reachesInto(p, q) && !reachesInto(q, p) && !cross(p, q);
   const outside = (one: Boxed, other: Boxed) => {
     const [x, y] = one.corners[0] as Vec2;
-    return windingOf(other.sides, x, y) === 0;
+    return windingOf(other.walks, x, y) === 0;
   };
   return (
     outside(p, q) &&
@@ -68,7 +65,7 @@ const isFarAlong = (one: Boxed, other: Boxed, byMm: number): boolean =>
 /** Does a corner of the one lie in the other, deeper than a hair? */
 const reachesInto = (one: Boxed, other: Boxed): boolean =>
   one.corners.some(
-    (p) => windingOf(other.sides, p[0], p[1]) !== 0 && distanceTo(p, other, LAY_TOUCH_MM) > LAY_TOUCH_MM,
+    (p) => windingOf(other.walks, p[0], p[1]) !== 0 && distanceTo(p, other, LAY_TOUCH_MM) > LAY_TOUCH_MM,
   );
 
 /** Distance to an outline; what is further than `most` is only told as such. */

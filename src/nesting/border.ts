@@ -1,46 +1,17 @@
 import { LAY_GRID_MM, LAY_MEET_MM } from "../geometry/tolerance.ts";
-import type { Ring } from "./ring.ts";
-
-/** Straight sides in a flat row: x₁, y₁, x₂, y₂ of the first, of the second, … [mm] */
-export type Sides = Float64Array;
+import { type Sides, type Walks, windingOf } from "./walks.ts";
 
 /** How far beside a side it is asked what lies there. [mm] */
 const BESIDE_MM = LAY_GRID_MM / 2;
-
-/** All steps of closed walks, in the order in which they are walked. */
-export function sidesOf(walks: readonly Ring[]): Sides {
-  const sides = new Float64Array(4 * walks.reduce((sum, walk) => sum + walk.length, 0));
-  let at = 0;
-  for (const walk of walks)
-    walk.forEach((p, i) => {
-      const q = walk[(i + 1) % walk.length] ?? p;
-      for (const value of [p.x, p.y, q.x, q.y]) sides[at++] = value * LAY_GRID_MM;
-    });
-  return sides;
-}
-
-/** How often closed walks go round a place, counter-clockwise: steps that pass above it, each by its way. */
-export function windingOf(sides: Sides, x: number, y: number): number {
-  let winding = 0;
-  for (let i = 0; i < sides.length; i += 4) {
-    const x1 = sides[i] as number;
-    const x2 = sides[i + 2] as number;
-    const isWest = x1 > x;
-    if (isWest === x2 > x) continue;
-    const y1 = sides[i + 1] as number;
-    const y2 = sides[i + 3] as number;
-    if (y1 > y && y2 > y ? true : y1 <= y && y2 <= y ? false : y1 + ((x - x1) / (x2 - x1)) * (y2 - y1) > y)
-      winding += isWest ? 1 : -1;
-  }
-  return winding;
-}
 
 /**
  * The border of what closed walks go round: their steps are cut where they meet others, and a piece is kept if the walks
  * go round what lies on the one side of it and not round what lies on the other. No pieces are strung together: to find
  * corners and to see whether a place lies on the border takes no more.
+ *
+ * @param sides the steps that may be part of it: what is walked backwards at hollow corners never is
  */
-export function borderOf(sides: Sides): Sides {
+export function borderOf(sides: Sides, walks: Walks): Sides {
   const kept: number[] = [];
   for (let i = 0; i < sides.length; i += 4) {
     const x1 = sides[i] as number;
@@ -58,8 +29,8 @@ export function borderOf(sides: Sides): Sides {
       if ((to - from) * long > LAY_MEET_MM) {
         const x = x1 + ((from + to) / 2) * ux;
         const y = y1 + ((from + to) / 2) * uy;
-        const isWithin = windingOf(sides, x - rightX, y - rightY) !== 0;
-        if (isWithin !== (windingOf(sides, x + rightX, y + rightY) !== 0))
+        const isWithin = windingOf(walks, x - rightX, y - rightY) !== 0;
+        if (isWithin !== (windingOf(walks, x + rightX, y + rightY) !== 0))
           kept.push(x1 + from * ux, y1 + from * uy, x1 + to * ux, y1 + to * uy);
       }
       from = to;

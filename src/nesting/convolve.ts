@@ -12,12 +12,18 @@ import type { GridPoint, Ring } from "./ring.ts";
  * @param a counter-clockwise, as `b`; whole numbers, so that directions compare exactly
  * @see L. Guibas, L. Ramshaw, J. Stolfi, "A kinetic framework for computational geometry", FOCS 1983, from memory
  */
-export function convolve(a: Ring, b: Ring): Ring[] {
+export function convolve(a: Ring, b: Ring): Convolution {
   const walks = new Walks(a, b);
   // Where sides are parallel, those of a count as turned a hair clockwise: each pair is met once.
   carry(a, b, { includes: "last" }, (i, j, forward) => walks.step([i, j], [(i + 1) % a.length, j], forward));
   carry(b, a, { includes: "first" }, (j, i, forward) => walks.step([i, j], [i, (j + 1) % b.length], forward));
-  return walks.closed();
+  return { walks: walks.closed(), forward: walks.forward };
+}
+
+export interface Convolution {
+  readonly walks: readonly Ring[];
+  /** The steps at bulging corners, each as its two ends: the border of the sum is made of these alone. */
+  readonly forward: readonly Ring[];
 }
 
 type Step = (side: number, corner: number, forward: boolean) => void;
@@ -50,6 +56,7 @@ const dot = (p: GridPoint, q: GridPoint): number => p.x * q.x + p.y * q.y;
 
 /** Steps between pairs of corners, strung together into closed walks: every pair is left as often as it is reached. */
 class Walks {
+  readonly forward: Ring[] = [];
   private readonly ways = new Map<number, number[]>();
   private readonly a: Ring;
   private readonly b: Ring;
@@ -63,6 +70,7 @@ class Walks {
     const [start, end] = forward ? [from, to] : [to, from];
     const key = start[0] * this.b.length + start[1];
     const way = end[0] * this.b.length + end[1];
+    if (forward) this.forward.push([this.place(key), this.place(way)]);
     const ways = this.ways.get(key);
     if (ways) ways.push(way);
     else this.ways.set(key, [way]);

@@ -73,7 +73,7 @@ export class Fill {
   private isFree(place: Place, laid: readonly LaidNoFit[]): boolean {
     for (; place.heeded < laid.length; place.heeded++) {
       const { noFit, at } = laid[place.heeded] as LaidNoFit;
-      this.work.done += noFit.walks.length >> 2;
+      this.work.done += noFit.border.length >> 2;
       if (isInside(noFit, place.x - at[0], place.y - at[1])) return false;
     }
     return true;

@@ -1,8 +1,9 @@
 import { LAY_TOUCH_MM } from "../geometry/tolerance.ts";
-import { borderOf, type Sides, sidesOf, windingOf } from "./border.ts";
+import { borderOf } from "./border.ts";
 import { convolve } from "./convolve.ts";
-import { gridRing, ringMm, turnOf } from "./ring.ts";
+import { gridRing, type Ring, ringMm, turnOf } from "./ring.ts";
 import type { Kind, Variant } from "./variant.ts";
+import { segmentsOf, type Sides, sidesOf, type Walks, walksOf, windingOf } from "./walks.ts";
 
 /**
  * Where the origin of one blank must not come to lie beside another: inside the border the two are nearer to each other
@@ -10,12 +11,18 @@ import type { Kind, Variant } from "./variant.ts";
  */
 export interface NoFit {
   /** Closed walks that go round every such place. */
-  readonly walks: Sides;
+  readonly walks: Walks;
   readonly border: Sides;
   readonly left: number;
   readonly right: number;
   readonly bottom: number;
   readonly top: number;
+}
+
+/** The same as sides alone. */
+interface Outlines {
+  readonly walks: Sides;
+  readonly border: Sides;
 }
 
 /** Counts what is done, so that a search ends at the same place on every machine. */
@@ -33,9 +40,9 @@ export type NoFits = (fixed: Variant, moving: Variant) => NoFit;
  * reflected. A pair turned together has the same polygon, turned.
  */
 export function noFits(kinds: readonly Kind[], work: Work): NoFits {
-  const pairs = new Map<string, Pick<NoFit, "walks" | "border">>();
+  const pairs = new Map<string, Outlines>();
   const made = new Map<Variant, Map<Variant, NoFit>>();
-  const pair = (a: Variant, b: Variant): Pick<NoFit, "walks" | "border"> => {
+  const pair = (a: Variant, b: Variant): Outlines => {
     const turn = (b.turnDeg - a.turnDeg + 360) % 360;
     const key = `${a.item} ${b.item} ${turn.toFixed(6)}`;
     const known = pairs.get(key);
@@ -43,8 +50,7 @@ export function noFits(kinds: readonly Kind[], work: Work): NoFits {
     work.done += MAKING;
     const fixed = (kinds[a.item] as Kind).ring;
     const moving = gridRing(ringMm((kinds[b.item] as Kind).ring), turn).map(({ x, y }) => ({ x: -x, y: -y }));
-    const walks = sidesOf(convolve(fixed, moving));
-    const one = { walks, border: borderOf(walks) };
+    const one = outlinesOf(fixed, moving);
     pairs.set(key, one);
     return one;
   };
@@ -58,6 +64,13 @@ export function noFits(kinds: readonly Kind[], work: Work): NoFits {
     row.set(moving, noFit);
     return noFit;
   };
+}
+
+/** The Minkowski sum of two outlines. */
+export function outlinesOf(a: Ring, b: Ring): Outlines {
+  const { walks, forward } = convolve(a, b);
+  const sides = sidesOf(walks);
+  return { walks: sides, border: borderOf(segmentsOf(forward), walksOf(sides)) };
 }
 
 function turned(sides: Sides, turnDeg: number): Sides {
@@ -81,7 +94,7 @@ function boxed(walks: Sides, border: Sides): NoFit {
     if (y < bottom) bottom = y;
     if (y > top) top = y;
   }
-  return { walks, border, left, right, bottom, top };
+  return { walks: walksOf(walks), border, left, right, bottom, top };
 }
 
 /** On the border is not inside, and a hair beyond it neither: blanks may just touch. */

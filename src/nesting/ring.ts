@@ -20,15 +20,22 @@ const toGrid = (mm: number): number => Math.round(mm / LAY_GRID_MM) + 0;
 /** An outline turned counter-clockwise about its origin, on the grid. Quarter turns are exact. */
 export function gridRing(outline: readonly Vec2[], turnDeg: number): Ring {
   const [c, s] = turnOf(turnDeg);
-  const ring: GridPoint[] = [];
-  for (const [x, y] of outline) {
-    const at = { x: toGrid(c * x - s * y), y: toGrid(s * x + c * y) };
-    const last = ring.at(-1);
-    if (last?.x !== at.x || last.y !== at.y) ring.push(at);
-  }
-  const [first, last] = [ring[0], ring.at(-1)];
-  if (ring.length > 1 && first?.x === last?.x && first?.y === last?.y) ring.pop();
-  return ring;
+  return withTurns(outline.map(([x, y]) => ({ x: toGrid(c * x - s * y), y: toGrid(s * x + c * y) })));
+}
+
+/** Only corners that turn: none twice, none within a straight side, and no spike of no width. */
+function withTurns(points: readonly GridPoint[]): Ring {
+  const apart = points.filter((p, i) => {
+    const before = points.at(i - 1);
+    return before?.x !== p.x || before.y !== p.y;
+  });
+  const turning = apart.filter((p, i) => {
+    const before = apart.at(i - 1) ?? p;
+    const after = apart[(i + 1) % apart.length] ?? p;
+    return (p.x - before.x) * (after.y - p.y) !== (p.y - before.y) * (after.x - p.x);
+  });
+  // What was taken away may leave its neighbours in one line.
+  return turning.length === points.length ? points : withTurns(turning);
 }
 
 /** Cosine and sine of a turn, exact at quarter turns. */

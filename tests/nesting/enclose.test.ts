@@ -17,9 +17,10 @@ it("holds the whole blank with room to spare, and lies hardly further out, with 
         expect(sharedArea(blank.outline, round)).toBeGreaterThan(area(blank.outline) - rounding);
         // The contour keeps to the outline within 0.01 mm.
         expect(distanceApart(blank.outline, round, 5)).toBeGreaterThan(ENCLOSE_GUARD_MM - 0.011);
-        const most = (ENCLOSE_MM + 2 * ENCLOSE_GUARD_MM) * blank.cutLengthMm;
+        // What few corners cost beyond that is a share of the plate that nobody could save.
+        const most = (ENCLOSE_MM + 2 * ENCLOSE_GUARD_MM) * blank.cutLengthMm + 0.004 * area(blank.outline);
         expect(area(round) - area(blank.outline)).toBeLessThan(most);
-        expect(round.length).toBeLessThan(500);
+        expect(round.length).toBeLessThan(90);
       }
     }),
     runs(40),
