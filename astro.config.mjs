@@ -1,5 +1,6 @@
 import svelte from "@astrojs/svelte";
 import { defineConfig } from "astro/config";
+import { fileURLToPath } from "node:url";
 import { offline } from "./src/site/build/offline.ts";
 import { relativeSite } from "./src/site/build/relativeLinks.ts";
 import { stopOnProblems } from "./src/site/build/stopOnProblems.ts";
@@ -22,6 +23,15 @@ export default defineConfig({
   build: { inlineStylesheets: "never" },
   devToolbar: { enabled: false },
   vite: {
+    // What the PDF library would load for web pages and pictures, which no file of ours holds: it stays out of the binder.
+    resolve: {
+      alias: Object.fromEntries(
+        ["html2canvas", "canvg", "dompurify"].map((name) => [
+          name,
+          fileURLToPath(new URL("./src/site/build/nothing.ts", import.meta.url)),
+        ]),
+      ),
+    },
     // Nothing is put into a page itself: its policy has only files of its own site run.
     build: { assetsInlineLimit: 0 },
     // A script finds what it loads later on from where it lies itself: the binder works from any folder of any server.

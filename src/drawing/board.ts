@@ -159,7 +159,13 @@ export function createBoard(paper: Paper, unit: number) {
     label(
       text: string,
       at: Vec2,
-      options: { role: LabelRole; size?: LetterSize; anchor?: Label["anchor"]; alongDeg?: number },
+      options: {
+        role: LabelRole;
+        size?: LetterSize;
+        anchor?: Label["anchor"];
+        alongDeg?: number;
+        of?: Vec2;
+      },
     ): Label {
       const size = options.size ?? "figure";
       return {
@@ -170,6 +176,7 @@ export function createBoard(paper: Paper, unit: number) {
         size,
         capMm: paper.capsMm[size] * unit,
         rotationDeg: readable(options.alongDeg ?? 0),
+        ...(options.of && { of: options.of }),
       };
     },
     /** Put down the cheapest of some placings, earlier ones preferred; says whether there was room. */

@@ -91,7 +91,9 @@ function drawState(
   { at, pieces, units }: { at: Vec2; pieces: number; units: Units },
 ): void {
   // The gap is up, as on the roll; each piece sweeps its share of the turn.
-  const half = (Math.PI * row.closed) / pieces;
+  const across = Math.asin(Math.min(1, large.insideGapMm / 2 / large.insideLevelRadiusMm));
+  // In the window one piece sweeps more than half a turn, one of several less.
+  const half = pieces === 1 ? Math.PI - across : across;
   const [from, to] = [-Math.PI / 2 - half, -Math.PI / 2 + half];
   const wall = (radius: number): Vec2[] =>
     Array.from({ length: WALL_STEPS + 1 }, (_, i) =>

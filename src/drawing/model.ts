@@ -22,8 +22,8 @@ export type Shape =
 export interface Stroke {
   readonly kind: StrokeKind;
   readonly shape: Shape;
-  /** The element line that it is, by the plan angle of its normal: the same line in every drawing. [degrees] */
-  readonly planDeg?: number;
+  /** The element lines that it shows, as indices into the report's `hand.rows`: pieces that are alike share a pattern. */
+  readonly elements?: readonly number[];
 }
 
 /** small: numbers of elements, remarks. figure: dimensions, names. title: the drawing's name. */
@@ -41,6 +41,10 @@ export interface Label {
   readonly size: LetterSize;
   /** Height of its capitals at the drawing's scale. [mm of the part] */
   readonly capMm: number;
+  /** The place that it speaks of, beside which it stays when one looks nearer. */
+  readonly of?: Vec2;
+  /** The element lines that it numbers, as indices into the report's `hand.rows`. */
+  readonly elements?: readonly number[];
   /** Turned counter-clockwise; −90 < … ≤ 90, so that it is read from below or from the right (ISO 129-1). [degrees] */
   readonly rotationDeg: number;
 }
@@ -77,9 +81,9 @@ export const line = (kind: StrokeKind, from: Vec2, to: Vec2): Stroke => ({
   shape: { type: "path", points: [from, to], closed: false },
 });
 /** An element line, which has its like in the other drawings of the part. */
-export const element = (kind: StrokeKind, planDeg: number, from: Vec2, to: Vec2): Stroke => ({
+export const element = (kind: StrokeKind, elements: readonly number[], from: Vec2, to: Vec2): Stroke => ({
   ...line(kind, from, to),
-  planDeg,
+  elements,
 });
 export const path = (kind: StrokeKind, points: readonly Vec2[]): Stroke => ({
   kind,

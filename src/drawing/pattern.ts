@@ -7,7 +7,7 @@ import { lineStride } from "./dense.ts";
 import { closed, type Drawing, element } from "./model.ts";
 import type { Paper } from "./paper.ts";
 import { along, edgePaths, endsOf, isSeam, nameAlong } from "./pattern/edges.ts";
-import { marksAlong, rowsOf, seenFrom } from "./pattern/lines.ts";
+import { elementsOf, marksAlong, rowsOf, seenFrom } from "./pattern/lines.ts";
 import { rollingArrow, upArrow } from "./pattern/marks.ts";
 import { dimensionEnd, dimensionLap, dimensionOverall, dimensionSeams } from "./pattern/sizes.ts";
 import { trueLengths } from "./pattern/trueLengths.ts";
@@ -74,10 +74,13 @@ function drawPattern(
   const { units } = report.part;
   const step = lineStride(report, board.unit);
   // Line 1 is a seam edge, and the blank's own lines begin with line 2.
-  const lines = blank.lines.filter((_, i) => (i + 1) % step === 0);
+  const elements = elementsOf(report, blank);
+  const lines = blank.lines
+    .map((one, i) => ({ ...one, number: i + 2 }))
+    .filter((_, i) => (i + 1) % step === 0);
   board.draw(
     closed("outline", blank.outline),
-    ...lines.map((one) => element("thin", one.planDeg, one.from, one.to)),
+    ...lines.map((one) => element("thin", elements(one.number), one.from, one.to)),
   );
   const edges = edgePaths(blank);
   const [a, b] = endsOf(edges);
@@ -90,8 +93,8 @@ function drawPattern(
   if (sector) dimensionSector(board, sector, { units, centreShown });
   dimensionOverall(board, blank.outline, units);
   if (!sector) trueLengths(board, rows, units);
-  numberEnds(board, marksAlong(seenFrom(rows, "a")), step);
-  if (b) numberEnds(board, marksAlong(seenFrom(rows, "b")), step);
+  numberEnds(board, marksAlong(seenFrom(rows, elements, "a")), step);
+  if (b) numberEnds(board, marksAlong(seenFrom(rows, elements, "b")), step);
   // In a strip that names of both ends would share, nobody could tell which is which.
   const wide = !a || !b || distance2(along(a.points, 0.5).at, along(b.points, 0.5).at) > board.mm(STRIP);
   for (const edge of edges) {

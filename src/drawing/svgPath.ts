@@ -3,13 +3,18 @@ import type { Vec2 } from "../geometry/vector.ts";
 import type { Drawing, Label, Shape } from "./model.ts";
 import { CAP_PER_SIZE } from "./lettering.ts";
 import { type Pen, trace } from "./pen.ts";
+import { seenAt } from "./pick.ts";
 import { thin } from "./thin.ts";
 
 /** Points nearer than this to the line without them are not seen on paper: a tenth of a narrow line. [mm of paper] */
 const UNSEEN = 0.02;
 
-/** The SVG pen: paper millimetres, y down from the sheet's top left. The only place that turns y over. */
-export function svgPen(sheet: Pick<Drawing, "extent" | "unit">) {
+/**
+ * The SVG pen: paper millimetres, y down from the sheet's top left. The only place that turns y over.
+ *
+ * @param near how many times nearer one looks at most: curves are as fine as that
+ */
+export function svgPen(sheet: Pick<Drawing, "extent" | "unit">, near = 1) {
   const { extent, unit } = sheet;
   const x = (mm: number) => (mm - extent.left) / unit;
   const y = (mm: number) => (extent.top - mm) / unit;
@@ -27,16 +32,20 @@ export function svgPen(sheet: Pick<Drawing, "extent" | "unit">) {
         arc: (cx, cy, radius, from, to) => out.arc(x(cx), y(cy), radius / unit, -from, -to, to > from),
         closePath: () => out.closePath(),
       };
-      trace(thinned(shape, UNSEEN * unit), pen);
+      trace(thinned(shape, (UNSEEN * unit) / near), pen);
       return out.toString();
     },
     /** A place of the drawing on the sheet, and back. */
     at: ([px, py]: Vec2): Vec2 => [x(px), y(py)],
     back: ([sx, sy]: Vec2): Vec2 => [extent.left + sx * unit, extent.top - sy * unit],
-    /** Where a label's base line begins, how it is turned (clockwise), and its letter size. */
-    lettering(label: Label) {
-      const size = round(label.capMm / CAP_PER_SIZE / unit);
-      const [at, down] = [`${round(x(label.at[0]))} ${round(y(label.at[1]))}`, round(label.capMm / 2 / unit)];
+    /** Where a label's base line begins, how it is turned (clockwise), and its letter size: the same on the screen however near. */
+    lettering(label: Label, nearer = 1) {
+      const size = round(label.capMm / CAP_PER_SIZE / unit / nearer);
+      const place = seenAt(label, nearer);
+      const [at, down] = [
+        `${round(x(place[0]))} ${round(y(place[1]))}`,
+        round(label.capMm / 2 / unit / nearer),
+      ];
       const turn = label.rotationDeg === 0 ? "" : ` rotate(${round(-label.rotationDeg)})`;
       return { size, dy: down, transform: `translate(${at})${turn}` };
     },

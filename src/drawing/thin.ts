@@ -1,7 +1,7 @@
 import { cross2, distance2, dot2, length2, sub2, type Vec2 } from "../geometry/vector.ts";
 
 /** How far a point lies from a straight piece. [mm] */
-function away(p: Vec2, from: Vec2, to: Vec2): number {
+export function away(p: Vec2, from: Vec2, to: Vec2): number {
   const run = sub2(to, from);
   const long = length2(run);
   const out = sub2(p, from);

@@ -28,6 +28,8 @@ export interface FormingCase {
   readonly permittedFacetMm?: number;
   readonly pieces: number;
   readonly quantity: number;
+  /** Gap left between the seam edges for the weld. [mm] */
+  readonly seamGapMm?: number;
   /** Are the plate edges left square, or dressed level? */
   readonly edges: "level" | "square";
   /** Longest and shortest element line from end to end. */

@@ -15,10 +15,10 @@ const HALVINGS = 60;
  * @see derived here
  */
 export function closedOfGap(item: FormingCase, cone: Cone, gapMm: number): number {
-  const { thicknessMm, edges, pieces } = item;
+  const { thicknessMm, edges, pieces, seamGapMm } = item;
   const { halfAngleRad, largeRadiusMm: radiusMm } = cone;
   const gap = (closed: number) =>
-    partRolled({ radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces }).insideGapMm;
+    partRolled({ radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces, seamGapMm }).insideGapMm;
   // Bent so little that no inside is left, a formula with level edges would let the gap shrink again: stay above that.
   const flat = Math.max(Math.sin(halfAngleRad), Number.EPSILON);
   if (gapMm <= gap(1)) return 1;

@@ -13,6 +13,8 @@ interface PartRolled {
   readonly thicknessMm: number;
   readonly edges: "level" | "square";
   readonly pieces: number;
+  /** Taken off the seam edges for the weld, half off each. [mm] */
+  readonly seamGapMm?: number | undefined;
 }
 
 /**
@@ -22,6 +24,8 @@ interface PartRolled {
  *   level radius r/k,   radius square to the element r/√(k² − sin²α),   gap 2 (r/k) sin(π (1 − k))
  *
  * One of n pieces sweeps k/n of the turn, and its seam edges stand 2 (r/k) sin(π k/n) apart.
+ * A gap g left for the weld takes half of itself off each edge, along the plate: it widens the gap of one piece by
+ * g cos(π (1 − k)) and narrows one of several by g cos(π k/n).
  * Inside: level r/k − (t/2) cos a_k at square edges, r/k − (t/2)/cos a_k in the plane of the middle rim at level ones;
  * square to the element R − t/2; the gap between inside corners likewise. Never below 0: no inside is left there. [mm]
  *
@@ -29,7 +33,7 @@ interface PartRolled {
  * @see derived here
  */
 export function partRolled(rolled: PartRolled): ClosureEnd {
-  const { radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces } = rolled;
+  const { radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces, seamGapMm = 0 } = rolled;
   const flat = Math.sin(halfAngleRad);
   const bend = Math.sqrt((closed - flat) * (closed + flat)); // k cos a_k
   const cosine = bend / closed;
@@ -38,20 +42,22 @@ export function partRolled(rolled: PartRolled): ClosureEnd {
   const level = radiusMm / closed;
   const square = radiusMm / bend;
   const insideLevel = Math.max(0, level - (edges === "square" ? half * cosine : half / cosine));
-  const chord = 2 * Math.sin(pieces === 1 ? Math.PI * (1 - closed) : (Math.PI * closed) / pieces);
+  const turn = pieces === 1 ? Math.PI * (1 - closed) : (Math.PI * closed) / pieces;
+  const chord = 2 * Math.sin(turn);
+  const weld = (pieces === 1 ? 1 : -1) * seamGapMm * Math.cos(turn);
   return {
     levelRadiusMm: level,
     squareRadiusMm: square,
-    gapMm: chord * level,
+    gapMm: chord * level + weld,
     insideLevelRadiusMm: insideLevel,
     insideSquareRadiusMm: Math.max(0, square - half),
-    insideGapMm: chord * insideLevel,
+    insideGapMm: Math.max(0, chord * insideLevel + weld),
   };
 }
 
 /** What template and tape show while a right cone closes, row by row; no rows for other shapes and for pipes. */
 export function closureTable(item: FormingCase): ClosureRow[] {
-  const { cone, thicknessMm, edges, pieces } = item;
+  const { cone, thicknessMm, edges, pieces, seamGapMm } = item;
   if (!cone || isPipe(item)) return [];
   const { halfAngleRad, largeRadiusMm, smallRadiusMm } = cone;
   const window = firstPass(halfAngleRad);
@@ -66,7 +72,7 @@ export function closureTable(item: FormingCase): ClosureRow[] {
   return closures.map((closed) => {
     const share = shareOfClosure({ halfAngleRad, closed });
     const end = (radiusMm: number) =>
-      partRolled({ radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces });
+      partRolled({ radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces, seamGapMm });
     const mark = marks.filter(([at]) => at === closed).map(([, words]) => words);
     return {
       closed,

@@ -1,9 +1,13 @@
 import type { ShopAsked } from "./asked.ts";
 import type { Check } from "./check.ts";
 import { COMMON_PRACTICE, judge } from "./judge.ts";
+import type { Shop } from "./machine.ts";
 
 /** Where a shop states no rule of its own. [kg] */
 const HAND_LIFT_KG = 25;
+
+/** Above this a blank is lifted by machine: the shop's own rule, else the usual one. [kg] */
+export const handLiftOf = (shop: Shop | undefined): number => shop?.handLiftKg ?? HAND_LIFT_KG;
 
 /** Mass of the heaviest blank against what is lifted by hand. [kg] */
 export function handling({ item, shop, say }: ShopAsked): Check | null {
@@ -15,7 +19,7 @@ export function handling({ item, shop, say }: ShopAsked): Check | null {
     id: "handling",
     title: "Mass of a blank",
     value,
-    limit: own ?? HAND_LIFT_KG,
+    limit: handLiftOf(shop),
     sense: "at most",
     unit: "kg",
     beyond: "caution",

@@ -42,6 +42,28 @@ export interface Inspection {
 const ISO = "iso-13920";
 
 /**
+ * Radii of inside templates that the finished part is held to. One setting serves a zone of an uneven skin, but its radius
+ * runs on within it: there the templates are those of four elements, a quarter turn apart from the seam.
+ */
+function finishedTemplates(item: FormingCase): { readonly label: string; readonly value: number }[] {
+  const { curvature = [], thicknessMm, rimsMm } = item;
+  if (curvature.length === 0) return templateFigures(item, 1);
+  return [0, 1, 2, 3].flatMap((quarter) => {
+    const sample = curvature[Math.round((quarter * curvature.length) / 4)];
+    if (!sample) return [];
+    const at = `plan ${Math.round(sample.planDeg) % 360}°${quarter === 0 ? " (the seam)" : ""}`;
+    const radius = (end: string, middleMm: number) => ({
+      label: `template radius inside, ${end} at ${at}, held square to the element line`,
+      value: Math.max(0, middleMm - thicknessMm / 2),
+    });
+    return [
+      radius("large end", sample.largeRadiusMm),
+      ...(rimsMm.small > 0 ? [radius("small end", sample.smallRadiusMm)] : []),
+    ];
+  });
+}
+
+/**
  * The inspection sheet: sizes as the drawing measures them with the limits of the tolerance class that the part names,
  * and distances and templates to check them by. Null where the finished part is not known.
  *
@@ -106,7 +128,7 @@ export function inspectionOf(item: FormingCase): Inspection | null {
       row("edge-offset", "offset of the seam edges, one above the other", 0, {
         withinMm: within(thicknessMm),
       }),
-      ...templateFigures(item, 1).map(({ label, value }) => row("template", label, value)),
+      ...finishedTemplates(item).map(({ label, value }) => row("template", label, value)),
     ],
   };
 }

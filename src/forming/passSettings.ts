@@ -77,26 +77,27 @@ function pinchClearance(
 
 function startOf(
   { roll, zone, stopMm }: PassAsked,
-  large: PlaceSetting,
-  small: PlaceSetting,
+  { large, small, turned }: { large: PlaceSetting; small: PlaceSetting; turned: boolean },
 ): RollStart | null {
   if (large.bestMm === null || small.bestMm === null) return null;
   const { bearings } = roll;
+  // For the second pass the job has been turned round: the small edge stands as far in from the fixed end as it stood from the drop end.
+  const [drop, fixed] = bearings ?? [0, 0];
   const tilt = rollTilt({
     raiseMm: { large: large.bestMm, small: small.bestMm },
     ratio: zone.largeRadiusMm / zone.smallRadiusMm,
     slantMm: zone.slantMm,
     stopMm,
     rollFaceMm: roll.workingWidth,
-    bearingsMm: bearings ?? [0, 0],
+    bearingsMm: turned ? [fixed, drop] : [drop, fixed],
   });
   return {
     largeMm: tilt.largeMm,
     middleMm: tilt.middleMm,
     smallMm: tilt.smallMm,
     tiltDeg: degrees(tilt.tiltRad),
-    smallBearingMm: bearings ? tilt.bearingMm.drop : null,
-    largeBearingMm: bearings ? tilt.bearingMm.fixed : null,
+    smallBearingMm: bearings ? tilt.bearingMm.small : null,
+    largeBearingMm: bearings ? tilt.bearingMm.large : null,
   };
 }
 
@@ -147,7 +148,7 @@ export function passSettings(asked: PassAsked, point: PassPoint): PassSettings {
   const at = (radiusMm: number) => placeSetting(asked, radiusMm, point.share);
   const [large, small] = [at(zone.largeRadiusMm), at(zone.smallRadiusMm)];
   const middle = at((zone.largeRadiusMm + zone.smallRadiusMm) / 2);
-  const start = startOf(asked, large, small);
+  const start = startOf(asked, { large, small, turned: point.id === "finished" });
   const higher = start && Math.max(start.smallMm, start.largeMm, start.smallBearingMm ?? 0);
   return {
     ...point,

@@ -1,13 +1,14 @@
 import type { MachineAnswer } from "./answer.ts";
 import type { PartAsked } from "./asked.ts";
 import { brakePlan } from "./brakePlan.ts";
+import { handLiftOf } from "./handling.ts";
 import type { PlateRoll, PressBrake, Shop } from "./machine.ts";
 import type { FormingPlan } from "./plan.ts";
 import { rollSettings } from "./rollSettings.ts";
 import { brakeBatch, brakeSheet } from "./sheet/brakeSheet.ts";
 import { rollBatch, rollSheet } from "./sheet/rollSheet.ts";
 
-function rollPlan(part: PartAsked, roll: PlateRoll): FormingPlan {
+function rollPlan(part: PartAsked, roll: PlateRoll, shop: Shop): FormingPlan {
   const answer = rollSettings({ ...part, roll });
   const settings = answer.kind === "settings" ? answer.settings : null;
   const noSettings = answer.kind === "none" ? answer.why : null;
@@ -17,7 +18,7 @@ function rollPlan(part: PartAsked, roll: PlateRoll): FormingPlan {
     settings,
     noSettings,
     brake: null,
-    steps: rollSheet({ ...part, roll, settings, noSettings }),
+    steps: rollSheet({ ...part, roll, settings, noSettings, handLiftKg: handLiftOf(shop) }),
     batch: rollBatch(part),
   };
 }
@@ -51,7 +52,13 @@ function generalPlan(part: PartAsked): FormingPlan {
     settings: null,
     noSettings: NO_SHOP,
     brake: null,
-    steps: rollSheet({ ...part, roll: null, settings: null, noSettings: NO_SHOP }),
+    steps: rollSheet({
+      ...part,
+      roll: null,
+      settings: null,
+      noSettings: NO_SHOP,
+      handLiftKg: handLiftOf(undefined),
+    }),
     batch: rollBatch(part),
   };
 }
@@ -66,6 +73,6 @@ export function plansOf(
   return shop.machines.flatMap((machine, i) => {
     const answer = answers[i];
     if (!answer || answer.verdict === "fail") return [];
-    return [machine.kind === "plate roll" ? rollPlan(part, machine) : bentPlan(part, machine, answer)];
+    return [machine.kind === "plate roll" ? rollPlan(part, machine, shop) : bentPlan(part, machine, answer)];
   });
 }

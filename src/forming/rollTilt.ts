@@ -18,10 +18,10 @@ export interface TiltAsked {
   /** Large rim over small rim. */
   readonly ratio: number;
   readonly slantMm: number;
-  /** From the drop end of the roll face to the small edge. */
+  /** From the end of the roll face that the stop stands at to the small edge. */
   readonly stopMm: number;
   readonly rollFaceMm: number;
-  /** From the ends of the roll face to the bearings: drop end, fixed end. */
+  /** From the ends of the roll face to the bearings: at the stop's end, and at the other. */
   readonly bearingsMm: readonly [number, number];
 }
 
@@ -33,7 +33,7 @@ export interface Tilt {
   readonly middleMm: number;
   readonly tiltRad: number;
   /** The same line carried to the bearings. [mm] */
-  readonly bearingMm: { readonly drop: number; readonly fixed: number };
+  readonly bearingMm: { readonly small: number; readonly large: number };
 }
 
 /**
@@ -53,6 +53,6 @@ export function rollTilt({ raiseMm, ratio, slantMm, stopMm, rollFaceMm, bearings
     smallMm,
     middleMm: (largeMm + smallMm) / 2,
     tiltRad: Math.atan(slope),
-    bearingMm: { drop: at(-bearingsMm[0]), fixed: at(rollFaceMm + bearingsMm[1]) },
+    bearingMm: { small: at(-bearingsMm[0]), large: at(rollFaceMm + bearingsMm[1]) },
   };
 }

@@ -1,4 +1,14 @@
+import { radians, TURN } from "../geometry/angle.ts";
+import { SAME_ANGLE, SAME_RADIUS_REL } from "../geometry/tolerance.ts";
 import type { CurvatureSample, FormingCase } from "./case.ts";
+import { cutEvenly, type Stretch } from "./zoneCut.ts";
+
+/** Where a zone begins on the plate: along both edges of its blank, from seam edge 1. [mm] */
+interface ZoneMark {
+  readonly piece: number;
+  readonly largeMm: number;
+  readonly smallMm: number;
+}
 
 /** A stretch of the skin that is rolled with one setting. Middle radii square to the element. */
 export interface RollZone {
@@ -10,6 +20,8 @@ export interface RollZone {
   readonly slantMm: number;
   /** Slackest over tightest radius within it, at the worse end. */
   readonly spread: number;
+  /** Null for the first zone, which begins at seam edge 1, and where the blanks are not known. */
+  readonly begins: ZoneMark | null;
 }
 
 /** Radii of one zone may differ by this factor: an eighth to either side of what it is set for. Derived here. [-] */
@@ -42,7 +54,11 @@ function meanRadius(radii: readonly number[]): number {
 
 const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
 
-function zoneOf(samples: readonly CurvatureSample[], fromDeg: number, stepDeg: number): RollZone {
+function zoneOf(
+  samples: readonly CurvatureSample[],
+  fromDeg: number,
+  stepDeg: number,
+): Omit<RollZone, "begins"> {
   return {
     fromDeg,
     toDeg: fromDeg + stepDeg * (samples.length - 1),
@@ -53,35 +69,68 @@ function zoneOf(samples: readonly CurvatureSample[], fromDeg: number, stepDeg: n
   };
 }
 
+/** Is the skin the same on both sides of its seam, so that its zones should be as well? */
+function isMirrored(samples: readonly CurvatureSample[]): boolean {
+  const alike = (a: number, b: number) =>
+    Math.abs(a - b) <= SAME_RADIUS_REL * Math.max(Math.abs(a), Math.abs(b));
+  return samples.every((one, i) => {
+    const other = samples[(samples.length - i) % samples.length] ?? one;
+    return alike(one.largeRadiusMm, other.largeRadiusMm) && alike(one.smallRadiusMm, other.smallRadiusMm);
+  });
+}
+
+/** Stretches of half a turn, carried on over the middle to the other half; the last one lies across the middle. */
+function bothHalves(half: readonly Stretch[], count: number): Stretch[] {
+  const [middle] = half.at(-1) ?? [0, 0];
+  const before = half.slice(0, -1);
+  const after = before.map(([from, to]): Stretch => [count - to, count - from]).toReversed();
+  return [...before, [middle, count - middle], ...after];
+}
+
 /**
- * A skin that is curved unevenly, cut into zones from the seam round, each as long as its radii differ by no more than a
- * factor of 1.25; neighbours share their border.
+ * A skin that is curved unevenly, cut into zones from the seam round: as few as keep the radii of each within a factor of
+ * 1.25, evenly shared out, and alike on both sides of the seam where the skin is. Neighbours share their border.
  *
  * @see derived here
  */
-function unevenZones(samples: readonly CurvatureSample[]): RollZone[] {
+function unevenZones(item: FormingCase, samples: readonly CurvatureSample[]): RollZone[] {
   const [first] = samples;
   if (!first) return [];
-  const stepDeg = FULL_TURN_DEG / samples.length;
+  const count = samples.length;
   const closed = [...samples, first];
-  const zones: RollZone[] = [];
-  let start = 0;
-  let reach = extremes(first);
-  closed.forEach((sample, i) => {
-    const wider = extremes(sample, reach);
-    if (i - start > 1 && spreadWithin(wider) > WITHIN_ZONE) {
-      // The border belongs to both zones, so the one before ends with the sample before.
-      zones.push(zoneOf(closed.slice(start, i), first.planDeg + start * stepDeg, stepDeg));
-      start = i - 1;
-      reach = extremes(sample, extremes(closed[start] ?? first));
-    } else reach = wider;
+  const reach = closed.map((_, from) => {
+    let all = NONE;
+    return closed.slice(from).map((one) => spreadWithin((all = extremes(one, all))));
   });
-  zones.push(zoneOf(closed.slice(start), first.planDeg + start * stepDeg, stepDeg));
-  return zones;
+  const costOf = (from: number, to: number) => reach[from]?.[to - from] ?? Infinity;
+  const cut = (last: number) => cutEvenly({ last, limit: WITHIN_ZONE, costOf });
+  const stretches = isMirrored(samples) && count % 2 === 0 ? bothHalves(cut(count / 2), count) : cut(count);
+  const stepDeg = FULL_TURN_DEG / count;
+  return stretches.map(([from, to], i) => {
+    const fromDeg = first.planDeg + from * stepDeg;
+    return {
+      ...zoneOf(closed.slice(from, to + 1), fromDeg, stepDeg),
+      begins: i === 0 ? null : markAt(item, fromDeg),
+    };
+  });
+}
+
+/** Where the element at a plan angle lies along the edges of its blank. */
+function markAt({ bendZones = [] }: FormingCase, planDeg: number): ZoneMark | null {
+  const angle = radians(planDeg);
+  for (const zone of bendZones) {
+    const { piece, fromRad, toRad } = zone;
+    const at = angle + TURN * Math.ceil((fromRad - SAME_ANGLE - angle) / TURN);
+    if (at > toRad + SAME_ANGLE) continue;
+    const { a, b } = zone.place(Math.min(toRad, Math.max(fromRad, at))).alongMm;
+    return { piece, largeMm: a, smallMm: b };
+  }
+  return null;
 }
 
 /** The zones of a round skin: one all round for right cones and pipes, and none where it is folded or runs to a point. */
-export function zonesOf({ cone, curvature, rimsMm }: FormingCase): RollZone[] {
+export function zonesOf(item: FormingCase): RollZone[] {
+  const { cone, curvature, rimsMm } = item;
   if (cone) {
     const square = (level: number) => level / Math.cos(cone.halfAngleRad);
     return cone.smallRadiusMm > 0
@@ -93,23 +142,10 @@ export function zonesOf({ cone, curvature, rimsMm }: FormingCase): RollZone[] {
             smallRadiusMm: square(cone.smallRadiusMm),
             slantMm: cone.slantMm,
             spread: 1,
+            begins: null,
           },
         ]
       : [];
   }
-  return curvature && rimsMm.small > 0 ? unevenZones(curvature) : [];
-}
-
-/** How figures of one of several zones begin: "plan 155° to 260°: "; nothing where one setting serves all round. */
-export function zoneName({ fromDeg, toDeg }: Pick<RollZone, "fromDeg" | "toDeg">, zones: number): string {
-  const deg = (angle: number) => `${Math.round(angle % FULL_TURN_DEG)}°`;
-  return zones === 1 ? "" : `plan ${deg(fromDeg)} to ${deg(toDeg)}: `;
-}
-
-const NAMED = /^plan (\d+° to \d+°): (.+)$/;
-
-/** A figure's zone and what it is without it; null where it is of no zone. */
-export function zoneOfLabel(label: string): { readonly zone: string; readonly label: string } | null {
-  const [, zone, own] = NAMED.exec(label) ?? [];
-  return zone === undefined || own === undefined ? null : { zone, label: own };
+  return curvature && rimsMm.small > 0 ? unevenZones(item, curvature) : [];
 }

@@ -36,3 +36,6 @@ export const ENCLOSE_MM = 1;
 
 /** Room all round a blank for how far its cut contour and its drawn outline may lie from each other, and the grid. [mm] */
 export const ENCLOSE_GUARD_MM = 0.02;
+
+/** Radii alike to this share are those of a skin that is the same on both sides. [-] */
+export const SAME_RADIUS_REL = 1e-6;

@@ -3,7 +3,7 @@ import { turning } from "../geometry/measure.ts";
 import { leanAt, type Skin, squareRadius, turningRate } from "../geometry/skin.ts";
 import { isFlat, stationAt } from "../geometry/station.ts";
 import { SAME_ANGLE, SAME_POINT_MM } from "../geometry/tolerance.ts";
-import { between2, cross2, distance2, distance3, sub2, unit2, type Vec2 } from "../geometry/vector.ts";
+import { between2, cross2, distance2, distance3, dot2, sub2, unit2, type Vec2 } from "../geometry/vector.ts";
 import { type BendZone } from "../forming/bendZone.ts";
 import { type LaidBlank } from "./blanks.ts";
 
@@ -13,14 +13,15 @@ function lengthsTo(path: readonly Vec2[]): number[] {
   return path.map((point, i) => (sum += i === 0 ? 0 : distance2(path[i - 1] as Vec2, point)));
 }
 
-/** What a butt gap takes off an end's edge at seam 1: half the gap over the sine between edge and seam. [mm] */
-function gapOff({ order, flat }: LaidBlank, end: "a" | "b"): number {
+/** What a butt gap takes off an end's edge at a seam (its first point 0, or its last −1): half the gap over the sine between edge and seam. [mm] */
+function gapOff({ order, flat }: LaidBlank, end: "a" | "b", at: 0 | -1): number {
   if (order.joint.kind !== "butt") return 0;
   const { a, b } = flat.net;
   const path = flat.net[end];
-  const [first] = path;
-  const next = path.find((point) => first && distance2(first, point) > SAME_POINT_MM);
-  const seam = sub2(b[0] as Vec2, a[0] as Vec2);
+  const first = path.at(at);
+  const away = (point: Vec2) => first !== undefined && distance2(first, point) > SAME_POINT_MM;
+  const next = at === 0 ? path.find(away) : path.findLast(away);
+  const seam = sub2(b.at(at) as Vec2, a.at(at) as Vec2);
   if (!first || !next) return 0;
   const edge = sub2(next, first);
   const sine = Math.abs(cross2(seam, edge)) / (Math.hypot(...seam) * Math.hypot(...edge));
@@ -51,12 +52,17 @@ function onPlate({ order, flat }: LaidBlank, from: Vec2, to: Vec2): { enter: Cut
   const hand = order.mirror ? -1 : 1;
   for (const { by, at, side } of SEAMS) {
     const foot = flat.net.a.at(at) as Vec2;
-    const seam = unit2(sub2(flat.net.b.at(at) as Vec2, foot));
+    const along = sub2(flat.net.b.at(at) as Vec2, foot);
+    const seam = unit2(along);
     const depth = (p: Vec2) => hand * side * cross2(seam, sub2(p, foot)) - half;
     const [p, q] = [depth(from), depth(to)];
+    if (p < 0 === q < 0) continue;
     const share = p / (p - q);
-    if (p < 0 && q > 0 && share > enter.share) enter = { share, by };
-    if (q < 0 && p > 0 && share < leave.share) leave = { share, by };
+    // A pattern turns far enough for its other end to lie behind the seam's line carried on: only the seam itself cuts.
+    const up = dot2(seam, sub2(between2(from, to, share), foot));
+    if (up < -2 * order.joint.gapMm || up > Math.hypot(...along) + 2 * order.joint.gapMm) continue;
+    if (p < 0 && share > enter.share) enter = { share, by };
+    if (q < 0 && share < leave.share) leave = { share, by };
   }
   return { enter, leave };
 }
@@ -67,7 +73,10 @@ function zonesOfBlank(skin: Skin, laid: LaidBlank): BendZone[] {
   const count = flat.net.a.length;
   const stations = flat.development.stations.slice(0, count);
   const along = { a: lengthsTo(flat.net.a), b: lengthsTo(flat.net.b) };
-  const off = { a: gapOff(laid, "a"), b: gapOff(laid, "b") };
+  const off = { a: gapOff(laid, "a", 0), b: gapOff(laid, "b", 0) };
+  /** Length of each end's edge of the plate as cut. */
+  const whole = (end: "a" | "b") =>
+    Math.max(0, (along[end].at(-1) as number) - off[end] - gapOff(laid, end, -1));
   const theta = (i: number) => (stations[i] as (typeof stations)[number]).theta;
   const flatAt = (i: number) => {
     const [p, q] = [stations[i], stations[i + 1]];
@@ -90,7 +99,7 @@ function zonesOfBlank(skin: Skin, laid: LaidBlank): BendZone[] {
     const cut = { a: enter.by, b: leave.by };
     // A line whose end the gap has cut off begins on a seam's edge: at the corner of that edge, told along the end.
     const alongOf = (end: "a" | "b") =>
-      cut[end] === "seam 1" ? 0 : cut[end] === "seam 2" ? (along[end].at(-1) as number) : reach(end);
+      cut[end] === "seam 1" ? 0 : cut[end] === "seam 2" ? whole(end) : Math.min(reach(end), whole(end));
     return {
       planDeg: degrees(wrap(at)),
       lengthMm: (leave.share - enter.share) * distance3(element.a, element.b),

@@ -88,6 +88,7 @@ export function formingCase(
     ...(part.facetError !== undefined && { permittedFacetMm: part.facetError }),
     pieces: part.pieces ?? 1,
     quantity: part.quantity ?? 1,
+    ...(part.seam?.joint !== "lap" && part.seam?.gap !== undefined && { seamGapMm: part.seam.gap }),
     edges: part.edges ?? "level",
     slantMm: elementRange(laid),
     rimsMm: { large: rimLength(skin, "a"), small: rimLength(skin, "b") },

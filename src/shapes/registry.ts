@@ -15,6 +15,10 @@ export const Part = z.discriminatedUnion("shape", [RightCone, EccentricCone, Squ
 export type Part = z.infer<typeof Part>;
 export type ShapeId = Part["shape"];
 
+/** Is it the word for a shape in a part file? */
+export const isShapeId = (word: unknown): word is ShapeId =>
+  typeof word === "string" && Object.hasOwn(shapes, word);
+
 /** What is special to a shape. All the rest of the work is the same for every one. */
 export interface Shape {
   readonly title: string;

@@ -10,7 +10,8 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   input: ["geometry", "shapes", "forming", "yaml", "zod/mini", "node:"],
   report: ["geometry", "shapes", "forming"], // types only from input: see below
   drawing: ["geometry", "report", "d3"],
-  output: ["geometry", "report", "drawing"],
+  tables: ["geometry", "shapes", "forming", "drawing"],
+  output: ["geometry", "report", "drawing", "jspdf"],
   cli: ["input", "report", "output", "node:"],
   site: [
     "geometry",
@@ -19,6 +20,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     "input",
     "report",
     "drawing",
+    "tables",
     "output",
     "svelte",
     "d3",
@@ -27,7 +29,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     "astro:",
     "node:",
   ],
-  pages: ["site", "input", "report", "output", "astro:"],
+  pages: ["site", "input", "report", "tables", "output", "astro:"],
 };
 const IMPORT = /(import\s+type\b[^;]*?from|(?:from|import)\s*\(?)\s*["']([^"']+)["']/g;
 

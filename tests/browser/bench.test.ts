@@ -1,6 +1,7 @@
 import { globSync, readFileSync } from "node:fs";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
+import { linkOf } from "../../src/site/bench/link.ts";
 import { launch } from "./chromium.ts";
 import { DIST, serve } from "./site.ts";
 
@@ -163,6 +164,27 @@ it.each(names)("%s has the same figures at the bench as on its page and in its r
     .toEqual(report.forming.checks.map(({ title }) => title));
 });
 
+it("goes back to what was typed after a link has been opened and the page loaded anew", async () => {
+  await open("shapes/right-cone/");
+  await field(/^Height between/).fill("456");
+  const part = {
+    shape: "right-cone",
+    title: "Other",
+    units: "mm",
+    material: "s235",
+    thickness: "3",
+    largeEnd: { diameter: "600", measured: "inside" },
+    smallEnd: { diameter: "300", measured: "inside" },
+    height: "321",
+  };
+  await page.goto(`${site.url}shapes/right-cone/${linkOf({ name: "other", part })}`);
+  await expect.poll(() => field(/^Height between/).inputValue()).toBe("321");
+  await page.reload();
+  await expect.poll(() => field(/^Height between/).inputValue()).toBe("321");
+  await page.getByRole("button", { name: "Undo", exact: true }).click();
+  expect(await field(/^Height between/).inputValue()).toBe("456");
+});
+
 it("says how each figure was worked out, with this part's numbers", async () => {
   await open("shapes/right-cone/");
   await page.getByRole("button", { name: "How was it worked out: Outer radius?" }).click();
@@ -175,27 +197,47 @@ it("says how each figure was worked out, with this part's numbers", async () => 
 
 it("shows one element line in every drawing, by key and by touch, and says what it is", async () => {
   await open("shapes/eccentric-cone/");
+  await page.locator(".look").nth(1).waitFor();
   await page.locator(".look").first().focus();
-  await page.keyboard.press("ArrowRight");
-  await page.keyboard.press("ArrowRight");
-  expect(await page.locator(".chosen-line").textContent()).toMatch(/Line 2: plan angle 30°/);
-  const drawings = await page
-    .locator(".touch.chosen")
-    .evaluateAll((all) => [
-      ...new Set(all.map((one) => one.closest(".look")?.getAttribute("aria-label")?.split(":")[0])),
-    ]);
-  expect(drawings).toEqual(["Views", "Pattern"]);
+  for (let i = 0; i < 4; i++) await page.keyboard.press("ArrowRight");
+  const said = () => page.locator(".chosen-line").allTextContents();
+  expect(await said()).toEqual([
+    expect.stringMatching(/Line 4:\s+plan angle 90°, true length\s+[\d.]+\u00a0mm/),
+    expect.stringMatching(/Line 4/),
+  ]);
+  const lit = (what: string) =>
+    page
+      .locator(`.look ${what}`)
+      .evaluateAll((all) => [
+        ...new Set(all.map((one) => one.closest(".look")?.getAttribute("aria-label")?.split(":")[0])),
+      ]);
+  expect(await lit("line.chosen")).toEqual(["Views", "Pattern"]);
+  expect(await lit("text.marked")).toEqual(["Views", "Pattern"]);
+  await page.locator(".look").nth(1).scrollIntoViewIfNeeded();
+  const line = (await page.locator(".look").nth(1).locator("line.chosen").boundingBox())!;
   await page.keyboard.press("Escape");
-  expect(await page.locator(".touch.chosen").count()).toBe(0);
+  expect(await page.locator("line.chosen").count()).toBe(0);
   // By touch, a little beside the line.
-  const line = page.locator(".look").nth(1).locator('.touch[data-plan="90"]');
-  await line.scrollIntoViewIfNeeded();
-  const box = (await line.boundingBox())!;
-  await page.mouse.click(box.x + box.width / 2 + 3, box.y + box.height / 2);
-  expect(await page.locator(".chosen-line").textContent()).toMatch(/plan angle 90°/);
+  await page.mouse.click(line.x + line.width / 2 + 5, line.y + line.height / 2);
+  expect(await said()).toEqual([expect.stringMatching(/Line 4/), expect.stringMatching(/Line 4/)]);
+  await page.mouse.click(line.x + line.width / 2 + 5, line.y + line.height / 2);
+  expect(await page.locator("line.chosen").count()).toBe(0);
 });
 
-it("looks nearer with lettering of the same size, and reads off a distance between two corners", async () => {
+it("tells the two lines that bound a flat apart", async () => {
+  await open("shapes/square-to-round/");
+  const pattern = page.locator(".look").nth(1);
+  await pattern.focus();
+  const said: (string | null)[] = [];
+  for (let i = 0; i < 8; i++) {
+    await page.keyboard.press("ArrowRight");
+    said.push(await page.locator(".chosen-line strong").first().textContent());
+    expect(await pattern.locator("line.chosen").count()).toBe(1);
+  }
+  expect(said).toEqual([2, 3, 4, 5, 6, 7, 8, 9].map((number) => `Line ${number} of piece 1`));
+});
+
+it("looks nearer with lettering of the same size, where the pointer is", async () => {
   await open("shapes/right-cone/");
   const pattern = page.locator(".live-drawing").nth(1);
   const letters = () =>
@@ -209,14 +251,38 @@ it("looks nearer with lettering of the same size, and reads off a distance betwe
   const before = await letters();
   await pattern.getByRole("button", { name: "Nearer" }).click();
   await expect.poll(() => pattern.locator("svg").getAttribute("viewBox")).not.toMatch(/^0 0/);
-  await page.waitForTimeout(500);
   expect(Math.abs((await letters()) / before - 1)).toBeLessThan(0.02);
   await pattern.getByRole("button", { name: "Whole" }).click();
-  await page.waitForTimeout(600);
-  await pattern.getByRole("button", { name: "Read off a distance" }).click();
-  // Both ends of element line 4: its true length is that of the slant.
-  const line = pattern.locator('.touch[data-plan="90"]');
-  const ends = await line.evaluate((one) => {
+  await expect.poll(() => pattern.locator("svg").getAttribute("viewBox")).toMatch(/^0 0/);
+  // The place of the sheet under the pointer stays there.
+  await pattern.locator("svg").scrollIntoViewIfNeeded();
+  const box = (await pattern.locator("svg").boundingBox())!;
+  const [x, y] = [box.x + box.width * 0.8, box.y + box.height * 0.3];
+  const under = () =>
+    pattern.locator("svg").evaluate(
+      (svg, [x, y]) => {
+        const at = new DOMPoint(x, y).matrixTransform((svg as SVGSVGElement).getScreenCTM()!.inverse());
+        return [at.x, at.y] as const;
+      },
+      [x, y] as const,
+    );
+  const there = await under();
+  await page.mouse.move(x, y);
+  await page.keyboard.down("Control");
+  await page.mouse.wheel(0, -400);
+  await page.keyboard.up("Control");
+  await expect.poll(() => pattern.locator("svg").getAttribute("viewBox")).not.toMatch(/^0 0/);
+  const still = await under();
+  for (const i of [0, 1] as const) expect(Math.abs(still[i] - there[i])).toBeLessThan(0.3);
+});
+
+it("reads off a distance between two points, by touch and by key", async () => {
+  await open("shapes/right-cone/");
+  const pattern = page.locator(".live-drawing").nth(1);
+  await pattern.locator(".look").focus();
+  for (let i = 0; i < 3; i++) await page.keyboard.press("ArrowRight");
+  // Both ends of an element line: its true length is that of the slant.
+  const ends = await pattern.locator("line.chosen").evaluate((one) => {
     const svg = one.closest("svg")!;
     const at = (x: string, y: string) => {
       const p = new DOMPoint(Number(one.getAttribute(x)), Number(one.getAttribute(y))).matrixTransform(
@@ -226,8 +292,20 @@ it("looks nearer with lettering of the same size, and reads off a distance betwe
     };
     return [at("x1", "y1"), at("x2", "y2")];
   });
+  await pattern.getByRole("button", { name: "Read off a distance" }).click();
   for (const [x, y] of ends) await page.mouse.click(x + 4, y - 3);
-  expect(await pattern.locator("[aria-live]").textContent()).toMatch(/^\s*250\u00a0mm/);
+  const read = () => pattern.locator("[aria-live]").textContent();
+  expect(await read()).toMatch(/^\s*250\u00a0mm:\s[\s\S]*\sfrom x [\d.]+, y [\d.]+ to x [\d.]+, y [\d.]+\./);
+  await pattern.locator(".look").focus();
+  await page.keyboard.press("Escape");
+  expect(await read()).toMatch(/Touch a point/);
+  await page.keyboard.press("ArrowRight");
+  expect(await read()).toMatch(/Point at x /);
+  await page.keyboard.press("Enter");
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("Enter");
+  expect(await read()).toMatch(/\sacross,\s/);
+  expect(await pattern.locator("line.tape").count()).toBe(1);
 });
 
 it("unrolls the part by slider and by key, and turns it", async () => {

@@ -40,7 +40,7 @@ describe.each(pagesOf(DIST).filter((page) => page !== NO_SUCH_PAGE))("%s", (page
   it("asks for nothing from elsewhere, and runs the scripts of what stands on it and no others", () => {
     const html = read(page);
     const scripts = html.match(/<script[^>]*>/gi) ?? [];
-    const roles = ["data-trial-form", "data-bench=", "data-version"];
+    const roles = ["data-trial-form", "data-bench=", "data-pdf=", "data-version"];
     expect(scripts.length).toBe(roles.filter((role) => html.includes(role)).length);
     for (const script of scripts)
       expect(script).toMatch(/^<script type="module" src="[./]*_astro\/[^"/]+\.js">$/);
@@ -63,7 +63,7 @@ it("has a page for addresses that are none which works from any depth", () => {
 });
 
 /** What a bench loads before it is asked whether the part goes: form, reader, geometry, pattern and views. [bytes, gzip] */
-const BENCH_BYTES = 100_000;
+const BENCH_BYTES = 95_000;
 
 /** A script with all that it loads at once. */
 function loaded(script: string, seen = new Set<string>()): ReadonlySet<string> {
@@ -83,6 +83,15 @@ it("has light scripts: a page without a bench next to nothing, and a shape's pag
   const bench = globSync("_astro/start.*.js", { cwd: DIST });
   expect(bench.length).toBe(1);
   expect(weight(new Set(bench.flatMap((script) => [...loaded(script)])))).toBeLessThan(BENCH_BYTES);
+});
+
+it("has the PDF library in one script that no page loads by itself, without what it would take for web pages", () => {
+  const scripts = globSync("_astro/*.js", { cwd: DIST });
+  expect(scripts.filter((script) => /html2canvas|canvg|purify|index\.es/.test(script))).toEqual([]);
+  const own = scripts.filter((script) => read(script).includes("jsPDF"));
+  expect(own.length).toBe(1);
+  for (const path of pagesOf(DIST)) expect(read(path)).not.toContain(own[0]);
+  expect(weight(own)).toBeLessThan(160_000);
 });
 
 it.each(globSync("**/*.css", { cwd: DIST }))(

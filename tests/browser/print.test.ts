@@ -46,6 +46,9 @@ async function cutOff(widthPx: number): Promise<string[]> {
 
 const WORK = pagesOf(DIST).filter((path) => /^parts\/.*\/forming\//.test(path));
 const PARTS = pagesOf(DIST).filter((path) => path.startsWith("parts/") && !WORK.includes(path));
+/** Pages of tables that are not ready reckoners. */
+const OTHER_TABLES = ["index", "gauges/index", "materials/index"].map((page) => `tables/${page}.html`);
+const RECKONERS = pagesOf(DIST).filter((path) => path.startsWith("tables/") && !OTHER_TABLES.includes(path));
 const CARDS = pagesOf(DIST).filter((path) => /^machines\/./.test(path) && path !== "machines/index.html");
 
 describe.each(PAPERS)("on $format", ({ format, contentPx }) => {
@@ -98,6 +101,17 @@ describe.each(PAPERS)("on $format", ({ format, contentPx }) => {
   it.each(CARDS)("%s is a card of one sheet", async (path) => {
     await page.goto(site.url + path);
     expect(pagesIn(await page.pdf({ format }))).toBe(1);
+  });
+
+  it.each(RECKONERS)("%s takes two sheets at most, with its headings on each", async (path) => {
+    await page.goto(site.url + path);
+    const pages = pagesIn(await page.pdf({ format }));
+    expect(pages).toBeGreaterThan(0);
+    expect(pages).toBeLessThanOrEqual(2);
+    await page.emulateMedia({ media: "print" });
+    const heading = await page.locator("thead").evaluate((one) => getComputedStyle(one).display);
+    expect(heading).toBe("table-header-group");
+    await page.emulateMedia({ media: null });
   });
 
   it.each(pagesOf(DIST).filter((path) => !PARTS.includes(path)))("%s has nothing cut off", async (path) => {

@@ -173,8 +173,9 @@ it("places the lines of any part along its edges where the plate as cut has them
               walked += long;
             }
             const along = line.alongMm[end === 0 ? "a" : "b"];
+            expect(along).toBeLessThan(walked + 0.3);
             // A line that meets the seam itself begins where the gap took half of itself off.
-            if (along === 0 || along > walked) continue;
+            if (along === 0 || along > walked - 0.3) continue;
             expect(off).toBeLessThan(0.05);
             expect(Math.abs(best - along)).toBeLessThan(0.3);
           }
@@ -243,6 +244,43 @@ it("begins and ends every line on the plate where a gapped seam runs into a corn
           expect(y).toBeLessThan(yMm + 1e-3);
         }
     }
+});
+
+it("takes no more off a line than half the gap where it runs into a seam, however far the pattern turns", () => {
+  for (const at of [0, 45, 90, 200, 270] as const) {
+    const hoodWith = (gap: number) =>
+      reportOf(
+        named({
+          shape: "square-to-round",
+          thickness: 4,
+          rectangularEnd: { length: 800, width: 800, measured: "outside" },
+          roundEnd: { diameter: 400, measured: "outside" },
+          height: 500,
+          seam: { at, gap },
+        }),
+      );
+    const [whole, cut] = [hoodWith(0), hoodWith(2)];
+    const blank = whole.blanks[0]!;
+    const seams = blank.edges.flatMap(({ name, start }) => {
+      if (!name.startsWith("seam")) return [];
+      const [p, q] = [blank.outline[start]!, blank.outline[(start + 1) % blank.outline.length]!];
+      return [[q[0] - p[0], q[1] - p[1]] as const];
+    });
+    expect(seams).toHaveLength(2);
+    const lines = whole.forming.plans[0]!.brake!.lines;
+    const shorter = cut.forming.plans[0]!.brake!.lines;
+    expect(shorter).toHaveLength(lines.length);
+    lines.forEach(({ from, to, lengthMm }, i) => {
+      const sines = seams.map(
+        ([x, y]) =>
+          Math.abs(x * (to[1] - from[1]) - y * (to[0] - from[0])) / (Math.hypot(x, y) * distance2(from, to)),
+      );
+      // Half the gap over the sine of the angle at which it meets a seam, if it meets one at all.
+      expect(lengthMm - shorter[i]!.lengthMm).toBeLessThan(1 / Math.min(...sines) + 0.1);
+      expect(lengthMm - shorter[i]!.lengthMm).toBeLessThan(40);
+      if (i > 8 && i < lines.length - 9) expect(shorter[i]!.lengthMm).toBeCloseTo(lengthMm, 6);
+    });
+  }
 });
 
 it("tells pieces too narrow for any hit from those that are bent line by line, and never an angle that is none", () => {

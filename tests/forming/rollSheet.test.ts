@@ -110,7 +110,7 @@ it("goes by templates, zone by zone, where the curvature is uneven", () => {
   expect(step(steps, "first-raise").figures.filter(({ label }) => label.includes("large edge"))).toHaveLength(
     2 * zones,
   );
-  expect(step(steps, "edges").text).toMatch(new RegExp(`Mark the ${zones} zones across the blank`));
+  expect(step(steps, "edges").text).toMatch(new RegExp(`Mark the ${zones} zones by a line across the blank`));
   expect(step(steps, "close").figures).toHaveLength(2 * zones);
   expect(step(steps, "first-measure").text).toMatch(/60 to 75 %/);
   expect(step(steps, "first-correct")).toBeUndefined();

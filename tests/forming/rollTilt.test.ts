@@ -52,7 +52,7 @@ it("carries one straight line from bearing to bearing, through both ends", () =>
       const { smallMm, largeMm, bearingMm, tiltRad } = rollTilt(one);
       const on = (fromDropEnd: number) => {
         const share = (fromDropEnd + 120) / (120 + 2500 + 180);
-        return bearingMm.drop + share * (bearingMm.fixed - bearingMm.drop);
+        return bearingMm.small + share * (bearingMm.large - bearingMm.small);
       };
       expect(on(one.stopMm)).toBeCloseTo(smallMm, 9);
       expect(on(one.stopMm + one.slantMm)).toBeCloseTo(largeMm, 9);

@@ -18,6 +18,9 @@ const say = sayIn("mm");
 const IN_THE_TABLE =
   /half the slant|^tilt|bearing beyond|, low$|, high$|by the model|height of that place|needs by itself/;
 
+/** As fine as a roll is set. */
+const tenth = (mm: number) => Math.round(mm * 10) / 10;
+
 describe("the few words beside the machine", () => {
   const { steps, settings } = planOn(coneCase(reducer));
 
@@ -33,7 +36,7 @@ describe("the few words beside the machine", () => {
   it("tell a newcomer which face, which end, what to measure, and what comes first", () => {
     const words = (id: string) => `${step(steps, id).brief} ${step(steps, id).beware ?? ""}`;
     expect(words("align")).toMatch(/small edge tight on the stop, inside towards the top roll.*support/s);
-    expect(words("pinch")).toMatch(/clear of the nip; try the stops/);
+    expect(words("pinch")).toMatch(/Gloves off; hands and sleeves clear of the nip; try the stop buttons/);
     expect(words("first-raise")).toMatch(/^Plate moving, in small steps/);
     expect(words("second-raise")).toMatch(/^Plate moving, in small steps/);
     expect(words("first-measure")).toMatch(/Release, support, measure straight across, inside corners/);
@@ -54,10 +57,10 @@ describe("the few words beside the machine", () => {
     ] as const) {
       const start = settings!.zones[0]!.passes.find((one) => one.id === pass)!.start!;
       expect(step(steps, id).toNote).toEqual([
-        { label: "raise, large edge, set", unit: "mm", planned: start.largeMm },
-        { label: "raise, small edge, set", unit: "mm", planned: start.smallMm },
-        { label: "bearing, small edge, set", unit: "mm", planned: start.smallBearingMm },
-        { label: "bearing, large edge, set", unit: "mm", planned: start.largeBearingMm },
+        { label: "bearing, small edge, set", unit: "mm", planned: tenth(start.smallBearingMm!) },
+        { label: "bearing, large edge, set", unit: "mm", planned: tenth(start.largeBearingMm!) },
+        { label: "raise, large edge, set", unit: "mm", planned: tenth(start.largeMm) },
+        { label: "raise, small edge, set", unit: "mm", planned: tenth(start.smallMm) },
       ]);
     }
     expect(step(steps, "stop").toNote[0]!.planned).toBe(60);
@@ -85,16 +88,19 @@ it("has a line for both edges of every zone, and those zones' settings and templ
   const zones = settings!.zones;
   expect(zones.length).toBeGreaterThan(2);
   const raise = step(steps, "first-raise");
-  expect(raise.toNote).toHaveLength(2 * zones.length);
-  for (const [i, { passes }] of zones.entries()) {
+  // The skin is the same on both sides of its seam, and so are its zones: two of a kind share a line.
+  const half = Math.ceil(zones.length / 2);
+  expect(raise.toNote).toHaveLength(2 * half);
+  for (const [i, { passes }] of zones.slice(0, half).entries()) {
     const start = passes.find(({ id }) => id === "trial")!.start!;
+    const name = i === half - 1 ? `zone ${i + 1}` : `zones ${i + 1} and ${zones.length - i}`;
     expect(raise.toNote[2 * i]).toEqual({
-      label: `zone ${i + 1}, large edge, set`,
+      label: `${name}, large, set`,
       unit: "mm",
-      planned: start.largeMm,
+      planned: tenth(start.largeMm),
     });
-    expect(raise.brief).toContain(`zone ${i + 1}: ${say.length(start.largeMm)} large edge`);
-    expect(step(steps, "close").brief).toContain(`zone ${i + 1}: R `);
+    expect(raise.brief).toContain(`${name}: ${say.length(tenth(start.largeMm))} large edge`);
+    expect(step(steps, "close").brief).toContain(`${name}: R `);
   }
 });
 

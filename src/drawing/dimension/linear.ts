@@ -101,17 +101,11 @@ function dimensionLines(
       ...ends,
     ],
     // The figure above the line, the same in fractions below it.
-    labels: lines.map((one, i) =>
-      board.label(
-        one,
-        add2(add2(middle2(p, q), scale2(dir, shift * unit)), scale2(lift, i === 0 ? ABOVE : -BELOW)),
-        {
-          role: "dimension",
-          size,
-          alongDeg,
-        },
-      ),
-    ),
+    labels: lines.map((one, i) => {
+      const of = add2(middle2(p, q), scale2(dir, shift * unit));
+      const at = add2(of, scale2(lift, i === 0 ? ABOVE : -BELOW));
+      return board.label(one, at, { role: "dimension", size, alongDeg, of });
+    }),
   });
   const centred = way(0, tail, tail);
   const beyond = long / 2 + ARROW_LONG + 1 + textMm / 2;

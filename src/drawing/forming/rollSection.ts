@@ -223,7 +223,7 @@ function drawSlide(
     { raise: moment.lowMm, text: `low ${say(moment.lowMm)}` },
     { raise: moment.bestMm, text: `best ${say(moment.bestMm)}` },
     { raise: moment.highMm, text: `high ${say(moment.highMm)}` },
-    ...(moment.startMm === null ? [] : [{ raise: moment.startMm, text: `set ${say(moment.startMm)}` }]),
+    ...(moment.startMm === null ? [] : [{ raise: moment.startMm, text: `tilted ${say(moment.startMm)}` }]),
   ];
   for (const { raise } of raises) mark(raise, raise === moment.startMm ? "outline" : "thin");
   const figures = [
@@ -262,4 +262,4 @@ function writeColumn(board: Board, figures: readonly { from: Vec2; text: string 
 
 /** At the foot of the sheet. */
 export const sectionNote = (units: Units): string =>
-  `Seen from the drop end, the plate moving to the right. Raises along the slide from the flat plate, in ${unitName(units)}: low as if the plate had sprung back already, high as if it were still fully bent, set where the tilted roll starts. Dashed, and free R: what the plate springs back to, inside.`;
+  `Seen from the drop end, the plate moving to the right. Raises along the slide from the flat plate, in ${unitName(units)}: low as if the plate had sprung back already, high as if it were still fully bent, tilted where the straight roll, tilted for both ends, starts here: both ends a little open, so that half the slant is right. Dashed, and free R: what the plate springs back to, inside.`;

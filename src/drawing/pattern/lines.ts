@@ -5,6 +5,8 @@ import { add2, distance2, length2, sub2, unit2, type Vec2 } from "../../geometry
 /** Numbered lines that share one point of an end: several meet in a corner or at a point. */
 export interface Mark {
   readonly text: string;
+  /** Indices into the report's `hand.rows`. */
+  readonly elements: readonly number[];
   readonly at: Vec2;
   /** Away from the plate: where the number stands; undefined where lines meet from all sides. */
   readonly out: Vec2 | undefined;
@@ -14,9 +16,19 @@ export interface Mark {
 export const rowsOf = (report: Drawable, blank: Blank): readonly MarkingRow[] =>
   report.hand.rows.filter((row) => row.piece === blank.piece);
 
+/** Of each number of a blank its line's indices in `hand.rows`: its own, then those of pieces that are cut from the same pattern. */
+export function elementsOf(report: Drawable, blank: Blank): (number: number) => readonly number[] {
+  const alike = report.blanks.filter(({ sameAs }) => sameAs === blank.piece).map(({ piece }) => piece);
+  const starts = [blank.piece, ...alike].map((piece) =>
+    report.hand.rows.findIndex((row) => row.piece === piece),
+  );
+  return (number) => starts.map((start) => start + number - 1);
+}
+
 /** A numbered line, by its point on the end in question and on the other. */
 interface NumberedLine {
   readonly number: number;
+  readonly elements?: readonly number[];
   readonly at: Vec2;
   readonly other: Vec2;
   /** Where the line has no length in this view: which way is outward. */
@@ -34,7 +46,8 @@ export function marksAlong(lines: readonly NumberedLine[]): Mark[] {
   return groups.map((group) => {
     const [first, last] = [group[0] as NumberedLine, group.at(-1) as NumberedLine];
     const text = first === last ? String(first.number) : `${first.number}–${last.number}`;
-    return { text, at: first.at, out: meanOutward(group) };
+    const elements = group.flatMap((one) => one.elements ?? []);
+    return { text, elements, at: first.at, out: meanOutward(group) };
   });
 }
 
@@ -50,5 +63,14 @@ function meanOutward(group: readonly NumberedLine[]): Vec2 | undefined {
 }
 
 /** The rows of a blank as lines seen from one end. */
-export const seenFrom = (rows: readonly MarkingRow[], end: "a" | "b"): NumberedLine[] =>
-  rows.map((row) => ({ number: row.number, at: row[end], other: row[end === "a" ? "b" : "a"] }));
+export const seenFrom = (
+  rows: readonly MarkingRow[],
+  elements: (number: number) => readonly number[],
+  end: "a" | "b",
+): NumberedLine[] =>
+  rows.map((row) => ({
+    number: row.number,
+    elements: elements(row.number),
+    at: row[end],
+    other: row[end === "a" ? "b" : "a"],
+  }));

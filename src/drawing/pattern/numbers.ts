@@ -42,7 +42,12 @@ export function numberEnds(board: Board, marks: readonly Mark[], step = 1): void
       `number ${mark.text}`,
       own.map((at) => ({
         strokes: [],
-        labels: [board.label(mark.text, at, { role: "number", size: "small" })],
+        labels: [
+          {
+            ...board.label(mark.text, at, { role: "number", size: "small", of: mark.at }),
+            elements: mark.elements,
+          },
+        ],
       })),
       // The first and the last tell which way the numbers run: rather across a line than not at all.
       i === 0 || last ? DEAREST_END : undefined,

@@ -56,11 +56,13 @@ export function elevation(
     for (const side of [0, 1] as const) strokes.push(line("hidden", place(a[side]), place(b[side])));
   }
   const seen = (planDeg: number): boolean => dot2(direction(radians(planDeg)), sight.eye) > EDGE_ON;
-  const drawn = (kind: "thin" | "outline", one: { planDeg: number; a: SpacePoint; b: SpacePoint }): Stroke =>
-    element(kind, one.planDeg, place(project(sight, one.a)), place(project(sight, one.b)));
+  const drawn = (kind: "thin" | "outline", i: number, one: { a: SpacePoint; b: SpacePoint }): Stroke =>
+    element(kind, [i], place(project(sight, one.a)), place(project(sight, one.b)));
   for (const [i, one] of solid.elements.entries())
-    if (i % step === 0 && seen(one.planDeg)) strokes.push(drawn("thin", one));
-  for (const one of solid.seams) if (seen(one.planDeg)) strokes.push(drawn("outline", one));
+    if (i % step === 0 && seen(one.planDeg)) strokes.push(drawn("thin", i, one));
+  // A seam is line 1 of its piece.
+  for (const [i, one] of solid.elements.entries())
+    if (report.hand.rows[i]?.number === 1 && seen(one.planDeg)) strokes.push(drawn("outline", i, one));
   return strokes;
 }
 

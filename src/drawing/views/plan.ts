@@ -76,14 +76,15 @@ export function plan(
   }
   const strokes = rings.map((ring) => moved(ring, at));
   // From above every element is seen: from outside where the wall leans in, from inside where it leans out.
-  for (const one of solid.elements.filter((_, i) => i % step === 0)) {
-    const [p, q] = inPlan([one.a, one.b]) as [Vec2, Vec2];
-    if (distance2(p, q) > SAME_POINT_MM) strokes.push(element("thin", one.planDeg, place(p), place(q)));
-  }
-  for (const one of solid.seams) {
-    const [p, q] = inPlan([one.a, one.b]) as [Vec2, Vec2];
-    if (distance2(p, q) > SAME_POINT_MM) strokes.push(line("outline", place(p), place(q)));
-  }
+  const lines = solid.elements.map(({ a, b }, i) => ({ i, ends: inPlan([a, b]) as [Vec2, Vec2] }));
+  const seen = lines.filter(({ ends: [p, q] }) => distance2(p, q) > SAME_POINT_MM);
+  const drawn = (kind: "thin" | "outline", { i, ends: [p, q] }: (typeof lines)[number]): Stroke =>
+    element(kind, [i], place(p), place(q));
+  strokes.push(...seen.filter(({ i }) => i % step === 0).map((one) => drawn("thin", one)));
+  // A seam is line 1 of its piece.
+  strokes.push(
+    ...seen.filter(({ i }) => report.hand.rows[i]?.number === 1).map((one) => drawn("outline", one)),
+  );
   return strokes;
 }
 
@@ -107,7 +108,12 @@ export function crosses({ ends, at, unit }: { ends: { a: End; b: End }; at: Vec2
 function closedRound(marks: readonly Mark[]): Mark[] {
   const [first, last] = [marks[0], marks.at(-1)];
   if (!first || !last || marks.length < 3 || distance2(first.at, last.at) > SAME_POINT_MM) return [...marks];
-  return [{ ...first, text: `${first.text}, ${last.text}` }, ...marks.slice(1, -1)];
+  const both = {
+    ...first,
+    text: `${first.text}, ${last.text}`,
+    elements: [...first.elements, ...last.elements],
+  };
+  return [both, ...marks.slice(1, -1)];
 }
 
 /** The numbers of the elements round each end, one list for each piece: outside the end that lies outside, inside the other. */
@@ -122,6 +128,7 @@ export function planMarks(
     const outer = dot2(sub2(a, b), normal) >= 0;
     return {
       number: row?.number ?? i + 1,
+      elements: [i],
       piece: row?.piece ?? 1,
       a: add2(a, at),
       b: add2(b, at),
@@ -140,7 +147,13 @@ export function planMarks(
             .map((one) => {
               const away = one.outer === (end === "a") ? 1 : -1;
               const outward: Vec2 = [away * one.normal[0], away * one.normal[1]];
-              return { number: one.number, at: one[end], other: one[end === "a" ? "b" : "a"], outward };
+              return {
+                number: one.number,
+                elements: one.elements,
+                at: one[end],
+                other: one[end === "a" ? "b" : "a"],
+                outward,
+              };
             }),
         ),
       ),

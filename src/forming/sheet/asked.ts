@@ -4,6 +4,8 @@ import type { RollSettings } from "../rollSettings.ts";
 
 /** What the steps of a roll's work sheet are written from. */
 export interface RollSheetAsked extends PartAsked {
+  /** Heavier blanks are lifted by machine. [kg] */
+  readonly handLiftKg: number;
   /** Null where no shop is given. */
   readonly roll: PlateRoll | null;
   readonly settings: RollSettings | null;

@@ -7,13 +7,15 @@ const HOT =
   "Hot work: fire watch and ventilation by local rules; inside a closed piece the shop's rules for confined spaces hold.";
 
 /** Tacking, and bringing a rolled piece round. */
-export function finishRolled({ item }: PartAsked): PlanStep[] {
+export function finishRolled({ item, say }: PartAsked): PlanStep[] {
+  const weld = item.seamGapMm ?? 0;
+  const gap = weld > 0 ? ` to a gap of ${say.length(weld)} for the weld, by feeler` : "";
   const tack: PlanStep = {
     id: "tack",
     phase: "tack and re-round",
     title: "Tack",
-    text: `Draw the seam edges together${item.pieces === 1 ? "" : " piece by piece, on a level floor round a drawn circle,"} with clamps, both ends level, and set sound tacks from the middle outwards.`,
-    brief: `Clamp${item.pieces === 1 ? "" : " piece by piece round a drawn circle"}, both ends level, sound tacks from the middle outwards.`,
+    text: `Draw the seam edges together${gap}${item.pieces === 1 ? "" : " piece by piece, on a level floor round a drawn circle,"} with clamps, both ends level, and set sound tacks from the middle outwards.`,
+    brief: `Clamp${gap}${item.pieces === 1 ? "" : " piece by piece round a drawn circle"}, both ends level, sound tacks from the middle outwards.`,
     beware: "Hot work. A clamp that slips lets the seam spring.",
     figures: [],
     cautions: [HOT, "A sprung seam opens with force when a clamp slips: stand aside of it."],
@@ -27,8 +29,9 @@ export function finishRolled({ item }: PartAsked): PlanStep[] {
       id: "re-round",
       phase: "tack and re-round",
       title: "Re-round",
-      text: `${isPipe(item) ? "A flat place" : "A flat place at the small end"} beside the seam is usual: grind the bead of the tacks flush, put the piece back, and roll it several turns with light pinch until the template fits.`,
-      brief: "Grind the tacks flush, several turns with light pinch until the template fits.",
+      text: `${isPipe(item) ? "A flat place" : "A flat place at the small end"} beside the seam is usual: grind the bead of the tacks flush, put the piece back, and roll it several turns with light pinch until the template fits. Then weld by the shop's own procedure, which this sheet does not give.`,
+      brief:
+        "Grind the tacks flush, several turns with light pinch until the template fits. Then weld by the shop's procedure.",
       beware: "Stop if a tack cracks.",
       figures: [],
       cautions: ["Stop if a tack cracks: a piece that opens on the rolls swings out."],

@@ -1,9 +1,10 @@
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
+import { FIRST_PASS_SHARES } from "../firstPass.ts";
 import { passPoints } from "../passPoints.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { settingBoxes } from "./settingBoxes.ts";
-import { settingBrief, settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
+import { settable, settingBrief, settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
 import type { Figure, PlanStep } from "./step.ts";
 import { gapWindows, templateBrief, templateFigures } from "./touch.ts";
 
@@ -53,14 +54,21 @@ function raise(asked: RollSheetAsked): PlanStep {
   };
 }
 
-function through({ item, settings, say }: RollSheetAsked): PlanStep {
+/** Where a roll set by zones is changed: the plate takes its bend at the pinch. */
+const zonesOn = ({ settings }: RollSheetAsked): string =>
+  (settings?.zones.length ?? 0) > 1
+    ? "Change raise and tilt as each zone's mark passes the pinch, where the plate is bent. "
+    : "";
+
+function through(asked: RollSheetAsked): PlanStep {
+  const { item, settings, say } = asked;
   const arm = settings?.flat.acrossMm;
   return {
     id: "first-through",
     phase: "first pass",
     title: "Roll from seam edge to seam edge",
-    text: `Roll on towards the bending roll up to seam edge 2, the element lines parallel to the rolls all the way${isPipe(item) ? "" : " and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.length(arm)}`}; the second pass bends it. Stop where the piece can still pass over the top roll.`,
-    brief: `On to seam edge 2, element lines parallel to the rolls. ${arm === undefined ? "" : `The first ${say.length(arm)} or so stay straight. `}Stop where the piece still passes over the top roll.`,
+    text: `Roll on towards the bending roll up to seam edge 2, the element lines parallel to the rolls all the way${isPipe(item) ? "" : " and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.length(arm)}`}; the second pass bends it. ${zonesOn(asked)}Stop where the piece can still pass over the top roll.`,
+    brief: `On to seam edge 2, element lines parallel to the rolls. ${arm === undefined ? "" : `The first ${say.length(arm)} or so stay straight. `}${zonesOn(asked)}Stop where the piece still passes over the top roll.`,
     beware: "Support the rising end, keep clear of its swing.",
     figures:
       arm === undefined ? [] : [{ label: "straight lead, about", value: arm, unit: "mm", basis: DERIVED }],
@@ -71,7 +79,8 @@ function through({ item, settings, say }: RollSheetAsked): PlanStep {
 }
 
 /** Gaps and templates in one line. */
-function briefly({ item, say }: RollSheetAsked, share: number | undefined): string {
+function briefly(asked: RollSheetAsked, share: number | undefined): string {
+  const { item, say } = asked;
   const gaps = gapWindows(item).map(
     ({ end, fromMm, toMm, capMm }) =>
       `${end} ${say.length(toMm)} to ${say.length(fromMm)}, never below ${say.length(capMm)}`,
@@ -80,7 +89,9 @@ function briefly({ item, say }: RollSheetAsked, share: number | undefined): stri
     gaps.length > 0
       ? `straight across, inside corners: ${gaps.join("; ")}`
       : "60 to 75 % of the bend, never above 80 %";
-  return `Release, support, measure ${what}. Inside templates square to the line: ${templateBrief(item, say, share)}.`;
+  const cap =
+    gaps.length > 0 ? "" : `; never tighter than ${templateBrief(item, say, FIRST_PASS_SHARES.cap)}`;
+  return `Release, support, measure ${what}. Inside templates square to the line: ${templateBrief(item, say, share)}${cap}.`;
 }
 
 function measure(asked: RollSheetAsked): PlanStep {
@@ -99,7 +110,7 @@ function measure(asked: RollSheetAsked): PlanStep {
       : "";
   const text = large
     ? `Release and support the piece, then measure straight across from inside corner to inside corner of its seam edges: ${windows}. Never below ${say.length(large.capMm)} at the ${large.end} in this pass.${held}`
-    : `Release and support the piece and hold the templates of the first pass to ${templates.length <= 2 ? "it" : "every zone"}: 60 to 75 % of the final bend, never above 80 %.${held || ` Inside templates half way through, square to the element line: ${templates.map(({ label, value }) => `${label.replace(/: template radius inside, /, ", ").replace(/, held square.*/, "")} ${say.length(value)}`).join("; ")}.`}`;
+    : `Release and support the piece and hold the templates of the first pass to ${templates.length <= 2 ? "it" : "every zone"}: 60 to 75 % of the final bend, never above 80 %, where the templates are ${templateBrief(item, say, FIRST_PASS_SHARES.cap)}.${held || ` Inside templates half way through, square to the element line: ${templates.map(({ label, value }) => `${label.replace(/: template radius inside, /, ", ").replace(/, held square.*/, "")} ${say.length(value)}`).join("; ")}.`}`;
   return {
     id: "first-measure",
     phase: "first pass",
@@ -180,7 +191,7 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       title: "Turn the job round",
       text: pipe
         ? "Turn the piece end for end so that seam edge 2 leads. Bring the bending roll down and square it again."
-        : `Move the stop to the other end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.length(stopMm)})`}. Bring the bending roll down and square it again, then tilt it the other way. Load with seam edge 2 in the aligning groove and the small edge on the stop.`,
+        : `Move the stop to the other end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.length(stopMm)})`}. Bring the bending roll down and square it again, then tilt it the other way. Load with seam edge 2 in the aligning groove and the small edge on the stop. The bearing on the small edge's side is now the one at the fixed end.`,
       brief: pipe
         ? "End for end, seam edge 2 leads. Bending roll down and square."
         : `Stop to the other end${stopMm === null ? "" : `, ${say.length(stopMm)} from it`}. Bending roll down, square, tilted the other way. Seam edge 2 in the groove, small edge on the stop.`,
@@ -195,18 +206,38 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
   ];
 }
 
+/** How the first pass's correction is carried over, where the model says what its window's middle asks. */
+function carriedOver(asked: RollSheetAsked): { text: string; brief: string } {
+  const [aim] = aimFigures(asked);
+  if (!aim || !asked.item.cone || isPipe(asked.item)) return { text: "", brief: "" };
+  const size = asked.say.length(settable(aim.value));
+  return {
+    text: ` Move both ends by as much as the setting at the large edge that ended the first pass stood over or under ${size}, what the model asks for the middle of its window.`,
+    brief: ` Plus (less) what the first pass's last large-edge setting was over (under) ${size}.`,
+  };
+}
+
+/** In the second pass the zones come in the other order. */
+function zonesBack({ settings }: RollSheetAsked): string {
+  const zones = settings?.zones.length ?? 0;
+  return zones > 1
+    ? ` The zones come the other way now, from ${zones} to 1; change as each mark passes the pinch.`
+    : "";
+}
+
 function second(asked: RollSheetAsked): PlanStep {
   const { settings, say } = asked;
   const words = settings && settingWords(settings, "finished", say);
+  const carried = carriedOver(asked);
   return {
     id: "second-raise",
     phase: "second pass",
     title: "Raise for the second pass",
     text: words
-      ? `With the plate moving raise in small steps towards ${words}; move it by as much as the first pass had to be moved from its own start. Roll from seam edge 2: this pass undoes the skew of the first and bends its straight lead.`
+      ? `With the plate moving raise in small steps towards ${words}.${carried.text} Roll from seam edge 2: this pass undoes the skew of the first and bends its straight lead.${zonesBack(asked)}`
       : "With the plate moving raise in small steps, a little tighter than the first pass, and roll from seam edge 2: this pass undoes the skew of the first and bends its straight lead.",
     brief: words
-      ? `Plate moving, in small steps, towards ${settingBrief(settings, "finished", say) ?? words}, moved by as much as the first pass was. Roll from seam edge 2.`
+      ? `Plate moving, in small steps, towards ${settingBrief(settings, "finished", say) ?? words}.${carried.brief} Roll from seam edge 2.${zonesBack(asked)}`
       : "Plate moving, in small steps, a little tighter than before. Roll from seam edge 2.",
     ...bewareOf(settings ? settingProblems(settings, "finished") : []),
     figures: settings ? settingFigures(settings, "finished") : [],
@@ -218,17 +249,20 @@ function second(asked: RollSheetAsked): PlanStep {
 
 function close({ item, say }: RollSheetAsked): PlanStep {
   const templates = templateFigures(item, 1);
-  const radii = templates.length <= 2 ? templates.map(({ value }) => say.length(value)).join(" and ") : null;
+  const weld = item.seamGapMm ?? 0;
+  const meet = weld > 0 ? `stand ${say.length(weld)} apart (weld gap, by feeler)` : "meet";
+  const tilt = isPipe(item) ? "" : "; one end open: a little more tilt towards it";
+  const how = `Not there yet: both ends a little more alike, back to seam edge 2 and through again${tilt}`;
   const end =
     item.pieces === 1
-      ? "Close until the seam edges meet over their whole length, the ends level with each other"
+      ? `Close until the seam edges ${meet} over their whole length, the ends level with each other`
       : `Roll until the templates fit at both ends; each of the ${item.pieces} pieces stays open`;
   return {
     id: "close",
     phase: "closing",
     title: item.pieces === 1 ? "Close" : "Bring to the template",
-    text: `${end}. ${radii === null ? `Inside templates, held square to an element line: ${templateBrief(item, say, 1)}.` : `Inside templates, held square to an element line: ${radii}.`} Then lower the bending roll, open pinch and yoke and take the piece off.`,
-    brief: `${item.pieces === 1 ? "Until the seam edges meet, ends level" : "Until the templates fit at both ends"}. Templates ${templateBrief(item, say, 1)}. Bending roll down, pinch and yoke open, take it off.`,
+    text: `${end}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}. ${how}. Will it not close, stop: do not force it with clamps beyond what springs back. Then lower the bending roll, open pinch and yoke and take the piece off.`,
+    brief: `${item.pieces === 1 ? `Until the seam edges ${meet}, ends level` : "Until the templates fit at both ends"}. Templates ${templateBrief(item, say, 1)}. Else both ends a little more, from seam edge 2 again. Bending roll down, pinch and yoke open, off.`,
     beware: "No overlap into the pinch.",
     figures: templates,
     cautions: [OVERLAP, PRESSURE],
@@ -236,8 +270,8 @@ function close({ item, say }: RollSheetAsked): PlanStep {
       { label: "raise at the end, set", unit: "mm" },
       ...(item.pieces === 1
         ? [
-            { label: "gap left, large end", unit: "mm" },
-            { label: "gap left, small end", unit: "mm" },
+            { label: "gap left, large end", unit: "mm", ...(weld > 0 && { planned: weld }) },
+            { label: "gap left, small end", unit: "mm", ...(weld > 0 && { planned: weld }) },
           ]
         : [{ label: "template, tight or open", unit: "-" }]),
     ],

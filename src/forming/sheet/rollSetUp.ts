@@ -1,7 +1,9 @@
 import { firstPass } from "../firstPass.ts";
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { reachBeyondStopMm } from "../roomBeyondStop.ts";
+import { number } from "../say.ts";
 import { isPipe } from "../skin.ts";
+import type { RollZone } from "../zones.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import type { PlanStep } from "./step.ts";
 
@@ -13,21 +15,38 @@ const step = (one: Omit<PlanStep, "phase" | "basis" | "toNote"> & Partial<PlanSt
 });
 
 const SHARP = "Cut plate is sharp and heavy: gloves, and the shop's own lifting rules.";
+const heaviestKg = ({ item }: RollSheetAsked): number =>
+  Math.max(0, ...item.blanks.map(({ massKg }) => massKg));
+const isHeavy = (asked: RollSheetAsked): boolean => heaviestKg(asked) > asked.handLiftKg;
 const GUARDS =
-  "The rolls draw in hands, sleeves and gloves: every stop and emergency stop tried before the first plate, nobody within reach of the nip while they turn. The machine's manual comes first.";
+  "The rolls draw in hands, sleeves and gloves: gloves off before they turn; every stop button and emergency stop tried before the first plate, nobody within reach of the nip while they turn. The machine's manual comes first.";
 
 /** Where one setting does not serve all round: where each begins. */
-function zoneMarks({ settings }: RollSheetAsked): string {
-  const zones = settings?.zones ?? [];
-  if (zones.length < 2) return "";
-  const marks = zones.map(({ fromDeg }) => `${Math.round(fromDeg % 360)}°`).join(", ");
-  return ` Mark the ${zones.length} zones across the blank, from the element lines at plan ${marks}: each has its own setting and template.`;
+function beginning({ item, say }: RollSheetAsked, { begins, fromDeg }: RollZone): string {
+  const deg = `plan ${Math.round(fromDeg % 360)}°`;
+  if (!begins) return deg;
+  const piece = item.pieces > 1 ? ` of piece ${begins.piece}` : "";
+  return `${say.length(begins.largeMm)} and ${say.length(begins.smallMm)}${piece} (${deg})`;
 }
 
-function zoneBrief({ settings }: RollSheetAsked): string {
+function zoneMarks(asked: RollSheetAsked): string {
+  const { settings } = asked;
   const zones = settings?.zones ?? [];
   if (zones.length < 2) return "";
-  return ` Mark the zones: ${zones.map(({ fromDeg }, i) => `${i + 1} from ${Math.round(fromDeg % 360)}°`).join(", ")}.`;
+  const marks = zones.map((zone, i) => `${i + 1} from ${beginning(asked, zone)}`).join("; ");
+  return ` Mark the ${zones.length} zones by a line across the blank where each begins, along the large and the small edge from seam edge 1: ${marks}. Each has its own setting and template.`;
+}
+
+function zoneBrief({ item, settings, say }: RollSheetAsked): string {
+  const zones = settings?.zones ?? [];
+  if (zones.length < 2) return "";
+  const marks = zones.slice(1).map(({ begins, fromDeg }, i) => {
+    const at = begins
+      ? `${say.length(begins.largeMm)} and ${say.length(begins.smallMm)}${item.pieces > 1 ? ` of piece ${begins.piece}` : ""}`
+      : `plan ${Math.round(fromDeg % 360)}°`;
+    return `${i + 2} at ${at}`;
+  });
+  return ` Mark where zones begin, along large and small edge from seam edge 1: ${marks.join("; ")}.`;
 }
 
 function edges(asked: RollSheetAsked): PlanStep {
@@ -37,15 +56,26 @@ function edges(asked: RollSheetAsked): PlanStep {
   return step({
     id: "edges",
     title: "Dress and mark",
-    text: `Dress all edges free of dross and burrs${pipe ? "" : `, the small edge smooth: it slides ${say.length(slide)} along the stop in one pass`}. Scribe the element lines on the inside face; at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)}`,
-    brief: `Dress all edges${pipe ? "" : `; small edge smooth, it slides ${say.length(slide)} on the stop`}. Scribe the element lines on the inside.${zoneBrief(asked)}`,
-    beware: "Sharp and heavy: gloves.",
+    text: `${pipe ? "" : bevel(item)}Dress all edges free of dross and burrs${pipe ? "" : `, the small edge smooth: it slides ${say.length(slide)} along the stop in one pass`}. Scribe the element lines on the inside face; at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)}`,
+    brief: `${item.edges === "level" && !pipe ? "Dress both ends level with their planes, no burrs" : "Dress all edges"}${pipe ? "" : `; the small edge slides ${say.length(slide)} on the stop, so smooth`}. Scribe the element lines on the inside.${zoneBrief(asked)}`,
+    beware: isHeavy(asked)
+      ? `Sharp: gloves. ${say.mass(heaviestKg(asked))}: crane.`
+      : "Sharp and heavy: gloves.",
     figures: pipe
       ? []
       : [{ label: "small edge slides along the stop", value: slide, unit: "mm", basis: COMMON_PRACTICE }],
-    cautions: [SHARP],
+    cautions: [SHARP, ...(isHeavy(asked) ? [lift(asked)] : [])],
   });
 }
+
+const lift = (asked: RollSheetAsked): string =>
+  `A blank weighs ${asked.say.mass(heaviestKg(asked))}, more than is lifted by hand here (${asked.say.mass(asked.handLiftKg)}): crane or hoist, and support on both sides of the rolls.`;
+
+/** A square cut leaves one face of an end short of its plane. */
+const bevel = ({ edges: kind }: RollSheetAsked["item"]): string =>
+  kind === "level"
+    ? "An edge cut square lacks a little of its end's plane at one face: bevel it level by the part's own figure, or lay the blank out with an allowance for dressing. "
+    : "";
 
 /** Reach past the stop at the start of the first pass's window, and how high over the rolls; null where no closure is told. */
 function openReach({ item }: RollSheetAsked): { pastMm: number; highMm: number } | null {
@@ -86,14 +116,16 @@ function stop(asked: RollSheetAsked): PlanStep | null {
   const given = roll?.coneAttachment?.range ? (settings?.stopMm ?? null) : null;
   const where =
     given === null
-      ? "Set the stop as close to the drop end as the closing of the yoke allows"
-      : `Set the stop ${say.length(given)} from the drop end of the roll face, as near as it goes`;
+      ? "Set the stop for the small edge as close to the drop end as the closing of the yoke allows"
+      : `Set the stop for the small edge ${say.length(given)} from the drop end of the roll face, as near as it goes`;
+  const clear = roll?.coneAttachment?.clearRoom;
+  const room = clear === undefined ? "" : `; clear room ${say.length(clear)}`;
   const mm = (label: string, value: number) => ({ label, value, unit: "mm", basis: DERIVED });
   return step({
     id: "stop",
-    title: "Set the stop",
-    text: `${where}, and grease it. The far side of the small end reaches ${say.length(reach)} past it when closed${open ? `, and ${say.length(open.pastMm)} while the piece is still open` : ""}.`,
-    brief: `${given === null ? "Stop as close to the drop end as the yoke allows" : `Stop ${say.length(given)} from the drop end`}, greased. The small end reaches ${say.length(reach)} past it closed${open ? `, ${say.length(open.pastMm)} while open` : ""}.`,
+    title: "Set the cone stop",
+    text: `${where}, and grease it. The far side of the small end reaches ${say.length(reach)} past it when closed${open ? `, and ${say.length(open.pastMm)} while the piece is still open` : ""}${room}. The second pass needs a stop at the other end of the rolls too: look before you begin, and where there is none ask the machine's manual.`,
+    brief: `${given === null ? "Stop as close to the drop end as the yoke allows" : `Stop ${say.length(given)} from the drop end`}, greased. The small end reaches ${say.length(reach)} past it closed${open ? `, ${say.length(open.pastMm)} while open` : ""}${room}. The second pass needs a stop at the other end too.`,
     beware: isTight(asked) ? "Will it clear the yoke? First turn by hand jog." : "First turn by hand jog.",
     figures: [
       ...(given === null ? [] : [mm("stop from the drop end of the roll face", given)]),
@@ -132,7 +164,7 @@ function pinch({ item, roll }: RollSheetAsked): PlanStep {
     title: "Set the pinch",
     text: `${trim} Pinch only as hard as drives the ${pipe ? "plate" : "large edge"}: with the rolls stopped the blank can still be moved by hand.`,
     brief: `${pipe || !half ? "Pinch parallel" : roll.pinchTrim === false ? "No pinch trim here" : "Pinch trimmed to grip the large end only"}, as light as drives the ${pipe ? "plate" : "large edge"}.`,
-    beware: "Hands and sleeves clear of the nip; try the stops.",
+    beware: "Gloves off; hands and sleeves clear of the nip; try the stop buttons.",
     figures: [],
     cautions: [GUARDS, "Move the blank by hand only with the rolls stopped."],
     toNote: [
@@ -144,35 +176,48 @@ function pinch({ item, roll }: RollSheetAsked): PlanStep {
   });
 }
 
-function zero({ item }: RollSheetAsked): PlanStep {
+/** Tilt of the first trial, where one setting serves all round; null where it does not or is not known. [°] */
+function tiltOf({ settings }: RollSheetAsked): number | null {
+  const [zone, other] = settings?.zones ?? [];
+  return (!other && zone?.passes.find(({ id }) => id === "trial")?.start?.tiltDeg) || null;
+}
+
+function zero(asked: RollSheetAsked): PlanStep {
+  const { item, roll } = asked;
+  const tilt = tiltOf(asked);
+  const by = tilt === null ? "" : ` by ${number(tilt, 1)}°`;
+  const two = roll?.bearings !== undefined && !isPipe(item);
   return step({
     id: "zero",
     title: "Find nought",
-    text: `Bring the bending roll down and square it. With the flat blank pinched raise it until it just touches the plate along its whole length: this is 0. All raises on this sheet are measured from here, along the slide.${isPipe(item) ? "" : " Then lower it clear and tilt it for the cone, the small end higher."}`,
-    brief: `Blank pinched flat: raise the bending roll until it just touches all along: this is 0.${isPipe(item) ? "" : " Lower it clear, tilt it small end higher."}`,
+    text: `Bring the bending roll up square to the top roll, the blank pinched and lying flat, until it just touches the plate along its whole length: this is 0${two ? ", at both ends of the roll: write down both readings" : ""}. All raises on this sheet are measured from here, along the slide${two ? "; a scale then shows its reading at 0 plus the raise" : ""}.${isPipe(item) ? "" : ` Then lower it clear and tilt it for the cone${by}, the small end higher.`}`,
+    brief: `Blank flat in the pinch: bending roll up, square, until it just touches all along: this is 0${two ? " at both ends; add the raise to its reading" : ""}.${isPipe(item) ? "" : ` Lower it clear, tilt it${by}, small end higher.`}`,
     figures: [],
     cautions: [],
-    toNote: [{ label: "scale reading at 0", unit: "mm" }],
+    toNote: two
+      ? [
+          { label: "reading at 0, drop end", unit: "mm" },
+          { label: "reading at 0, fixed end", unit: "mm" },
+        ]
+      : [{ label: "scale reading at 0", unit: "mm" }],
   });
 }
 
-function align({ item, say }: RollSheetAsked): PlanStep {
-  const masses = item.blanks.map(({ massKg }) => massKg);
-  const heaviest = Math.max(0, ...masses);
+function align(asked: RollSheetAsked): PlanStep {
+  const { item, say } = asked;
+  const heaviest = heaviestKg(asked);
   return step({
     id: "align",
     title: "Load and align",
-    text: `Lay the blank in with seam edge 1 square in the aligning groove${isPipe(item) ? "" : ", its small edge tight on the stop"}, inside face towards the top roll. A blank weighs ${say.mass(heaviest)} and its longest element is ${say.length(item.slantMm.longest)}.`,
-    brief: `Seam edge 1 square in the groove${isPipe(item) ? "" : ", small edge tight on the stop"}, inside towards the top roll. ${say.mass(heaviest)} a blank.`,
-    beware: "Too heavy by hand: crane, and support both sides.",
+    text: `Bending roll down, pinch open. Lay the blank in with seam edge 1 square in the aligning groove${isPipe(item) ? "" : ", its small edge tight on the stop"}, inside face towards the top roll. A blank weighs ${say.mass(heaviest)} and its longest element is ${say.length(item.slantMm.longest)}.`,
+    brief: `Bending roll down, pinch open: seam edge 1 square in the groove${isPipe(item) ? "" : ", small edge tight on the stop"}, inside towards the top roll. ${say.mass(heaviest)} a blank.`,
+    ...(isHeavy(asked) && { beware: "Crane; support both sides." }),
     figures: [{ label: "mass of the heaviest blank", value: heaviest, unit: "kg", basis: DERIVED }],
-    cautions: [
-      "Heavier than the shop lifts by hand: crane or hoist, and support on both sides of the rolls.",
-    ],
+    cautions: isHeavy(asked) ? [lift(asked)] : ["Support the blank on both sides of the rolls."],
   });
 }
 
-/** Set-up of a plate roll with an initial pinch. */
+/** Set-up of a plate roll with an initial pinch: nought is found with the blank in the pinch, so that is loaded first. */
 export function rollSetUp(asked: RollSheetAsked): (PlanStep | null)[] {
-  return [edges(asked), stop(asked), pinch(asked), zero(asked), align(asked)];
+  return [edges(asked), stop(asked), align(asked), pinch(asked), zero(asked)];
 }

@@ -32,7 +32,7 @@ export function rollBatch({ item }: Pick<RollSheetAsked, "item">): string[] {
   return [
     `${blanks} blanks in the lot (${item.quantity} × ${item.pieces}): mark each with its number and seam edge 1.`,
     "Roll the first blank alone through its first pass and correct the setting on it; write the setting down.",
-    "Then the first pass of all the others, the gap of every one measured: plate of one lot may still differ in strength.",
+    `Then the first pass of all the others, ${item.cone ? "the gap of every one measured" : "the templates held to every one"}: plate of one lot may still differ in strength.`,
     "Only then move the stop, and make all second passes.",
     "Tack, re-round and inspect the first finished one before the last is closed.",
   ];

@@ -1,31 +1,34 @@
 import type { PassPoint } from "../passPoints.ts";
+import { alikeZones } from "../zoneWords.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
+import { settable } from "./settingFigures.ts";
 import type { NoteBox } from "./step.ts";
 
 /** A raise, with what the plan has for it where the roll's geometry is known. [mm] */
 const box = (label: string, planned: number | null | undefined): NoteBox => ({
   label: `${label}, set`,
   unit: "mm",
-  ...(planned == null ? {} : { planned }),
+  ...(planned == null ? {} : { planned: settable(planned) }),
 });
 
 /** Where one moment's raise is written down beside the one that was planned: at both edges, in every zone; at the bearings where one setting serves all round. */
 export function settingBoxes({ item, settings }: RollSheetAsked, id: PassPoint["id"]): NoteBox[] {
-  const starts = (settings?.zones ?? []).map((zone) => zone.passes.find((pass) => pass.id === id)?.start);
+  const zones = alikeZones(settings?.zones ?? []);
+  const starts = zones.map(({ zone }) => zone.passes.find((pass) => pass.id === id)?.start);
   const [start] = starts;
   if (isPipe(item)) return [box("raise", start?.middleMm)];
-  if (starts.length > 1)
-    return starts.flatMap((one, i) => [
-      box(`zone ${i + 1}, large edge`, one?.largeMm),
-      box(`zone ${i + 1}, small edge`, one?.smallMm),
+  if (zones.length > 1)
+    return zones.flatMap(({ name }, i) => [
+      box(`${name}, large`, starts[i]?.largeMm),
+      box(`${name}, small`, starts[i]?.smallMm),
     ]);
   const bearings = start?.smallBearingMm == null ? [] : ["small", "large"];
   return [
-    box("raise, large edge", start?.largeMm),
-    box("raise, small edge", start?.smallMm),
     ...bearings.map((end) =>
       box(`bearing, ${end} edge`, end === "small" ? start?.smallBearingMm : start?.largeBearingMm),
     ),
+    box("raise, large edge", start?.largeMm),
+    box("raise, small edge", start?.smallMm),
   ];
 }

@@ -2,8 +2,11 @@ import { DERIVED } from "../judge.ts";
 import type { PassPoint } from "../passPoints.ts";
 import type { RollSettings } from "../rollSettings.ts";
 import type { Say } from "../say.ts";
-import { zoneName } from "../zones.ts";
+import { alikeZones, zoneName } from "../zoneWords.ts";
 import type { Figure } from "./step.ts";
+
+/** A roll is set to a tenth of a millimetre at the best. [mm] */
+export const settable = (mm: number): number => Math.round(mm * 10) / 10 + 0;
 
 const length = (label: string, value: number | null): Figure[] =>
   value === null ? [] : [{ label, value, unit: "mm", basis: DERIVED }];
@@ -37,13 +40,29 @@ export function settingFigures({ zones, stopMm }: RollSettings, id: PassPoint["i
   });
 }
 
-/** Everything that stands in the way of one moment's settings, zone by zone, each said once. */
-export function settingProblems({ zones }: RollSettings, id: PassPoint["id"]): string[] {
-  const all = zones.flatMap((zone) =>
-    zone.passes.filter((pass) => pass.id === id).flatMap((p) => p.problems),
+/** What is alike in sentences that differ in their figures only. */
+const kindOf = (problem: string): string => problem.replaceAll(/[\d.]+/g, "");
+/** The first figure of a sentence. */
+const sizeIn = (problem: string): number => Number(/[\d.]*\d/.exec(problem)?.[0] ?? 0);
+
+/** Sentences that differ in their figures only are told once, at their worst. */
+export function worstOf(problems: readonly string[]): string[] {
+  const kinds = [...new Set(problems.map(kindOf))];
+  return kinds.map((kind) =>
+    problems
+      .filter((one) => kindOf(one) === kind)
+      .reduce((worst, one) => (sizeIn(one) > sizeIn(worst) ? one : worst)),
   );
-  return [...new Set(all)];
 }
+
+/** Everything that stands in the way of one moment's settings in any zone, each at its worst. */
+export function settingProblems({ zones }: RollSettings, id: PassPoint["id"]): string[] {
+  return worstOf(
+    zones.flatMap((zone) => zone.passes.filter((pass) => pass.id === id).flatMap((p) => p.problems)),
+  );
+}
+
+const setting = (mm: number, say: Say): string => say.length(settable(mm));
 
 /** The setting in a sentence's own words, where one setting serves all round; else where to find it. */
 export function settingWords({ zones, stopMm }: RollSettings, id: PassPoint["id"], say: Say): string | null {
@@ -51,18 +70,29 @@ export function settingWords({ zones, stopMm }: RollSettings, id: PassPoint["id"
   const start = zone?.passes.find((one) => one.id === id)?.start;
   if (!zone || !start) return null;
   if (zones.length > 1) return "the zone's own setting in the table";
-  if (stopMm === null) return say.length(start.middleMm);
-  return `${say.length(start.largeMm)} at the large edge and ${say.length(start.smallMm)} at the small edge (${say.length(start.middleMm)} at half the slant)`;
+  if (stopMm === null) return setting(start.middleMm, say);
+  const { smallBearingMm, largeBearingMm } = start;
+  const bearings =
+    smallBearingMm === null || largeBearingMm === null
+      ? ""
+      : `; that is ${setting(smallBearingMm, say)} at the bearing beyond the small edge and ${setting(largeBearingMm, say)} at the one beyond the large edge, where the scales are`;
+  return `${setting(start.largeMm, say)} at the large edge and ${setting(start.smallMm, say)} at the small edge (${setting(start.middleMm, say)} at half the slant)${bearings}`;
 }
 
-/** The same in as few words as stand on the sheet by the machine. */
+/** The same in as few words as stand on the sheet by the machine; the scales of a roll are at its bearings. */
 export function settingBrief(settings: RollSettings, id: PassPoint["id"], say: Say): string | null {
-  const starts = settings.zones.map((zone) => zone.passes.find((one) => one.id === id)?.start);
-  if (settings.stopMm === null || starts.some((start) => !start)) return null;
-  const edges = starts.map(
-    (start) => `${say.length(start?.largeMm ?? 0)} large edge, ${say.length(start?.smallMm ?? 0)} small edge`,
-  );
-  return edges.length === 1
-    ? (edges[0] ?? null)
-    : edges.map((words, i) => `zone ${i + 1}: ${words}`).join("; ");
+  const { zones, stopMm } = settings;
+  const startOf = (zone: RollSettings["zones"][number]) => zone.passes.find((one) => one.id === id)?.start;
+  if (stopMm === null || zones.some((zone) => !startOf(zone))) return null;
+  const groups = alikeZones(zones);
+  const words = groups.map(({ zone, name }) => {
+    const start = startOf(zone);
+    const edges = `${setting(start?.largeMm ?? 0, say)} large edge, ${setting(start?.smallMm ?? 0, say)} small edge`;
+    if (groups.length > 1) return `${name}: ${edges}`;
+    const [small, large] = [start?.smallBearingMm ?? null, start?.largeBearingMm ?? null];
+    return small === null || large === null
+      ? edges
+      : `${setting(small, say)} at the small edge's bearing and ${setting(large, say)} at the large edge's (${edges})`;
+  });
+  return words.join("; ");
 }

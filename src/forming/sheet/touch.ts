@@ -4,7 +4,8 @@ import { FIRST_PASS_SHARES, firstPass } from "../firstPass.ts";
 import { DERIVED } from "../judge.ts";
 import { isPipe } from "../skin.ts";
 import type { Say } from "../say.ts";
-import { zoneName, zonesOf } from "../zones.ts";
+import { type RollZone, zonesOf } from "../zones.ts";
+import { alikeZones, zoneName } from "../zoneWords.ts";
 import type { Figure } from "./step.ts";
 
 /** Gaps of the first pass at one end, inside corner to inside corner. [mm] */
@@ -17,12 +18,19 @@ export interface GapWindow {
 }
 
 /** What a tape shows while the first pass ends; nothing where the skin is curved unevenly. */
-export function gapWindows({ cone, thicknessMm, edges, pieces, ...rest }: FormingCase): GapWindow[] {
+export function gapWindows({
+  cone,
+  thicknessMm,
+  edges,
+  pieces,
+  seamGapMm,
+  ...rest
+}: FormingCase): GapWindow[] {
   if (!cone) return [];
   const { halfAngleRad } = cone;
   const window = firstPass(halfAngleRad);
   const gap = (radiusMm: number, closed: number) =>
-    partRolled({ radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces }).insideGapMm;
+    partRolled({ radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces, seamGapMm }).insideGapMm;
   const at = (end: GapWindow["end"], radiusMm: number): GapWindow => ({
     end,
     fromMm: gap(radiusMm, window.from),
@@ -37,16 +45,20 @@ export function gapWindows({ cone, thicknessMm, edges, pieces, ...rest }: Formin
 /** Share of the final bend at the middle of the first pass's window where no closure can be told. */
 const AIM_SHARE = (FIRST_PASS_SHARES.from + FIRST_PASS_SHARES.to) / 2;
 
+/** Inside radius of a template at a share of the final bend of a middle radius. [mm] */
+const templateRadius = ({ thicknessMm }: FormingCase, middleMm: number, share = AIM_SHARE): number =>
+  Math.max(0, middleMm / share - thicknessMm / 2);
+
 /** Templates of every zone in few words: "R 467 and 205.2", or "zone 1: R 530 and 384; zone 2: …". */
 export function templateBrief(item: FormingCase, say: Say, share?: number): string {
-  const radii = templateFigures(item, share).map(({ value }) => say.length(value));
-  const each = isPipe(item) ? 1 : 2;
-  const zones = Array.from({ length: radii.length / each }, (_, i) =>
-    radii.slice(i * each, (i + 1) * each).join(" and "),
-  );
-  return zones.length === 1
-    ? `R ${zones[0] ?? ""}`
-    : zones.map((two, i) => `zone ${i + 1}: R ${two}`).join("; ");
+  const groups = alikeZones(zonesOf(item));
+  const radii = ({ largeRadiusMm, smallRadiusMm }: RollZone) =>
+    (isPipe(item) ? [largeRadiusMm] : [largeRadiusMm, smallRadiusMm])
+      .map((middleMm) => say.length(templateRadius(item, middleMm, share)))
+      .join(" and ");
+  return groups
+    .map(({ zone, name }) => `${groups.length === 1 ? "" : `${name}: `}R ${radii(zone)}`)
+    .join("; ");
 }
 
 /**
@@ -56,12 +68,11 @@ export function templateBrief(item: FormingCase, say: Say, share?: number): stri
  */
 export function templateFigures(item: FormingCase, share?: number): Figure[] {
   const zones = zonesOf(item);
-  const half = item.thicknessMm / 2;
   return zones.flatMap((zone) => {
     const name = zoneName(zone, zones.length);
     const radius = (end: string, middleMm: number): Figure => ({
       label: `${name}template radius inside, ${end}, held square to the element line`,
-      value: Math.max(0, middleMm / (share ?? AIM_SHARE) - half),
+      value: templateRadius(item, middleMm, share),
       unit: "mm",
       basis: DERIVED,
     });

@@ -5,10 +5,10 @@ import { typedWith, type Typed, type TypedGroup } from "../../input/typed.ts";
 import { layOut, type LaidOut, type NamedPart } from "../../report/layOut.ts";
 import type { Report, Shaped } from "../../report/report.ts";
 import { shapedOf } from "../../report/shaped.ts";
-import { begin, change, redo, settle, undo, type History } from "./history.ts";
+import { begin, change, goOn, kept, redo, settle, undo, type History } from "./history.ts";
 import type { Keeper } from "./keep.ts";
 import type { NamedTyped } from "./link.ts";
-import { readTypedPart, readTypedShop, type Complaint } from "./readTyped.ts";
+import { readTypedPart, type Complaint } from "./readTyped.ts";
 
 /** A part that could be laid out, and how. */
 interface Drawn {
@@ -50,9 +50,10 @@ export class Bench {
   /** Said to whoever works here: what was opened, what is not kept. */
   message = $state("");
   private readonly tables: Tables;
-  private readonly draft: Keeper<NamedTyped>;
+  private readonly draft: Keeper<readonly NamedTyped[]>;
   private readonly shopDraft: Keeper<TypedGroup>;
   private asked = 0;
+  private shopRead: Promise<void> = Promise.resolve();
   private readonly first: string;
 
   constructor(
@@ -60,7 +61,7 @@ export class Bench {
     options: {
       readonly tables: Tables;
       readonly shop: TypedGroup | undefined;
-      readonly draft: Keeper<NamedTyped>;
+      readonly draft: Keeper<readonly NamedTyped[]>;
       readonly shopDraft: Keeper<TypedGroup>;
     },
   ) {
@@ -70,9 +71,8 @@ export class Bench {
     this.shopDraft = options.shopDraft;
     this.shopPublished = options.shop;
     this.takeShop(options.shopDraft.read() ?? options.shop);
-    const kept = options.draft.read();
-    // What the page came with stays one step back, so that "undo" leads to it.
-    this.show(kept ? change(begin(first), kept) : begin(first), false);
+    // What the page came with stays the first step, so that "undo" leads to it.
+    this.show(goOn(first, options.draft.read() ?? []), false);
   }
 
   get typed(): TypedGroup {
@@ -149,10 +149,13 @@ export class Bench {
   takeShop(typed: TypedGroup | undefined, keep = false): void {
     this.shopTyped = typed;
     if (keep && !this.shopDraft.write(typed)) this.tellUnkept();
-    const reading = typed && readTypedShop(typed, this.tables);
-    this.shopProblems = reading?.kind === "problems" ? reading.problems : [];
-    if (reading?.kind === "problems") return;
-    this.shopNow = reading?.value;
+    this.shopRead = import("./readTypedShop.ts").then(({ readTypedShop }) => {
+      // Meanwhile another may have been typed.
+      if (typed !== this.shopTyped) return;
+      const reading = typed && readTypedShop(typed, this.tables);
+      this.shopProblems = reading?.kind === "problems" ? reading.problems : [];
+      if (reading?.kind !== "problems") this.shopNow = reading?.value;
+    });
     this.judge();
   }
 
@@ -168,7 +171,7 @@ export class Bench {
       this.lastDrawn = this.outcome.drawn;
       this.judge();
     }
-    if (keep && !this.draft.write(history.now)) this.tellUnkept();
+    if (keep && !this.draft.write(kept(history))) this.tellUnkept();
   }
 
   private tellUnkept(): void {
@@ -178,11 +181,11 @@ export class Bench {
   /** Checks and plans take longer than a pattern, so they come after it has been drawn; only the last asked counts. */
   private judge(): void {
     const asked = ++this.asked;
-    const [of, shop] = [this.lastDrawn, this.shopNow];
-    if (!of) return;
-    void import("../../report/develop.ts").then(({ formedOf }) => {
+    if (!this.lastDrawn) return;
+    void Promise.all([import("../../report/develop.ts"), this.shopRead]).then(([{ formedOf }]) => {
       setTimeout(() => {
-        if (asked !== this.asked) return;
+        const [of, shop] = [this.lastDrawn, this.shopNow];
+        if (asked !== this.asked || !of) return;
         this.formed = { of, shop, forming: formedOf(of.part, of.made, shop) };
       });
     });

@@ -29,6 +29,20 @@ export function undo<T>({ past, now, future, about }: History<T>): History<T> {
     : { past: past.slice(0, -1), now: before, future: [now, ...future], about: undefined };
 }
 
+/** As many steps back as are kept from one visit to the next. */
+const KEPT = 20;
+
+/** The last states, the present one at the end, in which a history is kept. */
+export const kept = <T>({ past, now }: History<T>): readonly T[] => [...past, now].slice(-KEPT);
+
+/** What was kept, after what the page itself begins with. */
+export function goOn<T>(first: T, states: readonly T[]): History<T> {
+  const now = states.at(-1);
+  return now === undefined
+    ? begin(first)
+    : { past: [first, ...states.slice(0, -1)], now, future: [], about: undefined };
+}
+
 export function redo<T>({ past, now, future, about }: History<T>): History<T> {
   const [next, ...rest] = future;
   return next === undefined

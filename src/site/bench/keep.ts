@@ -15,13 +15,12 @@ export const keyOf = (root: string, what: string): string =>
 /** Under which the work on a part is kept. */
 export const draftKey = (root: string, part: string): string => keyOf(root, `draft ${part}`);
 
-/** @param isOne is it a thing that was kept here? What is not counts as nothing kept */
-export function keeper<T>(key: string, isOne: (value: unknown) => value is T): Keeper<T> {
+/** @param understood what was kept here, from what lies there now; undefined where it is something else */
+export function keeper<T>(key: string, understood: (value: unknown) => T | undefined): Keeper<T> {
   return {
     read: () => {
       try {
-        const value: unknown = JSON.parse(localStorage.getItem(key) ?? "null");
-        return isOne(value) ? value : undefined;
+        return understood(JSON.parse(localStorage.getItem(key) ?? "null"));
       } catch {
         return undefined;
       }

@@ -50,5 +50,14 @@ function isTyped(value: unknown, deep: number): value is Typed {
 const isGroup = (value: unknown): value is TypedGroup =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
-/** Is it a part as typed? Asked of what a browser kept. */
-export const isTypedGroup = (value: unknown): value is TypedGroup => isGroup(value) && isTyped(value, 0);
+/** A group as typed, from what a browser kept. */
+export const asTypedGroup = (value: unknown): TypedGroup | undefined =>
+  isGroup(value) && isTyped(value, 0) ? value : undefined;
+
+/** The states of a part, from what a browser kept: earlier versions kept the last one alone. */
+export function asDraft(value: unknown): readonly NamedTyped[] | undefined {
+  const states: readonly unknown[] = Array.isArray(value) ? value : [value];
+  return states.length > 0 && states.every(isNamed) ? states : undefined;
+}
+const isNamed = (value: unknown): value is NamedTyped =>
+  isGroup(value) && typeof value["name"] === "string" && asTypedGroup(value["part"]) !== undefined;

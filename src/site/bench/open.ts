@@ -18,16 +18,33 @@ function isKept(place: HTMLElement): boolean {
   }
 }
 
+/** A page that cannot load what it needs stays as it was published, and says so. */
+function sorry(after: Element, error: unknown): void {
+  const words = document.createElement("p");
+  words.className = "problem screen-only";
+  words.setAttribute("role", "alert");
+  words.textContent = `This page could not be made live (${String(error)}). What stands here is as it was published; reload the page with the network on to change sizes.`;
+  if (after.nextElementSibling?.matches(".problem")) after.nextElementSibling.remove();
+  after.after(words);
+}
+
 for (const place of document.querySelectorAll<HTMLElement>("[data-bench]")) {
   const ask = place.previousElementSibling;
   const button = ask?.querySelector("button");
-  if (place.dataset["bench"] !== "on demand" || !(ask instanceof HTMLElement) || !button) void open(place);
+  if (place.dataset["bench"] !== "on demand" || !(ask instanceof HTMLElement) || !button)
+    open(place).catch((error: unknown) => sorry(ask ?? place, error));
   else {
     if (isKept(place)) button.textContent = "Go on with your changes to this part";
     ask.hidden = false;
     button.addEventListener("click", () => {
       button.disabled = true;
-      void open(place).then(() => ask.remove());
+      open(place).then(
+        () => ask.remove(),
+        (error: unknown) => {
+          button.disabled = false;
+          sorry(ask, error);
+        },
+      );
     });
   }
 }

@@ -1,8 +1,6 @@
-import { Shop } from "../../forming/machine.ts";
 import { check } from "../../input/check.ts";
 import type { Tables } from "../../input/context.ts";
 import type { FieldPath } from "../../input/problem.ts";
-import { shopProblems } from "../../input/shopProblems.ts";
 import { treeOf, type TypedGroup } from "../../input/typed.ts";
 import { fieldProblems, Part } from "../../shapes/registry.ts";
 
@@ -17,7 +15,7 @@ export type TypedReading<T> =
   | { readonly kind: "read"; readonly value: T }
   | { readonly kind: "problems"; readonly problems: readonly Complaint[] };
 
-function reading<T>(value: T | undefined, problems: readonly Complaint[]): TypedReading<T> {
+export function reading<T>(value: T | undefined, problems: readonly Complaint[]): TypedReading<T> {
   return value === undefined || problems.length > 0
     ? { kind: "problems", problems }
     : { kind: "read", value };
@@ -27,12 +25,5 @@ function reading<T>(value: T | undefined, problems: readonly Complaint[]): Typed
 export function readTypedPart(typed: TypedGroup, tables: Tables): TypedReading<Part> {
   const { value, problems, right, given } = check(Part, treeOf(typed), tables);
   const between = right === undefined ? [] : fieldProblems(right, given);
-  return reading(value, [...problems, ...between]);
-}
-
-/** The shop's machines and stock as they were typed, read by the same rules as a shop file. */
-export function readTypedShop(typed: TypedGroup, tables: Tables): TypedReading<Shop> {
-  const { value, problems, right } = check(Shop, treeOf(typed), tables);
-  const between = right === undefined ? [] : shopProblems(right);
   return reading(value, [...problems, ...between]);
 }

@@ -2,12 +2,12 @@ import { mount } from "svelte";
 import type { Tables } from "../../input/context.ts";
 import type { Job } from "../../input/readJob.ts";
 import type { TypedGroup } from "../../input/typed.ts";
-import { shapes, type ShapeId } from "../../shapes/registry.ts";
+import { isShapeId } from "../../shapes/registry.ts";
 import { setRoot, siteHref } from "../bits/siteHref.ts";
 import { Bench } from "./bench.svelte.ts";
 import BenchPage from "./Bench.svelte";
 import { draftKey, keeper, keyOf } from "./keep.ts";
-import { isTypedGroup, partInLink, type NamedTyped } from "./link.ts";
+import { asDraft, asTypedGroup, partInLink, type NamedTyped } from "./link.ts";
 
 /** What every bench of a binder needs, published once beside the pages. */
 export interface BenchTables {
@@ -18,11 +18,6 @@ export interface BenchTables {
   readonly explained: readonly string[];
   readonly job: Job | null;
 }
-
-const isNamed = (value: unknown): value is NamedTyped =>
-  isTypedGroup(value) && typeof value["name"] === "string" && isTypedGroup(value["part"]);
-
-const isShape = (word: unknown): word is ShapeId => typeof word === "string" && Object.hasOwn(shapes, word);
 
 /** Puts the bench in the place of what the page was published with. */
 export async function startBench(place: HTMLElement): Promise<void> {
@@ -35,13 +30,13 @@ export async function startBench(place: HTMLElement): Promise<void> {
   const bench = new Bench(first, {
     tables,
     shop: shop ?? undefined,
-    draft: keeper(draftKey(binder, first.name), isNamed),
-    shopDraft: keeper(keyOf(binder, "shop"), isTypedGroup),
+    draft: keeper(draftKey(binder, first.name), asDraft),
+    shopDraft: keeper(keyOf(binder, "shop"), asTypedGroup),
   });
   takeLink(bench);
   addEventListener("hashchange", () => takeLink(bench));
   const shape = first.part["shape"];
-  if (!isShape(shape)) throw new RangeError(`shape: ${JSON.stringify(shape)}`);
+  if (!isShapeId(shape)) throw new RangeError(`shape: ${JSON.stringify(shape)}`);
   printedUnlessChanged(place, bench);
   mount(BenchPage, {
     target: place,
@@ -66,12 +61,12 @@ function takeLink(bench: Bench): void {
     return;
   }
   const shape = link.value.part["shape"];
-  if (isShape(shape) && shape !== bench.typed["shape"]) {
+  if (isShapeId(shape) && shape !== bench.typed["shape"]) {
     location.assign(`${siteHref(`/shapes/${shape}/`)}${location.hash}`);
     return;
   }
   history.replaceState(null, "", location.pathname + location.search);
-  if (!isShape(shape)) {
+  if (!isShapeId(shape)) {
     bench.message = "The link holds a part of no known shape. Nothing was changed.";
     return;
   }

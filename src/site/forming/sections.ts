@@ -9,9 +9,9 @@ type Plan = Report["forming"]["plans"][number];
 type Zone = NonNullable<Plan["settings"]>["zones"][number];
 type Pass = Zone["passes"][number];
 
-/** The passes that are drawn: the middle of the first pass's window, and the finished bend. */
+/** The moments that are drawn are those that the work sheet gives settings for. */
 const PASSES = [
-  { id: "aim", name: "first pass" },
+  { id: "trial", name: "first trial" },
   { id: "finished", name: "second pass" },
 ] as const;
 const ENDS = [

@@ -1,5 +1,5 @@
 import type { Figure } from "../../forming/sheet/step.ts";
-import { zoneOfLabel } from "../../forming/zones.ts";
+import { zoneOfLabel } from "../../forming/zoneWords.ts";
 
 /** One figure in every zone; null in a zone that has none. */
 interface ZoneRow {

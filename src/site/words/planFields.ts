@@ -90,6 +90,19 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   "forming.plans[].settings.zones[].spread": {
     means: "Slackest over tightest radius within the zone, at the worse end.",
   },
+  "forming.plans[].settings.zones[].begins": {
+    means:
+      "Where the zone begins on the plate, to be marked; null for the first, which begins at seam edge 1, and where the blanks are not known.",
+  },
+  "forming.plans[].settings.zones[].begins.piece": { unit: "-", means: "On which piece." },
+  "forming.plans[].settings.zones[].begins.largeMm": {
+    unit: "mm",
+    means: "Along the edge of the large end, from seam edge 1.",
+  },
+  "forming.plans[].settings.zones[].begins.smallMm": {
+    unit: "mm",
+    means: "Along the edge of the small end, from seam edge 1.",
+  },
   "forming.plans[].settings.zones[].middleOverbend": {
     means:
       "How many times too high a straight roll set for both ends stands in the middle; both ends are started lower by it.",

@@ -1,3 +1,7 @@
+/** Stands on every page and sheet that leads to work at a machine. */
+export const CAUTION =
+  "Plate rolls and brakes draw in hands, sleeves and gloves; plate is heavy and sharp. The machine’s manual, local codes and licensed practice come before this sheet.";
+
 /** What the steps below rest on: they hold for every part, and no source is known for them. */
 export const COMMON_PRACTICE = "Common practice, no source. The machine’s manual comes first.";
 

@@ -1,8 +1,9 @@
 import { expect, it } from "vitest";
 import { loadCatalogue } from "../../../src/input/loadCatalogue.ts";
-import { begin, change, redo, settle, undo } from "../../../src/site/bench/history.ts";
+import { begin, change, goOn, kept, redo, settle, undo } from "../../../src/site/bench/history.ts";
 import { linkOf, partInLink } from "../../../src/site/bench/link.ts";
-import { readTypedPart, readTypedShop } from "../../../src/site/bench/readTyped.ts";
+import { readTypedPart } from "../../../src/site/bench/readTyped.ts";
+import { readTypedShop } from "../../../src/site/bench/readTypedShop.ts";
 import { stepped } from "../../../src/site/bench/step.ts";
 
 const tables = loadCatalogue();
@@ -49,6 +50,12 @@ it("undoes the typing in one field as one step, and goes forward again", () => {
   expect(undo(undo(history)).now).toBe("");
   expect(redo(undo(history)).now).toBe("9000");
   expect(redo(change(undo(history), "1")).now).toBe("1");
+  // Left and opened again: the same steps back, and before them what the page begins with.
+  const again = goOn("page", kept(history));
+  expect(again.now).toBe("9000");
+  expect(undo(again).now).toBe("900");
+  expect(undo(undo(undo(again))).now).toBe("page");
+  expect(goOn("page", []).now).toBe("page");
   expect(undo(begin("a")).now).toBe("a");
 });
 

@@ -4,7 +4,7 @@ import { loadCatalogue } from "../../../src/input/loadCatalogue.ts";
 import { typedYaml } from "../../../src/input/typedYaml.ts";
 import { openShop } from "../../../src/site/bench/machines/openShop.ts";
 import { plainShop } from "../../../src/site/bench/machines/plainShop.ts";
-import { readTypedShop } from "../../../src/site/bench/readTyped.ts";
+import { readTypedShop } from "../../../src/site/bench/readTypedShop.ts";
 
 const tables = loadCatalogue();
 const text = readFileSync("demo-data/shop.yaml", "utf8");

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { sizeSummary } from "../../../src/site/bench/tray/summary.ts";
-import { clashes, EMPTY, isTray, onTray, withoutPart, withParts } from "../../../src/site/bench/tray/tray.ts";
+import { asTray, clashes, EMPTY, onTray, withoutPart, withParts } from "../../../src/site/bench/tray/tray.ts";
 
 const part = (name: string, height = "100") => ({ name, part: { shape: "right-cone", height } });
 const names = (tray: ReturnType<typeof withParts>) => tray.parts.map(({ name }) => name);
@@ -24,7 +24,7 @@ it("cuts a name that would grow too long for a file", () => {
   const long = "x".repeat(80);
   const tray = withParts(withParts(EMPTY, [part(long)], "keep both"), [part(long, "5")], "keep both");
   expect(tray.parts[1]?.name).toBe(`${"x".repeat(74)}-2`);
-  expect(isTray(tray)).toBe(true);
+  expect(asTray(tray)).toEqual(tray);
 });
 
 it("takes nothing for a tray that was not kept here", () => {
@@ -36,8 +36,8 @@ it("takes nothing for a tray that was not kept here", () => {
     { job: {}, parts: [part("../a")] },
     { job: 1, parts: [] },
   ];
-  for (const one of bad) expect(isTray(one), JSON.stringify(one)).toBe(false);
-  expect(isTray(EMPTY)).toBe(true);
+  for (const one of bad) expect(asTray(one), JSON.stringify(one)).toBeUndefined();
+  expect(asTray(EMPTY)).toEqual(EMPTY);
 });
 
 it("says the sizes as they were typed, half typed ones too", () => {

@@ -1,9 +1,8 @@
-/** The element line that is looked at, by the plan angle of its normal: the same in every drawing of the part. [degrees] */
+/** The element line that is looked at in every drawing of the part, as an index into the report's `hand.rows`. */
 class Chosen {
-  planDeg: number | undefined = $state(undefined);
-  /** Lines at nought and at a whole turn are the two edges of one seam. */
-  is(planDeg: number): boolean {
-    return this.planDeg !== undefined && Math.abs(planDeg - this.planDeg) < 1e-6;
+  element: number | undefined = $state(undefined);
+  isAmong(elements: readonly number[] | undefined): boolean {
+    return this.element !== undefined && elements !== undefined && elements.includes(this.element);
   }
 }
 export const chosen = new Chosen();

@@ -11,7 +11,7 @@ export class Zoom {
   private top = $state(0);
   private readonly size: () => { readonly widthMm: number; readonly heightMm: number };
   private place: HTMLElement | undefined;
-  private behaviour: Promise<{ by: (k: number) => void; whole: () => void }> | undefined;
+  private behaviour: Promise<{ by: (k: number) => void; whole: () => void; again: () => void }> | undefined;
 
   constructor(size: () => { readonly widthMm: number; readonly heightMm: number }) {
     this.size = size;
@@ -20,8 +20,11 @@ export class Zoom {
   get view(): { readonly box: string; readonly near: number } | undefined {
     if (this.near === 1) return undefined;
     const { widthMm, heightMm } = this.size();
+    const [wide, high] = [widthMm / this.near, heightMm / this.near];
+    // The sheet may have become smaller since.
+    const [left, top] = [Math.min(this.left, widthMm - wide), Math.min(this.top, heightMm - high)];
     return {
-      box: `${this.left} ${this.top} ${widthMm / this.near} ${heightMm / this.near}`,
+      box: `${left} ${top} ${wide} ${high}`,
       near: this.near,
     };
   }
@@ -31,7 +34,11 @@ export class Zoom {
     const wake = () => void this.wake();
     const events = ["pointerenter", "pointerdown", "focusin"] as const;
     for (const event of events) place.addEventListener(event, wake, { once: true });
+    // Another width of the same part of the sheet: a telephone that is turned.
+    const widths = new ResizeObserver(() => void this.behaviour?.then(({ again }) => again()));
+    widths.observe(place);
     return () => {
+      widths.disconnect();
       for (const event of events) place.removeEventListener(event, wake);
       this.place = undefined;
       this.behaviour = undefined;
@@ -74,6 +81,11 @@ export class Zoom {
       return {
         by: (k: number) => behaviour.scaleBy(on, k),
         whole: () => behaviour.transform(on, zoomIdentity),
+        again: () => {
+          const pixels = (this.near * place.clientWidth) / this.size().widthMm;
+          const [x, y] = [-this.left * pixels, -this.top * pixels];
+          behaviour.transform(on, zoomIdentity.translate(x, y).scale(this.near));
+        },
       };
     });
     return this.behaviour;

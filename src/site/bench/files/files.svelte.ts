@@ -1,6 +1,6 @@
 import type { Tables } from "../../../input/context.ts";
 import { MAX_SIZE } from "../../../input/text.ts";
-import { shapes, type ShapeId } from "../../../shapes/registry.ts";
+import { isShapeId, shapes } from "../../../shapes/registry.ts";
 import { siteHref } from "../../bits/siteHref.ts";
 import type { Bench } from "../bench.svelte.ts";
 import { linkOf, LONGEST, type NamedTyped } from "../link.ts";
@@ -34,7 +34,6 @@ interface Told {
 /** Some mail and chat programs cut an address about here (from memory). [signs] */
 const CAREFUL = 2000;
 
-const isShape = (word: unknown): word is ShapeId => typeof word === "string" && Object.hasOwn(shapes, word);
 const count = (parts: readonly unknown[]): string =>
   `${parts.length} ${parts.length === 1 ? "part" : "parts"}`;
 
@@ -93,7 +92,7 @@ export class BenchFiles {
       return;
     }
     const all =
-      typed && isShape(typed.part["shape"])
+      typed && isShapeId(typed.part["shape"])
         ? [{ label: "Put it on the bench all the same", act: () => this.take(typed, file.name) }]
         : [];
     this.told = {
@@ -215,7 +214,7 @@ export class BenchFiles {
   /** Onto this bench, or with a part of another shape to the bench of that shape. */
   private take(part: NamedTyped, words: string): void {
     const shape = part.part["shape"];
-    if (!isShape(shape)) {
+    if (!isShapeId(shape)) {
       this.wrong("The part is of no known shape. Nothing was changed.");
       return;
     }
@@ -256,7 +255,7 @@ export class BenchFiles {
     const { now } = this.bench;
     const link = linkOf(now);
     const shape = now.part["shape"];
-    if (link.length > LONGEST || !isShape(shape)) {
+    if (link.length > LONGEST || !isShapeId(shape)) {
       this.wrong("This part is too long for a link. Save it as a file and send that.");
       return;
     }

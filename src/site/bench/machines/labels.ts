@@ -3,6 +3,7 @@ import type { FieldPath } from "../../../input/problem.ts";
 /** What a field of a machine or a plate is called. */
 const LABELS: Readonly<Record<string, string>> = {
   name: "Name",
+  handLift: "Lifted by machine above, with its unit",
   arrangement: "Arrangement of the rolls",
   workingWidth: "Working width",
   "rating.thickness": "Rated thickness at full width",
@@ -39,6 +40,6 @@ const LABELS: Readonly<Record<string, string>> = {
 
 /** @returns the key itself where it has no name yet */
 export function machineLabel(path: FieldPath): string {
-  const key = path.slice(2).join(".");
+  const key = path.slice(path.length > 1 ? 2 : 0).join(".");
   return LABELS[key] ?? key;
 }

@@ -1,8 +1,11 @@
+import { untrack } from "svelte";
 import type { FieldPath } from "../../../input/problem.ts";
 import { typedAt, typedWith, type Typed, type TypedGroup, type TypedList } from "../../../input/typed.ts";
 import type { Bench } from "../bench.svelte.ts";
-import type { Typing } from "../form.ts";
+import type { Units } from "../../../input/units.ts";
+import type { FieldItem, Typing } from "../form.ts";
 import { begin, change, redo, settle, undo, type History } from "../history.ts";
+import { inOtherUnits } from "../otherUnits.ts";
 import { plainShop } from "./plainShop.ts";
 
 const EMPTY: TypedGroup = { name: "Our shop", units: "mm", machines: [] };
@@ -17,9 +20,12 @@ const NEW = {
 export class ShopEdit implements Typing {
   private history: History<TypedGroup> = $state.raw(begin(EMPTY));
   private readonly bench: Bench;
+  /** The shop of the bench as it was last seen from here. */
+  private known: TypedGroup | undefined;
 
   constructor(bench: Bench) {
     this.bench = bench;
+    this.known = bench.shopTyped;
     this.history = begin(plainShop(bench.shopTyped ?? EMPTY));
   }
 
@@ -71,6 +77,19 @@ export class ShopEdit implements Typing {
   take(shop: TypedGroup): void {
     this.show(change(this.history, plainShop(shop)));
   }
+  /** The shop was changed elsewhere at this bench, by a job's file: the one before stays one step back. */
+  follow(shop: TypedGroup | undefined): void {
+    if (shop === this.known) return;
+    this.known = shop;
+    this.history = change(
+      untrack(() => this.history),
+      plainShop(shop ?? EMPTY),
+    );
+  }
+  /** The same shop with its lengths in other units. */
+  inUnits(units: Units, fields: readonly FieldItem[]): void {
+    this.show(change(this.history, inOtherUnits(this.typed, units, fields)));
+  }
   /** The shop that the binder was built with. */
   reset(): void {
     this.take(this.bench.shopPublished ?? EMPTY);
@@ -79,6 +98,7 @@ export class ShopEdit implements Typing {
 
   private show(history: History<TypedGroup>): void {
     this.history = history;
+    this.known = history.now;
     this.bench.takeShop(history.now, true);
   }
 }

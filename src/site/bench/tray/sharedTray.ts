@@ -1,12 +1,12 @@
 import { siteHref } from "../../bits/siteHref.ts";
 import { keeper, keyOf } from "../keep.ts";
 import { Tray } from "./tray.svelte.ts";
-import { isTray } from "./tray.ts";
+import { asTray } from "./tray.ts";
 
 /** The tray of this binder, kept up with what other windows do to it. */
 export function sharedTray(): Tray {
   const key = keyOf(siteHref("/"), "tray");
-  const tray = new Tray(keeper(key, isTray));
+  const tray = new Tray(keeper(key, asTray));
   addEventListener("storage", (event) => {
     // No key: everything was cleared.
     if (event.key === key || event.key === null) tray.refresh();

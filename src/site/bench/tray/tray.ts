@@ -1,6 +1,6 @@
 import type { TypedGroup } from "../../../input/typed.ts";
 import { nameProblem } from "../files/nameProblem.ts";
-import { isTypedGroup, type NamedTyped } from "../link.ts";
+import { asTypedGroup, type NamedTyped } from "../link.ts";
 
 /** Parts that belong together, kept in this browser: a job that is not yet a folder. */
 export interface TrayContent {
@@ -68,15 +68,16 @@ function freeName(name: string, taken: readonly NamedTyped[]): string {
   return next;
 }
 
-/** Was it kept here? */
-export function isTray(value: unknown): value is TrayContent {
-  if (typeof value !== "object" || value === null) return false;
-  const { job, parts } = value as Record<string, unknown>;
-  return isTypedGroup(job) && Array.isArray(parts) && parts.every(isNamed);
+/** A tray, from what a browser kept. */
+export function asTray(value: unknown): TrayContent | undefined {
+  if (typeof value !== "object" || value === null) return undefined;
+  const { job: kept, parts } = value as Record<string, unknown>;
+  const job = asTypedGroup(kept);
+  return job && Array.isArray(parts) && parts.every(isNamed) ? { job, parts } : undefined;
 }
 
 function isNamed(value: unknown): value is NamedTyped {
   if (typeof value !== "object" || value === null) return false;
   const { name, part } = value as Record<string, unknown>;
-  return typeof name === "string" && nameProblem(name) === undefined && isTypedGroup(part);
+  return typeof name === "string" && nameProblem(name) === undefined && asTypedGroup(part) !== undefined;
 }

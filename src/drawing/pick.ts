@@ -1,0 +1,67 @@
+import type { Vec2 } from "../geometry/vector.ts";
+import type { Drawing } from "./model.ts";
+import { away } from "./thin.ts";
+
+/** An element line or the number of one, as something to touch. */
+interface Touchable {
+  readonly elements: readonly number[];
+  readonly from: Vec2;
+  readonly to: Vec2;
+}
+
+/** As near as the nearest: a finger cannot tell lines apart where they meet. In shares of its reach. [-] */
+const ALIKE = 0.1;
+
+/** Element lines of a drawing with straight ends. */
+export const elementLines = ({ strokes }: Pick<Drawing, "strokes">): Touchable[] =>
+  strokes.flatMap(({ shape, elements }) => {
+    if (!elements || shape.type !== "path") return [];
+    const [from, to] = [shape.points[0], shape.points.at(-1)];
+    return from && to ? [{ elements, from, to }] : [];
+  });
+
+/** Where a label stands when one looks `near` times nearer: its distance on the screen from what it speaks of stays. */
+export function seenAt({ at, of }: { readonly at: Vec2; readonly of?: Vec2 }, near: number): Vec2 {
+  return of ? [of[0] + (at[0] - of[0]) / near, of[1] + (at[1] - of[1]) / near] : at;
+}
+
+/**
+ * The element line that is meant by a touch: the nearest within reach, by itself or by its number. Touched again, the
+ * next of those that meet there; after the last of them none.
+ *
+ * @param now the one that is chosen already
+ * @returns undefined where nothing is within reach, null where nothing is to be chosen any more
+ */
+export function picked(
+  { strokes, labels }: Pick<Drawing, "strokes" | "labels">,
+  touch: { readonly at: Vec2; readonly reach: number; readonly near: number },
+  now: number | undefined,
+): number | null | undefined {
+  const numbers = labels.flatMap((label) => {
+    const from = seenAt(label, touch.near);
+    return (label.elements ?? []).map((one) => ({ elements: [one], from, to: from }));
+  });
+  const within = [...elementLines({ strokes }), ...numbers]
+    .map((one) => ({ ...one, off: away(touch.at, one.from, one.to) }))
+    .filter(({ off }) => off <= touch.reach);
+  const least = Math.min(...within.map(({ off }) => off));
+  const meeting = within.filter(({ off }) => off <= least + ALIKE * touch.reach);
+  const all = meeting.map(({ elements }) => elements);
+  if (all.length === 0) return undefined;
+  const at = now === undefined ? -1 : all.findLastIndex((elements) => elements.includes(now));
+  return all[at + 1]?.[0] ?? null;
+}
+
+/** The element line after another in a drawing, or before it, round and round. */
+export function stepped(
+  { strokes }: Pick<Drawing, "strokes">,
+  now: number | undefined,
+  step: 1 | -1,
+): number | undefined {
+  const lines = elementLines({ strokes });
+  const order = [...new Set(lines.map(({ elements }) => elements[0] as number))].sort((p, q) => p - q);
+  // Of pieces that are alike one stands for all.
+  const same = lines.find(({ elements }) => now !== undefined && elements.includes(now))?.elements[0];
+  if (same === undefined) return step > 0 ? order[0] : order.at(-1);
+  return order[(order.indexOf(same) + step + order.length) % order.length];
+}

@@ -1,0 +1,168 @@
+import { jsPDF } from "jspdf";
+import { radians } from "../../geometry/angle.ts";
+import { MM_PER_INCH } from "../../geometry/units.ts";
+import type { Vec2 } from "../../geometry/vector.ts";
+import { CAP_PER_SIZE } from "../../drawing/lettering.ts";
+import type { Label, Shape } from "../../drawing/model.ts";
+import { trace } from "../../drawing/pen.ts";
+import { type Frame, pdfPen } from "./pen.ts";
+
+/** The binder's font as TrueType files: a page's own formats cannot be put into a PDF. */
+export interface PdfFonts {
+  readonly regular: Uint8Array;
+  readonly bold: Uint8Array;
+}
+
+export interface PdfAbout {
+  readonly title: string;
+  readonly subject: string;
+  /** When it was made, as PDF writes it, with its zone: D:20260131120000+00'00'. The same date gives the same file. */
+  readonly date: string;
+  readonly fonts: PdfFonts;
+}
+
+/** How a line is drawn. Millimetres of paper; ink from 0 black to 1 white. */
+export interface LineStyle {
+  readonly widthMm: number;
+  readonly dashMm?: readonly number[];
+  readonly ink?: number;
+  readonly fill?: boolean;
+  /** Ends that meet at a corner are round; what is measured ends where it ends. */
+  readonly round?: boolean;
+}
+
+/** How something is written: height of its capitals, weight, which end stands at the place, and how it is turned. */
+export interface Lettering {
+  readonly capMm: number;
+  readonly bold?: boolean;
+  readonly anchor?: Label["anchor"];
+  /** Counter-clockwise. [degrees] */
+  readonly rotationDeg?: number;
+  readonly ink?: number;
+}
+
+const FAMILY = "Binder Sans";
+const POINTS_PER_MM = 72 / MM_PER_INCH;
+/** Decimals of a number in the file: 0.000001 point. */
+const DECIMALS = 6;
+const DATE = /^D:\d{14}[+-]\d\d'\d\d'$/;
+/** A file id belongs in the format; a fixed one keeps files of the same content the same. */
+const FILE_ID = "0".repeat(31) + "1";
+
+/** jsPDF reads a font from text, one sign a byte. */
+function binary(bytes: Uint8Array): string {
+  let text = "";
+  for (let i = 0; i < bytes.length; i += 4096) text += String.fromCharCode(...bytes.subarray(i, i + 4096));
+  return text;
+}
+
+/**
+ * A PDF file that is the same, byte for byte, for the same content and date; to be printed at 100 %, as its own settings ask.
+ * Places are millimetres from a sheet's top left, y down; parts of a drawing come through a frame.
+ *
+ * @throws RangeError for a sign that the font has not: it would print as a gap or as another sign, and nobody would see it
+ */
+export function createPdf({ title, subject, date, fonts }: PdfAbout) {
+  if (!DATE.test(date)) throw new RangeError(`date of a PDF: ${date}`);
+  const doc = new jsPDF({ unit: "mm", precision: DECIMALS, compress: true, putOnlyUsedFonts: true });
+  doc.deletePage(1);
+  doc.setFileId(FILE_ID);
+  doc.setCreationDate(date);
+  doc.setLanguage("en");
+  doc.setProperties({ title, subject, creator: "Slantwork" });
+  doc.viewerPreferences({ PrintScaling: "None", PickTrayByPDFSize: true, DisplayDocTitle: true });
+  for (const [style, bytes] of [
+    ["normal", fonts.regular],
+    ["bold", fonts.bold],
+  ] as const) {
+    doc.addFileToVFS(`${style}.ttf`, binary(bytes));
+    doc.addFont(`${style}.ttf`, FAMILY, style, undefined, "Identity-H");
+  }
+  doc.setFont(FAMILY, "normal");
+
+  const grey = (ink: number): [number, number, number] => {
+    const one = Math.round(ink * 255);
+    return [one, one, one];
+  };
+  const style = ({ widthMm, dashMm = [], ink = 0, round = false }: LineStyle): void => {
+    doc.setLineCap(round ? "round" : "butt");
+    doc.setLineWidth(widthMm);
+    doc.setLineDashPattern([...dashMm], 0);
+    doc.setDrawColor(...grey(ink));
+    doc.setFillColor(...grey(ink));
+  };
+  const letters = ({ capMm, bold = false, ink = 0 }: Lettering): void => {
+    doc.setFont(FAMILY, bold ? "bold" : "normal");
+    doc.setFontSize((capMm / CAP_PER_SIZE) * POINTS_PER_MM);
+    doc.setTextColor(...grey(ink));
+  };
+
+  return {
+    /** A new sheet of paper; what follows is drawn on it. */
+    sheet: (widthMm: number, heightMm: number): void => {
+      doc.addPage([widthMm, heightMm], widthMm > heightMm ? "landscape" : "portrait");
+      doc.setLineJoin("round");
+    },
+    sheets: (): number => doc.getNumberOfPages(),
+    /** An entry in the list of contents, for the sheet at hand. */
+    bookmark: (name: string): void =>
+      void doc.outline.add(null, name, { pageNumber: doc.getNumberOfPages() }),
+    draw(shapes: readonly Shape[], frame: Frame, how: LineStyle): void {
+      if (shapes.length === 0) return;
+      style(how);
+      const pen = pdfPen(doc, frame);
+      for (const shape of shapes) trace(shape, pen);
+      if (how.fill) doc.fill();
+      else doc.stroke();
+    },
+    line([x1, y1]: Vec2, [x2, y2]: Vec2, how: LineStyle): void {
+      style(how);
+      doc.line(x1, y1, x2, y2);
+    },
+    box([x, y]: Vec2, [widthMm, heightMm]: Vec2, how: LineStyle): void {
+      style(how);
+      doc.rect(x, y, widthMm, heightMm, how.fill ? "F" : "S");
+    },
+    /** Length of a line of lettering. [mm of paper] */
+    width(text: string, how: Lettering): number {
+      letters(how);
+      return doc.getTextWidth(text);
+    },
+    /** One line of lettering; `at` lies at half the height of its capitals. */
+    write(text: string, at: Vec2, how: Lettering): void {
+      if (text === "") return;
+      letters(how);
+      for (const sign of text)
+        if (!holds(doc, sign)) throw new RangeError(`no sign ${sign} in the font: ${text}`);
+      const long = doc.getTextWidth(text);
+      const along = { start: 0, middle: -long / 2, end: -long }[how.anchor ?? "start"];
+      const down = how.capMm / 2;
+      const turn = radians(how.rotationDeg ?? 0);
+      const [c, s] = [Math.cos(turn), Math.sin(turn)];
+      doc.text(text, at[0] + c * along + s * down, at[1] - s * along + c * down, {
+        angle: how.rotationDeg ?? 0,
+      });
+    },
+    /** Does the font have this sign? */
+    holds: (sign: string): boolean => holds(doc, sign),
+    /** What is drawn meanwhile shows only within a box. */
+    within([x, y]: Vec2, [widthMm, heightMm]: Vec2, draw: () => void): void {
+      doc.saveGraphicsState();
+      doc.rect(x, y, widthMm, heightMm, null);
+      doc.clip();
+      doc.discardPath();
+      draw();
+      doc.restoreGraphicsState();
+    },
+    bytes: (): Uint8Array<ArrayBuffer> => new Uint8Array(doc.output("arraybuffer")),
+  };
+}
+export type Pdf = ReturnType<typeof createPdf>;
+
+/** jsPDF's table of a font: 0 is the sign for what is missing. */
+function holds(doc: jsPDF, sign: string): boolean {
+  const { metadata } = doc.getFont() as unknown as {
+    metadata: { characterToGlyph: (code: number) => number };
+  };
+  return metadata.characterToGlyph(sign.codePointAt(0) ?? 0) !== 0;
+}

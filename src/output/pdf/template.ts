@@ -1,0 +1,218 @@
+import { createBoard, type Placing } from "../../drawing/board.ts";
+import { slope } from "../../drawing/dimension/angular.ts";
+import { hitOf, linesOf } from "../../drawing/forming/brakePicture.ts";
+import { angleText } from "../../drawing/format.ts";
+import { arc, closed, type Label, line, path, type Stroke } from "../../drawing/model.ts";
+import { FULL } from "../../drawing/paper.ts";
+import { edgePaths, endsOf, nameAlong } from "../../drawing/pattern/edges.ts";
+import { upArrow } from "../../drawing/pattern/marks.ts";
+import { radians } from "../../geometry/angle.ts";
+import { circleOf } from "../../geometry/arcFit.ts";
+import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
+import { add2, distance2, left2, scale2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
+import type { Blank, MarkingRow, Report } from "../../report/report.ts";
+import { contourOf, markPlace, markWords } from "../contour.ts";
+import type { Piece } from "./tiles.ts";
+
+/** One blank at full size, as it is laid on the plate. */
+export interface Template {
+  readonly blank: Blank;
+  /** How far the pattern is turned from the way the marking table has it, counter-clockwise. [degrees] */
+  readonly turnedDeg: number;
+  readonly strokes: readonly Stroke[];
+  readonly labels: readonly Label[];
+  /** Outline, and lines within it, as straight pieces. */
+  readonly edges: readonly Piece[];
+  readonly lines: readonly Piece[];
+  /** Corners of the outline, P1 … counter-clockwise. */
+  readonly corners: readonly Vec2[];
+  /** What the lines are: "element lines", "bend lines". */
+  readonly lineName: string;
+}
+
+/** A line to be drawn, what is written along it, and how far it stops short of its end `to`. */
+interface Marked {
+  readonly from: Vec2;
+  readonly to: Vec2;
+  readonly stop: Vec2;
+  readonly text: string | undefined;
+}
+
+/** From an edge to the first number on a line, and from number to number along it. [mm] */
+const NUMBERS = { in: [9, 16, 26, 40, 60, 85], every: 220 };
+/** Lettering on a template may not touch any line: less than what the board asks for that. */
+const NO_LINE = 1.9;
+/** Names of edges may cross a thin line where nothing else goes. */
+const DEAREST_NAME = 20;
+const CORNER = [6, 9, 13, 18, 26];
+
+/** The template of a blank: exact contour, the lines that are bent or held to the roll, and what each of them is. */
+export function templateOf(report: Report, asLaid: Blank, turnedDeg = 0): Template {
+  const turn = turning(turnedDeg);
+  const blank = turnedBlank(asLaid, turn);
+  const rows = report.hand.rows
+    .filter(({ piece }) => piece === asLaid.piece)
+    .map((row): MarkingRow => ({ ...row, a: turn(row.a), b: turn(row.b) }));
+  const hits = hitLines(report, asLaid, turn);
+  const marked = hits ?? elementLines(blank, rows);
+
+  const board = createBoard(FULL, 1);
+  board.draw(closed("outline", blank.outline));
+  for (const { from, to, stop } of marked) {
+    board.draw(line("thin", from, stop));
+    if (distance2(stop, to) > SAME_POINT_MM) board.draw(line("hidden", stop, to));
+  }
+  const edges = edgePaths(blank);
+  const corners = edges.filter(({ lengthMm }) => lengthMm > 0).map(({ points }) => points[0] as Vec2);
+  const inward = middleOf(blank);
+  corners.forEach((at, i) => {
+    const name = `P${i + 1}`;
+    const into = unit2(sub2(inward, at));
+    const ways = CORNER.flatMap((far) =>
+      [0, 0.5, -0.5, 0.9, -0.9].map((aside) =>
+        only(
+          board.label(name, add2(at, scale2(add2(into, scale2(left2(into), aside)), far)), {
+            role: "note",
+            size: "small",
+          }),
+        ),
+      ),
+    );
+    board.put(name, ways, DEAREST_NAME);
+  });
+  for (const one of marked) numberLine(board, one);
+  for (const edge of edges)
+    board.put(edge.name, nameAlong(board, edge, { clearMm: [3, 5, 8, 12], insideToo: true }), DEAREST_NAME);
+  upArrow(board, rows, `${endsOf(edges)[1]?.name ?? "point"} up`);
+  writeMark(board, markWords(report, blank), blank);
+
+  return {
+    blank,
+    turnedDeg,
+    // The contour's own arcs in place of the outline's points, which the board has found its places by.
+    strokes: [...contourStrokes(blank), ...board.strokes.slice(1)],
+    labels: board.labels,
+    edges: blank.outline.map((p, i): Piece => [p, blank.outline[(i + 1) % blank.outline.length] as Vec2]),
+    lines: marked.map(({ from, to }): Piece => [from, to]),
+    corners,
+    lineName: hits ? "bend lines" : "element lines",
+  };
+}
+
+const only = (label: Label): Placing => ({ strokes: [], labels: [label] });
+
+/** Turns about the origin; by nothing at all, points stay as they are. */
+function turning(deg: number): (p: Vec2) => Vec2 {
+  if (deg === 0) return (p) => p;
+  const [c, s] = [Math.cos(radians(deg)), Math.sin(radians(deg))];
+  return ([x, y]) => [c * x - s * y, s * x + c * y];
+}
+
+const turnedBlank = (blank: Blank, turn: (p: Vec2) => Vec2): Blank => ({
+  ...blank,
+  outline: blank.outline.map(turn),
+  lines: blank.lines.map((one) => ({ ...one, from: turn(one.from), to: turn(one.to) })),
+});
+
+/** The lines of the brake's own plan, where the part is made on one: they are others than those of the layout by hand. */
+function hitLines({ forming }: Report, blank: Blank, turn: (p: Vec2) => Vec2): Marked[] | undefined {
+  const plan = forming.plans.find(({ machine }) => machine === forming.machine)?.brake;
+  if (!plan) return undefined;
+  const lines = linesOf(plan, blank);
+  return lines.map((one) => {
+    const [from, stop, to] = hitOf(one, lines);
+    return {
+      from: turn(from),
+      stop: turn(stop),
+      to: turn(to),
+      text: `${uprightNumber(one.number)}: ${angleText(one.bendDeg, 1)}`,
+    };
+  });
+}
+
+/** Numbers that make another number upside down, and a plate is read from all sides: 6, 9, 68, 91 … end in a full stop. */
+export const uprightNumber = (value: number): string => {
+  const text = String(value);
+  return /^[01689]*[69][01689]*$/.test(text) ? `${text}.` : text;
+};
+
+/** Element lines carry their number in the marking table. */
+function elementLines(blank: Blank, rows: readonly MarkingRow[]): Marked[] {
+  return blank.lines.map(({ from, to }) => {
+    const row = rows.find(
+      ({ a, b }) => distance2(a, from) < SAME_POINT_MM && distance2(b, to) < SAME_POINT_MM,
+    );
+    return { from, to, stop: to, text: row && uprightNumber(row.number) };
+  });
+}
+
+/** A line's number beside it, near both its ends and again and again between, so that most sheets have it. */
+function numberLine(board: ReturnType<typeof createBoard>, { from, to, text }: Marked): void {
+  const long = distance2(from, to);
+  if (text === undefined || long === 0) return;
+  const dir = unit2(sub2(to, from));
+  const aside = FULL.capsMm.small / 2 + 1.5;
+  const beside = (far: number): Placing[] =>
+    [1, -1].map((side) =>
+      only(
+        board.label(text, add2(add2(from, scale2(dir, far)), scale2(left2(dir), side * aside)), {
+          role: "number",
+          size: "small",
+          alongDeg: slope(dir),
+        }),
+      ),
+    );
+  const near = NUMBERS.in.filter((far) => far < long / 2);
+  const ends = [near, near.map((far) => long - far)];
+  for (const places of ends) board.put(`number ${text}`, places.flatMap(beside), NO_LINE);
+  const between = Math.floor(long / NUMBERS.every) - 1;
+  for (let i = 1; i <= between; i++) {
+    const far = (long * i) / (between + 1);
+    board.put(
+      `number ${text}`,
+      [0, 20, -20].flatMap((more) => beside(far + more)),
+      NO_LINE,
+    );
+  }
+}
+
+/** Which part this is and which face is up, along the middle line or near it. */
+function writeMark(board: ReturnType<typeof createBoard>, words: string, blank: Blank): void {
+  const { at } = markPlace(blank);
+  const middle = blank.lines[blank.lines.length >> 1];
+  const dir =
+    middle && distance2(middle.from, middle.to) > 0 ? unit2(sub2(middle.to, middle.from)) : ([0, 1] as const);
+  const ways = [8, -8, 14, -14, 22, -22, 34, -34].flatMap((aside) =>
+    [0, 40, -40, 80, -80].map((further) =>
+      only(
+        board.label(words, add2(add2(at, scale2(left2(dir), aside)), scale2(dir, further)), {
+          role: "name",
+          size: "figure",
+          alongDeg: slope(dir),
+        }),
+      ),
+    ),
+  );
+  board.put("mark", ways, DEAREST_NAME);
+}
+
+/** A point well within most blanks: half-way along the middle line. */
+const middleOf = (blank: Blank): Vec2 => markPlace(blank).at;
+
+/** The contour as strokes: arcs where an edge is one. */
+function contourStrokes(blank: Blank): Stroke[] {
+  const { start, pieces } = contourOf(blank);
+  let from = start;
+  return pieces.map((piece) => {
+    const stroke = pieceStroke(from, piece);
+    from = piece.to;
+    return stroke;
+  });
+}
+
+function pieceStroke(from: Vec2, piece: { to: Vec2; bulge: number }): Stroke {
+  if (piece.bulge === 0) return path("outline", [from, piece.to]);
+  const { centre, radius } = circleOf(from, piece);
+  const fromRad = Math.atan2(from[1] - centre[1], from[0] - centre[0]);
+  return arc("outline", { centre, radius, fromRad, toRad: fromRad + 4 * Math.atan(piece.bulge) });
+}

@@ -1,0 +1,48 @@
+import { nextPoint, snapped, type SnapPoints } from "../../../drawing/snap.ts";
+import { distance2, type Vec2 } from "../../../geometry/vector.ts";
+
+/** A tape held to two points of a drawing, by touch or by keys. */
+export class Tape {
+  out = $state(false);
+  /** None, one or both of its ends. [mm] */
+  ends: readonly Vec2[] = $state.raw([]);
+  /** Where the keys stand. [mm] */
+  cursor: Vec2 | undefined = $state.raw(undefined);
+  private readonly points: () => SnapPoints;
+
+  constructor(points: () => SnapPoints) {
+    this.points = points;
+  }
+
+  /** Between its ends, straight and by the directions of the sheet. [mm] */
+  get read(): { readonly apart: number; readonly across: number; readonly up: number } | undefined {
+    const [p, q] = this.ends;
+    if (!p || !q) return undefined;
+    return { apart: distance2(p, q), across: Math.abs(q[0] - p[0]), up: Math.abs(q[1] - p[1]) };
+  }
+
+  readonly clear = (): void => {
+    this.ends = [];
+    this.cursor = undefined;
+  };
+  readonly toggle = (): void => {
+    this.out = !this.out;
+    this.clear();
+  };
+  move(way: Vec2): void {
+    this.cursor = nextPoint(this.points(), this.cursor, way);
+  }
+  /** Hold an end to where the keys stand. */
+  take(): void {
+    if (this.cursor) this.hold(this.cursor);
+  }
+  /** Hold an end to the point that was touched. */
+  touch(at: Vec2, reach: number): void {
+    const found = snapped(this.points(), at, reach);
+    if (found) this.hold(found);
+  }
+  private hold(point: Vec2): void {
+    this.ends = this.ends.length === 1 ? [...this.ends, point] : [point];
+    this.cursor = point;
+  }
+}

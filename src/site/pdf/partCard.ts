@@ -1,0 +1,249 @@
+import { patternDrawing } from "../../drawing/pattern.ts";
+import { viewsDrawing } from "../../drawing/views.ts";
+import type { Check } from "../../forming/check.ts";
+import { beside, type Block, framed, stack } from "../../output/pdf/block.ts";
+import type { Pdf } from "../../output/pdf/document.ts";
+import { tableBlock } from "../../output/pdf/tableBlock.ts";
+import { paragraph } from "../../output/pdf/words.ts";
+import type { Report } from "../../report/report.ts";
+import { columns as split } from "../bits/columns.ts";
+import { ACROSS, COLUMN } from "../parts/papers.ts";
+import { cutParagraphs, girthSentence, trustParagraphs } from "../words/blankWords.ts";
+import { checkFigures, refusal, routeSentence } from "../words/forming.ts";
+import { keyFigures } from "../words/keyFigures.ts";
+import { markingOf, markingSentences } from "../words/marking.ts";
+import { numbersIn, percent, thickness } from "../words/numbers.ts";
+import { sizeFacts } from "../words/partSize.ts";
+import { SHAPE_NAMES } from "../words/shapes.ts";
+import { CHECK_ALL, CHECK_ROLL, ROLL_NEVER } from "../words/work.ts";
+import {
+  bold,
+  caution,
+  facts,
+  heading,
+  pairs,
+  picture,
+  soft,
+  SMALL_CAP,
+  ticks,
+  verdictWords,
+} from "./blocks.ts";
+
+/** Heights of drawings on the card. [mm] */
+const [VIEWS_MM, PATTERN_MM] = [74, 74];
+
+/** A part on paper, in the order of the work: sizes, whether it goes, the blank with its marking table, what is checked. */
+export function partCard(
+  pdf: Pdf,
+  report: Report,
+  { material, gauge }: { material: string; gauge: string | null },
+): (Block | null)[] {
+  const { part, forming } = report;
+  const rolled = forming.route === "roll";
+  const what = [
+    SHAPE_NAMES[part.shape],
+    material,
+    thickness(part.thickness, part.units, gauge).value,
+    `${part.quantity ?? 1} off`,
+  ].join(" · ");
+  const on = forming.machine === null ? "" : ` on ${forming.machine}`;
+  const views = viewsDrawing(report, { paper: { ...COLUMN, widthMm: 88, heightMm: VIEWS_MM } });
+  const note = (part.notes ?? "").trim();
+  return [
+    { ...paragraph(pdf, [bold(part.title)], { capMm: 4.2 }), bookmark: part.title },
+    paragraph(pdf, [{ text: `${what} · ` }, bold(`${verdictWords(forming.verdict)}${on}`)], { capMm: 2.2 }),
+    keyRow(pdf, report),
+    heading(pdf, "Size"),
+    beside(
+      [
+        picture(pdf, views),
+        stack([
+          facts(pdf, sizeFacts(report, gauge)),
+          caution(pdf, rolled ? ROLL_NEVER : []),
+          ...(note === ""
+            ? []
+            : note.split("\n").map((one) => paragraph(pdf, [bold("Note. "), { text: one }]))),
+        ]),
+      ],
+      [1, 1],
+    ),
+    heading(pdf, "Will it go?"),
+    paragraph(pdf, [bold(`${verdictWords(forming.verdict)}. `), { text: routeSentence(forming) }], {
+      capMm: 2.2,
+    }),
+    ...pairs(forming.checks.map((one) => checkBlock(pdf, one, report))),
+    ...machines(pdf, report),
+    heading(pdf, "Blank"),
+    ...patterns(pdf, report),
+    ...[...cutParagraphs(report), ...trustParagraphs(report)].map((sentences) =>
+      paragraph(pdf, sentences.join(" ")),
+    ),
+    heading(pdf, "Marking table"),
+    ...marking(pdf, report),
+    ...closure(pdf, report),
+    heading(pdf, "Check"),
+    ticks(pdf, [girthSentence(report), ...CHECK_ALL, ...(rolled ? CHECK_ROLL : [])]),
+  ];
+}
+
+function keyRow(pdf: Pdf, report: Report): Block {
+  const cells = keyFigures(report).map(({ name, value, second }) =>
+    stack(
+      [
+        paragraph(pdf, [soft(name)], { capMm: SMALL_CAP }),
+        paragraph(pdf, [bold(value)], { capMm: 2.6 }),
+        ...(second ? [paragraph(pdf, [soft(second)], { capMm: SMALL_CAP })] : []),
+      ],
+      0.2,
+    ),
+  );
+  const shares = keyFigures(report).map(({ name, value, second }) =>
+    Math.max(
+      pdf.width(value, { capMm: 2.6, bold: true }),
+      pdf.width(name, { capMm: SMALL_CAP }),
+      second ? 16 : 0,
+    ),
+  );
+  return framed(pdf, beside(cells, shares, 3));
+}
+
+function checkBlock(pdf: Pdf, check: Check, { part }: Report): Block {
+  const figures = checkFigures(check, part.units);
+  return paragraph(
+    pdf,
+    [
+      bold(`${verdictWords(check.verdict)} · ${check.title} `),
+      { text: `${figures === null ? "" : `${figures}. `}${check.advice} ` },
+      soft(`${check.rule} · ${check.basis}`),
+    ],
+    { capMm: 1.7 },
+  );
+}
+
+/** Every machine of the shop, where there are several. */
+function machines(pdf: Pdf, { forming, part }: Report): Block[] {
+  if (forming.machines.length < 2) return [];
+  return [
+    stack(
+      forming.machines.map(({ machine, kind, verdict, checks }) =>
+        paragraph(pdf, [
+          { text: `${machine} (${kind}): ` },
+          bold(verdictWords(verdict)),
+          ...(machine === forming.machine ? [] : [soft(` ${refusal(checks, part.units)}`)]),
+        ]),
+      ),
+      0.3,
+    ),
+  ];
+}
+
+function patterns(pdf: Pdf, report: Report): Block[] {
+  const own = report.blanks.filter(({ sameAs }) => sameAs === null);
+  if (own.length === 1)
+    return own.map((blank) =>
+      picture(pdf, patternDrawing(report, { blank, paper: { ...ACROSS, heightMm: PATTERN_MM } })),
+    );
+  const paper = { ...COLUMN, heightMm: PATTERN_MM / 1.5 };
+  return pairs(own.map((blank) => picture(pdf, patternDrawing(report, { blank, paper }))));
+}
+
+function marking(pdf: Pdf, report: Report): Block[] {
+  const { columns, pieces, rows, tables } = markingOf(report);
+  const groups = [...new Set(columns.map(({ group }) => group))];
+  const head = [
+    [
+      { text: "Line" },
+      ...groups.flatMap((group) =>
+        group === null
+          ? columns.filter((one) => one.group === null).map(({ name }) => ({ text: name }))
+          : [{ text: group, span: columns.filter((one) => one.group === group).length }],
+      ),
+    ],
+    [{ text: "" }, ...columns.map(({ group, name }) => ({ text: group === null ? "" : name }))],
+  ];
+  const shares = [
+    { align: "right" as const, share: 0.6 },
+    ...columns.map(() => ({ align: "right" as const, share: 1 })),
+  ];
+  const own = split(rows, tables).map((some) =>
+    tableBlock(pdf, {
+      columns: shares,
+      head,
+      rows: pieces.flatMap((piece) => {
+        const those = some.filter((row) => row.piece === piece);
+        const name =
+          pieces.length > 1 && those.length > 0 ? [[{ text: [bold(`Piece ${piece}`)], span: 3 }]] : [];
+        return [
+          ...name,
+          ...those.map((row) => [
+            { text: [bold(String(row.number))] },
+            ...columns.map(({ cell }) => ({ text: cell(row) })),
+          ]),
+        ];
+      }),
+    }),
+  );
+  const words = paragraph(pdf, markingSentences(report).join(" "));
+  const [first] = own;
+  return [
+    words,
+    ...(own.length === 1 && first
+      ? [first]
+      : [
+          beside(
+            own,
+            own.map(() => 1),
+          ),
+        ]),
+  ];
+}
+
+/** What template and tape show while a cone closes. */
+function closure(pdf: Pdf, { forming, part }: Report): Block[] {
+  if (forming.route !== "roll" || forming.closure.length === 0) return [];
+  const say = numbersIn(part.units);
+  const small = forming.closure.some((row) => row.small !== null);
+  const ends = small ? (["large", "small"] as const) : (["large"] as const);
+  const right = { align: "right" as const, share: 1 };
+  return [
+    heading(pdf, "Closure"),
+    paragraph(
+      pdf,
+      "Inside template radii and gap from inside corner to inside corner, piece released and supported.",
+    ),
+    tableBlock(pdf, {
+      columns: [right, right, ...ends.flatMap(() => [right, right, right]), { align: "left", share: 2 }],
+      head: [
+        [
+          { text: "Closed" },
+          { text: "Share of the bend" },
+          ...ends.map((end) => ({ text: `${end} end, ${say.unit}`, span: 3 })),
+          { text: "Mark" },
+        ],
+        [
+          { text: "" },
+          { text: "" },
+          ...ends.flatMap(() => ["template level", "template square", "gap"].map((text) => ({ text }))),
+          { text: "" },
+        ],
+      ],
+      rows: forming.closure.map((row) => {
+        const closed = { text: [bold(percent(row.closed, 1))] };
+        const mark = { text: row.mark ?? "" };
+        if (row.large === null && row.small === null)
+          return [closed, { text: "flat is already this far closed", span: 1 + 3 * ends.length }, mark];
+        const cells = ends.flatMap((end) => {
+          const one = row[end];
+          return (
+            one
+              ? [one.insideLevelRadiusMm, one.insideSquareRadiusMm, one.insideGapMm].map((mm) =>
+                  say.column(mm),
+                )
+              : ["–", "–", "–"]
+          ).map((text) => ({ text }));
+        });
+        return [closed, { text: row.share === null ? "–" : percent(row.share) }, ...cells, mark];
+      }),
+    }),
+  ];
+}

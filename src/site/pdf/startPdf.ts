@@ -1,0 +1,17 @@
+import { mount } from "svelte";
+import type { Report } from "../../report/report.ts";
+import { reportHref } from "../binder/href.ts";
+import { siteHref } from "../bits/siteHref.ts";
+import type { PartAround } from "../words/titleBlock.ts";
+import PdfFiles from "./PdfFiles.svelte";
+
+/** The report of the part on this page, and what can be made of it. */
+export async function startPdf(place: HTMLElement): Promise<void> {
+  const address = siteHref(reportHref(place.dataset["pdf"] ?? ""));
+  const answer = await fetch(address);
+  if (!answer.ok) throw new RangeError(`${address}: ${answer.status}`);
+  const report = (await answer.json()) as Report;
+  const around = JSON.parse(place.dataset["around"] ?? "") as PartAround;
+  place.replaceChildren();
+  mount(PdfFiles, { target: place, props: { report, around } });
+}

@@ -1,0 +1,74 @@
+import { createPdf, type PdfFonts } from "../../output/pdf/document.ts";
+import { flow } from "../../output/pdf/flow.ts";
+import type { Blank, Report } from "../../report/report.ts";
+import { fullSizePdf, type WhichSheets } from "../../output/pdf/fullSize.ts";
+import { readingPaper, tilePaper, type TilePaperId } from "../../output/pdf/tilePaper.ts";
+import { saveFile } from "../bench/files/saveFile.ts";
+import { type PartAround, partCells } from "../words/titleBlock.ts";
+import { fetchFonts } from "./fonts.ts";
+import { partCard } from "./partCard.ts";
+import { pdfDate } from "./pdfDate.ts";
+import { workSheet } from "./workSheet.ts";
+
+const PDF = "application/pdf";
+
+interface Pattern {
+  readonly name: string;
+  readonly blank: Blank;
+  readonly count: number;
+}
+
+/** Makes the full-size pattern and hands it over; says in a sentence what came of it. */
+export async function saveFullSize(
+  report: Report,
+  { name, blank, count }: Pattern,
+  { paper, sheets, file }: { paper: TilePaperId; sheets: WhichSheets; file: string },
+): Promise<string> {
+  const fonts = await fetchFonts();
+  const done = fullSizePdf(report, blank, {
+    paper: tilePaper(paper),
+    sheets,
+    fonts,
+    date: pdfDate(new Date()),
+    count,
+  });
+  if (done.kind === "refused") return `${name}: ${done.problem}. What helps: ${done.remedy}.`;
+  saveFile(file, done.bytes, PDF);
+  const many = `${done.sheets} ${done.sheets === 1 ? "sheet" : "sheets"}`;
+  return `${file} went to the browser’s downloads: ${many} and a map of them. Print at 100 %, not “fit to page”, and lay a rule to the 100 mm bars.`;
+}
+
+export interface Sheets {
+  readonly kind: "card" | "work-sheet";
+  readonly paper: TilePaperId;
+}
+
+/** The card or the work sheet of a part; undefined where there is none. */
+export function sheetsPdf(
+  report: Report,
+  around: PartAround,
+  { kind, paper, fonts, date }: Sheets & { fonts: PdfFonts; date: string },
+): { readonly bytes: Uint8Array<ArrayBuffer>; readonly pages: number } | undefined {
+  const { part } = report;
+  const name = kind === "card" ? "part card" : "work sheet";
+  const pdf = createPdf({ title: `${part.title}: ${name}`, subject: part.name, date, fonts });
+  const blocks = kind === "card" ? partCard(pdf, report, around) : workSheet(pdf, report, around.shop);
+  if (!blocks) return undefined;
+  // Pages are counted beside the frame, however many there come to be.
+  const cells = partCells(report, { ...around, sheet: 1, sheets: 1 }).filter(({ screenOnly }) => !screenOnly);
+  flow(pdf, blocks, { paper: readingPaper(tilePaper(paper)), cells });
+  return { bytes: pdf.bytes(), pages: pdf.sheets() };
+}
+
+/** Makes the card or the work sheet and hands it over. */
+export async function saveSheets(
+  report: Report,
+  around: PartAround,
+  { kind, paper, file }: Sheets & { file: string },
+): Promise<string> {
+  const fonts = await fetchFonts();
+  const made = sheetsPdf(report, around, { kind, paper, fonts, date: pdfDate(new Date()) });
+  if (!made) return "No machine of the shop takes this part, so there are no steps to work by.";
+  saveFile(file, made.bytes, PDF);
+  return `${file} went to the browser’s downloads: ${made.pages} ${made.pages === 1 ? "page" : "pages"}.`;
+}

@@ -1,0 +1,108 @@
+import { readFileSync } from "node:fs";
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
+import { readPdf } from "../output/readPdf.ts";
+import { launch } from "./chromium.ts";
+import { DIST, serve } from "./site.ts";
+
+let browser: Browser;
+let context: BrowserContext;
+let page: Page;
+let site: Awaited<ReturnType<typeof serve>>;
+let noise: string[] = [];
+
+beforeAll(async () => {
+  site = await serve(DIST);
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+  site.close();
+});
+beforeEach(async () => {
+  noise = [];
+  context = await browser.newContext({ acceptDownloads: true });
+  context.setDefaultTimeout(20_000);
+  page = await context.newPage();
+  page.on("pageerror", (error) => noise.push(error.message));
+  page.on("console", (message) => message.type() === "error" && noise.push(message.text()));
+});
+afterEach(async () => {
+  await context.close();
+  expect(noise).toEqual([]);
+});
+
+const button = (name: string | RegExp) => page.getByRole("button", { name }).first();
+async function saved(name: string | RegExp): Promise<{ name: string; bytes: Uint8Array }> {
+  const [download] = await Promise.all([page.waitForEvent("download"), button(name).click()]);
+  return { name: download.suggestedFilename(), bytes: new Uint8Array(readFileSync(await download.path())) };
+}
+
+it("makes the full-size pattern on a part's page, with the network off", async () => {
+  await page.goto(`${site.url}parts/fan-inlet/`);
+  const foot = page.locator("[data-version] [role=status]");
+  await expect.poll(() => foot.textContent(), { timeout: 20_000 }).toBe("Works with the network off.");
+  await page.reload();
+  await context.setOffline(true);
+  await button(/^PDF: full-size/).click();
+  const a4 = await saved("fan-inlet-full-size-a4.pdf");
+  const { pages } = await readPdf(a4.bytes);
+  expect(pages.length).toBeGreaterThan(5);
+  expect(Math.round(pages[0]!.widthMm)).toBe(210);
+  await expect
+    .poll(() => page.locator("[role=status]").allTextContents())
+    .toContainEqual(expect.stringContaining(`${pages.length - 1} sheets and a map`));
+  for (const [file, words] of [
+    ["fan-inlet-card.pdf", "Marking table"],
+    ["fan-inlet-work-sheet.pdf", "Bend lines"],
+  ] as const) {
+    const { bytes } = await saved(file);
+    expect((await readPdf(bytes)).bookmarks).toContain(words);
+  }
+  await page.getByLabel("Paper").selectOption("A3");
+  const a3 = await saved("fan-inlet-full-size-a3.pdf");
+  const larger = (await readPdf(a3.bytes)).pages;
+  expect(larger.length).toBeLessThan(pages.length);
+  expect(Math.round(Math.min(larger[1]!.widthMm, larger[1]!.heightMm))).toBe(297);
+});
+
+it("says what helps where a pattern takes too many sheets, and does what it says", async () => {
+  await page.goto(`${site.url}parts/overflow-shift/`);
+  await button(/^PDF: full-size/).click();
+  await button("overflow-shift-full-size-a4.pdf").click();
+  const told = page.locator("[data-pdf] [role=status]");
+  await expect.poll(() => told.textContent()).toContain("only the sheets that an edge crosses");
+  await page.getByLabel("only sheets that an edge crosses").check();
+  const { bytes } = await saved("overflow-shift-full-size-a4.pdf");
+  expect((await readPdf(bytes)).pages[0]!.texts.map(({ text }) => text).join(" ")).toContain(
+    "would hold no edge",
+  );
+});
+
+it("makes it at the bench of the part as it stands there, on Letter for a part in inches", async () => {
+  await page.goto(`${site.url}shapes/right-cone/`);
+  await page.locator(".bench-form").waitFor();
+  await page.getByLabel(/^Height between/).fill("123");
+  const card = await saved("right-cone-card.pdf");
+  expect(JSON.stringify((await readPdf(card.bytes)).pages.map(({ texts }) => texts))).toContain("123 mm");
+  const { bytes, name } = await saved(/right-cone-full-size-a4\.pdf/);
+  expect(name).toBe("right-cone-full-size-a4.pdf");
+  expect((await readPdf(bytes)).bookmarks[0]).toBe("Map of the sheets");
+  await page.goto(`${site.url}parts/seed-funnel/`);
+  await button(/^PDF: full-size/).click();
+  await button("seed-funnel-full-size-letter.pdf").waitFor();
+});
+
+it("has fields and buttons large enough for gloves, and nothing beside the screen, at any width", async () => {
+  for (const width of [390, 1280]) {
+    await page.setViewportSize({ width, height: 900 });
+    await page.goto(`${site.url}parts/screw-feed-transition-left/`);
+    await button(/^PDF: full-size/).click();
+    await page.getByLabel("Paper").waitFor();
+    const small = await page
+      .locator("[data-pdf] button, [data-pdf] select, [data-pdf] .pdf-tick")
+      .evaluateAll((all) => all.filter((one) => one.getBoundingClientRect().height < 44).length);
+    expect(small).toBe(0);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+  }
+});

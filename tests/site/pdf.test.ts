@@ -1,0 +1,100 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { readBinder } from "../../src/site/binder/binder.ts";
+import { chosenPlan } from "../../src/site/forming/plan.ts";
+import { pdfDate } from "../../src/site/pdf/pdfDate.ts";
+import { sheetsPdf } from "../../src/site/pdf/write.ts";
+import { keyFigures } from "../../src/site/words/keyFigures.ts";
+import { markingOf } from "../../src/site/words/marking.ts";
+import { readPdf, type PdfPage } from "../output/readPdf.ts";
+
+const font = (weight: number) => new Uint8Array(readFileSync(`public/fonts/binder-sans-${weight}.ttf`));
+const fonts = { regular: font(400), bold: font(700) };
+const date = "D:20260131120000+00'00'";
+const { parts, shop, job } = readBinder();
+/** The frame of a page lies this far from the paper's edge. [mm] */
+const FRAME_MM = 9;
+
+const made = (one: (typeof parts)[number], kind: "card" | "work-sheet", paper: "a4" | "letter") =>
+  sheetsPdf(
+    one.report,
+    { shop, job, material: one.material.name, gauge: one.gauge },
+    { kind, paper, fonts, date },
+  );
+const wordsOf = (page: PdfPage) =>
+  page.texts
+    .map(({ text }) => text)
+    .join(" ")
+    .replaceAll("\u00a0", " ");
+const plain = (text: string) => text.replaceAll("\u00a0", " ");
+
+/** What is written beyond the frame, save the page's number below it. */
+const beyond = ({ widthMm, heightMm, texts }: PdfPage) =>
+  texts.filter(
+    ({ at: [x, y], longMm, text }) =>
+      !/^\d+ of \d+$/.test(text) &&
+      (x < FRAME_MM || x + longMm > widthMm - FRAME_MM || y < FRAME_MM || y > heightMm - FRAME_MM),
+  );
+
+describe.each(parts)("$report.part.name", (one) => {
+  const { report } = one;
+  it.each(["a4", "letter"] as const)(
+    "has a card on %s with sizes, figures and marking table, all in its frame",
+    async (paper) => {
+      const { pages, bookmarks, info } = await readPdf(made(one, "card", paper)!.bytes);
+      expect(pages.length).toBeLessThanOrEqual(3);
+      expect(info["Title"]).toBe(`${report.part.title}: part card`);
+      expect(bookmarks).toEqual(
+        expect.arrayContaining(["Size", "Will it go?", "Blank", "Marking table", "Check"]),
+      );
+      expect(pages.flatMap(beyond)).toEqual([]);
+      const words = pages.map(wordsOf).join(" ");
+      for (const { value } of keyFigures(report)) expect(words).toContain(plain(value));
+      for (const { title } of report.forming.checks) expect(words).toContain(title);
+      expect(words).toContain("Caution.");
+      const { columns, rows } = markingOf(report);
+      const cells = new Set(pages.flatMap(({ texts }) => texts.map(({ text }) => plain(text))));
+      for (const row of rows)
+        for (const { cell } of columns) if (cell(row) !== "") expect(cells).toContain(plain(cell(row)));
+      for (const page of pages) expect(wordsOf(page)).toContain(report.part.name);
+    },
+  );
+
+  it("has a work sheet with every step, where a machine takes it", async () => {
+    const sheet = made(one, "work-sheet", "a4");
+    const plan = chosenPlan(report);
+    expect(sheet === undefined).toBe(plan === undefined);
+    if (!sheet || !plan) return;
+    const { pages } = await readPdf(sheet.bytes);
+    expect(pages.length).toBe(sheet.pages);
+    expect(pages.flatMap(beyond)).toEqual([]);
+    const words = pages.map(wordsOf).join(" ");
+    for (const { title } of plan.steps) expect(words).toContain(`${title}.`);
+    expect(words).toContain("Caution.");
+    for (const { what } of report.forming.inspection?.rows ?? [])
+      expect(words.replaceAll(" ", "")).toContain(what.replaceAll(" ", ""));
+  });
+});
+
+it("keeps the words that somebody typed in its frame, however long and of whatever signs", async () => {
+  const one = parts.find(({ report }) => report.blanks.length > 1)!;
+  const title = `${"Trichter".repeat(30)} ⅛″ Žluťoučký 漢`;
+  const notes = `${"x".repeat(400)}\nsecond line: Ø½ → ő`;
+  const odd = { ...one, report: { ...one.report, part: { ...one.report.part, title, notes } } };
+  for (const kind of ["card", "work-sheet"] as const) {
+    const { pages, info } = await readPdf(made(odd, kind, "letter")!.bytes);
+    expect(pages.flatMap(beyond)).toEqual([]);
+    expect(pages.map(wordsOf).join(" ")).toContain("⅛″ Žluťoučký ?");
+    expect(info["Title"]).toContain("漢");
+  }
+});
+
+it("is the same byte for byte", () => {
+  const one = parts[0]!;
+  const [first, second] = [made(one, "card", "a4")!, made(one, "card", "a4")!];
+  expect(Buffer.from(first.bytes).equals(Buffer.from(second.bytes))).toBe(true);
+});
+
+it("writes a moment in UTC", () => {
+  expect(pdfDate(new Date("2026-01-31T23:30:05+09:00"))).toBe("D:20260131143005+00'00'");
+});
