@@ -1,6 +1,6 @@
+import { placer } from "../geometry/placed.ts";
 import { boxesAtAngles } from "../geometry/polygon.ts";
 import { LAY_GRID_MM } from "../geometry/tolerance.ts";
-import type { Vec2 } from "../geometry/vector.ts";
 import { liesApart } from "./apart.ts";
 import type { Put } from "./fill.ts";
 import { formsOf, named } from "./forms.ts";
@@ -8,7 +8,7 @@ import { freeRectangle } from "./freeRectangle.ts";
 import { type Filled, lengthOf, reachOf } from "./layout.ts";
 import type { Bounds, LaidPlate, LaidPlates, LayItem, LayOptions, Left, Placing, Stock } from "./model.ts";
 import { layRectangles } from "./rectangles.ts";
-import { grown, gridRing, ringMm, turnOf } from "./ring.ts";
+import { grown, gridRing, ringMm } from "./ring.ts";
 import { search } from "./search.ts";
 import { type Kind, kindsOf, roomOf } from "./variant.ts";
 
@@ -162,15 +162,8 @@ function laidPlate(
 
 function placingOf(items: readonly LayItem[], { variant, at }: Put, edgeMm: number): Placing {
   const { part, piece, outline } = items[variant.item] as LayItem;
-  const [c, s] = turnOf(variant.turnDeg);
-  const place: Vec2 = [at[0] + edgeMm, at[1] + edgeMm];
-  return {
-    part,
-    piece,
-    rotationDeg: variant.turnDeg,
-    at: place,
-    outline: outline.map(([x, y]): Vec2 => [c * x - s * y + place[0], s * x + c * y + place[1]]),
-  };
+  const lies = { rotationDeg: variant.turnDeg, at: [at[0] + edgeMm, at[1] + edgeMm] as const };
+  return { part, piece, ...lies, outline: outline.map(placer(lies)) };
 }
 
 function leftOf(

@@ -1,3 +1,4 @@
+import type { Placed } from "../geometry/placed.ts";
 import type { Vec2 } from "../geometry/vector.ts";
 
 /** Blanks of one form that are to be cut. */
@@ -31,13 +32,10 @@ export interface LayOptions {
   readonly seed: number;
 }
 
-/** One blank on a plate: its drawn outline turned about its own origin, counter-clockwise, then shifted. */
-export interface Placing {
+/** One blank on a plate, its drawn outline placed from the lower left corner. */
+export interface Placing extends Placed {
   readonly part: string;
   readonly piece: number;
-  readonly rotationDeg: number;
-  /** Where its own origin comes to lie, from the lower left corner of the plate. */
-  readonly at: Vec2;
   /** The enclosing outline on the plate. */
   readonly outline: readonly Vec2[];
 }

@@ -1,7 +1,8 @@
+import { turnOf } from "../geometry/placed.ts";
 import { LAY_TOUCH_MM } from "../geometry/tolerance.ts";
 import { borderOf } from "./border.ts";
 import { convolve } from "./convolve.ts";
-import { gridRing, type Ring, ringMm, turnOf } from "./ring.ts";
+import { gridRing, type Ring, ringMm } from "./ring.ts";
 import type { Kind, Variant } from "./variant.ts";
 import { segmentsOf, type Sides, sidesOf, type Walks, walksOf, windingOf } from "./walks.ts";
 

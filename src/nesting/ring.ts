@@ -1,4 +1,5 @@
 import { Clipper, EndType, JoinType } from "clipper2-ts";
+import { turnOf } from "../geometry/placed.ts";
 import { hull } from "../geometry/polygon.ts";
 import { LAY_GRID_MM } from "../geometry/tolerance.ts";
 import type { Vec2 } from "../geometry/vector.ts";
@@ -36,22 +37,6 @@ function withTurns(points: readonly GridPoint[]): Ring {
   });
   // What was taken away may leave its neighbours in one line.
   return turning.length === points.length ? points : withTurns(turning);
-}
-
-/** Cosine and sine of a turn, exact at quarter turns. */
-export function turnOf(turnDeg: number): Vec2 {
-  const quarters = turnDeg / 90;
-  if (Number.isInteger(quarters))
-    return (
-      [
-        [1, 0],
-        [0, 1],
-        [-1, 0],
-        [0, -1],
-      ] as const
-    )[(((quarters % 4) + 4) % 4) as 0 | 1 | 2 | 3];
-  const turn = (turnDeg * Math.PI) / 180;
-  return [Math.cos(turn), Math.sin(turn)];
 }
 
 /**
