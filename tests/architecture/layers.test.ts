@@ -20,6 +20,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     "forming",
     "input",
     "report",
+    "nesting",
     "drawing",
     "tables",
     "output",
