@@ -140,7 +140,7 @@ function freeSize(board: Board, free: Box, units: Units): Placing[] {
   const down = (mm: number) => lengthNumber(Math.floor(mm / step) * step, units);
   const size = `${down(width(free))} × ${down(height(free))}`;
   const at: Vec2 = [(free.left + free.right) / 2, (free.bottom + free.top) / 2];
-  return [`left: ${size}`, size].flatMap((text) =>
+  return [`rest ${size}`, size].flatMap((text) =>
     [0, 90]
       .map((alongDeg) => board.label(text, at, { role: "note", size: "small", alongDeg }))
       .filter((label) => {

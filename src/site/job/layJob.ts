@@ -15,8 +15,6 @@ import { type Cutting, cuttingOf, effort } from "./cutting.ts";
 /** A plate with its number among those of its material and thickness. */
 export interface JobPlate {
   readonly sheet: PlateSheet;
-  /** "plate 5", "plates 1 to 4, all alike". */
-  readonly which: string;
   readonly utilisation: number;
   readonly free: FreeRectangle | null;
   readonly stock: Stock;
@@ -104,7 +102,7 @@ function groupOf(members: readonly BinderPart[], shop: Shop | undefined): PlateG
     stock,
     laid,
     plates: numbered(laid.plates).map(({ plate, first, last }) => {
-      const which = first === last ? `plate ${first}` : `plates ${first} to ${last}, all alike`;
+      const which = first === last ? `plate ${first}` : alike(first, last);
       const sheet: PlateSheet = {
         name: `${file}-plate-${first}`,
         title: `${name}, ${which}`,
@@ -115,10 +113,13 @@ function groupOf(members: readonly BinderPart[], shop: Shop | undefined): PlateG
         blanks: blanksOn(plate, cuts),
       };
       const { utilisation, free, stock: size } = plate;
-      return { sheet, which, utilisation, free, stock: size };
+      return { sheet, utilisation, free, stock: size };
     }),
   };
 }
+
+const alike = (first: number, last: number): string =>
+  last === first + 1 ? `plates ${first} and ${last}, alike` : `plates ${first} to ${last}, all alike`;
 
 function numbered(plates: readonly LaidPlate[]): { plate: LaidPlate; first: number; last: number }[] {
   let last = 0;
