@@ -3,10 +3,17 @@ import { Fill, type Liking, type Put } from "./fill.ts";
 import type { NoFits, Work } from "./noFit.ts";
 import type { Kind, Variant } from "./variant.ts";
 
+/** One blank that is to be laid. */
+export interface Wanted {
+  readonly item: number;
+  /** The turn that it takes if it finds a place in it on the plate at hand. */
+  readonly wish?: Variant;
+}
+
 /** How a laying is to be made: everything that a search may change. */
 export interface Recipe {
-  /** Items in the order in which they are laid, one entry for each blank. */
-  readonly order: readonly number[];
+  /** Blanks in the order in which they are laid. */
+  readonly order: readonly Wanted[];
   /** For each item the turns that it may take. */
   readonly turns: readonly (readonly Variant[])[];
   readonly liking: Liking;
@@ -41,16 +48,18 @@ export function layInOrder(
   let order = recipe.order;
   while (order.length > 0) {
     const fill = new Fill(room, { liking: recipe.liking, noFits, work });
-    const rest: number[] = [];
+    const rest: Wanted[] = [];
     const full = new Set<number>();
     let [freeMm2, largestMm2] = [room.xMm * room.yMm, Infinity];
-    for (const item of order) {
+    for (const one of order) {
+      const { item, wish } = one;
       const { areaMm2 } = kinds[item] as Kind;
       // What found no place on this plate finds none later, as it only gets fuller.
       const hopeless = full.has(item) || areaMm2 > freeMm2 * (1 + AT_LIMIT_REL) || areaMm2 > largestMm2;
-      if (!hopeless && putDown(fill, recipe.turns[item] ?? [])) freeMm2 -= areaMm2;
+      const turns = recipe.turns[item] ?? [];
+      if (!hopeless && ((wish && putDown(fill, [wish])) || putDown(fill, turns))) freeMm2 -= areaMm2;
       else {
-        rest.push(item);
+        rest.push(one);
         if (hopeless) continue;
         full.add(item);
         if (kinds.length > MANY) largestMm2 = SMALLER * areaMm2;
@@ -58,7 +67,7 @@ export function layInOrder(
     }
     if (fill.puts.length === 0)
       throw new RangeError(
-        `no plate takes item ${order[0]} of ${kinds.length}, on ${room.xMm} × ${room.yMm}`,
+        `no plate takes item ${order[0]?.item} of ${kinds.length}, on ${room.xMm} × ${room.yMm}`,
       );
     const { count, left } = again(fill.puts, rest);
     plates.push({ puts: fill.puts, count });
@@ -79,17 +88,17 @@ function putDown(fill: Fill, turns: readonly Variant[]): boolean {
 }
 
 /** How often the same plate goes, the first time included, and what is left then. */
-export function again(
+export function again<One extends Wanted>(
   puts: readonly Put[],
-  rest: readonly number[],
-): { count: number; left: readonly number[] } {
+  rest: readonly One[],
+): { count: number; left: readonly One[] } {
   const on = tally(puts.map(({ variant }) => variant.item));
-  const there = tally(rest);
+  const there = tally(rest.map(({ item }) => item));
   let more = Infinity;
   for (const [item, count] of on) more = Math.min(more, Math.floor((there.get(item) ?? 0) / count));
   if (more === 0) return { count: 1, left: rest };
   const taken = new Map([...on].map(([item, count]) => [item, count * more] as const));
-  const left = rest.filter((item) => {
+  const left = rest.filter(({ item }) => {
     const still = taken.get(item) ?? 0;
     if (still === 0) return true;
     taken.set(item, still - 1);

@@ -76,9 +76,12 @@ function inOrder(
   while (order.length > 0) {
     const { puts, rest } = onePlate(order, boxes, how);
     if (puts.length === 0) throw new RangeError(`no plate takes the rectangle of item ${order[0]}`);
-    const { count, left } = again(puts, rest);
+    const { count, left } = again(
+      puts,
+      rest.map((item) => ({ item })),
+    );
     plates.push({ puts, count });
-    order = [...left];
+    order = left.map(({ item }) => item);
   }
   return plates;
 }

@@ -1,5 +1,5 @@
 import type { Liking } from "./fill.ts";
-import { type Filled, layInOrder, lengthOf, type Recipe, type Room } from "./layout.ts";
+import { type Filled, layInOrder, lengthOf, type Recipe, type Room, type Wanted } from "./layout.ts";
 import { noFits, type Work } from "./noFit.ts";
 import { type Random, randomFrom } from "./random.ts";
 import type { Kind, Variant } from "./variant.ts";
@@ -15,7 +15,6 @@ const LIKINGS: readonly Liking[] = [
   { by: "middle", height: 0.05 },
   { by: "right", height: 1 },
 ];
-/** A change that costs nothing is kept, so that the search does not stand still. */
 
 /**
  * The best laying of some blanks on one plate size that a seeded search finds: first orders by size with one pair of
@@ -45,16 +44,27 @@ export function search(
     if (next.length < best.length) best = next;
   }
   let now = best;
-  while (work.done < effort * WORK) {
+  for (let tries = 0; work.done < effort * WORK; tries++) {
     const before = work.done;
     const next = lay(changed(now.recipe, kinds, random));
-    if (next.length <= now.length) now = next;
+    // A little worse is taken too, less and less, so that the search does not stay where it began. It goes by the tries
+    // and not by the effort: a longer search goes the same way, only further.
+    const spare = (room.xMm * SPARE) / (1 + tries / COOLING);
+    if (next.length <= now.length + spare * random()) now = next;
     if (now.length < best.length) best = now;
+    // From where it has got to without finding anything, it goes back to the best.
+    if (now.length > best.length && random() < BACK) now = best;
     // A search that has nothing to do must end too.
     if (work.done === before) work.done += effort * WORK * IDLE;
   }
   return best.plates;
 }
+/** What a change may cost at first, as a share of the plate's length. [-] */
+const SPARE = 0.03;
+/** After so many tries it may cost half as much. */
+const COOLING = 200;
+/** How likely it is that the search goes back to the best. [-] */
+const BACK = 0.02;
 const IDLE = 0.001;
 
 /** Largest first, by area and by length; all turns at once, and each pair of opposite turns for itself. */
@@ -62,10 +72,10 @@ function beginnings(kinds: readonly Kind[]): Recipe[] {
   const there = kinds.filter(({ count }) => count > 0);
   const extent = ({ variants }: Kind) =>
     Math.min(...variants.map(({ left, right, bottom, top }) => Math.max(right - left, top - bottom)));
-  const orderBy = (measure: (kind: Kind) => number): number[] =>
+  const orderBy = (measure: (kind: Kind) => number): Wanted[] =>
     there
       .toSorted((a, b) => measure(b) - measure(a))
-      .flatMap(({ item, count }) => Array.from({ length: count }, () => item));
+      .flatMap(({ item, count }) => Array.from({ length: count }, () => ({ item })));
   const orders = [orderBy(({ areaMm2 }) => areaMm2), ...(there.length > 1 ? [orderBy(extent)] : [])];
   const most = Math.max(0, ...there.map(({ variants }) => variants.length));
   const all = kinds.map(({ variants }) => variants);
@@ -85,25 +95,33 @@ function opposite({ variants }: Kind, i: number): readonly Variant[] {
   });
 }
 
-/** One small change: two blanks change places, one comes first, an item gets other turns, or places are liked otherwise. */
+/** One small change: two blanks change places, one comes first or wishes a turn, an item gets other turns, or places are liked otherwise. */
 function changed(recipe: Recipe, kinds: readonly Kind[], random: Random): Recipe {
   const below = (count: number) => Math.floor(random() * count);
-  const pick = below(4);
   const { order } = recipe;
   const [i, j] = [below(order.length), below(order.length)];
-  const [p, q] = [order[i] as number, order[j] as number];
-  if (pick === 0 && p !== q) return { ...recipe, order: order.with(i, q).with(j, p) };
-  if (pick === 1 && p !== order[0]) return { ...recipe, order: [p, ...order.toSpliced(i, 1)] };
-  if (pick === 2) return { ...recipe, liking: LIKINGS[below(LIKINGS.length)] as Liking };
-  const kind = kinds[p] as Kind;
-  const own =
-    below(3) === 0
-      ? kind.variants
-      : [
-          ...new Set([
-            ...opposite(kind, below(kind.variants.length)),
-            ...(below(2) === 0 ? (recipe.turns[p] ?? []) : []),
-          ]),
-        ];
-  return { ...recipe, turns: recipe.turns.with(p, own) };
+  const [p, q] = [order[i] as Wanted, order[j] as Wanted];
+  const kind = kinds[p.item] as Kind;
+  const anyTurn = kind.variants[below(kind.variants.length)];
+  switch (below(6)) {
+    case 0:
+      return { ...recipe, order: order.with(i, q).with(j, p) };
+    case 1:
+      return { ...recipe, order: [p, ...order.toSpliced(i, 1)] };
+    case 2:
+      return { ...recipe, liking: LIKINGS[below(LIKINGS.length)] as Liking };
+    case 3:
+    case 4: {
+      const wishes = below(4) > 0 && anyTurn !== undefined;
+      return { ...recipe, order: order.with(i, { item: p.item, ...(wishes && { wish: anyTurn }) }) };
+    }
+    default: {
+      const before = below(2) === 0 ? (recipe.turns[p.item] ?? []) : [];
+      const own =
+        below(3) === 0
+          ? kind.variants
+          : [...new Set([...opposite(kind, below(kind.variants.length)), ...before])];
+      return { ...recipe, turns: recipe.turns.with(p.item, own) };
+    }
+  }
 }
