@@ -32,7 +32,7 @@ export interface Room {
 }
 
 /** With more forms than this not every one of them is tried in every gap. */
-const MANY = 12;
+export const MANY = 12;
 /** Then, once a blank found no place on a plate, only blanks smaller by this are still tried there. [-] */
 const SMALLER = 0.8;
 

@@ -1,11 +1,12 @@
 import type { Liking } from "./fill.ts";
-import { type Filled, layInOrder, lengthOf, type Recipe, type Room, type Wanted } from "./layout.ts";
+import { type Filled, layInOrder, lengthOf, MANY, type Recipe, type Room, type Wanted } from "./layout.ts";
 import { noFits, type Work } from "./noFit.ts";
 import { type Random, randomFrom } from "./random.ts";
 import type { Kind, Variant } from "./variant.ts";
 
-/** Units of work for an effort of 1: a few tenths of a second on a common machine. */
-const WORK = 30_000_000;
+/** Units of work for an effort of 1, for each form and two more: a tenth of a second on a common machine. */
+const WORK = 10_000_000;
+const MORE_FORMS = 2;
 /** A half turn apart belong together: blanks lie head to foot. [degrees] */
 const HALF = 180;
 const LIKINGS: readonly Liking[] = [
@@ -28,6 +29,8 @@ export function search(
   room: Room,
   { effort, seed }: { effort: number; seed: number },
 ): Filled[] {
+  const forms = kinds.filter(({ count }) => count > 0).length;
+  const most = effort * WORK * (forms + MORE_FORMS);
   const work: Work = { done: 0 };
   const table = noFits(kinds, work);
   const lay = (recipe: Recipe) => {
@@ -39,12 +42,12 @@ export function search(
   let best = lay(first);
   const random = randomFrom(seed);
   for (const recipe of others) {
-    if (work.done > effort * WORK) return best.plates;
+    if (work.done > most) return best.plates;
     const next = lay(recipe);
     if (next.length < best.length) best = next;
   }
   let now = best;
-  for (let tries = 0; work.done < effort * WORK; tries++) {
+  for (let tries = 0; work.done < most; tries++) {
     const before = work.done;
     const next = lay(changed(now.recipe, kinds, random));
     // A little worse is taken too, less and less, so that the search does not stay where it began. It goes by the tries
@@ -55,7 +58,7 @@ export function search(
     // From where it has got to without finding anything, it goes back to the best.
     if (now.length > best.length && random() < BACK) now = best;
     // A search that has nothing to do must end too.
-    if (work.done === before) work.done += effort * WORK * IDLE;
+    if (work.done === before) work.done += most * IDLE;
   }
   return best.plates;
 }
@@ -77,10 +80,11 @@ function beginnings(kinds: readonly Kind[]): Recipe[] {
       .toSorted((a, b) => measure(b) - measure(a))
       .flatMap(({ item, count }) => Array.from({ length: count }, () => ({ item })));
   const orders = [orderBy(({ areaMm2 }) => areaMm2), ...(there.length > 1 ? [orderBy(extent)] : [])];
-  const most = Math.max(0, ...there.map(({ variants }) => variants.length));
+  const count = Math.max(0, ...there.map(({ variants }) => variants.length));
   const all = kinds.map(({ variants }) => variants);
-  const pairs = Array.from({ length: most }, (_, i) => kinds.map((kind) => opposite(kind, i)));
-  const turns = [all, ...pairs];
+  const pairs = Array.from({ length: count }, (_, i) => kinds.map((kind) => opposite(kind, i)));
+  // Many forms have few turns each, and want them all.
+  const turns = there.length > MANY ? [all, ...pairs] : [...pairs, all];
   return LIKINGS.flatMap((liking) =>
     turns.flatMap((turn) => orders.map((order) => ({ order, turns: turn, liking }))),
   );
