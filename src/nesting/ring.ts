@@ -53,7 +53,7 @@ export function grown(ring: Ring, byMm: number): Ring {
 }
 
 /** The largest outline of several: what is left of a hole within it is no place for anything. */
-export function outermost(paths: readonly Ring[]): Ring {
+function outermost(paths: readonly Ring[]): Ring {
   let [best, most] = [paths[0] ?? [], -Infinity];
   for (const path of paths) {
     const area = ringArea(path);
@@ -63,7 +63,7 @@ export function outermost(paths: readonly Ring[]): Ring {
 }
 
 /** Area, positive counter-clockwise. [grid steps²] */
-export function ringArea(ring: Ring): number {
+function ringArea(ring: Ring): number {
   let twice = 0;
   const origin = ring[0];
   if (!origin) return 0;

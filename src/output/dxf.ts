@@ -4,7 +4,7 @@ import { contourOf, type FileUnits, markPlace, markWords } from "./contour.ts";
 import { dxfFile } from "./dxfFile.ts";
 
 /** Height of what is etched, unless the blank is small. */
-export const MARK_CAP_MM = 8;
+const MARK_CAP_MM = 8;
 export const NOTE_CAP_MM = 5;
 
 /**

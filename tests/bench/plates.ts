@@ -44,7 +44,8 @@ export function benchPlates(): void {
       layPlates(items, stock, { spacingMm: SPACING, edgeMm: EDGE, effort, seed: 1 }),
     );
     const seconds = (performance.now() - before) / 1000;
-    const sum = (of: (one: (typeof laid)[number]) => number) => laid.reduce((total, one) => total + of(one), 0);
+    const sum = (of: (one: (typeof laid)[number]) => number) =>
+      laid.reduce((total, one) => total + of(one), 0);
     const mean = (of: (one: (typeof laid)[number]) => number) => sum(of) / laid.length;
     const plates = sum((one) => one.plates.reduce((count, plate) => count + plate.count, 0));
     const rectangles = sum((one) => one.bounds.rectanglePlates);

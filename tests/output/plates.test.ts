@@ -85,7 +85,7 @@ it("DXF of a plate, read by another library, comes back to the outlines where th
       const cut = on("CUT") as IPolylineEntity[];
       expect(cut).toHaveLength(sheet.blanks.length);
       for (const [i, { blank, rotationDeg, at }] of sheet.blanks.entries()) {
-        const outline = placed(blank.outline as Vec2[], rotationDeg, at);
+        const outline = placed(blank.outline, rotationDeg, at);
         expect(cut[i]!.shape).toBe(true);
         expect(strays(walk(cut[i]!.vertices), outline)).toBeLessThan(NEAR_MM);
       }

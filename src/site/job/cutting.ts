@@ -4,7 +4,7 @@ import type { Shop } from "../../forming/machine.ts";
 const LEAST_SPACING_MM = 8;
 const EDGE_MM = 10;
 
-export const NO_SOURCE = "common practice, no source";
+const NO_SOURCE = "common practice, no source";
 
 /** How far blanks are kept apart and from the edges, and who says so. */
 export interface Cutting {
