@@ -47,13 +47,13 @@ const leftOf = (stock: readonly Stock[], units: "mm" | "in" = "mm") => {
 
 it("says why a blank goes on no plate, with sizes and what to do", () => {
   expect(leftOf([])).toEqual([
-    "hood, 2 blanks: the shop file lists no plate of S235, 3 mm; order S235, 3 mm plate of at least 1470 × 620 mm, and list it under stock.",
+    "hood, 2 blanks: the shop file lists no plate of S235, 3 mm; order S235, 3 mm plate of at least 1470 × 620\u00a0mm, and list it under stock.",
   ]);
   expect(leftOf([{ lengthMm: 1000, widthMm: 900, grain: false }])).toEqual([
-    "hood, 2 blanks: too large for 1000 × 900 mm with 10\u00a0mm left along the edges, at any angle; order S235, 3 mm plate of at least 1470 × 620 mm, or split the part in more pieces.",
+    "hood, 2 blanks: too large for 1000 × 900\u00a0mm with 10\u00a0mm left along the edges, at any angle; order S235, 3 mm plate of at least 1470 × 620\u00a0mm, or split the part in more pieces.",
   ]);
   expect(leftOf([{ lengthMm: 2000, widthMm: 1000, grain: true }])).toEqual([
-    "hood, 2 blanks: goes on 2000 × 1000 mm only if it is turned, which the grain of the plate forbids; order S235, 3 mm plate of at least 1470 × 620 mm without a grain, or split the part in more pieces.",
+    "hood, 2 blanks: goes on 2000 × 1000\u00a0mm only if it is turned, which the grain of the plate forbids; order S235, 3 mm plate of at least 1470 × 620\u00a0mm without a grain, or split the part in more pieces.",
   ]);
-  expect(leftOf([], "in")[0]).toContain("at least 58 × 24.5 in");
+  expect(leftOf([], "in")[0]).toContain("at least 58 × 24.5\u00a0in");
 });

@@ -24,7 +24,7 @@ export function blanksInWords({ sheet }: JobPlate): string {
 
 const size = (group: PlateGroup, [long, high]: readonly [number, number]): string => {
   const say = numbersIn(group.units);
-  return `${say.bare(long)} × ${say.bare(high)} ${say.unit}`;
+  return `${say.bare(long)} × ${say.bare(high)}\u00a0${say.unit}`;
 };
 export const sizeOf = (
   group: PlateGroup,
