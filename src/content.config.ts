@@ -7,6 +7,8 @@ const sources = defineCollection({
   loader: file("content/sources.yaml"),
   schema: z.strictObject({
     title: z.string(),
+    /** Who wrote it or what it is called, and the year: what stands beside a figure on paper. */
+    short: z.string(),
     where: z.string().optional(),
     kind: z.enum(["book", "paper", "standard", "statute", "web page", "common practice"]),
     read: z.enum(["read", "read in a reproduction", "from memory"]),

@@ -29,7 +29,8 @@ Prints the report as JSON: one report for one part, a list for several.
                  and the NAME.json of a part that could not be laid out is taken away
   --trial ...    print the next setting of the first pass instead, after a trial on an initial-pinch roll:
                  --trial setting=12.5,gap=840   the raise at the large edge and the inside gap at the large end,
-                 closed=45 (per cent) or flat in place of the gap; once for each trial, in order.
+                 closed=45 (per cent) or flat in place of the gap; gap=-40 or closed=105 where the edges overlap;
+                 once for each trial, in order.
                  Trials kept in PART.trials.yaml next to the part come first; --trial file takes those alone
   --machine name the roll it was tried on, where the shop has several
   --help         print this text

@@ -61,7 +61,8 @@ export function correct(request: CorrectRequest, folder: string): Outcome {
   }
 }
 
-function keptTrials(path: string, folder: string, tables: ReturnType<typeof loadCatalogue>) {
+/** The trials that are kept next to a part file; undefined where there are none. */
+export function keptTrials(path: string, folder: string, tables: ReturnType<typeof loadCatalogue>) {
   const shown = trialsPath(path);
   const file = resolve(folder, shown);
   if (!existsSync(file)) return undefined;

@@ -4,11 +4,11 @@ import { partName } from "../input/partName.ts";
 import { printProblems, refusalProblems, sortProblems, type Problem } from "../input/problem.ts";
 import { nodeDisk } from "../input/nodeDisk.ts";
 import { readPartFile, readShopFile, sameNames } from "../input/readFiles.ts";
-import { isTrialsFile } from "../input/readTrials.ts";
+import { isTrialsFile, keptOf } from "../input/readTrials.ts";
 import type { develop } from "../report/develop.ts";
 import type { Report } from "../report/report.ts";
 import { readArguments, USAGE, type Request } from "./arguments.ts";
-import { correct } from "./correct.ts";
+import { correct, keptTrials } from "./correct.ts";
 import { printJson } from "../output/json.ts";
 import { others, takeAway, writeFiles } from "./writeFiles.ts";
 
@@ -109,7 +109,13 @@ function reportsOf(request: DevelopRequest, folder: string, core: typeof develop
     } = readPartFile({ file: resolve(folder, path), path }, tables, nodeDisk);
     problems.push(...bad);
     if (!part || twice.has(path)) continue;
-    const context = { catalogue: tables.catalogue, ...(shop?.value && { shop: shop.value }) };
+    const kept = keptTrials(path, folder, tables);
+    problems.push(...(kept?.problems ?? []));
+    const context = {
+      catalogue: tables.catalogue,
+      ...(shop?.value && { shop: shop.value }),
+      trials: kept?.value && keptOf(kept.value),
+    };
     const developed = core(part, context);
     if (developed.kind === "report") reports.push(developed.report);
     else problems.push(...refusalProblems(developed.issues, { path, locate }));

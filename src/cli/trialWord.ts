@@ -1,11 +1,12 @@
 import { readLength } from "../input/length.ts";
-import type { Trials } from "../input/readTrials.ts";
+import { MOST_CLOSED, type Trials } from "../input/readTrials.ts";
 import type { Units } from "../input/units.ts";
 
 type Row = Trials["trials"][number];
 
 const KEYS = ["setting", "gap", "closed", "flat"] as const;
-const HOW = "write setting=12.5,gap=840 (or closed=45, or flat, in place of the gap)";
+const HOW =
+  "write setting=12.5,gap=840 (or closed=45, or flat, in place of the gap; gap=-40 where the edges overlap by 40)";
 
 /**
  * Reads one trial of the command line: setting=12.5,gap=840, or closed=45 per cent, or flat. Lengths as in the part file.
@@ -32,13 +33,11 @@ export function trialOfWord(text: string, units: Units): Row | string {
   if (found.has("gap")) {
     const gap = lengthOf("gap");
     if (gap.kind === "unreadable") return `the trial ${text}: ${gap.problem}; ${gap.remedy}`;
-    return gap.value < 0
-      ? `the trial ${text} has a gap below nought; ${HOW}`
-      : { setting: setting.value, gap: gap.value };
+    return { setting: setting.value, gap: gap.value };
   }
   const per = (found.get("closed") ?? "").replace(/\s*%$/, "");
   const closed = per === "" ? Number.NaN : Number(per);
-  if (!(closed >= 0 && closed <= 100))
-    return `the trial ${text}: closed is in per cent, from 0 to 100; ${HOW}`;
+  if (!(closed >= 0 && closed <= MOST_CLOSED))
+    return `the trial ${text}: closed is in per cent of the turn, from 0 to ${MOST_CLOSED}, above 100 where the edges overlap; ${HOW}`;
   return { setting: setting.value, closed };
 }

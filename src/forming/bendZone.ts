@@ -21,6 +21,8 @@ export interface BendZone {
   readonly beforeFlat: boolean;
   /** Turning of the plate between two normal angles. [rad] */
   turnRad(from: number, to: number): number;
+  /** Angle between the planes that touch the plate where the zone begins and where it ends. [rad] */
+  readonly acrossRad: number;
   /** How fast it turns with the normal angle. [rad/rad] */
   turnRate(theta: number): number;
   /** Length of each end's edge along the zone. [mm] */

@@ -20,6 +20,8 @@ export interface BrakeLine {
   readonly to: readonly [number, number];
   /** In which place it is hit, from 1, on each piece. */
   readonly order: number;
+  /** Letter of the ram depth that it is bent by: that of the trial strip of its angle. */
+  readonly depth: string;
   /** Force of its hit over its bent length. [kN] */
   readonly forceKN: number;
 }
@@ -31,6 +33,8 @@ export interface BrakeZone {
   readonly spaces: number;
   readonly hits: number;
   readonly turnDeg: number;
+  /** Angle between the two flats beside it, measured inside and square to the corner; null where a seam edge adjoins. [°] */
+  readonly flatsDeg: number | null;
   /** Left to the seam edges, which no punch bends: half a space at each. [°] */
   readonly seamDeg: number;
   readonly spacingMm: { readonly wide: number; readonly narrow: number };
@@ -40,7 +44,7 @@ export interface BrakeZone {
   readonly roomForAll: boolean;
 }
 
-export type Hit = Omit<BrakeLine, "number" | "order" | "forceKN">;
+export type Hit = Omit<BrakeLine, "number" | "order" | "depth" | "forceKN">;
 
 const MOST_SPACES = 720;
 
@@ -135,6 +139,7 @@ export function hitsOf(
       spaces,
       hits: hits.length,
       turnDeg,
+      flatsDeg: zone.afterFlat && zone.beforeFlat ? 180 - degrees(zone.acrossRad) : null,
       seamDeg: turnDeg - hits.reduce((sum, { bendDeg }) => sum + bendDeg, 0),
       spacingMm: { wide, narrow },
       facetMm: facet,

@@ -1,9 +1,11 @@
-import { SAME_POINT_MM } from "../geometry/tolerance.ts";
 import type { PartAsked } from "./asked.ts";
 import { airBendForceN } from "./airBend.ts";
+import { type BrakeDepth, depthOf, depthsOf } from "./brakeDepths.ts";
 import { type BrakeLine, type BrakeZone, hitsOf, orderOfHits } from "./brakeLines.ts";
+import { type BrakeRemark, remarksOf } from "./brakeRemarks.ts";
 import { bentDeg, HALF_TURN_DEG } from "./offThePunch.ts";
 import { leastOpeningMm } from "./dieOpening.ts";
+import type { PressBrake } from "./machine.ts";
 
 /** Everything that the brake bends a part by. */
 export interface BrakePlan {
@@ -20,22 +22,33 @@ export interface BrakePlan {
   readonly permittedFacetMm: number;
   readonly zones: readonly BrakeZone[];
   readonly lines: readonly BrakeLine[];
+  /** The different angles among the lines: a ram depth each, found on a trial strip. */
+  readonly depths: readonly BrakeDepth[];
+  /** Least tensile strength of the grade, which forces are reckoned with. [MPa] */
+  readonly tensileMPa: number;
   /** Forces use this constant; those in use run from `least` to `greatest`, and the force with them. */
   readonly forceConstant: { readonly used: number; readonly least: number; readonly greatest: number };
   /** Greatest force of a hit, and what the brake has; null where no shop is given. [kN] */
   readonly greatestForceKN: number;
   readonly brakeForceKN: number | null;
+  /** Longest length that a hit bends. [mm] */
+  readonly longestHitMm: number;
+  /** What to set the brake's force limit to: the strongest hit at the highest constant, no more than the brake has. [kN] */
+  readonly forceLimitKN: number;
+  /** What a metre of punch and die takes at the highest constant. [kN/m] */
+  readonly forceKNPerM: number;
   /** Turning of the whole part, and the pieces it has to be in to come off the punch. */
   readonly turnDeg: number;
   readonly piecesToComeOff: number;
-  /** What has to be looked at, in sentences. */
-  readonly remarks: readonly string[];
+  /** What has to be looked at before the first hit, worst first. */
+  readonly remarks: readonly BrakeRemark[];
   readonly basis: string;
   readonly rule: string;
 }
 
 const CONSTANT = { used: 1.33, least: 1, greatest: 1.6 };
 const N_PER_KN = 1000;
+const MM_PER_METRE = 1000;
 /** A facet may stand off the true curve by half the thickness, at least by this. Derived here. [mm] */
 const LEAST_FACET_MM = 0.5;
 /** Air bending leaves about a sixth of the opening as inside radius in mild steel. Common practice, no source. [-] */
@@ -57,41 +70,6 @@ function leastRadius({ item }: PartAsked): { radius: number; basis: string } {
       : { radius, basis: "common practice, no source" };
 }
 
-function remarksOf(
-  { item, say }: PartAsked,
-  plan: {
-    zones: readonly BrakeZone[];
-    pieces: number;
-    turnDeg: number;
-    insideRadiusMm: number;
-    least: number;
-  },
-): string[] {
-  const remarks: string[] = [];
-  const tight = plan.zones.filter(({ roomForAll }) => !roomForAll);
-  if (tight.length > 0)
-    remarks.push(
-      `The die leaves no room for more hits: the facets stand up to ${say.length(Math.max(...tight.map(({ facetMm }) => facetMm)))} off the true curve.`,
-    );
-  if (plan.pieces > item.pieces)
-    remarks.push(
-      `In one piece it turns by ${Math.round(plan.turnDeg)}° and closes round the punch: make it in ${plan.pieces} pieces, or find out before the last hits that it slides off the free end of the punch.`,
-    );
-  if (plan.zones.some(({ seamDeg }) => seamDeg > 1))
-    remarks.push(
-      "At a seam edge on a curve no punch bends the last half space: pre-bend it over a bar, or draw it in when the seam is tacked.",
-    );
-  if (
-    item.tightestRadiusMm === null &&
-    plan.insideRadiusMm < plan.least &&
-    plan.zones.some(({ spacingMm }) => spacingMm.narrow < SAME_POINT_MM)
-  )
-    remarks.push(
-      `The sharp fold at the tip of a corner over this die comes out near ${say.length(plan.insideRadiusMm)} inside, less than the ${say.length(plan.least)} advised: use a wider die there; hits of a few degrees are not in question.`,
-    );
-  return remarks;
-}
-
 /**
  * Bend lines, angles, forces and order of hits for every curved stretch of the part's blanks; null where its blanks are
  * not known.
@@ -101,7 +79,7 @@ function remarksOf(
  */
 export function brakePlan(
   asked: PartAsked,
-  { dieMm, forceKN }: { dieMm?: number; forceKN?: number } = {},
+  { dieMm, brake }: { dieMm?: number; brake?: PressBrake } = {},
 ): BrakePlan | null {
   const { item } = asked;
   if (!item.bendZones || item.bendZones.length === 0) return null;
@@ -116,14 +94,15 @@ export function brakePlan(
   });
   const zones = made.map(({ zone }) => zone);
   const hits = made.flatMap((one) => one.hits);
-  const force = (lineMm: number) =>
+  const force = (lineMm: number, constant = CONSTANT.used) =>
     airBendForceN({
       tensileMPa: item.material.tensileMPa,
       lineMm,
       thicknessMm: item.thicknessMm,
       dieMm: die,
-      constant: CONSTANT.used,
+      constant,
     }) / N_PER_KN;
+  const depths = depthsOf(hits);
   const lines = [...place.keys()].flatMap((piece) => {
     const own = hits.filter((hit) => hit.piece === piece);
     const order = orderOfHits(own.length);
@@ -131,6 +110,7 @@ export function brakePlan(
       ...hit,
       number: i + 1,
       order: order[i] ?? i + 1,
+      depth: depthOf(depths, hit),
       forceKN: force(hit.lengthMm - hit.stopsShortMm),
     }));
   });
@@ -138,21 +118,31 @@ export function brakePlan(
   const pieces = bentDeg(item) > HALF_TURN_DEG ? Math.max(item.pieces, HALF_SHELLS) : item.pieces;
   const radius = leastRadius(asked);
   const insideRadiusMm = RADIUS_OF_DIE * die;
-  return {
-    dieMm: die,
-    leastDieMm: least,
-    insideRadiusMm,
-    leastInsideRadiusMm: radius.radius,
-    leastInsideRadiusBasis: radius.basis,
-    permittedFacetMm: permittedMm,
+  const longestHitMm = Math.max(0, ...lines.map(({ lengthMm, stopsShortMm }) => lengthMm - stopsShortMm));
+  const brakeForceKN = brake?.forceKN ?? null;
+  const shape = {
     zones,
-    lines,
-    forceConstant: CONSTANT,
-    greatestForceKN: Math.max(0, ...lines.map((line) => line.forceKN)),
-    brakeForceKN: forceKN ?? null,
     turnDeg,
     piecesToComeOff: pieces,
-    remarks: remarksOf(asked, { zones, pieces, turnDeg, insideRadiusMm, least: radius.radius }),
+    insideRadiusMm,
+    leastInsideRadiusMm: radius.radius,
+  };
+  return {
+    ...shape,
+    dieMm: die,
+    leastDieMm: least,
+    leastInsideRadiusBasis: radius.basis,
+    permittedFacetMm: permittedMm,
+    lines,
+    depths,
+    tensileMPa: item.material.tensileMPa,
+    forceConstant: CONSTANT,
+    greatestForceKN: Math.max(0, ...lines.map((line) => line.forceKN)),
+    brakeForceKN,
+    longestHitMm,
+    forceLimitKN: Math.min(brakeForceKN ?? Infinity, force(longestHitMm, CONSTANT.greatest)),
+    forceKNPerM: force(MM_PER_METRE, CONSTANT.greatest),
+    remarks: remarksOf(asked, shape, { brake, radiusOfDie: RADIUS_OF_DIE }),
     basis: "derived here",
     rule: RULE,
   };

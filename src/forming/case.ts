@@ -32,6 +32,10 @@ export interface FormingCase {
   readonly seamGapMm?: number;
   /** Are the plate edges left square, or dressed level? */
   readonly edges: "level" | "square";
+  /** How far one seam edge goes over the other, where the seam is lapped. [mm] */
+  readonly seamLapMm?: number;
+  /** The face that is up as the pattern is drawn; the inside where absent. */
+  readonly faceUp?: "inside" | "outside";
   /** Longest and shortest element line from end to end. */
   readonly slantMm: { readonly longest: number; readonly shortest: number };
   /** Rims of the middle surface, all round (not of one piece). */

@@ -1,28 +1,34 @@
-import { partRolled } from "./closure.ts";
+import { gapAcross, partRolled } from "./closure.ts";
 import type { FormingCase } from "./case.ts";
 
 type Cone = NonNullable<FormingCase["cone"]>;
 
 /** Halvings of the bracket: more than a double can tell apart. */
 const HALVINGS = 60;
+/** An overlap is followed so far past the turn; beyond, the edges have long struck the wall, and the chord turns back. [-] */
+const MOST_CLOSED = 1.25;
 
 /**
  * Which closure a gap at the large end shows: the way back of the closure table, inside corner to inside corner. The gap
  * only grows as the blank opens, so halving finds it.
  *
- * @param gapMm 0 or more
- * @returns share of the turn, from that of the flat blank (a gap as wide as the flat blank's or wider) to 1
+ * @param gapMm below 0 where the edges overlap by as much
+ * @returns share of the turn, from that of the flat blank (a gap as wide as the flat blank's or wider) to 1.25
  * @see derived here
  */
 export function closedOfGap(item: FormingCase, cone: Cone, gapMm: number): number {
   const { thicknessMm, edges, pieces, seamGapMm } = item;
   const { halfAngleRad, largeRadiusMm: radiusMm } = cone;
   const gap = (closed: number) =>
-    partRolled({ radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces, seamGapMm }).insideGapMm;
+    gapAcross({ closed, pieces, seamGapMm })(
+      partRolled({ radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces, seamGapMm })
+        .insideLevelRadiusMm,
+    );
   // Bent so little that no inside is left, a formula with level edges would let the gap shrink again: stay above that.
   const flat = Math.max(Math.sin(halfAngleRad), Number.EPSILON);
-  if (gapMm <= gap(1)) return 1;
-  let [open, tight] = [flat, 1];
+  if (gapMm === gap(1)) return 1;
+  if (gapMm <= gap(MOST_CLOSED)) return MOST_CLOSED;
+  let [open, tight] = [flat, MOST_CLOSED];
   for (let i = 0; i < HALVINGS; i++) {
     const middle = (open + tight) / 2;
     if (gap(middle) > gapMm) open = middle;

@@ -17,6 +17,17 @@ interface PartRolled {
   readonly seamGapMm?: number | undefined;
 }
 
+/** Straight across from seam edge to seam edge of one blank at a level radius; below 0 where they overlap. [mm] */
+export function gapAcross({
+  closed,
+  pieces,
+  seamGapMm = 0,
+}: Pick<PartRolled, "closed" | "pieces" | "seamGapMm">): (levelMm: number) => number {
+  const turn = pieces === 1 ? Math.PI * (1 - closed) : (Math.PI * closed) / pieces;
+  const weld = (pieces === 1 ? 1 : -1) * seamGapMm * Math.cos(turn);
+  return (levelMm) => 2 * levelMm * Math.sin(turn) + weld;
+}
+
 /**
  * One end of a right cone's blank when it is rolled to sweep k of the turn. Its sector is that of a cone of half angle
  * a_k, sin a_k = sin α/k, so with the final middle radius r:
@@ -42,16 +53,14 @@ export function partRolled(rolled: PartRolled): ClosureEnd {
   const level = radiusMm / closed;
   const square = radiusMm / bend;
   const insideLevel = Math.max(0, level - (edges === "square" ? half * cosine : half / cosine));
-  const turn = pieces === 1 ? Math.PI * (1 - closed) : (Math.PI * closed) / pieces;
-  const chord = 2 * Math.sin(turn);
-  const weld = (pieces === 1 ? 1 : -1) * seamGapMm * Math.cos(turn);
+  const across = gapAcross({ closed, pieces, seamGapMm });
   return {
     levelRadiusMm: level,
     squareRadiusMm: square,
-    gapMm: chord * level + weld,
+    gapMm: across(level),
     insideLevelRadiusMm: insideLevel,
     insideSquareRadiusMm: Math.max(0, square - half),
-    insideGapMm: Math.max(0, chord * insideLevel + weld),
+    insideGapMm: Math.max(0, across(insideLevel)),
   };
 }
 

@@ -13,6 +13,7 @@ import { plansOf } from "./plans.ts";
 import { sayIn } from "./say.ts";
 import { springbackOf } from "./springbackAnswer.ts";
 import { stockPlate } from "./stockPlate.ts";
+import type { TrialsKept } from "./tried.ts";
 import { strain } from "./strain.ts";
 
 function answerOf(part: PartAsked, machine: Machine): MachineAnswer {
@@ -29,7 +30,7 @@ function answerOf(part: PartAsked, machine: Machine): MachineAnswer {
  * Can it be formed, how, and on which machine? Without a shop only what the part itself asks, by its usual route.
  * The machines' manuals and the code in force stand above every answer.
  */
-export function formingOf(item: FormingCase, shop?: Shop): Forming {
+export function formingOf(item: FormingCase, shop?: Shop, kept?: TrialsKept): Forming {
   const part = { item, say: sayIn(item.units ?? shop?.units ?? "mm") };
   const machines = (shop?.machines ?? []).map((machine) => answerOf(part, machine));
   const choice = chosen(machines, item.usualRoute);
@@ -45,7 +46,7 @@ export function formingOf(item: FormingCase, shop?: Shop): Forming {
     machines,
     closure: closureTable(item),
     springback: springbackOf(item),
-    plans: plansOf(part, shop, machines),
+    plans: plansOf(part, shop, { answers: machines, kept }),
     evenness: evennessOf(item),
     inspection: inspectionOf(item),
   };

@@ -1,6 +1,6 @@
 import type { FormingCase } from "./case.ts";
 import { type LinearClass, linearToleranceMm } from "./iso13920.ts";
-import { DERIVED } from "./judge.ts";
+import { AS_DRAWN, DERIVED } from "./judge.ts";
 import { templateFigures } from "./sheet/touch.ts";
 
 /** What of a finished part the drawing asks, and straight lines that a tape reaches. [mm] */
@@ -40,6 +40,8 @@ export interface Inspection {
 }
 
 const ISO = "iso-13920";
+/** A limit comes from the standard; where there is none the row has only its size. */
+const basisOf = (withinMm: number | null, size: string): string => (withinMm === null ? size : ISO);
 
 /**
  * Radii of inside templates that the finished part is held to. One setting serves a zone of an uneven skin, but its radius
@@ -92,7 +94,7 @@ export function inspectionOf(item: FormingCase): Inspection | null {
       return acrossMm.map((side, i) =>
         row("side", `${name}, ${i === 0 ? "length" : "width"}, ${measured}, at both ends of it`, side, {
           withinMm: within(side),
-          basis: ISO,
+          basis: basisOf(within(side), AS_DRAWN),
           readings: 2,
         }),
       );
@@ -100,7 +102,7 @@ export function inspectionOf(item: FormingCase): Inspection | null {
     return [
       row("diameter", `${name}, diameter ${measured}, across two directions square to each other`, first, {
         withinMm: limit,
-        basis: ISO,
+        basis: basisOf(limit, AS_DRAWN),
         readings: 2,
       }),
       row("out-of-round", `${name}, largest less smallest diameter`, 0, {
@@ -119,11 +121,14 @@ export function inspectionOf(item: FormingCase): Inspection | null {
       ...ends,
       row("height", "height at four places", finish.heightMm, {
         withinMm: within(finish.heightMm),
-        basis: ISO,
+        basis: basisOf(within(finish.heightMm), DERIVED),
         readings: 4,
       }),
       ...finish.tapes.map(({ label, lengthMm }) =>
-        row("tape", label, lengthMm, { withinMm: within(lengthMm), basis: ISO }),
+        row("tape", label, lengthMm, {
+          withinMm: within(lengthMm),
+          basis: basisOf(within(lengthMm), DERIVED),
+        }),
       ),
       row("edge-offset", "offset of the seam edges, one above the other", 0, {
         withinMm: within(thicknessMm),

@@ -4,6 +4,8 @@ import type { Check, Verdict } from "./check.ts";
 /** Bases that are no entry in the list of sources. */
 export const COMMON_PRACTICE = "common practice, no source";
 export const DERIVED = "derived here";
+/** A size that the part file gives. */
+export const AS_DRAWN = "as drawn";
 
 interface Words {
   readonly id: string;

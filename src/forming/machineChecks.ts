@@ -63,7 +63,7 @@ export function rollChecks(part: PartAsked, roll: PlateRoll): Check[] {
 export function brakeChecks(part: PartAsked, brake: PressBrake): Check[] {
   const severity = { pass: 0, caution: 1, fail: 2 };
   const answers = diesFor(part.item.thicknessMm, brake).map((dieMm) => {
-    const plan = brakePlan(part, { dieMm, forceKN: brake.forceKN });
+    const plan = brakePlan(part, { dieMm, brake });
     const checks = ask([dieOpening, brakeForce, bendSpacing], { ...part, brake, dieMm, plan });
     return { checks, verdict: worst(checks.map((check) => check.verdict)) };
   });

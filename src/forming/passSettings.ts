@@ -101,7 +101,8 @@ function startOf(
   };
 }
 
-function problemsOf(
+/** What stands in the way of a start on this machine, in sentences. */
+export function problemsOf(
   { section, roll, plate, say }: PassAsked,
   places: readonly PlaceSetting[],
   start: RollStart | null,

@@ -7,8 +7,13 @@ import type { FormingPlan } from "./plan.ts";
 import { rollSettings } from "./rollSettings.ts";
 import { brakeBatch, brakeSheet } from "./sheet/brakeSheet.ts";
 import { rollBatch, rollSheet } from "./sheet/rollSheet.ts";
+import { type TrialsKept, triedOn } from "./tried.ts";
 
-function rollPlan(part: PartAsked, roll: PlateRoll, shop: Shop): FormingPlan {
+function rollPlan(
+  part: PartAsked,
+  roll: PlateRoll,
+  { shop, kept }: { shop: Shop; kept: TrialsKept | undefined },
+): FormingPlan {
   const answer = rollSettings({ ...part, roll });
   const settings = answer.kind === "settings" ? answer.settings : null;
   const noSettings = answer.kind === "none" ? answer.why : null;
@@ -18,7 +23,14 @@ function rollPlan(part: PartAsked, roll: PlateRoll, shop: Shop): FormingPlan {
     settings,
     noSettings,
     brake: null,
-    steps: rollSheet({ ...part, roll, settings, noSettings, handLiftKg: handLiftOf(shop) }),
+    steps: rollSheet({
+      ...part,
+      roll,
+      settings,
+      noSettings,
+      handLiftKg: handLiftOf(shop),
+      tried: triedOn({ ...part, roll }, kept),
+    }),
     batch: rollBatch(part),
   };
 }
@@ -28,7 +40,7 @@ function bentPlan(part: PartAsked, brake: PressBrake | null, answer: MachineAnsw
   const dieMm = answer?.checks.find(({ id }) => id === "die-opening")?.value;
   const plan = brakePlan(part, {
     ...(typeof dieMm === "number" && { dieMm }),
-    ...(brake && { forceKN: brake.forceKN }),
+    ...(brake && { brake }),
   });
   return {
     machine: brake?.name ?? null,
@@ -67,12 +79,16 @@ function generalPlan(part: PartAsked): FormingPlan {
 export function plansOf(
   part: PartAsked,
   shop: Shop | undefined,
-  answers: readonly MachineAnswer[],
+  { answers, kept }: { answers: readonly MachineAnswer[]; kept?: TrialsKept | undefined },
 ): FormingPlan[] {
   if (!shop || shop.machines.length === 0) return [generalPlan(part)];
   return shop.machines.flatMap((machine, i) => {
     const answer = answers[i];
     if (!answer || answer.verdict === "fail") return [];
-    return [machine.kind === "plate roll" ? rollPlan(part, machine, shop) : bentPlan(part, machine, answer)];
+    return [
+      machine.kind === "plate roll"
+        ? rollPlan(part, machine, { shop, kept })
+        : bentPlan(part, machine, answer),
+    ];
   });
 }

@@ -9,6 +9,8 @@ export interface Say {
   mass(kg: number): string;
   /** Kilonewtons, or short tons (2,000 lbf). */
   force(kN: number): string;
+  /** Force for each metre of a bend, or each foot. */
+  forceAlong(kNPerM: number): string;
   strength(mpa: number): string;
 }
 
@@ -24,6 +26,8 @@ export const number = rounded;
 /** Below these a length is a thickness or a clearance, and is told more closely. */
 const SMALL_MM = 20;
 const SMALL_IN = 1;
+const MM_PER_FOOT = 12 * MM_PER_INCH;
+const MM_PER_METRE = 1000;
 
 /** Words in the units of the reader: mm to a tenth, inches to a hundredth; small ones ten times as close. */
 export function sayIn(units: Units): Say {
@@ -40,6 +44,10 @@ export function sayIn(units: Units): Say {
     },
     force: (kN) =>
       units === "mm" ? `${rounded(kN, 0)} kN` : `${rounded(kN / KN_PER_SHORT_TON, 1)} short tons`,
+    forceAlong: (kNPerM) =>
+      units === "mm"
+        ? `${rounded(kNPerM, 0)} kN for each metre`
+        : `${rounded((kNPerM * MM_PER_FOOT) / MM_PER_METRE / KN_PER_SHORT_TON, 1)} short tons for each foot`,
     strength: (mpa) => (units === "mm" ? `${rounded(mpa, 0)} MPa` : `${rounded(mpa / MPA_PER_KSI, 1)} ksi`),
     percent: (share) => `${rounded(100 * share, share < 0.1 ? 1 : 0)} %`,
   };

@@ -1,6 +1,8 @@
-/** One trial: where the roll was set, and where the model would set it for the closure that came out. */
+/** One trial: where the roll was set, how far it closed, and where the model would set it for that. */
 export interface Trial {
   readonly settingMm: number;
+  /** Share of the turn that came out; above 1 where the edges overlap. */
+  readonly closed: number;
   readonly modelMm: number;
   /** Did the blank spring back flat, so that the trial only says "more than this"? */
   readonly sprangFlat: boolean;
@@ -12,25 +14,82 @@ export interface Aim {
   readonly fromMm: number;
   readonly toMm: number;
   readonly capMm: number;
+  /** The plan's own "high" at the large edge for the end of the window: no blank that took no set is raised past it. */
+  readonly highMm: number;
 }
+
+/** By what a setting is corrected: the model's difference, the slope of two trials, a short step after a flat blank, or the more careful of trials that do not agree. */
+export type By = "offset" | "slope" | "short" | "careful";
 
 export type NextSetting =
   /** The blank lies in the window: this pass is done. */
   | { readonly kind: "done" }
   /** Raise to this and roll again. */
-  | { readonly kind: "raise"; readonly settingMm: number; readonly by: "offset" | "slope" }
+  | { readonly kind: "raise"; readonly settingMm: number; readonly by: By }
   /** It is closed too far: no further raise on this blank in this pass; set this for the next blank. */
-  | { readonly kind: "overshot"; readonly nextBlankMm: number; readonly by: "offset" | "slope" };
+  | { readonly kind: "overshot"; readonly nextBlankMm: number; readonly by: By }
+  /** No setting is safe to name before something is looked at: a reading, or the roll and the plate. */
+  | { readonly kind: "check"; readonly why: "flat" | "disagree" };
 
 /** A machine answers its setting by no less and no more than this against the model. [-] */
 const LEAST_SLOPE = 0.67;
 const MOST_SLOPE = 1.5;
+/** A raise that brought less than this share of the model's set is a reading that is wrong, not a machine: twice as slow as the slowest. [-] */
+const HARDLY = 1 / (2 * MOST_SLOPE);
+/** After a blank that took no set the raise grows by this share of itself at most. Derived here. [-] */
+const SHORT_STEP = 0.25;
+/** By one trial that took set it grows by this share at most: where more seems wanted, nought or the plate is likelier wrong. Derived here. [-] */
+const LONG_STEP = 0.5;
+/** Closures of one setting may differ by this from blank to blank. Derived here. [-] */
+const SCATTER = 0.05;
 
 /** Setting asked for each millimetre of the model's, from two trials that both took set; null where they do not differ. */
-function slopeOf(before: Trial, last: Trial): number | null {
+export function slopeOf(before: Trial, last: Trial): number | null {
   const model = last.modelMm - before.modelMm;
   if (before.sprangFlat || last.sprangFlat || model === 0) return null;
   return Math.min(MOST_SLOPE, Math.max(LEAST_SLOPE, (last.settingMm - before.settingMm) / model));
+}
+
+/**
+ * Do two trials contradict each other? More raise never leaves a blank less closed, hardly ever as it was, and the same
+ * raise leaves blanks much alike; where trials say otherwise, one of them was read or written wrong, or the plate differs.
+ */
+function disagree(one: Trial, other: Trial): boolean {
+  const [low, high] = one.settingMm <= other.settingMm ? [one, other] : [other, one];
+  if (low.sprangFlat && high.sprangFlat) return false;
+  if (low.settingMm === high.settingMm) return Math.abs(high.closed - low.closed) > SCATTER;
+  if (high.closed < low.closed) return true;
+  return !low.sprangFlat && high.modelMm - low.modelMm < HARDLY * (high.settingMm - low.settingMm);
+}
+
+/** Which of the earlier trials contradict the last one: their places in the list, from 0. */
+export function disagreeing(trials: readonly Trial[]): number[] {
+  const last = trials.at(-1);
+  if (!last) return [];
+  return trials.slice(0, -1).flatMap((one, i) => (disagree(one, last) ? [i] : []));
+}
+
+/**
+ * The next setting by one trial alone: the model's difference, but no further than the liveliest machine (m = 0.67) may
+ * go without passing the cap, nor by more than half the raise itself. A blank that took no set says little: a quarter of its raise more at most, and never past
+ * the plan's own high.
+ */
+export function careful({ settingMm, modelMm, sprangFlat }: Trial, { aimMm, capMm, highMm }: Aim): number {
+  const wanted = aimMm - modelMm;
+  if (wanted < 0) return settingMm + wanted;
+  const safe = Math.min(wanted, LEAST_SLOPE * (capMm - modelMm));
+  if (!sprangFlat) return settingMm + Math.min(safe, LONG_STEP * settingMm);
+  return Math.min(settingMm + Math.min(safe, SHORT_STEP * settingMm), highMm);
+}
+
+/** Trials that do not agree: the lowest that any of them asks, so that no blank passes the cap as long as one of them is right. */
+function afterDisagreement(last: Trial, others: readonly Trial[], aim: Aim): NextSetting {
+  const lowest = Math.min(...[last, ...others].map((one) => careful(one, aim)));
+  if (!last.sprangFlat && last.modelMm > aim.toMm)
+    return { kind: "overshot", nextBlankMm: lowest, by: "careful" };
+  return lowest > last.settingMm
+    ? { kind: "raise", settingMm: lowest, by: "careful" }
+    : { kind: "check", why: "disagree" };
 }
 
 /**
@@ -41,7 +100,8 @@ function slopeOf(before: Trial, last: Trial): number | null {
  *   slope   s₃ = s₂ + m (aim − model₂),   m = Δs/Δmodel, held within 0.67 … 1.5
  *
  * Where the slope is not known yet, the step is kept so short that even the liveliest machine (m = 0.67) stays below
- * the cap: a blank closed too far cannot be opened by rolling on.
+ * the cap: a blank closed too far cannot be opened by rolling on. After a blank that took no set the step is shorter
+ * still, and where trials contradict each other the lowest setting that any of them asks is taken.
  *
  * @param trials in order, at least one; settings and model settings [mm]
  * @throws RangeError without a trial
@@ -53,11 +113,18 @@ export function nextSetting(trials: readonly Trial[], aim: Aim): NextSetting {
   const { modelMm, settingMm, sprangFlat } = last;
   if (!sprangFlat && modelMm >= aim.fromMm && modelMm <= aim.toMm) return { kind: "done" };
 
+  const others = trials.filter((_, i) => disagreeing(trials).includes(i));
+  if (others.length > 0) return afterDisagreement(last, others, aim);
+  if (sprangFlat) {
+    const next = careful(last, aim);
+    return next > settingMm
+      ? { kind: "raise", settingMm: next, by: "short" }
+      : { kind: "check", why: "flat" };
+  }
   const before = trials.at(-2);
   const slope = before ? slopeOf(before, last) : null;
   const by = slope === null ? "offset" : "slope";
   const wanted = (slope ?? 1) * (aim.aimMm - modelMm);
   if (wanted < 0) return { kind: "overshot", nextBlankMm: settingMm + wanted, by };
-  const safe = slope === null ? LEAST_SLOPE * (aim.capMm - modelMm) : wanted;
-  return { kind: "raise", settingMm: settingMm + Math.min(wanted, safe), by };
+  return { kind: "raise", settingMm: slope === null ? careful(last, aim) : settingMm + wanted, by };
 }

@@ -36,3 +36,10 @@ export const cross3 = (p: Vec3, q: Vec3): Vec3 => [
 export const length3 = (p: Vec3): number => Math.sqrt(p[0] * p[0] + p[1] * p[1] + p[2] * p[2]);
 export const distance3 = (p: Vec3, q: Vec3): number => length3(sub3(p, q));
 export const middle3 = (p: Vec3, q: Vec3): Vec3 => [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2, (p[2] + q[2]) / 2];
+
+/**
+ * The other leg of a right triangle; 0 where the leg given is as long as its hypotenuse.
+ * @example otherLeg(5, 4) // → 3
+ */
+export const otherLeg = (hypotenuse: number, leg: number): number =>
+  Math.sqrt(Math.max(0, (hypotenuse - leg) * (hypotenuse + leg)));

@@ -1,21 +1,24 @@
 import * as z from "zod/mini";
-import type { TrialSeen } from "../forming/trials.ts";
-import { size, sizeOrNone } from "../shapes/fields.ts";
+import type { TrialsKept } from "../forming/tried.ts";
+import { MOST_TOLD, type TrialSeen } from "../forming/trialSeen.ts";
+import { distance, size } from "../shapes/fields.ts";
 import type { Loose } from "../shapes/loose.ts";
 import type { FileContext } from "./context.ts";
 import { readDocument, type DocumentReading } from "./document.ts";
 import type { FieldProblem } from "./plainTree.ts";
 
 const HUNDRED = 100;
+/** Per cent of the turn: further round no blank goes. */
+export const MOST_CLOSED = MOST_TOLD * HUNDRED;
 
 /** One trial: where the roll was set, and one of what came out. */
 const TrialRow = z.strictObject({
   /** Raise of the bending roll at the large edge, from where it touches the flat plate, along its slide. [mm] */
   setting: size(),
-  /** Straight across at the large end, inside corner to inside corner. [mm] */
-  gap: z.optional(sizeOrNone()),
-  /** Or how far closed, in per cent of the turn. */
-  closed: z.optional(z.number().check(z.minimum(0), z.maximum(HUNDRED))),
+  /** Straight across at the large end, inside corner to inside corner; with a minus where the edges overlap. [mm] */
+  gap: z.optional(distance()),
+  /** Or how far closed, in per cent of the turn; above 100 where the edges overlap. */
+  closed: z.optional(z.number().check(z.minimum(0), z.maximum(MOST_CLOSED))),
   /** Or that it sprang back flat. */
   flat: z.optional(z.boolean()),
 });
@@ -56,6 +59,9 @@ export function seenOf({ setting, gap, closed }: Trials["trials"][number]): Tria
     ? { settingMm: setting, flat: true }
     : { settingMm: setting, closed: closed / HUNDRED };
 }
+
+/** The whole file as the work sheet takes it. */
+export const keptOf = ({ machine, trials }: Trials): TrialsKept => ({ machine, seen: trials.map(seenOf) });
 
 const TRIALS = /\.trials\.ya?ml$/i;
 

@@ -1,6 +1,7 @@
 import { type EdgePath, edgePaths, endsOf } from "../drawing/pattern/edges.ts";
 import { cross2, distance2, dot2, sub2, type Vec2 } from "../geometry/vector.ts";
 import type { Blank, MarkingRow, Report } from "../report/report.ts";
+import { brakeBends, type FileBend } from "./bendLines.ts";
 import { type FileUnits, perUnit } from "./contour.ts";
 
 /** Ordinates of an edge are given at so many equal steps of its base line. */
@@ -11,8 +12,8 @@ export type Cell = string | number;
 
 /**
  * The marking table of one blank, for tape, trammel and square: points from the lower left corner, true lengths and the
- * distances that swing the next line, girth run along each edge; and below it ordinates of both ends, for radii that are
- * too large to swing. Comma separated as RFC 4180 has it, lengths in `units`.
+ * distances that swing the next line, girth run along each edge; below it ordinates of both ends, for radii that are
+ * too large to swing; and the bend lines of the brake's plan, where the part goes to the brake. Comma separated as RFC 4180 has it, lengths in `units`.
  */
 export function printCsv(report: Report, blank: Blank, units: FileUnits = "mm"): string {
   const unit = perUnit(units);
@@ -50,7 +51,8 @@ export function printCsv(report: Report, blank: Blank, units: FileUnits = "mm"):
     ...rows.map((row, i) => rowOf(row, { length, girth: { a: run.a[i] ?? 0, b: run.b[i] ?? 0 } })),
   ];
   const ordinates = [a, b].flatMap((edge) => (edge ? ordinatesOf(edge, length, units) : []));
-  return csvText([...table, ...ordinates]);
+  const bends = bendRows(brakeBends(report, blank), { names, units, length });
+  return csvText([...table, ...ordinates, ...bends]);
 }
 
 /** Rows of cells as RFC 4180 has them. */
@@ -135,6 +137,28 @@ function ordinatesOf({ name, points }: EdgePath, length: (mm: number) => number,
       const x = (base * i) / STEPS;
       return [length(x), length(Math.abs(i === STEPS ? 0 : heightAt(x)))];
     }),
+  ];
+}
+
+/** The lines that the brake bends: from the wide end to where the hit stops, and on to where the line ends. */
+function bendRows(
+  bends: readonly FileBend[] | undefined,
+  { names, units, length }: { names: readonly string[]; units: FileUnits; length: (mm: number) => number },
+): Cell[][] {
+  if (!bends || bends.length === 0) return [];
+  const places = ["wide end", "stop", "narrow end"].flatMap((place) => [`${place} x`, `${place} y`]);
+  const sizes = [...places, ...names.map((name) => `along ${name}`), "length", "stops short"];
+  return [
+    [],
+    ["bend line", "hit", "depth", "bend deg", ...sizes.map((name) => `${name} ${units}`)],
+    ...bends.map(({ line, from, to, narrow }): Cell[] => [
+      line.number,
+      line.order,
+      line.depth,
+      Number(line.bendDeg.toFixed(4)),
+      ...[...from, ...to, ...narrow].map(length),
+      ...[line.alongMm.a, line.alongMm.b, line.lengthMm, line.stopsShortMm].map(length),
+    ]),
   ];
 }
 

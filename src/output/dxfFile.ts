@@ -16,6 +16,7 @@ type LayerName = Layer["name"];
 
 /** Eight decimals of a millimetre, twelve of a bulge: what is lost is far below the arcs' own error. */
 const [DECIMALS, BULGE_DECIMALS] = [8, 12];
+const ANGLE_DECIMALS = 4;
 
 interface Lettering {
   readonly at: Vec2;
@@ -84,7 +85,7 @@ export function dxfFile({
       number(40, capMm);
       put(1, ascii(words));
       if (!middle) return;
-      if (middle.turnDeg !== 0) put(50, trimmed(middle.turnDeg, DECIMALS));
+      if (middle.turnDeg !== 0) put(50, trimmed(middle.turnDeg, ANGLE_DECIMALS));
       put(72, 4);
       point(at, 1);
     },
@@ -95,6 +96,9 @@ export function dxfFile({
     },
   };
 }
+
+/** A file as it is written. */
+export type DxfFile = ReturnType<typeof dxfFile>;
 
 type Put = (code: number, value: string | number) => unknown;
 

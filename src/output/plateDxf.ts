@@ -1,9 +1,8 @@
-import { placer } from "../geometry/placed.ts";
 import type { Vec2 } from "../geometry/vector.ts";
-import { type FileUnits, markPlace, markWords } from "./contour.ts";
-import { markCap, NOTE_CAP_MM, unitsNote } from "./dxf.ts";
+import type { FileUnits } from "./contour.ts";
+import { drawBlank, NOTE_CAP_MM, unitsNote } from "./dxf.ts";
 import { dxfFile } from "./dxfFile.ts";
-import { contourOnPlate, type PlateSheet } from "./plateSheet.ts";
+import type { PlateSheet } from "./plateSheet.ts";
 
 /**
  * A whole plate for the cutting table: every blank's cut contour where it lies, with true arcs, its bend and element
@@ -20,23 +19,7 @@ export function printPlateDxf(sheet: PlateSheet, units: FileUnits = "mm"): strin
   ];
   const [start, ...others] = corners as [Vec2, ...Vec2[]];
   file.contour({ start, pieces: [...others, start].map((to) => ({ to, bulge: 0 })) }, "PLATE");
-  for (const one of sheet.blanks) {
-    const { report, blank, rotationDeg } = one;
-    const place = placer(one);
-    file.contour(contourOnPlate(one), "CUT");
-    for (const { kind, from, to } of blank.lines)
-      file.line(place(from), place(to), kind === "bend" ? "BEND" : "ELEMENT");
-    const { at, longMm } = markPlace(blank);
-    file.text(
-      {
-        at: place(at),
-        capMm: markCap(longMm),
-        words: markWords(report, blank),
-        middle: { turnDeg: rotationDeg },
-      },
-      "MARK",
-    );
-  }
+  for (const one of sheet.blanks) drawBlank(file, one);
   const note = (row: number, words: string) =>
     file.text({ at: [0, -2 * NOTE_CAP_MM * row], capMm: NOTE_CAP_MM, words }, "NOTE");
   note(1, unitsNote(units));

@@ -1,6 +1,5 @@
-import { type Placed, placer } from "../geometry/placed.ts";
+import type { Placed } from "../geometry/placed.ts";
 import type { Blank, Report } from "../report/report.ts";
-import { type Contour, contourOf } from "./contour.ts";
 
 /** One blank where it lies on a plate, from the plate's lower left corner. [mm] */
 export interface BlankOnPlate extends Placed {
@@ -22,11 +21,4 @@ export interface PlateSheet {
   readonly copies: number;
   readonly units: "mm" | "in";
   readonly blanks: readonly BlankOnPlate[];
-}
-
-/** A blank's contour where it lies; an arc turned and shifted keeps its bulge. */
-export function contourOnPlate({ blank, rotationDeg, at }: BlankOnPlate): Contour {
-  const place = placer({ rotationDeg, at });
-  const { start, pieces } = contourOf(blank);
-  return { start: place(start), pieces: pieces.map(({ to, bulge }) => ({ to: place(to), bulge })) };
 }

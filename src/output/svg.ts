@@ -3,8 +3,10 @@ import { circleOf } from "../geometry/arcFit.ts";
 import { placer } from "../geometry/placed.ts";
 import type { Vec2 } from "../geometry/vector.ts";
 import type { Blank, Report } from "../report/report.ts";
-import { type Contour, contourOf, markPlace, markWords } from "./contour.ts";
-import { contourOnPlate, type PlateSheet } from "./plateSheet.ts";
+import { brakeBends, layoutLines, numberPlace } from "./bendLines.ts";
+import { type Contour, contourOf, markPlace, markWords, placedContour } from "./contour.ts";
+import type { PlateSheet } from "./plateSheet.ts";
+import { uprightNumber } from "./uprightNumber.ts";
 
 const DECIMALS = 6;
 /** Cut lines of a hair's width: what a cutter follows. [mm] */
@@ -16,18 +18,31 @@ export function printSvg(report: Report, blank: Blank): string {
   const { xMm, yMm } = blank.asDrawn;
   const n = (value: number) => String(Number(value.toFixed(DECIMALS)) + 0);
   const at = ([x, y]: Vec2) => `${n(x)} ${n(yMm - y)}`;
+  const bends = brakeBends(report, blank);
+  const drawn = [
+    ...layoutLines(blank, bends),
+    ...(bends ?? []).map(({ from: a, to: b }) => ({ kind: "bend", from: a, to: b }) as const),
+  ];
   const lines = (kind: "bend" | "element") =>
-    blank.lines
+    drawn
       .filter((line) => line.kind === kind)
       .map(({ from: a, to: b }) => `M${at(a)}L${at(b)}`)
       .join("");
+  const words = (p: Vec2, capMm: number, said: string, turn = "") =>
+    `x="${n(p[0])}" y="${n(yMm - p[1])}"${turn} text-anchor="middle" font-family="sans-serif" font-size="${n(capMm)}" fill="#000" stroke="none">${escaped(said)}</text>`;
+  const numbers = (bends ?? []).map((bend) => {
+    const { at: place, capMm, alongDeg } = numberPlace(bend, bends ?? []);
+    const turn = ` transform="rotate(${n(-alongDeg)} ${n(place[0])} ${n(yMm - place[1])})" dominant-baseline="central"`;
+    return `<text class="bend-number" ${words(place, capMm, uprightNumber(bend.line.number), turn)}`;
+  });
   const mark = markPlace(blank);
   const groups = [
     `<path id="cut" d="${contourWords(contourOf(blank), { n, at })}"/>`,
     ...(["bend", "element"] as const).map((kind) =>
       lines(kind) === "" ? "" : `<path id="${kind}" stroke-dasharray="6 3" d="${lines(kind)}"/>`,
     ),
-    `<text id="mark" x="${n(mark.at[0])}" y="${n(yMm - mark.at[1])}" text-anchor="middle" font-family="sans-serif" font-size="${MARK_CAP_MM}" fill="#000" stroke="none">${escaped(markWords(report, blank))}</text>`,
+    ...numbers,
+    `<text id="mark" ${words(mark.at, MARK_CAP_MM, markWords(report, blank))}`,
   ].filter((group) => group !== "");
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${n(xMm)}mm" height="${n(yMm)}mm" viewBox="0 0 ${n(xMm)} ${n(yMm)}" fill="none" stroke="#000" stroke-width="${HAIR_MM}">`,
@@ -70,7 +85,7 @@ export function printPlateSvg({ lengthMm, widthMm, title, blanks }: PlateSheet):
     const place = placer(one);
     const [x, y] = place(markPlace(one.blank).at);
     return [
-      `<path class="cut" d="${contourWords(contourOnPlate(one), { n, at })}"/>`,
+      `<path class="cut" d="${contourWords(placedContour(contourOf(one.blank), place), { n, at })}"/>`,
       `<text x="${n(x)}" y="${n(widthMm - y)}" text-anchor="middle" font-family="sans-serif" font-size="${MARK_CAP_MM}" fill="#000" stroke="none">${escaped(markWords(one.report, one.blank))}</text>`,
     ].join("\n");
   });

@@ -1,9 +1,21 @@
 import { degrees, wrap } from "../geometry/angle.ts";
 import { turning } from "../geometry/measure.ts";
-import { leanAt, type Skin, squareRadius, turningRate } from "../geometry/skin.ts";
+import { leanAt, planeNormal, type Skin, squareRadius, turningRate } from "../geometry/skin.ts";
 import { isFlat, stationAt } from "../geometry/station.ts";
 import { SAME_ANGLE, SAME_POINT_MM } from "../geometry/tolerance.ts";
-import { between2, cross2, distance2, distance3, dot2, sub2, unit2, type Vec2 } from "../geometry/vector.ts";
+import {
+  between2,
+  cross2,
+  cross3,
+  distance2,
+  distance3,
+  dot2,
+  dot3,
+  length3,
+  sub2,
+  unit2,
+  type Vec2,
+} from "../geometry/vector.ts";
 import { type BendZone } from "../forming/bendZone.ts";
 import { type LaidBlank } from "./blanks.ts";
 
@@ -67,6 +79,12 @@ function onPlate({ order, flat }: LaidBlank, from: Vec2, to: Vec2): { enter: Cut
   return { enter, leave };
 }
 
+/** Angle between the planes that touch the skin at two normal angles, each on the side of what lies between. [rad] */
+function acrossRad(skin: Skin, from: number, to: number): number {
+  const [p, q] = [planeNormal(from, leanAt(skin, from, 1).beta), planeNormal(to, leanAt(skin, to, -1).beta)];
+  return Math.atan2(length3(cross3(p, q)), dot3(p, q));
+}
+
 /** The curved stretches of one blank, from seam 1 to seam 2. */
 function zonesOfBlank(skin: Skin, laid: LaidBlank): BendZone[] {
   const { flat, blank } = laid;
@@ -126,6 +144,7 @@ function zonesOfBlank(skin: Skin, laid: LaidBlank): BendZone[] {
         afterFlat: flatAt(start - 1),
         beforeFlat: flatAt(last),
         turnRad: (from, to) => turning(skin, { from, to }),
+        acrossRad: acrossRad(skin, fromRad, toRad),
         turnRate: (at) => turningRate(leanAt(skin, at, 1)),
         edgeMm,
         wideRadiusMm: (at) => squareRadius(skin[wide].support(at, 1).rho, leanAt(skin, at, 1)),

@@ -1,4 +1,5 @@
 import { formingOf } from "../forming/forming.ts";
+import { type TrialsKept } from "../forming/tried.ts";
 import { type Shop } from "../forming/machine.ts";
 import { type Catalogue } from "../shapes/catalogue.ts";
 import { type Refusal } from "../shapes/refusal.ts";
@@ -11,6 +12,8 @@ import { shapedOf } from "./shaped.ts";
 export interface Context {
   readonly catalogue: Catalogue;
   readonly shop?: Shop;
+  /** Trials of the part that are kept beside it: its work sheet starts from them. */
+  readonly trials?: TrialsKept | undefined;
 }
 
 export type Developed =
@@ -21,9 +24,9 @@ export type Developed =
 export function formedOf(
   part: NamedPart,
   { shape, layout, laid, material }: LaidOut,
-  shop: Shop | undefined,
+  { shop, trials }: { readonly shop?: Shop | undefined; readonly trials?: TrialsKept | undefined },
 ): Report["forming"] {
-  return rounded(formingOf(formingCase(part, shape, layout, laid, material), shop));
+  return rounded(formingOf(formingCase(part, shape, layout, laid, material), shop, trials));
 }
 
 /** One part file's worth of work: from sizes to blanks, and whether they can be formed. The one door to the core. */
@@ -31,5 +34,5 @@ export function develop(part: NamedPart, context: Context): Developed {
   const made = layOut(part, context);
   if (made.kind === "refused") return made;
   const { notes, ...shaped } = shapedOf(part, made);
-  return { kind: "report", report: { ...shaped, forming: formedOf(part, made, context.shop), notes } };
+  return { kind: "report", report: { ...shaped, forming: formedOf(part, made, context), notes } };
 }

@@ -90,6 +90,8 @@ export function formingCase(
     quantity: part.quantity ?? 1,
     ...(part.seam?.joint !== "lap" && part.seam?.gap !== undefined && { seamGapMm: part.seam.gap }),
     edges: part.edges ?? "level",
+    ...(part.seam?.lap !== undefined && { seamLapMm: part.seam.lap }),
+    ...(part.mirror && { faceUp: "outside" as const }),
     slantMm: elementRange(laid),
     rimsMm: { large: rimLength(skin, "a"), small: rimLength(skin, "b") },
     insideDiameterMm: {

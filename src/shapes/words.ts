@@ -28,7 +28,7 @@ export function wallTooThick(place: string, thicknessMm: number, units: Units): 
 
 /** Measured is needed wherever an end has a size. */
 const notMeasured: Refusal = {
-  path: ["smallEnd"],
+  path: ["smallEnd", "measured"],
   problem: "measured is missing",
   remedy: "say whether the diameter is measured inside, outside or at the middle",
 };

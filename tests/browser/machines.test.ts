@@ -45,7 +45,7 @@ it("lets checks, machine and plan follow a change of the shop, keeps it, and bri
   await page.reload();
   await openShop();
   await expect.poll(verdict).toMatch(/does not go/);
-  await page.getByRole("button", { name: "The binder’s own shop" }).click();
+  await page.getByRole("button", { name: "The binder’s own shop", exact: true }).click();
   await expect.poll(chosen).toMatch(/Small roll/);
 });
 
@@ -68,7 +68,8 @@ it("takes a new machine, and takes one away", async () => {
   const before = await all.count();
   await page.getByRole("button", { name: "Add a press brake" }).click();
   const added = all.filter({ hasText: "New brake" });
-  await added.locator("summary").click();
+  // It stands open, and the hand is at its first field.
+  expect(await added.locator("input").first().evaluate((one) => one === document.activeElement)).toBe(true);
   await added.getByRole("textbox", { name: /^Length of the bed/ }).fill("4100");
   await added.getByRole("textbox", { name: /^Greatest force/ }).fill("150 US tons");
   await expect.poll(() => page.locator("ul.machines").textContent()).toMatch(/New brake/);

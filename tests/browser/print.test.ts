@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { yamlOf } from "../content/read.ts";
 import { launch } from "./chromium.ts";
 import { DIST, pagesOf, serve } from "./site.ts";
 
@@ -142,6 +143,35 @@ it("prints no heading with nothing to do under it", async () => {
     const text = await page.locator("main").innerText();
     expect(text, path).not.toMatch(/Take away|None: on the brake/);
   }
+  await page.emulateMedia({ media: null });
+});
+
+it("prints no id of a source beside a figure, but its name", async () => {
+  const ids = Object.keys(yamlOf("content/sources.yaml") as Record<string, unknown>);
+  await page.emulateMedia({ media: "print" });
+  for (const path of [...PARTS, ...WORK, ...CARDS]) {
+    await page.goto(site.url + path);
+    const text = await page.locator("main").innerText();
+    expect(
+      ids.filter((id) => text.includes(id)),
+      path,
+    ).toEqual([]);
+  }
+  await page.emulateMedia({ media: null });
+});
+
+it("says what can spoil a brake's work above its first step, on paper too", async () => {
+  await page.emulateMedia({ media: "print" });
+  const seen: string[] = [];
+  for (const path of WORK) {
+    await page.goto(site.url + path);
+    const first = page.locator(".look-first");
+    if ((await first.count()) === 0) continue;
+    seen.push(path);
+    const top = async (one: string) => (await page.locator(one).first().boundingBox())?.y ?? NaN;
+    expect(await top(".look-first"), path).toBeLessThan(await top(".step-card"));
+  }
+  expect(seen.join(" ")).toMatch(/flue-foot.*screw-feed-transition/);
   await page.emulateMedia({ media: null });
 });
 

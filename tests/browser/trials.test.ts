@@ -89,8 +89,16 @@ it("says what is wrong with what is typed or opened, and loses nothing", async (
   const before = await answer();
   await add("soon", "840");
   expect(await page.getByRole("alert").textContent()).toContain("as a number of mm");
-  await add("20", "-3");
-  expect(await page.getByRole("alert").textContent()).toContain("0 or more");
+  await page.getByLabel("What came out").selectOption("closed");
+  await add("20", "160");
+  expect(await page.getByRole("alert").textContent()).toContain("above 100 where the edges overlap");
+  await page.getByLabel("What came out").selectOption("gap");
+  // What cannot have been is told and not kept.
+  await add("452", "840");
+  expect(await page.getByRole("alert").textContent()).toContain("not kept: a setting of 452 mm lies beyond");
+  await add("20", "3000");
+  expect(await page.getByRole("alert").textContent()).toContain("longer than the edge itself");
+  expect(await page.locator("[data-trial-form] li").count()).toBe(2);
   const bad = join(folder, "bad.yaml");
   writeFileSync(bad, "units: mm\nmachine: Small roll\ntrials:\n  - { setting: 3 }\n");
   await page.getByLabel("Open a file of trials").setInputFiles(bad);
@@ -99,6 +107,30 @@ it("says what is wrong with what is typed or opened, and loses nothing", async (
   await page.getByLabel("Open a file of trials").setInputFiles(bad);
   await page.getByText("say nothing about Small roll").waitFor();
   expect(await answer()).toBe(before);
+});
+
+it("answers for both edges and both bearings, prints it, and takes an overlap as past the cap", async () => {
+  const rows = page.locator('[data-trial="places"] tr');
+  expect(await rows.first().innerText()).toMatch(
+    /large edge\s+small edge\s+bearing, small edge\s+bearing, large edge/,
+  );
+  const large = async () => (await rows.nth(1).locator("td").allInnerTexts())[0]!;
+  const brief = page.locator('[data-brief="first-raise"]');
+  const printed = async () => (await brief.textContent())!.replaceAll("\u00a0", " ");
+  expect(await printed()).toContain("(last set 22.5 mm, came out gap 840 mm): start at");
+  expect(await printed()).toContain(`at ${await large()} mm at the large edge`);
+  expect(await page.locator('[data-planned^="first-raise"]').allTextContents()).toContain(
+    `${await large()}\u00a0mm`,
+  );
+  await add("30", "−40");
+  expect(await page.getByRole("listitem").filter({ hasText: "set 30 mm: overlap 40 mm" }).count()).toBe(1);
+  expect(await answer()).toContain("Stop: do not roll on with this blank");
+  expect(await printed()).toContain("that blank is set aside; start the next at");
+  await page.getByRole("button", { name: "remove trial 3" }).click();
+  await page.getByRole("button", { name: "remove trial 2" }).click();
+  await page.getByRole("button", { name: "remove trial 1" }).click();
+  expect(await page.locator('[data-trial="places"]').isVisible()).toBe(false);
+  expect(await printed()).toContain("Plate moving, in small steps, to");
 });
 
 it("works where the browser keeps nothing, and says so", async () => {

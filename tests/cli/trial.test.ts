@@ -22,8 +22,11 @@ const SMALL = ["--machine", "Small roll"];
 interface Correction {
   kind: string;
   nextMm: number;
+  next: Record<"largeMm" | "smallMm" | "smallBearingMm" | "largeBearingMm", number> | null;
+  secondPass: Correction["next"];
   by: string;
   trials: { closed: number }[];
+  advice: string;
 }
 const answer = (...args: string[]) => {
   const { stdout, stderr, exitCode } = trial(...SMALL, ...args);
@@ -74,6 +77,7 @@ describe("develop --trial", () => {
   });
 
   it.each([
+    ["setting=21,gap=-19000", /an overlap of 19000 mm is longer than the edge itself/],
     ["setting=19000,closed=50", /lies beyond the slide, which goes to/],
     ["setting=21,gap=19000", /longer than the edge itself/],
     ["setting=1,closed=99.99", /the slide goes from 0 to/],
@@ -81,6 +85,38 @@ describe("develop --trial", () => {
     const { stdout, stderr, exitCode } = trial(...SMALL, "--trial", word);
     expect({ stdout, exitCode }).toEqual({ stdout: "", exitCode: 1 });
     expect(stderr).toMatch(why);
+  });
+
+  it("takes an overlap as past the cap: stop, and less for the next blank", () => {
+    for (const word of ["setting=30,gap=-40", "setting=30,closed=105 %"]) {
+      const past = answer("--trial", word);
+      expect(past).toMatchObject({ kind: "overshot", trials: [{ place: "past the cap" }] });
+      expect(past.advice).toMatch(/past its cap of 85 %\. Stop: do not roll on with this blank/);
+      expect(past.nextMm).toBeLessThan(30);
+    }
+  });
+
+  it("names both edges and both bearings, moved alike, and after a trial in the window the second pass", () => {
+    const { next, nextMm, secondPass, advice } = answer("--trial", "setting=21,gap=1350");
+    const report = JSON.parse(trial().stdout) as {
+      forming: { plans: { machine: string; settings: unknown }[] };
+    };
+    const { settings } = report.forming.plans.find(({ machine }) => machine === "Small roll") as {
+      settings: { zones: { passes: { id: string; start: Record<string, number> }[] }[] };
+    };
+    const start = (id: string) => settings.zones[0]!.passes.find((one) => one.id === id)!.start;
+    const places = ["largeMm", "smallMm", "smallBearingMm", "largeBearingMm"] as const;
+    const moves = places.map((place) => next![place] - start("trial")[place]!);
+    for (const move of moves) expect(move).toBeCloseTo(nextMm - start("trial")["largeMm"]!, 5);
+    expect(secondPass).toBeNull();
+    for (const place of places) expect(advice).toContain(`${next![place].toFixed(1).replace(/\.0$/, "")} mm`);
+    const done = answer("--trial", "setting=26,closed=72");
+    expect(done.next).toBeNull();
+    const moved = places.map((place) => done.secondPass![place] - start("finished")[place]!);
+    for (const move of moved) expect(move).toBeCloseTo(moved[0]!, 5);
+    expect(done.advice).toMatch(
+      /Second pass: start at .* at the large edge and .* at the small edge \(at the bearings/,
+    );
   });
 
   it("says that two trials do not agree", () => {
@@ -105,7 +141,7 @@ describe("develop --trial", () => {
     [["--trial", "setting=x,gap=5"], /not a length/],
     [["--trial", "setting=21,gab=5"], /no use for gab/],
     [["--trial", "setting=0,flat"], /nought or less/],
-    [["--trial", "setting=5,closed=120"], /from 0 to 100/],
+    [["--trial", "setting=5,closed=160"], /from 0 to 150, above 100 where the edges overlap/],
     [["--trial", "file"], /there is no trial yet/],
     [["--trial", "setting=5,flat", "--out", "x"], /leave out --out/],
     [["--machine", "Small roll"], /goes with --trial/],

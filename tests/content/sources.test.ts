@@ -8,6 +8,7 @@ const Sources = z.record(
   z.string().check(z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/)),
   z.strictObject({
     title: text(),
+    short: z.string().check(z.minLength(1), z.maxLength(40)),
     where: text(),
     kind: z.enum(["standard", "book", "paper", "web page", "statute", "common practice"]),
     read: z.enum(["read", "read in a reproduction", "from memory"]),
@@ -17,7 +18,7 @@ const Sources = z.record(
 const sources = Sources.parse(yamlOf("content/sources.yaml"));
 
 /** Bases that need no entry. */
-const NO_SOURCE = ["common practice, no source", "derived here"];
+const NO_SOURCE = ["common practice, no source", "derived here", "as drawn"];
 
 /** Ids that rules and tables of the code were written against. */
 const RELIED_ON = [

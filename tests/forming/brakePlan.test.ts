@@ -24,6 +24,7 @@ const arc = (radiusMm: number, turn: number, flats = true): BendZone => ({
   beforeFlat: flats,
   turnRad: (from, to) => to - from,
   turnRate: () => 1,
+  acrossRad: turn,
   edgeMm: { a: radiusMm * turn, b: radiusMm * turn },
   wideRadiusMm: () => radiusMm,
   place: (theta) => ({
@@ -196,8 +197,16 @@ describe("the plan", () => {
 
   it("says that a whole one closes round the punch, and that half shells come off", () => {
     expect(planOf(part)!.piecesToComeOff).toBe(2);
-    expect(planOf(part)!.remarks.join(" ")).toMatch(/closes round the punch: make it in 2 pieces/);
-    expect(planOf({ ...part, pieces: 2 })!.remarks.join(" ")).not.toMatch(/closes round/);
+    expect(
+      planOf(part)!
+        .remarks.map(({ text }) => text)
+        .join(" "),
+    ).toMatch(/closes round the punch: make it in 2 pieces/);
+    expect(
+      planOf({ ...part, pieces: 2 })!
+        .remarks.map(({ text }) => text)
+        .join(" "),
+    ).not.toMatch(/closes round/);
   });
 
   it("forces come from the constant that is stated, over the bent length", () => {
@@ -216,7 +225,15 @@ describe("the plan", () => {
     const die = answers.machines[0]!.checks.find(({ id }) => id === "die-opening")!.value;
     const [plan] = answers.plans;
     expect(plan!.brake).toMatchObject({ dieMm: die, brakeForceKN: 1600 });
-    expect(plan!.steps.map(({ id }) => id)).toEqual(["mark", "tooling", "strip", "bend", "tack", "inspect"]);
+    expect(plan!.steps.map(({ id }) => id)).toEqual([
+      "mark",
+      "tooling",
+      "strip",
+      "bend",
+      "corners",
+      "tack",
+      "inspect",
+    ]);
     expect(formingOf(coneCase(reducer), shop([brake()])).plans[0]).toMatchObject({ brake: null, steps: [] });
     expect(brakePlan({ item: hood, say: sayIn("mm") })).toBeNull();
   });

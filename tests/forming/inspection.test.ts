@@ -58,6 +58,10 @@ describe("the inspection sheet", () => {
     const pointed = { ...cone, smallEnd: { diameter: 0 } } as typeof cone;
     delete pointed.tolerance;
     expect(rows(pointed).every(({ withinMm }) => withinMm === null)).toBe(true);
+    // A standard that gives no limit has no part in a row; with a class its sizes rest on it.
+    expect(rows(pointed).map(({ basis }) => basis)).not.toContain("iso-13920");
+    expect(rows(pointed).find(({ id }) => id === "diameter")!.basis).toBe("as drawn");
+    expect(find("diameter").map(({ basis }) => basis)).toEqual(["iso-13920", "iso-13920"]);
     expect(reportOf(pointed).forming.inspection!.note).toMatch(/names no tolerance class/);
     expect(find("diameter", pointed)).toHaveLength(1);
   });

@@ -4,13 +4,15 @@ import { closureSetting } from "../../src/forming/closureSetting.ts";
 import { firstPass } from "../../src/forming/firstPass.ts";
 import { insideRadiusAtMm, raiseMm, sectionOf } from "../../src/forming/rollSetting.ts";
 import { freeRadiusMm, loadedRadiusMm, widePlate } from "../../src/forming/springback.ts";
-import { nextSetting, type Trial } from "../../src/forming/trialCorrection.ts";
+import { disagreeing, nextSetting, type Trial } from "../../src/forming/trialCorrection.ts";
 import { roll, RUNS, s235 } from "./cases.ts";
 import { even } from "../even.ts";
 
-const aim = { aimMm: 20, fromMm: 18, toMm: 22, capMm: 25 };
+const aim = { aimMm: 20, fromMm: 18, toMm: 22, capMm: 25, highMm: 60 };
 const trial = (settingMm: number, modelMm: number, sprangFlat = false): Trial => ({
   settingMm,
+  // A stand-in that grows with the model's setting, as closures do.
+  closed: modelMm / 30,
   modelMm,
   sprangFlat,
 });
@@ -42,7 +44,10 @@ describe("after a trial", () => {
       settingMm: 38,
       by: "offset",
     });
-    expect(nextSetting([trial(15, 12, true)], aim)).toMatchObject({ settingMm: 23, by: "offset" });
+    // A quarter of 15 more, where the model misses 8.
+    expect(nextSetting([trial(15, 12, true)], aim)).toMatchObject({ settingMm: 18.75, by: "short" });
+    expect(nextSetting([trial(55, 12, true)], aim)).toMatchObject({ settingMm: 60, by: "short" });
+    expect(nextSetting([trial(60, 12, true)], aim)).toEqual({ kind: "check", why: "flat" });
     expect(nextSetting([trial(30, 15), trial(30, 15)], aim)).toMatchObject({ settingMm: 35, by: "offset" });
   });
 
@@ -53,6 +58,28 @@ describe("after a trial", () => {
       nextBlankMm: 38 - 0.8 * 4,
       by: "slope",
     });
+  });
+
+  it("goes by the lowest of trials that contradict each other, or asks to measure again", () => {
+    // More raise, less closed: 30 + 5 by the first, 34 + 7 by the second.
+    expect(nextSetting([trial(30, 15), trial(34, 13)], aim)).toEqual({
+      kind: "raise",
+      settingMm: 35,
+      by: "careful",
+    });
+    expect(nextSetting([trial(30, 15), trial(36, 13)], aim)).toEqual({ kind: "check", why: "disagree" });
+    // Six more that brought next to nothing is no machine either: half as slow again as the slowest is.
+    expect(nextSetting([trial(30, 13), trial(36, 14.9)], aim)).toMatchObject({ settingMm: 37 });
+    expect(nextSetting([trial(30, 13), trial(36, 15.1)], aim)).toMatchObject({ by: "slope" });
+    // Of blanks that are closed too far the next one gets the lower.
+    expect(nextSetting([trial(34, 13), trial(30, 24)], aim)).toEqual({
+      kind: "overshot",
+      nextBlankMm: 26,
+      by: "careful",
+    });
+    expect(disagreeing([trial(30, 15), trial(30, 16), trial(30, 17)])).toEqual([0]);
+    expect(disagreeing([trial(30, 9, true), trial(36, 9, true)])).toEqual([]);
+    expect(disagreeing([])).toEqual([]);
   });
 
   it("is a caller's mistake without one", () => {
@@ -92,6 +119,7 @@ describe("a machine that is not the model", () => {
           fromMm: model(window.from),
           toMm: model(window.to),
           capMm: model(window.cap),
+          highMm: Infinity,
         };
 
         // The real machine: its own plate, its own give, its own run of curvature; closure found by trial and error.
@@ -118,7 +146,7 @@ describe("a machine that is not the model", () => {
           const closed = closureAt(setting);
           expect(closed).toBeLessThan(window.cap);
           const sprangFlat = closed === flat;
-          trials.push({ settingMm: setting, modelMm: model(closed), sprangFlat });
+          trials.push({ settingMm: setting, closed, modelMm: model(closed), sprangFlat });
           const next = nextSetting(trials, aims);
           if (next.kind === "done") {
             if (i === 2) second++;

@@ -6,6 +6,7 @@ import { distance2, type Vec2 } from "../../src/geometry/vector.ts";
 import { contourOf, cutPatterns } from "../../src/output/contour.ts";
 import { printCsv } from "../../src/output/csv.ts";
 import { printDxf } from "../../src/output/dxf.ts";
+import { uprightNumber } from "../../src/output/uprightNumber.ts";
 import { printSvg } from "../../src/output/svg.ts";
 import type { Blank, Report } from "../../src/report/report.ts";
 import { anyPart, runs } from "../arbitraries.ts";
@@ -142,6 +143,26 @@ describe("fitting arcs", () => {
   });
 });
 
+type Hit = NonNullable<Report["forming"]["plans"][number]["brake"]>["lines"][number];
+
+/** The lines of the plan of the machine that the part is made on, where that is a brake. */
+const hitsOn = ({ forming }: Report, { piece }: Blank): Hit[] | undefined =>
+  forming.plans
+    .find(({ machine }) => machine === forming.machine)
+    ?.brake?.lines.filter((one) => one.piece === piece);
+
+/** A line of a file is a hit's: it begins at one end of it, lies along it, and stops as far short as the plan has it. */
+function sameHit(hit: Hit, wide: Vec2, stop: Vec2): void {
+  const ends = [hit.from, hit.to];
+  expect(Math.min(...ends.map((end) => distance2(end, wide)))).toBeLessThan(1e-5);
+  expect(away(stop, ends[0]!, ends[1]!, 0)).toBeLessThan(1e-5);
+  // As long on the pattern as in space, to what developing keeps to.
+  const whole = distance2(ends[0]!, ends[1]!);
+  expect(
+    Math.abs(distance2(wide, stop) - (whole * (hit.lengthMm - hit.stopsShortMm)) / hit.lengthMm),
+  ).toBeLessThan(1e-4);
+}
+
 describe("every part's cutting files", () => {
   const each = (check: (report: Report, blank: Blank) => void, count: number) =>
     fc.assert(
@@ -159,15 +180,69 @@ describe("every part's cutting files", () => {
       expect(farthest(blank.outline as Vec2[], vertices)).toBeLessThan(NEAR_MM);
       expect(strays(blank.outline as Vec2[], vertices)).toBeLessThan(NEAR_MM);
       const lines = read.entities.filter((one): one is ILineEntity => one.type === "LINE");
-      expect(lines.length).toBe(blank.lines.length);
+      const hits = hitsOn(report, blank);
+      expect(lines.length).toBe(blank.lines.length + (hits?.length ?? 0));
       for (const [i, { kind, from }] of blank.lines.entries()) {
-        expect(lines[i]!.layer).toBe(kind === "bend" ? "BEND" : "ELEMENT");
+        expect(lines[i]!.layer).toBe(kind === "bend" && !hits ? "BEND" : "ELEMENT");
         expect(lines[i]!.vertices[0]!.x).toBeCloseTo(from[0], 5);
+      }
+      const bends = lines.slice(blank.lines.length);
+      const marks = read.entities.filter(
+        (one): one is ITextEntity => one.type === "TEXT" && one.layer === "MARK",
+      );
+      expect(marks).toHaveLength(1 + (hits?.length ?? 0));
+      for (const [i, hit] of (hits ?? []).entries()) {
+        expect(bends[i]!.layer).toBe("BEND");
+        sameHit(hit, ...(bends[i]!.vertices.map(({ x, y }): Vec2 => [x, y]) as [Vec2, Vec2]));
+        // Its number stands beside it: nearer than a capital and a half to the line, off it by at least a third.
+        const text = marks[i]!;
+        expect(text.text).toBe(uprightNumber(hit.number));
+        const off = away([text.endPoint.x, text.endPoint.y], hit.from, hit.to, 0);
+        expect(off).toBeGreaterThan(0.3 * text.textHeight);
+        expect(off).toBeLessThan(1.5 * text.textHeight);
       }
       expect(read.header["$INSUNITS"]).toBe(4);
       // Few pieces: a tenth of the points that the outline has, and some corners.
       expect(vertices.length).toBeLessThan(blank.outline.length / 10 + 60);
     }, 60);
+  });
+
+  it("SVG and CSV have the same hits with the same numbers, and none where no brake bends the part", () => {
+    each((report, blank) => {
+      const hits = hitsOn(report, blank) ?? [];
+      const svg = printSvg(report, blank);
+      const numbers = [...svg.matchAll(/class="bend-number"[^>]*>([\d.]+)</g)].map(([, said]) => said);
+      expect(numbers).toEqual(hits.map(({ number }) => uprightNumber(number)));
+      if (hits.length > 0) {
+        const path = /id="bend"[^>]* d="([^"]+)"/.exec(svg)![1]!;
+        const drawn = [...path.matchAll(/M([-\d.e]+) ([-\d.e]+)L([-\d.e]+) ([-\d.e]+)/g)].map((one) => {
+          const [x, y, u, v] = one.slice(1).map(Number) as [number, number, number, number];
+          return [
+            [x, blank.asDrawn.yMm - y],
+            [u, blank.asDrawn.yMm - v],
+          ] as [Vec2, Vec2];
+        });
+        expect(drawn).toHaveLength(hits.length);
+        for (const [i, hit] of hits.entries()) sameHit(hit, ...drawn[i]!);
+      }
+      const table = printCsv(report, blank)
+        .split("\r\n\r\n")
+        .find((one) => one.startsWith("bend line,"));
+      const rows = (table ?? "").trimEnd().split("\r\n").slice(1);
+      expect(rows).toHaveLength(hits.length);
+      for (const [i, hit] of hits.entries()) {
+        const cells = rows[i]!.split(",").map(Number);
+        for (const [at, value] of [
+          [0, hit.number],
+          [1, hit.order],
+          [10, hit.alongMm.a],
+          [11, hit.alongMm.b],
+          [12, hit.lengthMm],
+          [13, hit.stopsShortMm],
+        ] as const)
+          expect(Math.abs(cells[at]! - value)).toBeLessThan(0.0006);
+      }
+    }, 40);
   });
 
   it("SVG is as large as the blank in millimetres, and its path comes back to the outline within 0.02 mm", () => {

@@ -8,7 +8,7 @@ import { createPdf, type PdfFonts } from "../../src/output/pdf/document.ts";
 import { type FullSizeOptions, fullSizePdf, MOST_SHEETS } from "../../src/output/pdf/fullSize.ts";
 import { printable } from "../../src/output/pdf/printable.ts";
 import { TILE_PAPERS, tileLayout, tilePaper } from "../../src/output/pdf/tilePaper.ts";
-import { uprightNumber } from "../../src/output/pdf/template.ts";
+import { uprightNumber } from "../../src/output/uprightNumber.ts";
 import { OVERLAP, type Piece, tilingOf } from "../../src/output/pdf/tiles.ts";
 import type { NamedPart } from "../../src/report/layOut.ts";
 import type { Report } from "../../src/report/report.ts";

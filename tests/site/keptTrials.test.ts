@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import type { TrialSeen } from "../../src/forming/trials.ts";
+import type { TrialSeen } from "../../src/forming/trialSeen.ts";
 import { readTrials, seenOf } from "../../src/input/readTrials.ts";
 import { keptIn, trialsYaml } from "../../src/site/trials/keptTrials.ts";
 import { runs } from "../arbitraries.ts";
@@ -10,8 +10,8 @@ import { tables } from "../input/files.ts";
 const trial: fc.Arbitrary<TrialSeen> = fc
   .record({ kind: fc.constantFrom("gap", "closed", "flat"), settingMm: even(0.1, 300), out: even(0, 1) })
   .map(({ kind, settingMm, out }): TrialSeen => {
-    if (kind === "gap") return { settingMm, gapMm: 3000 * out };
-    return kind === "closed" ? { settingMm, closed: out } : { settingMm, flat: true };
+    if (kind === "gap") return { settingMm, gapMm: 3000 * out - 500 };
+    return kind === "closed" ? { settingMm, closed: 1.5 * out } : { settingMm, flat: true };
   });
 const list = fc.array(trial, { minLength: 1, maxLength: 6 });
 const machine = fc.constantFrom("Big roll", 'Roll "7": # {x}', "Rôle Ø", "true", "- 3");

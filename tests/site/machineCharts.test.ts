@@ -11,7 +11,7 @@ import { readPart } from "../../src/input/readPart.ts";
 import { readShop } from "../../src/input/readShop.ts";
 import { develop } from "../../src/report/develop.ts";
 import type { Binder } from "../../src/site/binder/binder.ts";
-import { brakeChart, rollChart } from "../../src/site/machines/charts.ts";
+import { brakeChart, brakeChartWords, rollChart } from "../../src/site/machines/charts.ts";
 import { brakeEntries, rollEntries } from "../../src/site/machines/entries.ts";
 import { slugs } from "../../src/site/machines/slugs.ts";
 import { coveredLabels, outsideSheet } from "../drawing/judge.ts";
@@ -123,4 +123,25 @@ it("gives machines of one name addresses of their own", () => {
     "machine-3",
     "a-press",
   ]);
+});
+
+it("says what a lone wedge and the broken line of a brake's chart are, die by die", () => {
+  const brake = {
+    kind: "press brake",
+    name: "B",
+    bedLength: 3050,
+    forceKN: 1000,
+    dies: [80, 16, 40],
+  } as const;
+  const [wedge, widest, ...more] = brakeChartWords({ ...brake, dies: [...brake.dies] }, "mm");
+  // Eight times the thickness up to 10 mm (above it ten times, which an 80 mm die does not reach).
+  expect(wedge!.replaceAll("\u00a0", " ")).toContain("die 16 up to 2 mm, 40 up to 5 mm, 80 up to 10 mm");
+  expect(wedge).toMatch(/hatching may stand alone as a wedge/);
+  expect(widest!.replaceAll("\u00a0", " ")).toContain(
+    "The broken line, over 80 mm, is how far the force reaches",
+  );
+  expect(more).toEqual([]);
+  const { dies, ...unlisted } = brake;
+  expect(dies).toHaveLength(3);
+  expect(brakeChartWords(unlisted, "mm")).toEqual([]);
 });

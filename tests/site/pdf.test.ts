@@ -4,14 +4,20 @@ import { readBinder } from "../../src/site/binder/binder.ts";
 import { chosenPlan } from "../../src/site/forming/plan.ts";
 import { pdfDate } from "../../src/site/pdf/pdfDate.ts";
 import { sheetsPdf } from "../../src/site/pdf/write.ts";
+import { shortName } from "../../src/site/words/sources.ts";
 import { keyFigures } from "../../src/site/words/keyFigures.ts";
 import { markingOf } from "../../src/site/words/marking.ts";
+import { yamlOf } from "../content/read.ts";
 import { readPdf, type PdfPage } from "../output/readPdf.ts";
 
 const font = (weight: number) => new Uint8Array(readFileSync(`public/fonts/binder-sans-${weight}.ttf`));
 const fonts = { regular: font(400), bold: font(700) };
 const date = "D:20260131120000+00'00'";
 const { parts, shop, job } = readBinder();
+const sources = yamlOf("content/sources.yaml") as Record<string, Parameters<typeof shortName>[0]>;
+const known = new Map(Object.entries(sources).map(([id, source]) => [id, shortName(source)]));
+/** Ids mean nothing on paper. */
+const idsIn = (words: string) => Object.keys(sources).filter((id) => words.includes(id));
 /** The frame of a page lies this far from the paper's edge. [mm] */
 const FRAME_MM = 9;
 
@@ -19,7 +25,7 @@ const made = (one: (typeof parts)[number], kind: "card" | "work-sheet", paper: "
   sheetsPdf(
     one.report,
     { shop, job, material: one.material.name, gauge: one.gauge },
-    { kind, paper, fonts, date },
+    { kind, paper, fonts, date, known },
   );
 const wordsOf = (page: PdfPage) =>
   page.texts
@@ -52,6 +58,7 @@ describe.each(parts)("$report.part.name", (one) => {
       for (const { value } of keyFigures(report)) expect(words).toContain(plain(value));
       for (const { title } of report.forming.checks) expect(words).toContain(title);
       expect(words).toContain("Caution.");
+      expect(idsIn(words)).toEqual([]);
       const { columns, rows } = markingOf(report);
       const cells = new Set(pages.flatMap(({ texts }) => texts.map(({ text }) => plain(text))));
       for (const row of rows)
@@ -71,6 +78,13 @@ describe.each(parts)("$report.part.name", (one) => {
     const words = pages.map(wordsOf).join(" ");
     for (const { title } of plan.steps) expect(words).toContain(`${title}.`);
     expect(words).toContain("Caution.");
+    expect(idsIn(words)).toEqual([]);
+    // What can spoil the work stands before the first step.
+    for (const { text } of plan.brake?.remarks ?? []) {
+      const [first] = text.split(":") as [string];
+      expect(words).toContain(plain(first));
+      expect(words.indexOf(plain(first))).toBeLessThan(words.indexOf(`${plan.steps[0]!.title}.`));
+    }
     for (const { what } of report.forming.inspection?.rows ?? [])
       expect(words.replaceAll(" ", "")).toContain(what.replaceAll(" ", ""));
   });

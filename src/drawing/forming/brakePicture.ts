@@ -1,6 +1,7 @@
-import { add2, scale2, sub2, type Vec2 } from "../../geometry/vector.ts";
+import { TURN } from "../../geometry/angle.ts";
+import { add2, direction, scale2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
 import type { Blank, Report } from "../../report/report.ts";
-import type { Board } from "../board.ts";
+import type { Board, Placing } from "../board.ts";
 import { boxOf, height, width } from "../box.ts";
 import { unitName } from "../format.ts";
 import { closed, type Drawing, line } from "../model.ts";
@@ -50,7 +51,7 @@ export function brakePicture(
         ],
       },
     },
-    (board) => drawPicture(board, blank, lines),
+    (board) => drawPicture(board, blank, lines, part.shape === "square-to-round"),
   );
 }
 
@@ -66,7 +67,30 @@ export function hitOf(one: BrakeLine, lines: readonly BrakeLine[]): readonly [Ve
   return [wide, add2(narrow, scale2(sub2(wide, narrow), one.stopsShortMm / one.lengthMm)), narrow];
 }
 
-function drawPicture(board: Board, blank: Blank, lines: readonly BrakeLine[]): void {
+/** Ways round a tip, and how far from it. [turns, mm of paper] */
+const AWAY_TURNS = [0, 1 / 12, -1 / 12, 1 / 6, -1 / 6, 1 / 4, -1 / 4, 1 / 3, -1 / 3] as const;
+const AWAY_MM = [5, 7, 9, 12, 15] as const;
+
+/** Where the number of a corner may stand: beyond its tip, away from its lines. */
+function cornerName(board: Board, lines: readonly BrakeLine[], zone: number): Placing[] {
+  const own = lines.filter((one) => one.zone === zone);
+  const middle = own[own.length >> 1];
+  if (!middle) return [];
+  const [wide, , tip] = hitOf(middle, lines);
+  const away = unit2(sub2(tip, wide));
+  const heading = Math.atan2(away[1], away[0]);
+  return AWAY_MM.flatMap((far) =>
+    AWAY_TURNS.map((turn): Placing => {
+      const at = add2(tip, scale2(direction(heading + turn * TURN), board.mm(far)));
+      return {
+        strokes: [],
+        labels: [board.label(`corner ${zone}`, at, { role: "name", size: "small", of: tip })],
+      };
+    }),
+  );
+}
+
+function drawPicture(board: Board, blank: Blank, lines: readonly BrakeLine[], cornered: boolean): void {
   board.draw(closed("outline", blank.outline));
   for (const one of lines) {
     const [wide, stop, narrow] = hitOf(one, lines);
@@ -81,6 +105,9 @@ function drawPicture(board: Board, blank: Blank, lines: readonly BrakeLine[]): v
     }));
     numberEnds(board, marksAlong(seen));
   }
+  if (cornered)
+    for (const zone of new Set(lines.map((one) => one.zone)))
+      board.put(`corner ${zone}`, cornerName(board, lines, zone));
   for (const edge of edgePaths(blank)) {
     const ways = nameAlong(board, edge, { clearMm: [1.6, 3, 5, -5, -8], insideToo: true });
     board.put(edge.name, ways, DEAREST_NAME);

@@ -1,6 +1,7 @@
 import type { PartAsked } from "../asked.ts";
 import type { PlateRoll } from "../machine.ts";
 import type { RollSettings } from "../rollSettings.ts";
+import type { Tried } from "../tried.ts";
 
 /** What the steps of a roll's work sheet are written from. */
 export interface RollSheetAsked extends PartAsked {
@@ -11,4 +12,6 @@ export interface RollSheetAsked extends PartAsked {
   readonly settings: RollSettings | null;
   /** Why there are none, in words. */
   readonly noSettings: string | null;
+  /** Present where trials are kept. */
+  readonly tried?: Tried | undefined;
 }

@@ -3,9 +3,11 @@ import { FIRST_PASS_SHARES } from "../firstPass.ts";
 import { passPoints } from "../passPoints.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
+import { firstCorrect } from "./firstCorrect.ts";
 import { settingBoxes } from "./settingBoxes.ts";
 import { settable, settingBrief, settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
 import type { Figure, PlanStep } from "./step.ts";
+import { firstByTrials, secondByTrials } from "./byTrials.ts";
 import { gapWindows, templateBrief, templateFigures } from "./touch.ts";
 
 export const RAISE_MOVING =
@@ -36,7 +38,7 @@ function aimFigures({ settings }: RollSheetAsked): Figure[] {
 function raise(asked: RollSheetAsked): PlanStep {
   const { settings, noSettings, say } = asked;
   const words = settings && settingWords(settings, "trial", say);
-  return {
+  return firstByTrials(asked, {
     id: "first-raise",
     phase: "first pass",
     title: "Raise for the first pass",
@@ -51,7 +53,7 @@ function raise(asked: RollSheetAsked): PlanStep {
     cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial") : [])],
     toNote: settingBoxes(asked, "trial"),
     basis: settings ? DERIVED : COMMON_PRACTICE,
-  };
+  });
 }
 
 /** Where a roll set by zones is changed: the plate takes its bend at the pinch. */
@@ -135,33 +137,12 @@ function measure(asked: RollSheetAsked): PlanStep {
   };
 }
 
-function correct({ item, settings }: RollSheetAsked): PlanStep | null {
-  if (!settings || !item.cone) return null;
-  return {
-    id: "first-correct",
-    phase: "first pass",
-    title: "Correct the setting",
-    text: "Is the gap wider than the window: give the setting at the large edge and the gap to the trial correction, lower the bending roll, bring the piece back to seam edge 1, set what it answers with the plate moving, and roll this blank once more. Is it narrower: no further raise on this blank in this pass, and less for the next one.",
-    brief:
-      "Wider: trial correction, back to seam edge 1, lower first, roll once more. Narrower: no further raise, less for the next blank.",
-    figures: [],
-    cautions: ["A blank closed too far cannot be opened again by rolling on."],
-    toNote: [
-      { label: "second setting, large edge", unit: "mm" },
-      { label: "gap after it", unit: "mm" },
-      { label: "third setting, large edge", unit: "mm" },
-      { label: "gap after it", unit: "mm" },
-    ],
-    basis: DERIVED,
-  };
-}
-
 /** The first of two passes. */
 export const firstPassSteps = (asked: RollSheetAsked): (PlanStep | null)[] => [
   raise(asked),
   through(asked),
   measure(asked),
-  correct(asked),
+  firstCorrect(asked),
 ];
 
 const allOf = ({ pieces, quantity }: RollSheetAsked["item"]): string =>
@@ -282,6 +263,6 @@ function close({ item, say }: RollSheetAsked): PlanStep {
 /** Turning the job round, the second pass, and closing. */
 export const secondPassSteps = (asked: RollSheetAsked): PlanStep[] => [
   ...turnRound(asked),
-  second(asked),
+  secondByTrials(asked, second(asked)),
   close(asked),
 ];

@@ -13,11 +13,13 @@ const box = (label: string, planned: number | null | undefined): NoteBox => ({
 });
 
 /** Where one moment's raise is written down beside the one that was planned: at both edges, in every zone; at the bearings where one setting serves all round. */
-export function settingBoxes({ item, settings }: RollSheetAsked, id: PassPoint["id"]): NoteBox[] {
+export function settingBoxes({ item, settings, tried }: RollSheetAsked, id: PassPoint["id"]): NoteBox[] {
   const zones = alikeZones(settings?.zones ?? []);
   const starts = zones.map(({ zone }) => zone.passes.find((pass) => pass.id === id)?.start);
-  const [start] = starts;
-  if (isPipe(item)) return [box("raise", start?.middleMm)];
+  // Trials are of parts that one setting serves all round.
+  const own = id === "trial" ? tried?.set : id === "finished" ? tried?.second : null;
+  const [start] = own ? [own] : starts;
+  if (isPipe(item)) return [box("raise", start?.largeMm)];
   if (zones.length > 1)
     return zones.flatMap(({ name }, i) => [
       box(`${name}, large`, starts[i]?.largeMm),

@@ -1,18 +1,28 @@
+import type { ByHand } from "../byHand.ts";
+
 /** A number of the work sheet with its unit and where it comes from. Lengths in mm, angles in degrees. */
 export interface Figure {
   readonly label: string;
   readonly value: number;
-  /** "mm", "°", "%", "kN" or "-". */
+  /** "mm", "°", "%", "kN", "kN/m", "MPa" or "-". */
   readonly unit: string;
   /** A source id, "common practice, no source", or "derived here". */
   readonly basis: string;
 }
 
+/** A length of the work sheet. [mm] */
+export const mm = (label: string, value: number, basis: string): Figure => ({
+  label,
+  value,
+  unit: "mm",
+  basis,
+});
+
 /** A box on the sheet, to write down what was really set or measured. */
 export interface NoteBox {
   readonly label: string;
   readonly unit: string;
-  /** What the plan has there [mm], to stand beside what it came to; not present where the plan has no one number. */
+  /** What the plan has there, in the unit of the box, to stand beside what it came to; not present where the plan has no one number. */
   readonly planned?: number;
 }
 
@@ -43,6 +53,8 @@ export interface PlanStep {
   /** What can hurt or spoil at this very step. */
   readonly cautions: readonly string[];
   readonly toNote: readonly NoteBox[];
+  /** For a correction without a screen: what came out, and by how much more to raise. */
+  readonly byHand?: readonly ByHand[];
   /** Where the way of doing it comes from. */
   readonly basis: string;
 }

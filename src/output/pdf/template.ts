@@ -1,6 +1,5 @@
 import { createBoard, type Placing } from "../../drawing/board.ts";
 import { slope } from "../../drawing/dimension/angular.ts";
-import { hitOf, linesOf } from "../../drawing/forming/brakePicture.ts";
 import { angleText } from "../../drawing/format.ts";
 import { arc, closed, type Label, line, path, type Stroke } from "../../drawing/model.ts";
 import { FULL } from "../../drawing/paper.ts";
@@ -11,7 +10,9 @@ import { circleOf } from "../../geometry/arcFit.ts";
 import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import { add2, distance2, left2, scale2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
 import type { Blank, MarkingRow, Report } from "../../report/report.ts";
+import { brakeBends } from "../bendLines.ts";
 import { contourOf, markPlace, markWords } from "../contour.ts";
+import { uprightNumber } from "../uprightNumber.ts";
 import type { Piece } from "./tiles.ts";
 
 /** One blank at full size, as it is laid on the plate. */
@@ -115,26 +116,14 @@ const turnedBlank = (blank: Blank, turn: (p: Vec2) => Vec2): Blank => ({
 });
 
 /** The lines of the brake's own plan, where the part is made on one: they are others than those of the layout by hand. */
-function hitLines({ forming }: Report, blank: Blank, turn: (p: Vec2) => Vec2): Marked[] | undefined {
-  const plan = forming.plans.find(({ machine }) => machine === forming.machine)?.brake;
-  if (!plan) return undefined;
-  const lines = linesOf(plan, blank);
-  return lines.map((one) => {
-    const [from, stop, to] = hitOf(one, lines);
-    return {
-      from: turn(from),
-      stop: turn(stop),
-      to: turn(to),
-      text: `${uprightNumber(one.number)}: ${angleText(one.bendDeg, 1)}`,
-    };
-  });
+function hitLines(report: Report, blank: Blank, turn: (p: Vec2) => Vec2): Marked[] | undefined {
+  return brakeBends(report, blank)?.map(({ line: one, from, to, narrow }) => ({
+    from: turn(from),
+    stop: turn(to),
+    to: turn(narrow),
+    text: `${uprightNumber(one.number)}: ${angleText(one.bendDeg, 1)}`,
+  }));
 }
-
-/** Numbers that make another number upside down, and a plate is read from all sides: 6, 9, 68, 91 … end in a full stop. */
-export const uprightNumber = (value: number): string => {
-  const text = String(value);
-  return /^[01689]*[69][01689]*$/.test(text) ? `${text}.` : text;
-};
 
 /** Element lines carry their number in the marking table. */
 function elementLines(blank: Blank, rows: readonly MarkingRow[]): Marked[] {

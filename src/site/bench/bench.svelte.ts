@@ -47,6 +47,8 @@ export class Bench {
   private shopNow: Shop | undefined = $state.raw(undefined);
   shopTyped: TypedGroup | undefined = $state.raw(undefined);
   shopProblems: readonly Complaint[] = $state.raw([]);
+  /** Is the shop another than the binder's own? */
+  isShopChanged = $state(false);
   /** Said to whoever works here: what was opened, what is not kept. */
   message = $state("");
   private readonly tables: Tables;
@@ -70,7 +72,9 @@ export class Bench {
     this.draft = options.draft;
     this.shopDraft = options.shopDraft;
     this.shopPublished = options.shop;
-    this.takeShop(options.shopDraft.read() ?? options.shop);
+    const shop = options.shopDraft.read();
+    this.takeShop(shop ?? options.shop);
+    this.isShopChanged = shop !== undefined;
     // What the page came with stays the first step, so that "undo" leads to it.
     this.show(goOn(first, options.draft.read() ?? []), false);
   }
@@ -124,6 +128,7 @@ export class Bench {
 
   /** Something typed into a field. */
   put(path: FieldPath, value: Typed | undefined, about: string | undefined = JSON.stringify(path)): void {
+    this.message = "";
     const part = typedWith(this.typed, path, value) as TypedGroup;
     this.show(change(this.history, { name: this.name, part }, about));
   }
@@ -132,22 +137,31 @@ export class Bench {
   }
   /** Another part altogether; the one before stays one step back. */
   take(part: NamedTyped): void {
+    this.message = "";
     this.show(change(this.history, part));
+  }
+  /** Another window of this browser works on the same part, and what is typed last is what is kept. */
+  warnOfOther(): void {
+    this.message =
+      "Another window of this browser has just changed its own copy of this part. Both go on, but only what is typed last is kept: save this one as a file, or close the other.";
   }
   /** The field was left: the next change is a step of its own. */
   leave(): void {
     this.history = settle(this.history);
   }
   undo(): void {
+    this.message = "";
     this.show(undo(this.history));
   }
   redo(): void {
+    this.message = "";
     this.show(redo(this.history));
   }
 
   /** The shop as somebody typed it; one with mistakes waits, and the checks stay those of the last good one. */
   takeShop(typed: TypedGroup | undefined, keep = false): void {
     this.shopTyped = typed;
+    this.isShopChanged = keep;
     if (keep && !this.shopDraft.write(typed)) this.tellUnkept();
     this.shopRead = import("./readTypedShop.ts").then(({ readTypedShop }) => {
       // Meanwhile another may have been typed.
@@ -159,8 +173,9 @@ export class Bench {
     this.judge();
   }
 
-  /** The next time the page is opened it has the binder's own shop again. */
-  forgetShop(): void {
+  /** The binder's own shop, now and the next time the page is opened. */
+  takeOwnShop(): void {
+    this.takeShop(this.shopPublished);
     this.shopDraft.write(undefined);
   }
 
@@ -186,7 +201,7 @@ export class Bench {
       setTimeout(() => {
         const [of, shop] = [this.lastDrawn, this.shopNow];
         if (asked !== this.asked || !of) return;
-        this.formed = { of, shop, forming: formedOf(of.part, of.made, shop) };
+        this.formed = { of, shop, forming: formedOf(of.part, of.made, { shop }) };
       });
     });
   }

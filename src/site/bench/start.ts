@@ -13,8 +13,8 @@ import { asDraft, asTypedGroup, partInLink, type NamedTyped } from "./link.ts";
 export interface BenchTables {
   readonly tables: Tables;
   readonly shop: TypedGroup | null;
-  /** Ids of the sources that have an entry, and words that the glossary explains. */
-  readonly known: readonly string[];
+  /** Ids of the sources that have an entry with their short names, and words that the glossary explains. */
+  readonly known: readonly (readonly [string, string])[];
   readonly explained: readonly string[];
   readonly job: Job | null;
 }
@@ -35,6 +35,9 @@ export async function startBench(place: HTMLElement): Promise<void> {
   });
   takeLink(bench);
   addEventListener("hashchange", () => takeLink(bench));
+  addEventListener("storage", ({ key, newValue }) => {
+    if (key === draftKey(binder, first.name) && newValue !== null) bench.warnOfOther();
+  });
   const shape = first.part["shape"];
   if (!isShapeId(shape)) throw new RangeError(`shape: ${JSON.stringify(shape)}`);
   printedUnlessChanged(place, bench);
@@ -45,7 +48,7 @@ export async function startBench(place: HTMLElement): Promise<void> {
       shape,
       tables,
       job,
-      known: new Set(known),
+      known: new Map(known),
       explained: new Set(explained),
       headed: place.dataset["bench"] === "on demand",
     },
@@ -71,7 +74,7 @@ function takeLink(bench: Bench): void {
     return;
   }
   bench.take(link.value);
-  bench.message = "The part of the link is on the bench. Undo brings back what was here.";
+  bench.message = "The part that was sent here is on the bench. Undo brings back what was here.";
 }
 
 /** What was published in the bench's place leaves the screen, and is printed as long as nothing of it has been changed. */

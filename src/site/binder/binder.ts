@@ -5,7 +5,7 @@ import { loadCatalogue } from "../../input/loadCatalogue.ts";
 import { printProblems, refusalProblems, type Problem } from "../../input/problem.ts";
 import { readFolder } from "../../input/readFolder.ts";
 import type { TypedGroup } from "../../input/typed.ts";
-import type { Trials } from "../../input/readTrials.ts";
+import { keptOf, type Trials } from "../../input/readTrials.ts";
 import type { Job } from "../../input/readJob.ts";
 import type { Shop } from "../../forming/machine.ts";
 import { develop } from "../../report/develop.ts";
@@ -49,7 +49,11 @@ function makeBinder(folder: string): Binder {
   const refused: Problem[] = [];
   const made: BinderPart[] = [];
   for (const { part, path, trials, locate, written } of parts) {
-    const developed = develop(part, { catalogue: tables.catalogue, ...(shop && { shop }) });
+    const developed = develop(part, {
+      catalogue: tables.catalogue,
+      ...(shop && { shop }),
+      trials: trials && keptOf(trials),
+    });
     const material = tables.catalogue.materials[part.material];
     if (developed.kind === "refused") refused.push(...refusalProblems(developed.issues, { path, locate }));
     else if (material) {

@@ -61,6 +61,18 @@ export function rollChart(
   };
 }
 
+/** What the steps, wedges and the broken line of a brake's chart mean, a sentence each; nothing where no dies are listed. */
+export function brakeChartWords(brake: PressBrake, units: Shop["units"]): string[] {
+  if (!brake.dies) return [];
+  const say = numbersIn(units);
+  const spans = dieSpans(brake).map(({ dieMm, upToMm }) => `${say.bare(dieMm)} up to ${say.length(upToMm)}`);
+  const widest = say.length(Math.max(...brake.dies));
+  return [
+    `Each die serves plate as thick as its opening allows (die ${spans.join(", ")}); at its thickest it asks for most force, so that hatching may stand alone as a wedge there, and ends where the next wider die takes over, which asks for less.`,
+    `The broken line, over ${widest}, is how far the force reaches if any plate is bent over the widest die: longer lines, but a rounder bend (its inside radius is about a sixth of the opening) and bend lines no nearer than half of it.`,
+  ];
+}
+
 /** Where no dies are listed the chart goes at least so far. [mm] */
 const LEAST_SHOWN_MM = 12;
 

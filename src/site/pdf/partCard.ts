@@ -15,6 +15,7 @@ import { markingOf, markingSentences } from "../words/marking.ts";
 import { numbersIn, percent, thickness } from "../words/numbers.ts";
 import { sizeFacts } from "../words/partSize.ts";
 import { SHAPE_NAMES } from "../words/shapes.ts";
+import { basisName } from "../words/sources.ts";
 import { CHECK_ALL, CHECK_ROLL, ROLL_NEVER } from "../words/work.ts";
 import {
   bold,
@@ -36,7 +37,7 @@ const [VIEWS_MM, PATTERN_MM] = [74, 74];
 export function partCard(
   pdf: Pdf,
   report: Report,
-  { material, gauge }: { material: string; gauge: string | null },
+  { material, gauge, known }: { material: string; gauge: string | null; known: ReadonlyMap<string, string> },
 ): (Block | null)[] {
   const { part, forming } = report;
   const rolled = forming.route === "roll";
@@ -71,7 +72,7 @@ export function partCard(
     paragraph(pdf, [bold(`${verdictWords(forming.verdict)}. `), { text: routeSentence(forming) }], {
       capMm: 2.2,
     }),
-    ...pairs(forming.checks.map((one) => checkBlock(pdf, one, report))),
+    ...pairs(forming.checks.map((one) => checkBlock(pdf, one, { report, known }))),
     ...machines(pdf, report),
     heading(pdf, "Blank"),
     ...patterns(pdf, report),
@@ -107,14 +108,18 @@ function keyRow(pdf: Pdf, report: Report): Block {
   return framed(pdf, beside(cells, shares, 3));
 }
 
-function checkBlock(pdf: Pdf, check: Check, { part }: Report): Block {
+function checkBlock(
+  pdf: Pdf,
+  check: Check,
+  { report: { part }, known }: { report: Report; known: ReadonlyMap<string, string> },
+): Block {
   const figures = checkFigures(check, part.units);
   return paragraph(
     pdf,
     [
       bold(`${verdictWords(check.verdict)} · ${check.title} `),
       { text: `${figures === null ? "" : `${figures}. `}${check.advice} ` },
-      soft(`${check.rule} · ${check.basis}`),
+      soft(`${check.rule} · ${basisName(known, check.basis)}`),
     ],
     { capMm: 1.7 },
   );

@@ -4,8 +4,8 @@ import { forceColumn } from "../../drawing/format.ts";
 import { edgePaths, endsOf } from "../../drawing/pattern/edges.ts";
 import type { Shop } from "../../forming/machine.ts";
 import type { FormingPlan } from "../../forming/plan.ts";
-import { sayIn } from "../../forming/say.ts";
-import { beside, type Block, stack } from "../../output/pdf/block.ts";
+import type { BrakePlan } from "../../forming/brakePlan.ts";
+import { beside, type Block, framed, stack } from "../../output/pdf/block.ts";
 import type { Pdf } from "../../output/pdf/document.ts";
 import { tableBlock } from "../../output/pdf/tableBlock.ts";
 import { paragraph } from "../../output/pdf/words.ts";
@@ -14,16 +14,24 @@ import { LINES_PAPER, SECTIONS_PAPER } from "../forming/papers.ts";
 import { basesOf, chosenPlan, phasesOf } from "../forming/plan.ts";
 import { sectionsOf } from "../forming/sections.ts";
 import { SETTING_NAMES, settingProblems, settingRows } from "../forming/settingRows.ts";
+import { plannedWords } from "../forming/planned.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
+import { basisName } from "../words/sources.ts";
 import { ROLL_NEVER } from "../words/work.ts";
 import { bold, caution, heading, picture, soft } from "./blocks.ts";
+
+type Known = ReadonlyMap<string, string>;
 
 const right = { align: "right" as const, share: 1 };
 /** Height of a row that is written in. [mm] */
 const WRITE_MM = 8;
 
 /** How the part is formed, step by step, with room for what was set and measured; undefined where no machine takes it. */
-export function workSheet(pdf: Pdf, report: Report, shop: Shop | undefined): (Block | null)[] | undefined {
+export function workSheet(
+  pdf: Pdf,
+  report: Report,
+  { shop, known }: { shop: Shop | undefined; known: Known },
+): (Block | null)[] | undefined {
   const plan = chosenPlan(report);
   if (!plan) return undefined;
   const { part } = report;
@@ -31,19 +39,42 @@ export function workSheet(pdf: Pdf, report: Report, shop: Shop | undefined): (Bl
     { ...paragraph(pdf, [bold(`Work sheet: ${part.title}`)], { capMm: 4.2 }), bookmark: "Steps" },
     paragraph(pdf, plan.machine ?? "no shop file given", { capMm: 2.4 }),
     caution(pdf, plan.route === "roll" ? ROLL_NEVER : []),
+    ...(plan.brake ? lookFirst(pdf, plan.brake) : []),
     ...plan.steps.map((step) => stepBlock(pdf, step, report)),
-    paragraph(pdf, [soft(`Basis: ${basesOf(phasesOf(plan)).join("; ")}.`)]),
+    paragraph(pdf, [
+      soft(
+        `Basis: ${basesOf(phasesOf(plan))
+          .map((basis) => basisName(known, basis))
+          .join("; ")}.`,
+      ),
+    ]),
     ...(plan.batch.length > 0 ? [paragraph(pdf, [bold("The lot. "), { text: plan.batch.join(" ") }])] : []),
     ...(shop ? sections(pdf, report, plan, shop) : []),
-    ...settings(pdf, report, plan),
-    ...(plan.brake ? bendLines(pdf, report, plan.brake) : []),
-    ...inspection(pdf, report),
+    ...settings(pdf, report, plan, known),
+    ...(plan.brake ? bendLines(pdf, report, { plan: plan.brake, known }) : []),
+    ...inspection(pdf, report, known),
   ];
 }
 
+/** What can spoil the work or hurt before the first hit. */
+const lookFirst = (pdf: Pdf, { remarks }: BrakePlan): Block[] =>
+  remarks.length === 0
+    ? []
+    : [
+        framed(
+          pdf,
+          stack(
+            [
+              paragraph(pdf, [bold("Look at this first.")]),
+              ...remarks.map(({ text }) => paragraph(pdf, text, { mark: "–" })),
+            ],
+            0.3,
+          ),
+        ),
+      ];
+
 /** A step in few words and large letters; beside it lines to write on. */
 function stepBlock(pdf: Pdf, step: FormingPlan["steps"][number], { part }: Report): Block {
-  const say = sayIn(part.units);
   const unit = (one: string) =>
     one === "mm" ? part.units : one === "kN" && part.units === "in" ? "short tons" : one;
   const words = paragraph(
@@ -61,7 +92,7 @@ function stepBlock(pdf: Pdf, step: FormingPlan["steps"][number], { part }: Repor
     const text =
       planned === undefined
         ? `${name}${own === "-" ? "" : `, ${unit(own)}`}`
-        : `${name}: ${say.length(planned)}`;
+        : `${name}: ${plannedWords(planned, own, part.units)}`;
     return toWrite(pdf, text);
   });
   return beside([words, stack(notes, 0.4)], [2.5, 1]);
@@ -102,6 +133,7 @@ function settings(
   pdf: Pdf,
   { part }: Report,
   { settings: found, noSettings, machine }: FormingPlan,
+  known: Known,
 ): Block[] {
   if (!found)
     return noSettings === null
@@ -145,11 +177,15 @@ function settings(
     ...(problems.length > 0
       ? [paragraph(pdf, [bold("Look at this first. "), { text: problems.join(" ") }])]
       : []),
-    paragraph(pdf, [{ text: `${found.rule} ` }, soft(found.basis)]),
+    paragraph(pdf, [{ text: `${found.rule} ` }, soft(basisName(known, found.basis))]),
   ];
 }
 
-function bendLines(pdf: Pdf, report: Report, plan: NonNullable<FormingPlan["brake"]>): (Block | null)[] {
+function bendLines(
+  pdf: Pdf,
+  report: Report,
+  { plan, known }: { plan: BrakePlan; known: Known },
+): (Block | null)[] {
   const { units } = report.part;
   const say = numbersIn(units);
   const own = report.blanks.filter(({ sameAs }) => sameAs === null);
@@ -161,11 +197,12 @@ function bendLines(pdf: Pdf, report: Report, plan: NonNullable<FormingPlan["brak
       return [
         picture(pdf, brakePicture(report, { paper: LINES_PAPER, blank, plan })),
         tableBlock(pdf, {
-          columns: [{ align: "right", share: 0.6 }, ...Array.from({ length: 7 }, () => right)],
+          columns: [{ align: "right", share: 0.6 }, ...Array.from({ length: 8 }, () => right)],
           head: [
             [
               "Line",
               "Bend",
+              "Depth",
               ...ends.map((end) => `Along ${end}, ${units}`),
               `Length, ${units}`,
               `Short, ${units}`,
@@ -177,6 +214,7 @@ function bendLines(pdf: Pdf, report: Report, plan: NonNullable<FormingPlan["brak
             { text: [bold(String(one.number))] },
             ...[
               degrees(one.bendDeg, 1),
+              one.depth,
               say.column(one.alongMm.a),
               say.column(one.alongMm.b),
               say.column(one.lengthMm),
@@ -188,12 +226,12 @@ function bendLines(pdf: Pdf, report: Report, plan: NonNullable<FormingPlan["brak
         }),
       ];
     }),
-    paragraph(pdf, [{ text: `${[...plan.remarks, plan.rule].join(" ")} ` }, soft(plan.basis)]),
+    paragraph(pdf, [{ text: `${plan.rule} ` }, soft(basisName(known, plan.basis))]),
   ];
 }
 
 /** On a page of its own: it goes with the finished part. */
-function inspection(pdf: Pdf, { part, forming }: Report): (Block | null)[] {
+function inspection(pdf: Pdf, { part, forming }: Report, known: Known): (Block | null)[] {
   const found = forming.inspection;
   if (!found) return [];
   const say = numbersIn(part.units);
@@ -227,7 +265,7 @@ function inspection(pdf: Pdf, { part, forming }: Report): (Block | null)[] {
         { text: say.column(nominalMm) },
         ...(limited ? [{ text: within(nominalMm, withinMm) }] : []),
         { text: "", toWrite: readings },
-        { text: [soft(basis)] },
+        { text: [soft(basisName(known, basis))] },
       ]),
     }),
     paragraph(pdf, found.note),

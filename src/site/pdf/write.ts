@@ -5,6 +5,7 @@ import { fullSizePdf, type WhichSheets } from "../../output/pdf/fullSize.ts";
 import { readingPaper, tilePaper, type TilePaperId } from "../../output/pdf/tilePaper.ts";
 import { saveFile } from "../bench/files/saveFile.ts";
 import { type PartAround, partCells } from "../words/titleBlock.ts";
+import { fetchSourceNames } from "../bench/sourceNames.ts";
 import { fetchFonts } from "./fonts.ts";
 import { partCard } from "./partCard.ts";
 import { pdfDate } from "./pdfDate.ts";
@@ -47,12 +48,21 @@ export interface Sheets {
 export function sheetsPdf(
   report: Report,
   around: PartAround,
-  { kind, paper, fonts, date }: Sheets & { fonts: PdfFonts; date: string },
+  {
+    kind,
+    paper,
+    fonts,
+    date,
+    known,
+  }: Sheets & { fonts: PdfFonts; date: string; known: ReadonlyMap<string, string> },
 ): { readonly bytes: Uint8Array<ArrayBuffer>; readonly pages: number } | undefined {
   const { part } = report;
   const name = kind === "card" ? "part card" : "work sheet";
   const pdf = createPdf({ title: `${part.title}: ${name}`, subject: part.name, date, fonts });
-  const blocks = kind === "card" ? partCard(pdf, report, around) : workSheet(pdf, report, around.shop);
+  const blocks =
+    kind === "card"
+      ? partCard(pdf, report, { ...around, known })
+      : workSheet(pdf, report, { shop: around.shop, known });
   if (!blocks) return undefined;
   // Pages are counted beside the frame, however many there come to be.
   const cells = partCells(report, { ...around, sheet: 1, sheets: 1 }).filter(({ screenOnly }) => !screenOnly);
@@ -67,7 +77,8 @@ export async function saveSheets(
   { kind, paper, file }: Sheets & { file: string },
 ): Promise<string> {
   const fonts = await fetchFonts();
-  const made = sheetsPdf(report, around, { kind, paper, fonts, date: pdfDate(new Date()) });
+  const known = await fetchSourceNames();
+  const made = sheetsPdf(report, around, { kind, paper, fonts, known, date: pdfDate(new Date()) });
   if (!made) return "No machine of the shop takes this part, so there are no steps to work by.";
   saveFile(file, made.bytes, PDF);
   return `${file} went to the browser’s downloads: ${made.pages} ${made.pages === 1 ? "page" : "pages"}.`;

@@ -1,4 +1,4 @@
-import type { TrialSeen } from "../../forming/trials.ts";
+import type { TrialSeen } from "../../forming/trialSeen.ts";
 import { MM_PER_INCH, plain, type Units } from "../../drawing/format.ts";
 
 const PER_CENT = 100;
@@ -28,8 +28,10 @@ export function trialsYaml(
 const isTrial = (value: unknown): value is TrialSeen => {
   if (typeof value !== "object" || value === null) return false;
   const { settingMm, gapMm, closed, flat } = value as Record<string, unknown>;
-  const size = (one: unknown) => typeof one === "number" && Number.isFinite(one) && one >= 0;
-  return size(settingMm) && (size(gapMm) || size(closed) || flat === true);
+  const number = (one: unknown): one is number => typeof one === "number" && Number.isFinite(one);
+  const size = (one: unknown) => number(one) && one >= 0;
+  // A gap may be an overlap.
+  return size(settingMm) && (number(gapMm) || size(closed) || flat === true);
 };
 
 /** What the browser kept of a part's trials; nothing where what it kept is no list of trials. */

@@ -1,4 +1,4 @@
-import type { TrialSeen } from "../../forming/trials.ts";
+import type { TrialSeen } from "../../forming/trialSeen.ts";
 import type { Tables } from "../../input/context.ts";
 import { printProblems } from "../../input/problem.ts";
 import { readTrials, seenOf } from "../../input/readTrials.ts";

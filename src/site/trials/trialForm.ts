@@ -1,9 +1,13 @@
 import type { FormingCase } from "../../forming/case.ts";
 import type { PlateRoll } from "../../forming/machine.ts";
 import { sayIn } from "../../forming/say.ts";
-import { correctTrials, type TrialSeen } from "../../forming/trials.ts";
+import { isPipe } from "../../forming/skin.ts";
+import { correctTrials, impossibleTrial } from "../../forming/trials.ts";
+import { MOST_TOLD, type TrialSeen } from "../../forming/trialSeen.ts";
 import { MM_PER_INCH, type Units } from "../../drawing/format.ts";
 import { keptIn, trialsYaml, typed } from "./keptTrials.ts";
+import { placesOf, showPlaces } from "./places.ts";
+import { printSteps } from "./printSteps.ts";
 
 /** What the page hands to its form. */
 export interface TrialAsked {
@@ -25,10 +29,15 @@ const find = <T extends Element>(root: Element, name: string, kind: new () => T)
   return found;
 };
 
-/** A number as it is typed, decimal comma allowed; undefined where it is none that can be meant. */
-function numberIn(text: string, most: number): number | undefined {
-  const value = Number(text.trim().replace(",", "."));
-  return text.trim() !== "" && Number.isFinite(value) && value >= 0 && value <= most ? value : undefined;
+/** A number as it is typed, decimal comma and any minus sign allowed; undefined where it is none that can be meant. */
+function numberIn(text: string, [least, most]: readonly [number, number]): number | undefined {
+  const value = Number(
+    text
+      .trim()
+      .replace(",", ".")
+      .replace(/^[−–]\s*/, "-"),
+  );
+  return text.trim() !== "" && Number.isFinite(value) && value >= least && value <= most ? value : undefined;
 }
 
 /** Brings one form to life: what is typed, what is kept in this browser, and the next setting. */
@@ -45,10 +54,15 @@ function startTrialForm(root: HTMLElement): void {
   const answer = find(root, "answer", HTMLParagraphElement);
   const message = find(root, "message", HTMLParagraphElement);
   const file = find(root, "open", HTMLInputElement);
-  let trials: readonly TrialSeen[] = asked.trials;
+  const places = find(root, "places", HTMLTableElement);
+  const question = { item, roll, say: sayIn(units) };
+  /** A slip that was kept or written in a file would stop every answer: it is left out, and told. */
+  const possible = (all: readonly TrialSeen[]) =>
+    all.filter((one) => impossibleTrial(question, one) === null);
+  let trials: readonly TrialSeen[] = possible(asked.trials);
   let kept = true;
   try {
-    trials = keptIn(localStorage.getItem(key)) ?? trials;
+    trials = possible(keptIn(localStorage.getItem(key)) ?? asked.trials);
   } catch {
     kept = false;
   }
@@ -59,7 +73,7 @@ function startTrialForm(root: HTMLElement): void {
   const words = (trial: TrialSeen): string => {
     const came =
       "gapMm" in trial
-        ? `gap ${typed(trial.gapMm, units)} ${units}`
+        ? `${trial.gapMm < 0 ? "overlap" : "gap"} ${typed(Math.abs(trial.gapMm), units)} ${units}`
         : "closed" in trial
           ? `${Math.round(PER_CENT * trial.closed)} % closed`
           : "sprang back flat";
@@ -78,13 +92,16 @@ function startTrialForm(root: HTMLElement): void {
         return row;
       }),
     );
-    const next = trials.length > 0 ? correctTrials({ item, roll, say: sayIn(units) }, trials) : null;
+    const next = trials.length > 0 ? correctTrials(question, trials) : null;
+    const correction = next?.kind === "correction" ? next.correction : null;
     answer.textContent =
       next === null
         ? "No trial yet: the sheet’s own start comes first."
         : next.kind === "none"
           ? `No next setting: ${next.why}.`
           : next.correction.advice;
+    showPlaces(places, placesOf(correction, isPipe(item)), units);
+    printSteps(question, trials);
   };
   const keep = (now: readonly TrialSeen[]) => {
     trials = now;
@@ -97,16 +114,17 @@ function startTrialForm(root: HTMLElement): void {
     show();
   };
   const read = (): TrialSeen | string => {
-    const at = numberIn(setting.value, LARGEST_MM);
+    const at = numberIn(setting.value, [0, LARGEST_MM]);
     if (at === undefined || at === 0)
       return `Write the raise at the large edge as a number of ${units}, above 0.`;
     if (kind.value === "flat") return { settingMm: at * perUnit, flat: true };
-    const out = numberIn(outcome.value, kind.value === "closed" ? PER_CENT : LARGEST_MM);
+    const closed = kind.value === "closed";
+    const out = numberIn(outcome.value, closed ? [0, MOST_TOLD * PER_CENT] : [-LARGEST_MM, LARGEST_MM]);
     if (out === undefined)
-      return kind.value === "closed"
-        ? "Write how far it closed as 0 to 100 per cent of the turn."
-        : `Write the gap as a number of ${units}, 0 or more.`;
-    return kind.value === "closed"
+      return closed
+        ? `Write how far it closed as 0 to ${MOST_TOLD * PER_CENT} per cent of the turn; above 100 where the edges overlap.`
+        : `Write the gap as a number of ${units}, with a minus in front where the edges overlap.`;
+    return closed
       ? { settingMm: at * perUnit, closed: out / PER_CENT }
       : { settingMm: at * perUnit, gapMm: out * perUnit };
   };
@@ -116,6 +134,11 @@ function startTrialForm(root: HTMLElement): void {
     const trial = read();
     if (typeof trial === "string") {
       tell(trial);
+      return;
+    }
+    const why = impossibleTrial(question, trial);
+    if (why !== null) {
+      tell(`That cannot have been, and is not kept: ${why}.`);
       return;
     }
     tell("");
@@ -141,8 +164,11 @@ function startTrialForm(root: HTMLElement): void {
         tell(opened);
         return;
       }
-      tell(`${opened.length} trials read from ${chosen.name}.`);
-      keep(opened);
+      const good = possible(opened);
+      const bad = opened.length - good.length;
+      const left = bad > 0 ? ` ${bad} left out, because that cannot have been on ${roll.name}.` : "";
+      tell(`${good.length} trials read from ${chosen.name}.${left}`);
+      keep(good);
     });
     file.value = "";
   });

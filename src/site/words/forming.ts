@@ -1,5 +1,6 @@
 import type { Check } from "../../forming/check.ts";
 import type { Forming } from "../../forming/answer.ts";
+import { sayIn } from "../../forming/say.ts";
 import { MM_PER_INCH, plain, type Units } from "../../drawing/format.ts";
 import { numbersIn, percent } from "./numbers.ts";
 
@@ -24,6 +25,8 @@ export function withUnit(value: number, unit: string, units: Units): string {
   if (unit === "mm") return `${say.bare(value)}\u00a0${units}`;
   if (unit === "kg") return say.mass(value);
   if (unit === "kN") return say.force(value);
+  if (unit === "kN/m") return sayIn(units).forceAlong(value);
+  if (unit === "MPa") return sayIn(units).strength(value);
   if (unit === "mm²" && units === "in") return `${plain(value / MM2_PER_IN2, 1)}\u00a0in²`;
   const figure = plain(value, value !== 0 && Math.abs(value) < 10 ? 2 : 1);
   return unit === "-" ? figure : unit === "°" ? `${figure}°` : `${figure}\u00a0${unit}`;

@@ -9,20 +9,24 @@ export const PART_FIELDS: Readonly<Record<string, string>> = {
     "Thickness of the plate: a number, or a sheet gauge such as “10 ga”, which depends on the metal.",
 
   largeEnd: "The large round end, at height nought.",
-  "largeEnd.diameter": "Its diameter.",
-  "largeEnd.measured": "The face of the wall that the diameter is measured to.",
+  "largeEnd.diameter": "Across the large round end, to the face of the wall that “measured” names.",
+  "largeEnd.measured":
+    "The face of the wall that the diameter is measured to: inside (clear width), outside (over all), or middle (half-way through the plate).",
   smallEnd: "The small round end, at the full height.",
-  "smallEnd.diameter": "Its diameter; nought is a cone to a point.",
-  "smallEnd.measured": "The face of the wall that the diameter is measured to; not needed at a point.",
+  "smallEnd.diameter":
+    "Across the small round end, to the face of the wall that “measured” names; nought is a cone to a point.",
+  "smallEnd.measured":
+    "The face of the wall that the diameter is measured to: inside, outside or middle; it may differ from the large end’s. Not needed at a point.",
   "smallEnd.offset":
     "From the centre of the large end to the centre of the small end in plan: [to the right, away].",
   rectangularEnd: "The rectangular end, at height nought, laid out with sharp corners.",
   "rectangularEnd.length": "Its size along x, to the right in plan.",
   "rectangularEnd.width": "Its size along y, away in plan.",
-  "rectangularEnd.measured": "The face of the wall that length and width are measured to.",
+  "rectangularEnd.measured":
+    "The face of the wall that length and width are measured to: inside, outside or middle.",
   roundEnd: "The round end, at the full height.",
-  "roundEnd.diameter": "Its diameter.",
-  "roundEnd.measured": "The face of the wall that the diameter is measured to.",
+  "roundEnd.diameter": "Across the round end, to the face of the wall that “measured” names.",
+  "roundEnd.measured": "The face of the wall that the diameter is measured to: inside, outside or middle.",
   "roundEnd.offset":
     "From the centre of the rectangular end to the centre of the round end in plan: [to the right, away]. Left out: none.",
   height:
@@ -40,10 +44,10 @@ export const PART_FIELDS: Readonly<Record<string, string>> = {
   "seam.lap": "Lap joint: how far the plate runs on past the seam.",
   pieces: "Equal number of blanks round the part, where it must be split.",
   quantity: "How many to make.",
-  mirror: "true: draw the pattern outside face up.",
+  mirror: "Draws the pattern with the outside face up, for marking from the other side.",
   divisions: "Divisions of the round for layout by hand; even, 12 if left out.",
   neutral: "Where the neutral surface lies: 0 at the inside face, 1 at the outside face, 0.5 if left out.",
-  trimAllowance: "true: add the height that is lost when an edge cut square to the plate is dressed level.",
+  trimAllowance: "Adds the height that is lost when an edge cut square to the plate is dressed level.",
   facetError:
     "On a brake: how far the flat between two bends may stand off the true curve; the fewer bends, the more. Left out: half the thickness, at least 0.5 mm.",
   notes: "Free text for the page.",

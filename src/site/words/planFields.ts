@@ -183,6 +183,11 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
     unit: "°",
     means: "Turning of the stretch: the sum of its bends.",
   },
+  "forming.plans[].brake.zones[].flatsDeg": {
+    unit: "°",
+    means:
+      "Angle between the two flats beside it, inside and square to the corner; null where a seam edge adjoins.",
+  },
   "forming.plans[].brake.zones[].seamDeg": {
     unit: "°",
     means: "What is left to seam edges that lie on the curve.",
@@ -223,18 +228,48 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   [`forming.plans[].brake.lines[].from`]: { unit: "mm", means: "Its point [x, y] on the pattern at end A." },
   "forming.plans[].brake.lines[].to": { unit: "mm", means: "Its point [x, y] on the pattern at end B." },
   "forming.plans[].brake.lines[].order": { means: "In which place it is hit, on each piece." },
+  "forming.plans[].brake.lines[].depth": { means: "Letter of the ram depth that it is bent by." },
   "forming.plans[].brake.lines[].forceKN": { unit: "kN", means: "Force of its hit." },
+  "forming.plans[].brake.depths": {
+    means:
+      "The different angles of the lines, rising: each is tried on a strip and has a ram depth of its own.",
+  },
+  "forming.plans[].brake.depths[].letter": { means: "Its letter, from A." },
+  "forming.plans[].brake.depths[].fromDeg": { unit: "°", means: "Least angle of its lines." },
+  "forming.plans[].brake.depths[].toDeg": { unit: "°", means: "Greatest angle of its lines." },
+  "forming.plans[].brake.depths[].kind": { means: "“border”, “inner” or “both”: which lines these are." },
+  "forming.plans[].brake.depths[].lines": { means: "How many lines." },
+  "forming.plans[].brake.tensileMPa": {
+    unit: "MPa",
+    means: "Tensile strength that forces are reckoned with: the least of the grade.",
+  },
   "forming.plans[].brake.forceConstant": { means: "Constant of the force formula." },
   "forming.plans[].brake.forceConstant.used": { means: "The one used." },
   "forming.plans[].brake.forceConstant.least": { means: "The least in print." },
   "forming.plans[].brake.forceConstant.greatest": { means: "The greatest in print." },
   "forming.plans[].brake.greatestForceKN": { unit: "kN", means: "Force of the strongest hit." },
   "forming.plans[].brake.brakeForceKN": { unit: "kN", means: "What the brake has, or null." },
+  "forming.plans[].brake.longestHitMm": { unit: "mm", means: "Longest length that one hit bends." },
+  "forming.plans[].brake.forceLimitKN": {
+    unit: "kN",
+    means:
+      "What to set the brake’s force limit to: the strongest hit at the greatest constant, no more than the brake has.",
+  },
+  "forming.plans[].brake.forceKNPerM": {
+    unit: "kN/m",
+    means: "What a metre of punch and die takes at the greatest constant.",
+  },
   "forming.plans[].brake.turnDeg": { unit: "°", means: "Turning of the whole part." },
   "forming.plans[].brake.piecesToComeOff": {
     means: "Pieces it has to be in to come off the punch: half shells at most.",
   },
-  "forming.plans[].brake.remarks": { means: "What has to be looked at, in sentences." },
+  "forming.plans[].brake.remarks": { means: "What has to be looked at before the first hit, worst first." },
+  "forming.plans[].brake.remarks[].id": {
+    means: "“throat”, “off-the-punch”, “facets”, “sharp-fold” or “seam-edge”.",
+  },
+  "forming.plans[].brake.remarks[].step": { means: "The step at which it bites: “tooling” or “bend”." },
+  "forming.plans[].brake.remarks[].text": { means: "In sentences." },
+  "forming.plans[].brake.remarks[].brief": { means: "The same in few words." },
   "forming.plans[].brake.basis": { means: "A source of the list, or “derived here”." },
   "forming.plans[].brake.rule": { means: "The rules in words." },
   "forming.plans[].steps": { means: "The numbered work sheet for this part on this machine." },
@@ -251,7 +286,7 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   "forming.plans[].steps[].figures[].value": { means: "The number, in unit." },
   "forming.plans[].steps[].figures[].unit": { means: "Unit of the value." },
   "forming.plans[].steps[].figures[].basis": {
-    means: "A source of the list, “common practice, no source”, or “derived here”.",
+    means: "A source of the list, “common practice, no source”, “as drawn” or “derived here”.",
   },
   "forming.plans[].steps[].brief": {
     means: "The same in few words, as it is printed beside the machine.",
@@ -261,6 +296,20 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
       "What can hurt or spoil at this very step, in few words. Not present where what holds all the time is enough.",
   },
   "forming.plans[].steps[].cautions": { means: "What can hurt or spoil at this very step." },
+  "forming.plans[].steps[].byHand": {
+    means:
+      "Correcting the setting without a screen: for some gaps that may come out, by how much more to raise. Not present at other steps, and where there are no settings.",
+  },
+  "forming.plans[].steps[].byHand[].gapMm": {
+    unit: "mm",
+    means:
+      "Gap at the large end that came out; null where the blank sprang back flat at the plan’s first setting.",
+  },
+  "forming.plans[].steps[].byHand[].moreMm": {
+    unit: "mm",
+    means:
+      "Raise both ends by so much from where they were set; below 0 for the next blank, where this one is closed too far.",
+  },
   "forming.plans[].steps[].toNote": { means: "Boxes to write down what was really set or measured." },
   "forming.plans[].steps[].toNote[].label": { means: "What goes into the box." },
   "forming.plans[].steps[].toNote[].unit": { means: "Its unit." },
@@ -308,6 +357,8 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
     unit: "mm",
     means: "Allowed to either side; null where nothing says.",
   },
-  "forming.inspection.rows[].basis": { means: "A source of the list, or “derived here”." },
+  "forming.inspection.rows[].basis": {
+    means: "Where the limit comes from, else the size: a source of the list, “as drawn” or “derived here”.",
+  },
   "forming.inspection.rows[].readings": { means: "How many readings to write down." },
 };

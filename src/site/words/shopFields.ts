@@ -14,16 +14,17 @@ export const SHOP_FIELDS: Readonly<Record<string, string>> = {
     "How the rolls stand to each other. Left out: not known, and no setting is worked out.",
   "machines[].workingWidth": "Usable length of the rolls.",
   "machines[].rating": "The greatest plate it forms at full width as a cylinder, from its plate or handbook.",
-  "machines[].rating.thickness": "Its thickness.",
+  "machines[].rating.thickness": "Thickness of that plate; not what the machine bends over a short length.",
   "machines[].rating.yieldMPa":
     "The yield strength that the rating is for, by the handbook: MPa; or under the key yield with its unit, as in 36 ksi. Left out: not known, and no rating is taken as safe.",
   "machines[].coneRating": "The maker’s own rating for cones; it takes the place of the rule of thumb.",
   "machines[].coneRating.thickness": "Greatest thickness.",
   "machines[].coneRating.slant": "The slant height that goes with it.",
   "machines[].rolls": "Diameters of the rolls.",
-  "machines[].rolls.topDiameter": "Top roll.",
-  "machines[].rolls.pinchDiameter": "Pinch roll.",
-  "machines[].rolls.bendingDiameter": "Bending roll. Left out: no setting is worked out.",
+  "machines[].rolls.topDiameter": "Of the roll over the plate, by caliper or handbook.",
+  "machines[].rolls.pinchDiameter": "Of the roll below it that drives the plate.",
+  "machines[].rolls.bendingDiameter":
+    "Of the roll that is raised and bends the plate. Left out: no setting is worked out.",
   "machines[].slide": "How the bending roll moves.",
   "machines[].slide.origin":
     "Where its centre stands when it touches the underside of a flat plate, from the centre of the top roll: [towards the bending side, up].",

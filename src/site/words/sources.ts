@@ -17,3 +17,11 @@ export const SOURCE_KINDS = [
   ["web page", "Web pages"],
   ["common practice", "Common practice"],
 ] as const;
+
+/** A basis as it is read on paper: the short name of a source, or its own words. */
+export const basisName = (known: ReadonlyMap<string, string>, basis: string): string =>
+  known.get(basis) ?? basis;
+
+/** What stands beside a figure on paper, where nobody follows a link: "Gardiner 1957, springback, from memory". */
+export const shortName = ({ short, read }: { readonly short: string; readonly read: keyof typeof READ }) =>
+  read === "from memory" ? `${short}, ${read}` : short;

@@ -19,6 +19,8 @@ export interface PartAround {
   readonly job: Job | undefined;
   readonly material: string;
   readonly gauge: string | null;
+  /** What sets these sheets apart from the binder's own, in sentences. */
+  readonly remarks?: readonly string[];
 }
 
 interface SheetOf extends PartAround {
@@ -32,7 +34,7 @@ const optional = (label: string, value: string | undefined): Cell[] =>
 /** The title block of a part's sheet: whose page it is, and which of how many. */
 export function partCells(
   { part, massKg }: Report,
-  { sheet, sheets, shop, job, material, gauge }: SheetOf,
+  { sheet, sheets, shop, job, material, gauge, remarks = [] }: SheetOf,
 ): Cell[] {
   const say = numbersIn(part.units);
   return [
@@ -48,6 +50,7 @@ export function partCells(
     ...optional("Reference", job?.reference),
     ...optional("Date", job?.date),
     ...optional("Shop", shop?.name).map((cell) => ({ ...cell, wide: true })),
+    ...remarks.map((value) => ({ label: "Note", value, wide: true })),
     { label: "Sheet", value: `${sheet} of ${sheets}`, screenOnly: true },
   ];
 }

@@ -114,7 +114,7 @@ export class BenchFiles {
       this.wrong(`${file.name}: ${opened.problem}; ${opened.remedy}. Nothing was changed.`);
       return;
     }
-    const { job, shop, parts, unfit, problems } = opened.value;
+    const { job, shop, parts, unfit, order, problems } = opened.value;
     const take = (some: readonly NamedTyped[]) => {
       if (job) this.tray.putJob(job);
       this.onTray(
@@ -136,7 +136,7 @@ export class BenchFiles {
         ? [
             {
               label: `Take ${count([...parts, ...named])}, problems and all`,
-              act: () => take([...parts, ...named]),
+              act: () => take(inOrder([...parts, ...named], order)),
             },
           ]
         : [];
@@ -179,8 +179,17 @@ export class BenchFiles {
   }
 
   putOnTray(): void {
-    if (this.nameProblem !== undefined) this.badName("The part was not put on the tray");
-    else this.onTray([this.bench.now]);
+    if (this.nameProblem !== undefined) {
+      this.badName("The part was not put on the tray");
+      return;
+    }
+    this.onTray([this.bench.now]);
+    if (this.bench.problems.length > 0 && this.told && !this.told.choices?.length)
+      this.told = {
+        ...this.told,
+        words: `${this.told.words} Something is still wrong in it.`,
+        isWrong: true,
+      };
   }
 
   removeFromTray(name: string): void {
@@ -316,6 +325,12 @@ export class BenchFiles {
 
 function titleOf({ title }: NamedTyped["part"]): string {
   return (typeof title === "string" ? title.trim() : "") || "Job";
+}
+
+/** Parts in the order in which the job names them; others after them. */
+function inOrder(parts: readonly NamedTyped[], order: readonly string[]): NamedTyped[] {
+  const place = ({ name }: NamedTyped) => (order.includes(name) ? order.indexOf(name) : order.length);
+  return parts.toSorted((a, b) => place(a) - place(b));
 }
 
 /** A job's title as the name of a file. */

@@ -17,6 +17,8 @@ export interface OpenedJob {
   readonly parts: readonly NamedTyped[];
   /** Parts that something is wrong with, as far as their files are keys and values. */
   readonly unfit: readonly NamedTyped[];
+  /** Names of the job's parts, in its order. */
+  readonly order: readonly string[];
   /** A line for every problem, as the build prints it. */
   readonly problems: readonly string[];
 }
@@ -37,5 +39,7 @@ export function openJob(bytes: Uint8Array, tables: Tables): Reading<OpenedJob> {
     (made.kind === "refused" ? unfit : parts).push({ name: part.name, part: written });
   }
   const { jobWritten: job, shopWritten: shop } = folder;
-  return read({ job, shop, parts, unfit, problems: printProblems(problems) });
+  const named = job?.["parts"];
+  const order = Array.isArray(named) ? named.filter((name) => typeof name === "string") : [];
+  return read({ job, shop, parts, unfit, order, problems: printProblems(problems) });
 }

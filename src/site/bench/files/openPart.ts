@@ -14,9 +14,21 @@ export interface OpenedPart {
   readonly typed: NamedTyped | undefined;
 }
 
+/** What else a file is that names no shape; undefined where nobody can tell. */
+function otherKind(typed: TypedGroup): string | undefined {
+  if ("shape" in typed) return undefined;
+  if ("machines" in typed)
+    return "is a shop file, not a part file: open it below “Look at the shop’s machines and change them”.";
+  return "parts" in typed
+    ? "is a job file, not a part file: pack its folder as a .zip and open that at the tray."
+    : undefined;
+}
+
 /** Reads a part file by the rules of the build, the geometry's included. */
 export function openPart(bytes: Uint8Array, file: string, tables: Tables): OpenedPart {
   const { part, problems, locate, tree } = partOfText(decode(bytes), file, tables);
+  const other = tree?.kind === "map" ? otherKind(typedOf(tree) as TypedGroup) : undefined;
+  if (other) return { problems: [`${file} ${other}`], typed: undefined };
   const made = part && layOut(part, tables);
   const refused = made?.kind === "refused" ? refusalProblems(made.issues, { path: file, locate }) : [];
   const name = file.replace(/\.ya?ml$/i, "");

@@ -12,6 +12,11 @@ export function openShop(
   | { readonly kind: "shop"; readonly shop: TypedGroup }
   | { readonly kind: "problems"; readonly lines: readonly string[] } {
   const { value, problems, tree } = readShop(text, { path, ...tables });
+  if (tree?.kind === "map" && "shape" in (typedOf(tree) as TypedGroup))
+    return {
+      kind: "problems",
+      lines: [`${path} is a part file, not a shop file: open it at the top of the bench.`],
+    };
   if (!value || !tree) return { kind: "problems", lines: printProblems(problems) };
   return { kind: "shop", shop: typedOf(tree) as TypedGroup };
 }

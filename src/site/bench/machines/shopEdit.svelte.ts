@@ -92,8 +92,8 @@ export class ShopEdit implements Typing {
   }
   /** The shop that the binder was built with. */
   reset(): void {
-    this.take(this.bench.shopPublished ?? EMPTY);
-    this.bench.forgetShop();
+    this.bench.takeOwnShop();
+    this.follow(this.bench.shopTyped);
   }
 
   private show(history: History<TypedGroup>): void {

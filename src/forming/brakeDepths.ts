@@ -1,0 +1,63 @@
+import type { Hit } from "./brakeLines.ts";
+
+/** Lines of nearly the same angle, which are bent by the same ram depth. */
+export interface BrakeDepth {
+  /** "A" for the smallest angle, and so on. */
+  readonly letter: string;
+  /** Least and greatest angle among its lines. [°] */
+  readonly fromDeg: number;
+  readonly toDeg: number;
+  /** Only borders beside a flat, only lines within, or both. */
+  readonly kind: "border" | "inner" | "both";
+  readonly lines: number;
+}
+
+/** Angles this near to each other are bent by one depth: less than a template on plate shows. Derived here. [°] */
+export const ONE_DEPTH_DEG = 0.5;
+/** Nobody tries more strips than these: where angles are many they are taken in wider groups. Derived here. */
+const MOST_DEPTHS = 6;
+/** Angles that differ by rounding alone are one. [°] */
+const SAME_DEG = 0.001;
+const LETTER_A = 65;
+
+/** Groups of rising angles, each no wider than this. */
+function grouped(rising: readonly number[], widthDeg: number): number[][] {
+  const groups: number[][] = [];
+  for (const deg of rising) {
+    const last = groups.at(-1);
+    if (last && deg - (last[0] ?? deg) <= widthDeg + SAME_DEG) last.push(deg);
+    else groups.push([deg]);
+  }
+  return groups;
+}
+
+/**
+ * The different angles of a plan's lines, rising, each to be tried on a strip: within half a degree, or within as much as
+ * leaves six of them.
+ *
+ * @see derived here
+ */
+export function depthsOf(hits: readonly Pick<Hit, "bendDeg" | "kind">[]): BrakeDepth[] {
+  const rising = hits.map(({ bendDeg }) => bendDeg).toSorted((a, b) => a - b);
+  let width = ONE_DEPTH_DEG;
+  while (grouped(rising, width).length > MOST_DEPTHS) width += ONE_DEPTH_DEG;
+  return grouped(rising, width).map((group, i): BrakeDepth => {
+    const [fromDeg, toDeg] = [group[0] as number, group.at(-1) as number];
+    const own = hits.filter(({ bendDeg }) => bendDeg >= fromDeg && bendDeg <= toDeg);
+    const kinds = new Set(own.map(({ kind }) => kind));
+    return {
+      letter: String.fromCharCode(LETTER_A + i),
+      fromDeg,
+      toDeg,
+      kind: kinds.size > 1 ? "both" : (own[0]?.kind ?? "inner"),
+      lines: own.length,
+    };
+  });
+}
+
+/** The depth that a line is bent by. */
+export function depthOf(depths: readonly BrakeDepth[], { bendDeg }: Pick<Hit, "bendDeg">): string {
+  const own = depths.find(({ toDeg }) => bendDeg <= toDeg);
+  if (!own) throw new RangeError(`no depth for ${bendDeg}°`);
+  return own.letter;
+}

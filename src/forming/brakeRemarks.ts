@@ -1,0 +1,103 @@
+import { SAME_POINT_MM } from "../geometry/tolerance.ts";
+import type { PartAsked } from "./asked.ts";
+import type { BrakePlan } from "./brakePlan.ts";
+import { brakeThroat } from "./brakeThroat.ts";
+import type { PressBrake } from "./machine.ts";
+
+/** Something to look at before the first hit. */
+export interface BrakeRemark {
+  readonly id: "throat" | "off-the-punch" | "facets" | "sharp-fold" | "seam-edge";
+  /** The step of the work sheet at which it bites. */
+  readonly step: "tooling" | "bend";
+  /** In whole sentences. */
+  readonly text: string;
+  /** In few words, for the printed step. */
+  readonly brief: string;
+}
+
+type Planned = Pick<
+  BrakePlan,
+  "zones" | "piecesToComeOff" | "turnDeg" | "insideRadiusMm" | "leastInsideRadiusMm"
+>;
+
+/** The plate behind the line does not find room, or nobody knows whether it does. */
+function throat(asked: PartAsked, brake: PressBrake | undefined): BrakeRemark[] {
+  const check = brake && brakeThroat({ ...asked, brake });
+  if (!check || check.verdict === "pass" || check.value === null) return [];
+  const { say } = asked;
+  const depth = say.length(check.value);
+  return [
+    {
+      id: "throat",
+      step: "tooling",
+      text:
+        check.limit === null
+          ? check.advice
+          : `Up to ${depth} of plate lie behind the bend line, and the throat of this brake is ${say.length(check.limit)} deep: try with the flat blank first. Let it hang out past the frame at the end of the bed, bend it on a deeper brake, or make the part in more pieces.`,
+      brief:
+        check.limit === null
+          ? `Up to ${depth} of plate lie behind the line: measure the throat first.`
+          : `Up to ${depth} of plate lie behind the line, the throat is ${say.length(check.limit)} deep: try with the flat blank first.`,
+    },
+  ];
+}
+
+/** How wide a die a sharp fold wants for the least inside radius, and which of the rack that is. */
+function widerDie({ say }: PartAsked, leastMm: number, brake: PressBrake | undefined): string {
+  const wide = brake?.dies?.toSorted((a, b) => a - b).find((die) => die >= leastMm);
+  const least = `a die of ${say.length(leastMm)} or more`;
+  return wide === undefined ? least : `${least}, here ${say.length(wide)}`;
+}
+
+/**
+ * What has to be looked at, worst first.
+ *
+ * @param radiusOfDie inside radius that air bending leaves, as a share of the die opening
+ */
+export function remarksOf(
+  asked: PartAsked,
+  plan: Planned,
+  { brake, radiusOfDie }: { brake: PressBrake | undefined; radiusOfDie: number },
+): BrakeRemark[] {
+  const { item, say } = asked;
+  const remarks = throat(asked, brake);
+  if (plan.piecesToComeOff > item.pieces)
+    remarks.push({
+      id: "off-the-punch",
+      step: "bend",
+      text: `In one piece it turns by ${Math.round(plan.turnDeg)}° and closes round the punch: make it in ${plan.piecesToComeOff} pieces, or find out before the last hits that it slides off the free end of the punch.`,
+      brief: `It turns by ${Math.round(plan.turnDeg)}° and closes round the punch: see before the last hits that it slides off the free end.`,
+    });
+  const tight = plan.zones.filter(({ roomForAll }) => !roomForAll);
+  if (tight.length > 0) {
+    const off = say.length(Math.max(...tight.map(({ facetMm }) => facetMm)));
+    remarks.push({
+      id: "facets",
+      step: "tooling",
+      text: `The die leaves no room for more hits: the facets stand up to ${off} off the true curve.`,
+      brief: `No room for more hits: flats up to ${off} off the curve.`,
+    });
+  }
+  if (
+    item.tightestRadiusMm === null &&
+    plan.insideRadiusMm < plan.leastInsideRadiusMm &&
+    plan.zones.some(({ spacingMm }) => spacingMm.narrow < SAME_POINT_MM)
+  ) {
+    const wider = widerDie(asked, plan.leastInsideRadiusMm / radiusOfDie, brake);
+    const radius = say.length(plan.insideRadiusMm);
+    remarks.push({
+      id: "sharp-fold",
+      step: "bend",
+      text: `The sharp fold at the tip of a corner over this die comes out near ${radius} inside, less than the ${say.length(plan.leastInsideRadiusMm)} advised, and may crack: use a wider die there, ${wider}; hits of a few degrees are not in question.`,
+      brief: `For the sharp folds at the tips change to ${wider}.`,
+    });
+  }
+  if (plan.zones.some(({ seamDeg }) => seamDeg > 1))
+    remarks.push({
+      id: "seam-edge",
+      step: "bend",
+      text: "At a seam edge on a curve no punch bends the last half space: pre-bend it over a bar, or draw it in when the seam is tacked.",
+      brief: "Seam edges on a curve: pre-bend the last half space over a bar, or draw it in at tacking.",
+    });
+  return remarks;
+}

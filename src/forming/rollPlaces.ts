@@ -1,0 +1,38 @@
+import type { PassSettings } from "./passSettings.ts";
+import type { Say } from "./say.ts";
+
+type Start = NonNullable<PassSettings["start"]>;
+
+/** Where the straight roll stands: raises from the flat plate at both edges and at the bearings. [mm] */
+export interface RollPlaces {
+  readonly largeMm: number;
+  readonly smallMm: number;
+  /** Null where the shop gives no bearings. */
+  readonly smallBearingMm: number | null;
+  readonly largeBearingMm: number | null;
+}
+
+/** The same tilt, the whole roll moved along its slide: every place by as much. */
+export function movedBy(start: Start, moveMm: number): RollPlaces {
+  const moved = (mm: number | null) => (mm === null ? null : mm + moveMm);
+  return {
+    largeMm: start.largeMm + moveMm,
+    smallMm: start.smallMm + moveMm,
+    smallBearingMm: moved(start.smallBearingMm),
+    largeBearingMm: moved(start.largeBearingMm),
+  };
+}
+
+/** A roll is set to a tenth of a millimetre at the best. */
+const setting = (mm: number, say: Say): string => say.length(Math.round(mm * 10) / 10);
+
+/** "21.5 mm at the large edge and 34.4 mm at the small edge (bearings: 40 mm small side, 18 mm large side)"; one number for a pipe. */
+export function placesSaid({ pipe, say }: { pipe: boolean; say: Say }, places: RollPlaces): string {
+  const { largeMm, smallMm, smallBearingMm, largeBearingMm } = places;
+  if (pipe) return setting(largeMm, say);
+  const bearings =
+    smallBearingMm === null || largeBearingMm === null
+      ? ""
+      : ` (at the bearings ${setting(smallBearingMm, say)} beyond the small edge and ${setting(largeBearingMm, say)} beyond the large edge)`;
+  return `${setting(largeMm, say)} at the large edge and ${setting(smallMm, say)} at the small edge${bearings}`;
+}

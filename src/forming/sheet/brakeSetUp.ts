@@ -1,0 +1,126 @@
+import type { PartAsked } from "../asked.ts";
+import { type BrakeDepth, ONE_DEPTH_DEG } from "../brakeDepths.ts";
+import type { BrakePlan } from "../brakePlan.ts";
+import type { BrakeRemark } from "../brakeRemarks.ts";
+import { COMMON_PRACTICE } from "../judge.ts";
+import { number } from "../say.ts";
+import { type Figure, mm, type NoteBox, type PlanStep } from "./step.ts";
+
+export const GUARDS =
+  "Hands never between punch and die; the blank lifts quickly at a hit: keep face and arms out of its swing. Guards and the machine's manual come first.";
+
+/** What of the plan's remarks bites at one step: in sentences, and in few words. */
+export function lookAt(
+  { remarks }: BrakePlan,
+  step: BrakeRemark["step"],
+): { texts: string[]; brief: string } {
+  const own = remarks.filter((one) => one.step === step);
+  return { texts: own.map(({ text }) => text), brief: own.map(({ brief }) => `${brief} `).join("") };
+}
+
+/** What a strip is bent to for its lines: the middle of their angles, which are nearly the same. */
+const angleOf = ({ fromDeg, toDeg }: BrakeDepth): string => `${number((fromDeg + toDeg) / 2, 1)}°`;
+
+/** Where angles are so many that one depth serves unlike lines: how unlike, and what to do. */
+function unlike({ depths }: BrakePlan): string {
+  const apart = Math.max(...depths.map(({ fromDeg, toDeg }) => toDeg - fromDeg));
+  return apart > ONE_DEPTH_DEG
+    ? ` Lines of one letter differ by up to ${number(apart, 1)}°: set them deeper or less deep in proportion.`
+    : "";
+}
+
+const KINDS = { border: ", borders", inner: "", both: "" } as const;
+
+/** The depths by their letters: "A 8.3°, borders; B 12.2°". */
+const depthWords = ({ depths }: BrakePlan): string =>
+  depths.map((one) => `${one.letter} ${angleOf(one)}${KINDS[one.kind]}`).join("; ");
+
+/** A box for each depth. */
+export const depthBoxes = ({ depths }: BrakePlan, label: string): NoteBox[] =>
+  depths.map((one) => ({ label: `${one.letter}, ${angleOf(one)}: ${label}`, unit: "mm" }));
+
+function mark({ item }: PartAsked, plan: BrakePlan): PlanStep {
+  const lines = Math.round(plan.lines.length / Math.max(1, item.pieces));
+  const turned = item.faceUp === "outside";
+  const face = turned
+    ? "The pattern is drawn with its outside up: turn the blank over and scribe on the inside; lines that the cutting table has marked are then below"
+    : "Inside up, as the pattern is drawn";
+  return {
+    id: "mark",
+    phase: "set-up",
+    title: "Dress and mark",
+    text: `Dress the edges. ${face}. The punch presses on the inside, so that the plate folds upwards, towards you. Scribe the ${lines} bend lines of each piece on the inside, with number and letter of the depth, by their distances along both edges from seam edge 1; mark where a line stops short.`,
+    brief: `Dress the edges. ${face}: the punch presses on the inside and the plate folds up. Scribe the ${lines} bend lines of each piece there, with number and letter (see the picture and the table); mark where one stops short.`,
+    beware: "Sharp and heavy: gloves.",
+    figures: [],
+    cautions: ["Cut plate is sharp and heavy: gloves, and the shop's own lifting rules."],
+    toNote: [],
+    basis: COMMON_PRACTICE,
+  };
+}
+
+function tooling({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
+  const { used, greatest } = plan.forceConstant;
+  const most = (plan.greatestForceKN * greatest) / used;
+  const capped = plan.forceLimitKN < most;
+  const limit = say.force(plan.forceLimitKN);
+  const look = lookAt(plan, "tooling");
+  const hit = `${say.force(plan.greatestForceKN)} to ${say.force(most)}`;
+  const tensile = say.strength(plan.tensileMPa);
+  const set = capped
+    ? `Set the force limit to ${limit}, all that the brake has: a hit may stall before it is through, and is not to be forced.`
+    : `Set the force limit to ${limit}: what asks for more is a wrong die, a second plate or a ram set too deep.`;
+  return {
+    id: "tooling",
+    phase: "set-up",
+    title: "Tooling and force",
+    text: `Die opening ${say.length(plan.dieMm)} (this thickness wants at least ${say.length(plan.leastDieMm)}); it leaves an inside radius of about ${say.length(plan.insideRadiusMm)}. The strongest hit bends ${say.length(plan.longestHitMm)} and takes about ${hit}, as the constant is taken (${used} to ${greatest}), in plate of ${tensile} tensile strength, the least of its grade. ${set} Plate stronger than its grade takes more, in proportion to the tensile strength of its certificate: raise the limit by that alone. Punch and die must be marked for ${say.forceAlong(plan.forceKNPerM)} or more.`,
+    brief: `Die opening ${say.length(plan.dieMm)}. The strongest hit takes ${hit}. ${set} Reckoned with ${tensile} tensile strength: raise the limit only as far as the certificate says more. Punch and die must be marked for ${say.forceAlong(plan.forceKNPerM)} or more.`,
+    beware: `${look.brief}Hands never between punch and die.`,
+    figures: [
+      mm("die opening", plan.dieMm, COMMON_PRACTICE),
+      mm("inside radius, about", plan.insideRadiusMm, COMMON_PRACTICE),
+      mm("least inside radius advised", plan.leastInsideRadiusMm, plan.leastInsideRadiusBasis),
+      {
+        label: "tensile strength",
+        value: plan.tensileMPa,
+        unit: "MPa",
+        basis: item.material.sources.strength,
+      },
+      ...[
+        ["greatest force of a hit, about", plan.greatestForceKN, "kN"],
+        ["force limit to set", plan.forceLimitKN, "kN"],
+        ["force on punch and die", plan.forceKNPerM, "kN/m"],
+      ].map(([label, value, unit]): Figure => ({ label, value, unit, basis: "groover-memory" }) as Figure),
+    ],
+    cautions: [GUARDS, ...look.texts],
+    toNote: [
+      { label: "die used", unit: "mm", planned: plan.dieMm },
+      { label: "force limit set", unit: "kN", planned: plan.forceLimitKN },
+    ],
+    basis: COMMON_PRACTICE,
+  };
+}
+
+function strip(plan: BrakePlan): PlanStep {
+  const several = plan.depths.length > 1;
+  const strips = several ? "a strip of the same plate for each angle" : "a strip of the same plate";
+  return {
+    id: "strip",
+    phase: "set-up",
+    title: several ? "Trial strips" : "Trial strip",
+    text: `Bend ${strips}, over the same die, and note the ram depth that leaves the angle after springback: ${depthWords(plan)}. The table has the letter of each line; a bend angle is what the plate turns by, from flat.${unlike(plan)}`,
+    brief: `Bend ${strips}; note the ram depth that leaves it after springback: ${depthWords(plan)}. Angles are counted from the flat plate.${unlike(plan)}`,
+    figures: [],
+    cautions: [],
+    toNote: depthBoxes(plan, "ram depth"),
+    basis: COMMON_PRACTICE,
+  };
+}
+
+/** What is done before the first line is bent. */
+export const brakeSetUp = (asked: PartAsked, plan: BrakePlan): PlanStep[] => [
+  mark(asked, plan),
+  tooling(asked, plan),
+  strip(plan),
+];

@@ -1,0 +1,142 @@
+import type { RollAsked } from "./asked.ts";
+import type { Say } from "./say.ts";
+import { placesSaid, type RollPlaces } from "./rollPlaces.ts";
+import type { SecondPass } from "./secondPass.ts";
+import { isPipe } from "./skin.ts";
+import type { NextSetting, Trial } from "./trialCorrection.ts";
+import type { TrialModel } from "./trialModel.ts";
+import type { TrialRead } from "./trials.ts";
+import type { TrialSeen } from "./trialSeen.ts";
+
+export interface Advised {
+  readonly model: TrialModel;
+  readonly trials: readonly TrialRead[];
+  readonly next: NextSetting;
+  /** Where to set now. */
+  readonly places: RollPlaces | null;
+  readonly disagrees: readonly number[];
+  readonly second: SecondPass | null;
+}
+
+/** What has to be right before a plate that took no set is bent harder. */
+const LOOK =
+  "the scale stands at 0 where the bending roll just touches the flat plate, the plate is of the thickness and grade of the sheet, and the bending roll bears on the plate along its whole length";
+
+/** What is done with a blank that is past the cap of the first pass. */
+export const PAST_CAP =
+  "Stop: do not roll on with this blank, rolling on only closes it further. Lower the bending roll, take it out, mark it and set it aside; whoever answers for the part decides whether it is opened by the shop's own means or scrapped.";
+
+type Words = Pick<RollAsked, "item" | "say">;
+
+/** "30 mm", "40 mm at the large edge and 52 mm at the small edge …". */
+function settingSaid({ item, say }: Words, nextMm: number, places: RollPlaces | null): string {
+  if (places) return placesSaid({ pipe: isPipe(item), say }, places);
+  return `${say.length(nextMm)} at the large edge`;
+}
+
+const tilted = ({ item }: Words): string => (isPipe(item) ? "" : ", the tilt as it is");
+
+function raised(asked: Words, { model, trials, next, places }: Advised): string {
+  const { say } = asked;
+  const last = trials.at(-1) as TrialRead;
+  const nextMm = next.kind === "raise" ? next.settingMm : 0;
+  const { from, to } = model.window;
+  const set = `${settingSaid(asked, nextMm, places)}${tilted(asked)}, raise to it with the plate moving, and roll this blank once more`;
+  if (last.sprangFlat)
+    return `The plate took no set at all. First make sure that ${LOOK}. Only then set ${set}.`;
+  const high =
+    nextMm > model.aim.highMm
+      ? ` That is above the plan's own high for this pass, ${say.length(model.aim.highMm)}: first make sure that ${LOOK}.`
+      : "";
+  return `Closed ${say.percent(last.closed)}, wanted ${say.percent(from)} to ${say.percent(to)}: set ${set}.${high}`;
+}
+
+function overshot(asked: Words, { model, trials, next, places }: Advised): string {
+  const { say } = asked;
+  const last = trials.at(-1) as TrialRead;
+  const { to, cap } = model.window;
+  const nextMm = next.kind === "overshot" ? next.nextBlankMm : 0;
+  const then = `Set ${settingSaid(asked, nextMm, places)} for the next blank${tilted(asked)}.`;
+  const past = `Closed ${say.percent(last.closed)}, past the ${say.percent(to)} where this pass ends`;
+  if (last.place !== "past the cap")
+    return `${past}: no further raise on this blank in this pass; it is kept for the second. ${then}`;
+  const lap = last.closed > 1 ? " Its edges are past each other: never let an overlap enter the pinch." : "";
+  return `${past} and past its cap of ${say.percent(cap)}. ${PAST_CAP}${lap} ${then}`;
+}
+
+function checked({ item, say }: Words, { model, next }: Advised): string {
+  if (next.kind === "check" && next.why === "disagree")
+    return "No further raise is safe to name by these trials: measure this blank again before it is rolled on, and leave out the trial that was wrong.";
+  return `The plate took no set at all, and the plan's own high for this pass, ${say.length(model.aim.highMm)}${isPipe(item) ? "" : " at the large edge"}, leaves no more to raise. Do not raise further: make sure that ${LOOK}, and begin again from the sheet's first setting.`;
+}
+
+/** "Trial 1 (45 mm, 60 % closed) and this one do not agree: …"; nothing where all agree. */
+function disagreement({ say }: Words, { trials, disagrees, next }: Advised): string {
+  if (disagrees.length === 0) return "";
+  const said = (one: Trial) => `${say.length(one.settingMm)}, ${say.percent(one.closed)} closed`;
+  const others = disagrees
+    .map((number) => `trial ${number} (${said(trials[number - 1] as Trial)})`)
+    .join(", ");
+  const by =
+    next.kind === "raise" || next.kind === "overshot"
+      ? " Measure again first; the setting named is the lowest that any of them asks."
+      : "";
+  return ` The trials do not agree: ${others} and the last one (${said(trials.at(-1) as Trial)}); more raise never leaves a blank less closed, and the same raise leaves blanks much alike.${by}`;
+}
+
+function secondSaid({ item, say }: Words, second: SecondPass | null): string {
+  if (!second) return "";
+  const held = second.held ? " (held back at the plan's own high)" : "";
+  return ` Second pass: start at ${placesSaid({ pipe: isPipe(item), say }, second)}${held}, raise to it with the plate moving, and go on by the templates and the gap.`;
+}
+
+/** What to do after the trials, in sentences with this part's own numbers. */
+export function adviceOn(asked: Words, advised: Advised): string {
+  const { say } = asked;
+  const { model, trials, next, second } = advised;
+  const last = trials.at(-1) as TrialRead;
+  const { from, to } = model.window;
+  const words = {
+    done: () =>
+      `Closed ${say.percent(last.closed)}, within ${say.percent(from)} to ${say.percent(to)}: this pass is done; keep the setting of ${say.length(last.settingMm)} for the lot.${secondSaid(asked, second)}`,
+    raise: () => raised(asked, advised),
+    overshot: () => overshot(asked, advised),
+    check: () => checked(asked, advised),
+  };
+  return `${words[next.kind]()}${disagreement(asked, advised)}`;
+}
+
+/** "gap 1350 mm", "overlap 40 mm", "closed 72 %" or "sprang back flat". */
+export function cameOut(seen: TrialSeen, say: Say): string {
+  if ("flat" in seen) return "sprang back flat";
+  if ("closed" in seen) return `closed ${say.percent(seen.closed)}`;
+  return seen.gapMm < 0 ? `overlap ${say.length(-seen.gapMm)}` : `gap ${say.length(seen.gapMm)}`;
+}
+
+/** What to do after the trials, in few words. */
+export function briefOn(asked: Words, advised: Advised): string {
+  const { model, trials, next, places, disagrees, second } = advised;
+  const last = trials.at(-1) as TrialRead;
+  const unsure = disagrees.length > 0 ? " The trials do not agree: measure again first." : "";
+  switch (next.kind) {
+    case "done": {
+      const then = second
+        ? ` Second pass from ${placesSaid({ pipe: isPipe(asked.item), say: asked.say }, second)}.`
+        : "";
+      return `In the window: keep ${settingSaid(asked, last.settingMm, places)}.${then}${unsure}`;
+    }
+    case "raise": {
+      const look = last.sprangFlat ? "Look at 0, thickness and contact first, then start" : "Start";
+      return `${look} at ${settingSaid(asked, next.settingMm, places)}.${unsure}`;
+    }
+    case "overshot": {
+      const aside =
+        last.place === "past the cap" ? "Past the cap: that blank is set aside." : "Past the window.";
+      return `${aside} Next blank: start at ${settingSaid(asked, next.nextBlankMm, places)}.${unsure}`;
+    }
+    case "check":
+      return next.why === "disagree"
+        ? "The trials do not agree: measure again before any further raise."
+        : `No set at the plan's own high, ${asked.say.length(model.aim.highMm)}: look at 0, thickness and contact before any further raise.`;
+  }
+}

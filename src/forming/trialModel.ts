@@ -1,0 +1,102 @@
+import type { RollAsked } from "./asked.ts";
+import type { FormingCase } from "./case.ts";
+import { closureSetting } from "./closureSetting.ts";
+import { type FirstPass, firstPass, shareOfClosure } from "./firstPass.ts";
+import type { PassPoint } from "./passPoints.ts";
+import { type PassSettings, problemsOf } from "./passSettings.ts";
+import { movedBy, type RollPlaces } from "./rollPlaces.ts";
+import { type RollSection, sectionOf } from "./rollSetting.ts";
+import { rollSettings } from "./rollSettings.ts";
+import { plateOf } from "./springback.ts";
+import type { Aim, Trial } from "./trialCorrection.ts";
+import { closedSeen, type TrialSeen } from "./trialSeen.ts";
+
+/** What trials of one part on one roll are held against. */
+export interface TrialModel {
+  readonly cone: NonNullable<FormingCase["cone"]>;
+  readonly window: FirstPass;
+  readonly aim: Aim;
+  /** From the flat plate to the end of the slide. [mm] */
+  readonly travelMm: number;
+  /** The plan's settings for one moment. */
+  readonly pass: (id: PassPoint["id"]) => PassSettings | undefined;
+  /** The plan's first setting moved so that the large edge stands here; null where the plan has none. */
+  readonly placesAt: (largeMm: number) => RollPlaces | null;
+  /** What stands in the way of the roll standing there, in sentences. */
+  readonly problemsAt: (places: RollPlaces) => readonly string[];
+  /** One trial as the correction takes it. */
+  readonly read: (seen: TrialSeen) => Trial;
+}
+
+export type TrialModelAnswer =
+  { readonly kind: "model"; readonly model: TrialModel } | { readonly kind: "none"; readonly why: string };
+
+/** Bent less than this share of the final bend a trial took no set that a slope could be read from. Derived here. [-] */
+const TOOK_SET = 0.05;
+
+/** The model's setting at half the slant for a closure; null where it gives none. [mm] */
+function settingFor(item: FormingCase, section: RollSection, cone: TrialModel["cone"]) {
+  const plate = plateOf(item);
+  const radiusMm = (cone.largeRadiusMm + cone.smallRadiusMm) / 2;
+  return (closed: number): number | null => {
+    const answer = closureSetting(section, plate, { radiusMm, halfAngleRad: cone.halfAngleRad, closed });
+    return answer.kind === "setting" ? answer.bestMm : null;
+  };
+}
+
+const none = (why: string): TrialModelAnswer => ({ kind: "none", why });
+
+/** The model that trials on this roll are held against, or why there is none. */
+export function trialModel(asked: RollAsked): TrialModelAnswer {
+  const { item, roll } = asked;
+  const { cone } = item;
+  const section = sectionOf(roll);
+  if (!section)
+    return none("only an initial-pinch roll whose slide the shop file gives has settings to correct");
+  if (!cone) return none("only right cones and pipes have one closure to correct by");
+  const answer = rollSettings(asked);
+  if (answer.kind === "none") return answer;
+  const { travelMm, zones, stopMm } = answer.settings;
+  const pass = (id: PassPoint["id"]) => zones[0]?.passes.find((one) => one.id === id);
+  const start = pass("trial")?.start ?? null;
+  const window = firstPass(cone.halfAngleRad);
+  const model = settingFor(item, section, cone);
+  const [fromMm, toMm, capMm] = [model(window.from), model(window.to), model(window.cap)];
+  const aimMm = model((window.from + window.to) / 2);
+  if (fromMm === null || toMm === null || capMm === null || aimMm === null)
+    return none("the model gives no setting for this part on this roll");
+  const highMm = pass("end")?.large.highMm ?? travelMm;
+  /** Past closed nobody can tell how far it would have gone on: what closes it is the least. Past the roll's reach its cap is the nearest that is known. */
+  const modelOf = (closed: number) => {
+    const own = model(closed);
+    return closed > 1 ? Math.max(own ?? 0, model(1) ?? capMm) : (own ?? capMm);
+  };
+  return {
+    kind: "model",
+    model: {
+      cone,
+      window,
+      aim: { aimMm, fromMm, toMm, capMm, highMm },
+      travelMm,
+      pass,
+      placesAt: (largeMm) => start && movedBy(start, largeMm - start.largeMm),
+      problemsAt(places) {
+        const [zone] = zones;
+        if (!zone || !start) return [];
+        const there = { ...asked, section, plate: plateOf(item), zone, stopMm: stopMm ?? 0 };
+        // The tilt stays as it was set, and was told with the plan.
+        return problemsOf(there, [], { ...start, ...places, tiltDeg: 0 });
+      },
+      read(seen) {
+        const closed = closedSeen(seen, item, cone);
+        const share = shareOfClosure({ halfAngleRad: cone.halfAngleRad, closed }) ?? 0;
+        return {
+          settingMm: seen.settingMm,
+          closed,
+          modelMm: modelOf(closed),
+          sprangFlat: share < TOOK_SET,
+        };
+      },
+    },
+  };
+}

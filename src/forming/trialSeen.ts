@@ -1,0 +1,47 @@
+import type { FormingCase } from "./case.ts";
+import { closedOfGap } from "./closedOfGap.ts";
+import type { Say } from "./say.ts";
+
+/** What was set, and what came out. Settings are raises at the large edge, from the flat plate, along the slide. */
+export type TrialSeen =
+  /** Straight across at the large end, inside corner to inside corner; below 0 by how far the edges overlap. */
+  | { readonly settingMm: number; readonly gapMm: number }
+  /** Share of the turn; above 1 where the edges overlap. */
+  | { readonly settingMm: number; readonly closed: number }
+  | { readonly settingMm: number; readonly flat: true };
+
+/** No blank is rolled further than this past the turn: a slip of the pen. [-] */
+export const MOST_TOLD = 1.5;
+
+type Cone = NonNullable<FormingCase["cone"]>;
+
+/** Share of the turn that came out, from that of the flat blank on. */
+export function closedSeen(seen: TrialSeen, item: FormingCase, cone: Cone): number {
+  const flat = Math.sin(cone.halfAngleRad);
+  if ("closed" in seen) return Math.max(flat, seen.closed);
+  return "gapMm" in seen ? closedOfGap(item, cone, seen.gapMm) : flat;
+}
+
+interface SlideAsked {
+  readonly item: FormingCase;
+  readonly say: Say;
+  /** From the flat plate to the end of the slide. [mm] */
+  readonly travelMm: number;
+}
+
+/** What cannot have been: a raise beyond the slide, a gap or an overlap longer than its edge; null where it can. */
+export function impossible(seen: TrialSeen, { item, say, travelMm }: SlideAsked): string | null {
+  if (seen.settingMm > travelMm)
+    return `a setting of ${say.length(seen.settingMm)} lies beyond the slide, which goes to ${say.length(travelMm)} above the flat plate`;
+  if ("closed" in seen && seen.closed > MOST_TOLD)
+    return `closed ${say.percent(seen.closed)} is further round than any blank goes`;
+  const { cone, pieces } = item;
+  if (!("gapMm" in seen) || !cone) return null;
+  // A gap runs straight from end to end of an edge, so it is never longer than the edge.
+  const edgeMm = (2 * Math.PI * cone.largeRadiusMm) / pieces;
+  if (seen.gapMm > edgeMm)
+    return `a gap of ${say.length(seen.gapMm)} is longer than the edge itself, ${say.length(edgeMm)}`;
+  return seen.gapMm < -edgeMm
+    ? `an overlap of ${say.length(-seen.gapMm)} is longer than the edge itself, ${say.length(edgeMm)}`
+    : null;
+}

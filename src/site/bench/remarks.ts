@@ -1,0 +1,20 @@
+import type { Bench } from "./bench.svelte.ts";
+
+const today = (): string => {
+  const now = new Date();
+  const two = (value: number) => String(value).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+};
+
+/** What whoever holds a sheet printed from the bench has to know of it, in sentences: it looks like an issued one. */
+export function remarks(bench: Bench): string[] {
+  return [
+    ...(bench.isCurrent
+      ? []
+      : [
+          "NOT what is typed: something typed was wrong, and these are the last sizes that could be laid out.",
+        ]),
+    ...(bench.isChanged ? [`Made at the bench on ${today()}, not from the binder's own file.`] : []),
+    ...(bench.isShopChanged ? ["Machines and plates as changed in one browser."] : []),
+  ];
+}

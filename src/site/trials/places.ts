@@ -1,0 +1,66 @@
+import type { RollPlaces } from "../../forming/rollPlaces.ts";
+import type { TrialCorrection } from "../../forming/trials.ts";
+import { type Units } from "../../drawing/format.ts";
+import { typed } from "./keptTrials.ts";
+
+/** One row of the table under the answer: what for, and the roll's places. */
+export interface PlacesRow {
+  readonly what: string;
+  readonly places: readonly (readonly [string, number])[];
+}
+
+function named(places: RollPlaces, pipe: boolean): PlacesRow["places"] {
+  if (pipe) return [["raise", places.largeMm]];
+  const { largeMm, smallMm, smallBearingMm, largeBearingMm } = places;
+  const all = [
+    ["large edge", largeMm],
+    ["small edge", smallMm],
+    ["bearing, small edge", smallBearingMm],
+    ["bearing, large edge", largeBearingMm],
+  ] as const;
+  return all.flatMap(([name, mm]) => (mm === null ? [] : [[name, mm] as const]));
+}
+
+/** Where the roll is set by the trials: in this pass, and to start the second. */
+export function placesOf(correction: TrialCorrection | null, pipe: boolean): PlacesRow[] {
+  if (!correction) return [];
+  const { kind, set, secondPass } = correction;
+  const what = {
+    raise: "first pass, next",
+    overshot: "first pass, next blank",
+    done: "first pass, keep",
+    check: "",
+  };
+  return [
+    ...(set ? [{ what: what[kind], places: named(set, pipe) }] : []),
+    ...(secondPass ? [{ what: "second pass, start", places: named(secondPass, pipe) }] : []),
+  ];
+}
+
+function cell(name: "th" | "td", text: string, scope?: string): HTMLTableCellElement {
+  const made = document.createElement(name);
+  made.textContent = text;
+  if (scope !== undefined) made.scope = scope;
+  return made;
+}
+
+/** Fills the table under the answer; it stays away where there is nothing to set. */
+export function showPlaces(table: HTMLTableElement, rows: readonly PlacesRow[], units: Units): void {
+  const [first] = rows;
+  const lines = rows.map(({ what, places }) => [
+    cell("th", what, "row"),
+    ...places.map(([, mm]) => cell("td", typed(Math.round(mm * 10) / 10, units))),
+  ]);
+  const head = first
+    ? [cell("th", `Raise, ${units}`, "col"), ...first.places.map(([name]) => cell("th", name, "col"))]
+    : [];
+  table.replaceChildren(
+    ...[head, ...lines].map((cells) => {
+      const line = document.createElement("tr");
+      line.append(...cells);
+      return line;
+    }),
+  );
+  const box = table.parentElement;
+  if (box) box.hidden = rows.length === 0;
+}

@@ -1,0 +1,293 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { depthOf, depthsOf } from "../../src/forming/brakeDepths.ts";
+import { formingOf } from "../../src/forming/forming.ts";
+import type { PressBrake } from "../../src/forming/machine.ts";
+import { sayIn } from "../../src/forming/say.ts";
+import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
+import { develop } from "../../src/report/develop.ts";
+import type { NamedPart } from "../../src/report/layOut.ts";
+import { corner } from "../../src/tables/hopperCorner.ts";
+import { runs, squareToRound } from "../arbitraries.ts";
+import { even } from "../even.ts";
+import { named, reportOf } from "../parts.ts";
+import { brake, coneCase, reducer, shop } from "./cases.ts";
+
+const say = sayIn("mm");
+const shoe = named({
+  shape: "square-to-round",
+  thickness: 4,
+  rectangularEnd: { length: 800, width: 800, measured: "outside" },
+  roundEnd: { diameter: 400, measured: "outside" },
+  height: 500,
+  seam: { at: 270, joint: "butt", gap: 2 },
+});
+const longBrake = (more: Partial<PressBrake> = {}) =>
+  brake({
+    bedLength: 3050,
+    forceKN: 1000,
+    dies: [16, 25, 32, 40, 63, 80],
+    throat: 450,
+    ...more,
+  });
+
+function planOn(part: NamedPart, machine: PressBrake) {
+  const made = develop(part, { catalogue: loadCatalogue().catalogue, shop: shop([machine]) });
+  if (made.kind === "refused") throw new Error(made.issues.map(({ problem }) => problem).join());
+  const { forming } = made.report;
+  const plan = forming.plans[0]!;
+  const step = (id: string) => plan.steps.find((one) => one.id === id)!;
+  const said = (id: string) => `${step(id).brief} ${step(id).beware ?? ""}`;
+  return { forming, plan: plan.brake!, steps: plan.steps, step, said };
+}
+
+describe("the printed brake sheet of a duct shoe", () => {
+  const { forming, plan, step, said } = planOn(shoe, longBrake());
+
+  it("brings the seam edges together to the gap of the weld, and has a line for what it came to", () => {
+    expect(step("tack").text).toContain("bring the seam edges together to 2 mm, by feeler");
+    expect(said("tack")).toContain("seam edges together to 2 mm, by feeler");
+    expect(step("tack").toNote).toEqual([{ label: "seam gap, measured", unit: "mm", planned: 2 }]);
+    const close = planOn({ ...shoe, seam: { at: 270 } }, longBrake()).step("tack");
+    expect(close.text).toContain("bring the seam edges together, and");
+    expect(close.toNote).toEqual([]);
+    const lapped = planOn({ ...shoe, seam: { at: 270, joint: "lap", lap: 20 } }, longBrake()).step("tack");
+    for (const words of [lapped.text, lapped.brief])
+      expect(words).toContain("the seam edges over each other by 20 mm, as marked");
+  });
+
+  it("says the worst first, and again in the step where it bites", () => {
+    expect(plan.remarks.map(({ id }) => id)).toEqual(["throat", "off-the-punch", "sharp-fold"]);
+    // Half of the blank's longer side; the checks of the part's page say the same.
+    const throat = forming.checks.find(({ id }) => id === "brake-throat")!;
+    expect(throat.value).toBeCloseTo(939.08, 2);
+    expect(said("tooling")).toMatch(/939\.1 mm of plate lie behind the line, the throat is 450 mm/);
+    expect(said("bend")).toMatch(/turns by 333° and closes round the punch/);
+    // A sixth of the opening is left as inside radius; 1.5 times 4 mm is advised: 36 mm, and the rack has 40.
+    expect(said("bend")).toMatch(/sharp folds at the tips change to a die of 36 mm or more, here 40 mm/);
+    for (const { step: at, text } of plan.remarks) expect(step(at).cautions).toContain(text);
+  });
+
+  it("has nothing to remark on the throat where the plate finds room, and asks where it is not given", () => {
+    const ids = (machine: PressBrake) => planOn(shoe, machine).plan.remarks.map(({ id }) => id);
+    expect(ids(longBrake({ throat: 1000 }))).not.toContain("throat");
+    const unknown = longBrake();
+    delete (unknown as { throat?: number }).throat;
+    expect(planOn(shoe, unknown).said("tooling")).toContain("measure the throat first");
+  });
+
+  it("plans a force limit by the highest constant, the same force as the part's page", () => {
+    // F = K·TS·w·t²/V by hand: w the longest line less where it stops, 667.68 − 206.46 mm.
+    expect(plan.longestHitMm).toBeCloseTo(461.2, 1);
+    expect(plan.forceLimitKN).toBeCloseTo((1.6 * 360 * 461.217 * 16) / 32 / 1000, 2);
+    expect(plan.forceKNPerM).toBeCloseTo(1.6 * 360 * 0.5, 6);
+    expect(step("tooling").toNote).toContainEqual({
+      label: "force limit set",
+      unit: "kN",
+      planned: plan.forceLimitKN,
+    });
+    for (const words of [step("tooling").text, said("tooling")]) {
+      expect(words).toContain("110 kN to 133 kN");
+      expect(words).toContain("Set the force limit to 133 kN: what asks for more is a wrong die");
+      expect(words).toContain("360 MPa tensile strength");
+      expect(words).toContain("288 kN for each metre");
+    }
+    expect(forming.checks.find(({ id }) => id === "brake-force")!.advice).toContain("110 kN to 133 kN");
+  });
+
+  it("never sets a limit above what the brake has", () => {
+    const weak = planOn(shoe, longBrake({ forceKN: 120, dies: [32] }));
+    expect(weak.plan.forceLimitKN).toBe(120);
+    expect(weak.said("tooling")).toContain("all that the brake has");
+  });
+
+  it("has a strip and a line to note for each different angle, borders too", () => {
+    const angles = ["A, 8.3°", "B, 12.2°", "C, 12.8°", "D, 14.5°"];
+    expect(step("strip").toNote.map(({ label }) => label)).toEqual(angles.map((one) => `${one}: ram depth`));
+    expect(step("strip").brief).toContain("A 8.3°, borders; B 12.2°; C 12.8°; D 14.5°");
+    expect(step("bend").toNote).toHaveLength(4);
+    for (const line of plan.lines) {
+      const own = plan.depths.find(({ letter }) => letter === line.depth)!;
+      expect(line.bendDeg).toBeGreaterThanOrEqual(own.fromDeg);
+      expect(line.bendDeg).toBeLessThanOrEqual(own.toDeg);
+    }
+  });
+
+  it("says which template, how it is held, and how a corner is measured", () => {
+    const inside = reportOf({ ...shoe, roundEnd: { diameter: 390, measured: "inside" } } as NamedPart);
+    const bend = inside.forming.plans[0]!.steps.find(({ id }) => id === "bend")!;
+    // An inside size is the drawing's own.
+    expect(bend.figures.find(({ label }) => label.startsWith("template"))!.value).toBeCloseTo(195, 9);
+    expect(said("bend")).toMatch(
+      /Template of the round end: 195\.3 mm radius, on the inside, held in the plane/,
+    );
+    expect(said("corners")).toMatch(/try square .* 90° inside/);
+    expect(said("corners")).toMatch(/greatest reading is 97\.8°\./);
+    expect(said("corners")).toMatch(/add up to 83\.3°; that is their sum, and no angle to measure/);
+    expect(step("corners").toNote.map(({ label }) => label)).toEqual(
+      [1, 2, 3, 4].map((one) => `corner ${one}, flats`),
+    );
+  });
+
+  it("says which face is up and which way the plate folds, and to turn a mirrored blank over", () => {
+    expect(said("mark")).toMatch(/Inside up, as the pattern is drawn.*punch presses on the inside.*folds up/);
+    const mirrored = planOn({ ...shoe, mirror: true }, longBrake());
+    expect(mirrored.said("mark")).toMatch(/drawn with its outside up: turn the blank over/);
+    expect(mirrored.step("bend").text).toMatch(/^Inside up/);
+  });
+});
+
+it("has templates square to the element for a cone that the brake bends, and no corners", () => {
+  const item = { ...coneCase(reducer), usualRoute: "brake" as const };
+  const zone = {
+    piece: 1,
+    fromRad: 0,
+    toRad: 6,
+    afterFlat: false,
+    beforeFlat: false,
+    turnRad: (from: number, to: number) => to - from,
+    turnRate: () => 1,
+    acrossRad: 0,
+    edgeMm: { a: 2700, b: 1200 },
+    wideRadiusMm: () => 450,
+    place: () =>
+      ({ planDeg: 0, lengthMm: 743, alongMm: { a: 0, b: 0 }, from: [0, 0], to: [0, 743] }) as const,
+  };
+  const { steps } = formingOf({ ...item, bendZones: [zone] }, shop([brake()])).plans[0]!;
+  const words = steps.find(({ id }) => id === "bend")!.brief;
+  // Middle radius square to the element r/cos α, half the thickness less: tan α = 250/700.
+  const cosine = 700 / Math.hypot(700, 250);
+  expect(words).toContain(`R ${say.length(450 / cosine - 3)} and ${say.length(200 / cosine - 3)}`);
+  expect(words).toContain("held square to the element line");
+  expect(steps.map(({ id }) => id)).not.toContain("corners");
+});
+
+// cos(angle between two walls) = −cos(slope 1) × cos(slope 2), the trade's hopper corner (sources pyramid-60 and
+// math-central-qq-09-08 recompute by it); slopes from level, by the rise over the run of each flat as it is laid out.
+it("finds the same angle between two flats as the table of hopper corners", () => {
+  fc.assert(
+    fc.property(
+      even(300, 900),
+      even(300, 900),
+      even(100, 280),
+      even(200, 900),
+      (length, width, diameter, height) => {
+        const report = reportOf(
+          named({
+            shape: "square-to-round",
+            thickness: 2,
+            neutral: 0,
+            rectangularEnd: { length, width, measured: "inside" },
+            roundEnd: { diameter, measured: "inside" },
+            height,
+          }),
+        );
+        const slope = (side: number) => (Math.atan2(height, (side - diameter) / 2) * 180) / Math.PI;
+        const { between, bend } = corner(slope(length), slope(width));
+        for (const { flatsDeg, turnDeg } of report.forming.plans[0]!.brake!.zones) {
+          if (flatsDeg === null) continue;
+          expect(flatsDeg).toBeCloseTo(between, 6);
+          // Its hits go round the cone, never the shorter way.
+          expect(turnDeg).toBeGreaterThanOrEqual(bend - 1e-6);
+        }
+      },
+    ),
+    runs(30),
+  );
+});
+
+describe("depths", () => {
+  const hits = (...degs: number[]) => degs.map((bendDeg) => ({ bendDeg, kind: "inner" as const }));
+
+  it("take angles within half a degree together, and never more than six", () => {
+    expect(depthsOf(hits(3, 3.4, 3.6, 9)).map(({ fromDeg, toDeg }) => [fromDeg, toDeg])).toEqual([
+      [3, 3.4],
+      [3.6, 3.6],
+      [9, 9],
+    ]);
+    fc.assert(
+      fc.property(fc.array(even(0.5, 30), { minLength: 1, maxLength: 60 }), (degs) => {
+        const depths = depthsOf(hits(...degs));
+        expect(depths.length).toBeLessThanOrEqual(6);
+        expect(depths.reduce((sum, { lines }) => sum + lines, 0)).toBe(degs.length);
+        for (const bendDeg of degs) {
+          const own = depths.find(({ letter }) => letter === depthOf(depths, { bendDeg }))!;
+          expect(bendDeg >= own.fromDeg && bendDeg <= own.toDeg).toBe(true);
+        }
+      }),
+      runs(100),
+    );
+  });
+});
+
+it("is written for any square-to-round without a number that is none", () => {
+  fc.assert(
+    fc.property(squareToRound, (part) => {
+      for (const { steps } of reportOf(part).forming.plans)
+        for (const { text, brief, beware = "", toNote } of steps) {
+          expect(`${text} ${brief} ${beware}`).not.toMatch(/Infinity|NaN|undefined|null/);
+          for (const { planned = 0 } of toNote) expect(Number.isFinite(planned)).toBe(true);
+        }
+    }),
+    runs(60),
+  );
+});
+
+it("names the middle of nearly equal angles, and says how unlike the lines of one depth are where angles are many", () => {
+  const steps = (part: NamedPart) => reportOf(part).forming.plans[0]!.steps.find(({ id }) => id === "strip")!;
+  expect(steps(shoe).brief).not.toContain("differ by up to");
+  // A wide rectangle under a small round far aside: nearly every line has an angle of its own.
+  const askew = steps(
+    named({
+      shape: "square-to-round",
+      thickness: 1,
+      rectangularEnd: { length: 900, width: 500, measured: "inside" },
+      roundEnd: { diameter: 300, measured: "inside", offset: [230, 90] },
+      height: 250,
+    }),
+  );
+  expect(askew.toNote.length).toBeLessThanOrEqual(6);
+  expect(askew.brief).toMatch(/Lines of one letter differ by up to [\d.]+°/);
+});
+
+it("has a template for a cone to a point and for one too uneven to have zones, never an empty or a nought one", () => {
+  const words = (part: NamedPart) => planOn(part, brake({ forceKN: 3000 })).step("bend").text;
+  const offset = named({
+    shape: "eccentric-cone",
+    thickness: 2,
+    largeEnd: { diameter: 320, measured: "inside" },
+    smallEnd: { diameter: 0, offset: [60, 25] },
+    height: 380,
+  });
+  const upright = named({
+    shape: "right-cone",
+    thickness: 2,
+    largeEnd: { diameter: 320, measured: "middle" },
+    smallEnd: { diameter: 0 },
+    height: 380,
+  });
+  expect(words(offset)).toMatch(
+    /large end: from R 1\d\d\.?\d* mm, where it is tightest, to R \d+\.?\d* mm; the plot/,
+  );
+  // Square to the element r/cos α on the middle of the wall, half the thickness less.
+  const inside = 160 / (380 / Math.hypot(380, 160)) - 1;
+  expect(words(upright)).toContain(`large end: R ${say.length(inside)}`);
+  for (const part of [offset, upright]) expect(words(part)).not.toMatch(/R 0 mm|: [.;]/);
+});
+
+it("tells corners that are not alike each by its name, and on paper at the line for it", () => {
+  const { said, step, plan } = planOn(
+    named({
+      shape: "square-to-round",
+      thickness: 3,
+      rectangularEnd: { length: 700, width: 400, measured: "inside" },
+      roundEnd: { diameter: 300, measured: "inside", offset: [120, 40] },
+      height: 400,
+      pieces: 2,
+    }),
+    longBrake(),
+  );
+  expect(said("corners")).toContain("greatest reading is what stands at the right for each");
+  expect(step("corners").text).toMatch(/corner 1 of piece 1: [\d.]+°; corner 2 of piece 1: /);
+  expect(step("corners").toNote).toHaveLength(plan.zones.length);
+});
