@@ -1,5 +1,15 @@
 import * as z from "zod/mini";
-import { angle, distance, force, lift, pairs, size, strength, thickness } from "../shapes/fields.ts";
+import {
+  angle,
+  distance,
+  force,
+  lift,
+  pairs,
+  size,
+  sizeOrNone,
+  strength,
+  thickness,
+} from "../shapes/fields.ts";
 
 const megapascals = () => strength().check(z.positive(), z.maximum(3000));
 const name = () => z.string().check(z.minLength(1), z.maxLength(80));
@@ -88,6 +98,16 @@ const StockPlate = z.strictObject({
   thickness: thickness(),
   length: size(),
   width: size(),
+  /** Keep blanks as drawn or turned by half, so that element lines run across the plate's length. */
+  grain: z.optional(z.boolean()),
+});
+
+/** How blanks are kept apart on a plate. */
+const Cutting = z.strictObject({
+  /** Least distance between blanks: the kerf and the bridge that is left beside it. */
+  spacing: z.optional(sizeOrNone()),
+  /** What is left along the edges of the plate. */
+  edge: z.optional(sizeOrNone()),
 });
 
 /** The shop file: its machines and plates, in its own words and numbers. */
@@ -96,6 +116,7 @@ export const Shop = z.strictObject({
   units: z.enum(["mm", "in"]),
   machines: z.array(z.discriminatedUnion("kind", [PlateRoll, PressBrake])),
   stock: z.optional(z.array(StockPlate)),
+  cutting: z.optional(Cutting),
   /** Above this a piece is lifted by machine; the shop's own rule. */
   handLiftKg: z.optional(lift().check(z.positive(), z.maximum(200))),
 });

@@ -22,5 +22,20 @@ export const ROOT_REL = 1e-14;
 /** A value this little beyond its limit is at its limit: sizes converted from inches differ in their last digits. [-] */
 export const AT_LIMIT_REL = 1e-9;
 
+/** Where plates are laid out, corners lie on a grid of this: finer than any torch follows, coarse enough for exact whole numbers. [mm] */
+export const LAY_GRID_MM = 0.001;
+
+/** Where plates are laid out, lines nearer than this meet: a twentieth of the grid, far above rounding. [mm] */
+export const LAY_MEET_MM = 0.00005;
+
+/** A blank laid this little nearer than the spacing touches it only: the grid and the turning of outlines together. [mm] */
+export const LAY_TOUCH_MM = 0.004;
+
+/** For laying, arcs become straight sides outside the blank by no more than this, far below any kerf's waste. [mm] */
+export const ENCLOSE_MM = 1;
+
+/** Room all round a blank for how far its cut contour and its drawn outline may lie from each other, and the grid. [mm] */
+export const ENCLOSE_GUARD_MM = 0.02;
+
 /** Radii alike to this share are those of a skin that is the same on both sides. [-] */
 export const SAME_RADIUS_REL = 1e-6;

@@ -23,6 +23,12 @@ export function contourOf(blank: Blank): Contour {
   return { start, pieces: edgePaths(blank).flatMap(({ points }) => fitArcs(points, WITHIN_MM)) };
 }
 
+/** A contour turned and shifted; its arcs keep their bulge. */
+export const placedContour = ({ start, pieces }: Contour, place: (p: Vec2) => Vec2): Contour => ({
+  start: place(start),
+  pieces: pieces.map(({ to, bulge }) => ({ to: place(to), bulge })),
+});
+
 /** Every pattern that differs from the others, with the name of its files. */
 export function cutPatterns({
   part,

@@ -8,7 +8,7 @@ import { type FileUnits, perUnit } from "./contour.ts";
 const STEPS = 12;
 const DECIMALS: Readonly<Record<FileUnits, number>> = { mm: 3, in: 5 };
 
-type Cell = string | number;
+export type Cell = string | number;
 
 /**
  * The marking table of one blank, for tape, trammel and square: points from the lower left corner, true lengths and the
@@ -52,8 +52,12 @@ export function printCsv(report: Report, blank: Blank, units: FileUnits = "mm"):
   ];
   const ordinates = [a, b].flatMap((edge) => (edge ? ordinatesOf(edge, length, units) : []));
   const bends = bendRows(brakeBends(report, blank), { names, units, length });
-  return [...table, ...ordinates, ...bends].map((row) => row.map(cell).join(",")).join("\r\n") + "\r\n";
+  return csvText([...table, ...ordinates, ...bends]);
 }
+
+/** Rows of cells as RFC 4180 has them. */
+export const csvText = (rows: readonly (readonly Cell[])[]): string =>
+  rows.map((row) => row.map(cell).join(",")).join("\r\n") + "\r\n";
 
 function rowOf(
   row: MarkingRow,

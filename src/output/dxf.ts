@@ -1,196 +1,58 @@
+import { readable } from "../drawing/lettering.ts";
+import { type Placed, placer } from "../geometry/placed.ts";
 import type { Vec2 } from "../geometry/vector.ts";
 import type { Blank, Report } from "../report/report.ts";
 import { brakeBends, layoutLines, numberPlace } from "./bendLines.ts";
-import { contourOf, type FileUnits, markPlace, markWords, perUnit } from "./contour.ts";
+import { contourOf, type FileUnits, markPlace, markWords, placedContour } from "./contour.ts";
+import { type DxfFile, dxfFile } from "./dxfFile.ts";
 import { uprightNumber } from "./uprightNumber.ts";
 
-/** Layers by what is done with their lines. Names as the oldest readers want them. */
-const LAYERS = [
-  { name: "CUT", colour: 7, lines: "CONTINUOUS" },
-  { name: "BEND", colour: 5, lines: "DASHED" },
-  { name: "ELEMENT", colour: 3, lines: "DASHED" },
-  { name: "MARK", colour: 1, lines: "CONTINUOUS" },
-  { name: "NOTE", colour: 8, lines: "CONTINUOUS" },
-] as const;
-type Layer = (typeof LAYERS)[number]["name"];
-
-/** Eight decimals of a millimetre, twelve of a bulge: what is lost is far below the arcs' own error. */
-const [DECIMALS, BULGE_DECIMALS] = [8, 12];
-const ANGLE_DECIMALS = 4;
 const MARK_CAP_MM = 8;
-const NOTE_CAP_MM = 5;
+export const NOTE_CAP_MM = 5;
+
+/** As it is drawn. */
+const AS_DRAWN: Placed = { rotationDeg: 0, at: [0, 0] };
 
 /**
- * One blank for the cutting table: DXF, release 12, the oldest that every reader takes. Cut contour closed, with true arcs;
- * bend and element lines, and what is etched, on layers of their own. Bend lines are those of the brake's plan as far as
- * its hits go, with their numbers beside them, where the part goes to the brake.
+ * One blank for the cutting table: cut contour closed, with true arcs; bend and element lines, and what is etched, on
+ * layers of their own. Bend lines are those of the brake's plan as far as its hits go, with their numbers beside them,
+ * where the part goes to the brake.
  *
  * @param units what the numbers are in; told in the header and as words on the layer NOTE
- * @see the published DXF reference of release 12
  */
 export function printDxf(report: Report, blank: Blank, units: FileUnits = "mm"): string {
-  const unit = perUnit(units);
-  const out: string[] = [];
-  const put = (code: number, value: string | number) => out.push(String(code), String(value));
-  const number = (code: number, mm: number) => put(code, trimmed(mm / unit, DECIMALS));
-  const point = ([x, y]: Vec2, shift = 0) => {
-    number(10 + shift, x);
-    number(20 + shift, y);
-    put(30 + shift, "0");
-  };
-  const begin = (kind: string, layer: Layer) => {
-    put(0, kind);
-    put(8, layer);
-  };
-  const text = (layer: Layer, at: Vec2, capMm: number, words: string, middle: boolean, alongDeg = 0) => {
-    begin("TEXT", layer);
-    point(at);
-    number(40, capMm);
-    put(1, ascii(words));
-    if (alongDeg !== 0) put(50, trimmed(alongDeg, ANGLE_DECIMALS));
-    if (middle) {
-      put(72, 4);
-      point(at, 1);
-    }
-  };
+  const file = dxfFile({ units, size: [blank.asDrawn.xMm, blank.asDrawn.yMm] });
+  drawBlank(file, { report, blank, ...AS_DRAWN });
+  const foot = (row: number): Vec2 => [0, -2 * NOTE_CAP_MM * row];
+  const note = (row: number, text: string) =>
+    file.text({ at: foot(row), capMm: NOTE_CAP_MM, words: text }, "NOTE");
+  note(1, unitsNote(units));
+  note(2, `${report.part.title}: ${markWords(report, blank)}`);
+  return file.end();
+}
 
-  header(put, number, blank, units);
-  tables(put);
-  put(0, "SECTION");
-  put(2, "ENTITIES");
-  const { start, pieces } = contourOf(blank);
-  begin("POLYLINE", "CUT");
-  put(66, 1);
-  point([0, 0]);
-  put(70, 1);
-  // A vertex carries the bulge of the piece that leaves it.
-  [start, ...pieces.slice(0, -1).map(({ to }) => to)].forEach((at, i) => {
-    begin("VERTEX", "CUT");
-    point(at);
-    const bulge = pieces[i]?.bulge ?? 0;
-    if (bulge !== 0) put(42, trimmed(bulge, BULGE_DECIMALS));
-  });
-  begin("SEQEND", "CUT");
-  const line = (layer: Layer, from: Vec2, to: Vec2) => {
-    begin("LINE", layer);
-    point(from);
-    point(to, 1);
-  };
+/** A blank where it lies: contour, lines, their numbers, and its mark, turned so that it reads without turning over. */
+export function drawBlank(
+  file: DxfFile,
+  one: Placed & { readonly report: Report; readonly blank: Blank },
+): void {
+  const { report, blank, rotationDeg } = one;
+  const place = placer(one);
+  const turn = (alongDeg: number) => ({ turnDeg: readable(alongDeg + rotationDeg) });
+  file.contour(placedContour(contourOf(blank), place), "CUT");
   const bends = brakeBends(report, blank);
   for (const { kind, from, to } of layoutLines(blank, bends))
-    line(kind === "bend" ? "BEND" : "ELEMENT", from, to);
+    file.line(place(from), place(to), kind === "bend" ? "BEND" : "ELEMENT");
   for (const bend of bends ?? []) {
-    line("BEND", bend.from, bend.to);
+    file.line(place(bend.from), place(bend.to), "BEND");
     const { at, capMm, alongDeg } = numberPlace(bend, bends ?? []);
-    text("MARK", at, capMm, uprightNumber(bend.line.number), true, alongDeg);
+    const words = uprightNumber(bend.line.number);
+    file.text({ at: place(at), capMm, words, middle: turn(alongDeg) }, "MARK");
   }
   const { at, longMm } = markPlace(blank);
-  const words = markWords(report, blank);
-  text("MARK", at, Math.min(MARK_CAP_MM, longMm / 4 || MARK_CAP_MM), words, true);
-  const foot = (row: number): Vec2 => [0, -2 * NOTE_CAP_MM * row];
-  text("NOTE", foot(1), NOTE_CAP_MM, `UNITS ${units === "mm" ? "MM" : "INCHES"}`, false);
-  text("NOTE", foot(2), NOTE_CAP_MM, `${report.part.title}: ${words}`, false);
-  put(0, "ENDSEC");
-  put(0, "EOF");
-  return `${out.join("\r\n")}\r\n`;
+  const capMm = Math.min(MARK_CAP_MM, longMm / 4 || MARK_CAP_MM);
+  file.text({ at: place(at), capMm, words: markWords(report, blank), middle: turn(0) }, "MARK");
 }
 
-type Put = (code: number, value: string | number) => unknown;
-
-function header(
-  put: Put,
-  number: (code: number, mm: number) => unknown,
-  blank: Blank,
-  units: FileUnits,
-): void {
-  put(0, "SECTION");
-  put(2, "HEADER");
-  put(9, "$ACADVER");
-  put(1, "AC1009");
-  put(9, "$INSUNITS");
-  put(70, units === "mm" ? 4 : 1);
-  put(9, "$MEASUREMENT");
-  put(70, units === "mm" ? 1 : 0);
-  put(9, "$EXTMIN");
-  put(10, "0");
-  put(20, "0");
-  put(9, "$EXTMAX");
-  number(10, blank.asDrawn.xMm);
-  number(20, blank.asDrawn.yMm);
-  put(0, "ENDSEC");
-}
-
-function tables(put: Put): void {
-  put(0, "SECTION");
-  put(2, "TABLES");
-  put(0, "TABLE");
-  put(2, "LTYPE");
-  put(70, 2);
-  for (const [name, words, pattern] of [
-    ["CONTINUOUS", "Solid line", []],
-    ["DASHED", "Dashed", [6, -3]],
-  ] as const) {
-    put(0, "LTYPE");
-    put(2, name);
-    put(70, 0);
-    put(3, words);
-    put(72, 65);
-    put(73, pattern.length);
-    put(
-      40,
-      pattern.reduce<number>((sum, one) => sum + Math.abs(one), 0),
-    );
-    for (const one of pattern) put(49, one);
-  }
-  put(0, "ENDTAB");
-  put(0, "TABLE");
-  put(2, "LAYER");
-  put(70, LAYERS.length);
-  for (const { name, colour, lines } of LAYERS) {
-    put(0, "LAYER");
-    put(2, name);
-    put(70, 0);
-    put(62, colour);
-    put(6, lines);
-  }
-  put(0, "ENDTAB");
-  put(0, "TABLE");
-  put(2, "STYLE");
-  put(70, 1);
-  put(0, "STYLE");
-  put(2, "STANDARD");
-  put(70, 0);
-  put(40, 0);
-  put(41, 1);
-  put(50, 0);
-  put(71, 0);
-  put(42, 2.5);
-  put(3, "txt");
-  put(4, "");
-  put(0, "ENDTAB");
-  put(0, "ENDSEC");
-}
-
-function trimmed(value: number, decimals: number): string {
-  const text = value.toFixed(decimals).replace(/\.?0+$/, "");
-  return text === "-0" ? "0" : text;
-}
-
-/** What a reader of release 12 can show: signs of the trade by its own codes, accents taken off, all else a question mark. */
-function ascii(words: string): string {
-  const signs: Readonly<Record<string, string>> = {
-    "°": "%%d",
-    Ø: "%%c",
-    ø: "%%c",
-    "±": "%%p",
-    "½": "1/2",
-    "×": "x",
-    "–": "-",
-    "’": "'",
-  };
-  return words
-    .replace(/[°Øø±½×–’]/g, (sign) => signs[sign] ?? sign)
-    .normalize("NFKD")
-    .replace(/\p{M}/gu, "")
-    .replace(/[^\x20-\x7e]/g, "?");
-}
+/** Some readers pass over the units in the header. */
+export const unitsNote = (units: FileUnits): string => `UNITS ${units === "mm" ? "MM" : "INCHES"}`;

@@ -1,9 +1,11 @@
 import type { ArcPiece } from "../geometry/arcFit.ts";
 import { circleOf } from "../geometry/arcFit.ts";
+import { placer } from "../geometry/placed.ts";
 import type { Vec2 } from "../geometry/vector.ts";
 import type { Blank, Report } from "../report/report.ts";
 import { brakeBends, layoutLines, numberPlace } from "./bendLines.ts";
-import { contourOf, markPlace, markWords } from "./contour.ts";
+import { type Contour, contourOf, markPlace, markWords, placedContour } from "./contour.ts";
+import type { PlateSheet } from "./plateSheet.ts";
 import { uprightNumber } from "./uprightNumber.ts";
 
 const DECIMALS = 6;
@@ -16,13 +18,6 @@ export function printSvg(report: Report, blank: Blank): string {
   const { xMm, yMm } = blank.asDrawn;
   const n = (value: number) => String(Number(value.toFixed(DECIMALS)) + 0);
   const at = ([x, y]: Vec2) => `${n(x)} ${n(yMm - y)}`;
-  const { start, pieces } = contourOf(blank);
-  let from = start;
-  const d = pieces.map((piece) => {
-    const words = pieceWords(from, piece, { n, at });
-    from = piece.to;
-    return words;
-  });
   const bends = brakeBends(report, blank);
   const drawn = [
     ...layoutLines(blank, bends),
@@ -42,7 +37,7 @@ export function printSvg(report: Report, blank: Blank): string {
   });
   const mark = markPlace(blank);
   const groups = [
-    `<path id="cut" d="M${at(start)}${d.join("")}Z"/>`,
+    `<path id="cut" d="${contourWords(contourOf(blank), { n, at })}"/>`,
     ...(["bend", "element"] as const).map((kind) =>
       lines(kind) === "" ? "" : `<path id="${kind}" stroke-dasharray="6 3" d="${lines(kind)}"/>`,
     ),
@@ -58,12 +53,21 @@ export function printSvg(report: Report, blank: Blank): string {
   ].join("\n");
 }
 
+type Say = { n: (v: number) => string; at: (p: Vec2) => string };
+
+/** A closed contour as the `d` of a path. */
+function contourWords({ start, pieces }: Contour, say: Say): string {
+  let from = start;
+  const d = pieces.map((piece) => {
+    const words = pieceWords(from, piece, say);
+    from = piece.to;
+    return words;
+  });
+  return `M${say.at(start)}${d.join("")}Z`;
+}
+
 /** One piece of the contour; y turned over, so an arc that turns left is drawn the other way round. */
-function pieceWords(
-  from: Vec2,
-  piece: ArcPiece,
-  { n, at }: { n: (v: number) => string; at: (p: Vec2) => string },
-): string {
+function pieceWords(from: Vec2, piece: ArcPiece, { n, at }: Say): string {
   if (piece.bulge === 0) return `L${at(piece.to)}`;
   const { radius } = circleOf(from, piece);
   const large = Math.abs(piece.bulge) > 1 ? 1 : 0;
@@ -72,3 +76,25 @@ function pieceWords(
 
 const escaped = (text: string): string =>
   text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+
+/** A whole plate at full size: its edge dashed, and the cut contour of every blank. */
+export function printPlateSvg({ lengthMm, widthMm, title, blanks }: PlateSheet): string {
+  const n = (value: number) => String(Number(value.toFixed(DECIMALS)) + 0);
+  const at = ([x, y]: Vec2) => `${n(x)} ${n(widthMm - y)}`;
+  const cut = blanks.map((one) => {
+    const place = placer(one);
+    const [x, y] = place(markPlace(one.blank).at);
+    return [
+      `<path class="cut" d="${contourWords(placedContour(contourOf(one.blank), place), { n, at })}"/>`,
+      `<text x="${n(x)}" y="${n(widthMm - y)}" text-anchor="middle" font-family="sans-serif" font-size="${MARK_CAP_MM}" fill="#000" stroke="none">${escaped(markWords(one.report, one.blank))}</text>`,
+    ].join("\n");
+  });
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${n(lengthMm)}mm" height="${n(widthMm)}mm" viewBox="0 0 ${n(lengthMm)} ${n(widthMm)}" fill="none" stroke="#000" stroke-width="${HAIR_MM}">`,
+    `<title>${escaped(title)}</title>`,
+    `<path id="plate" stroke-dasharray="12 6" d="M0 0H${n(lengthMm)}V${n(widthMm)}H0Z"/>`,
+    ...cut,
+    "</svg>",
+    "",
+  ].join("\n");
+}

@@ -9,6 +9,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   forming: ["geometry", "shapes", "zod/mini"],
   input: ["geometry", "shapes", "forming", "yaml", "zod/mini", "node:"],
   report: ["geometry", "shapes", "forming"], // types only from input: see below
+  nesting: ["geometry", "clipper2-ts"],
   drawing: ["geometry", "report", "d3"],
   tables: ["geometry", "shapes", "forming", "drawing"],
   output: ["geometry", "report", "drawing", "jspdf"],
@@ -19,6 +20,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     "forming",
     "input",
     "report",
+    "nesting",
     "drawing",
     "tables",
     "output",

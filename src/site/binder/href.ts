@@ -5,3 +5,4 @@ export const reportHref = (name: string): string => `/parts/${encodeURIComponent
 export const fileHref = (part: string, file: string): string =>
   `${partHref(part)}${encodeURIComponent(file)}`;
 export const shapeHref = (shape: string): string => `/shapes/${shape}/`;
+export const plateFileHref = (file: string): string => `/job/plates/${encodeURIComponent(file)}`;

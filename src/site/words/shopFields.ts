@@ -4,6 +4,7 @@ export const SHOP_FIELDS: Readonly<Record<string, string>> = {
   units: "How the numbers of the file are read: millimetres or inches.",
   machines: "Plate rolls and press brakes, each with the keys of its kind.",
   stock: "Plates in the rack.",
+  cutting: "How the blanks of a job are laid on plates.",
   handLiftKg:
     "The shop’s own rule: above this a piece is lifted by machine. kg; or under the key handLift with its unit, as in 50 lb. Left out: 25 kg.",
 
@@ -52,4 +53,11 @@ export const SHOP_FIELDS: Readonly<Record<string, string>> = {
   "stock[].thickness": "Its thickness, a number or a sheet gauge.",
   "stock[].length": "Its length.",
   "stock[].width": "Its width.",
+  "stock[].grain":
+    "true: blanks are laid as they are drawn or turned by half only, so that element and bend lines run across the plate’s length, which is the way plate is rolled and ground. Left out: blanks may lie at any angle.",
+
+  "cutting.spacing":
+    "Least distance between two blanks: the kerf and the bridge of plate that is left beside it. Left out: 8 mm, or the thickness of the plate where that is more (common practice, no source).",
+  "cutting.edge":
+    "What is left along each edge of the plate for mill edge and clamps. Left out: 10 mm (common practice, no source).",
 };

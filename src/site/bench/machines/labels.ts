@@ -35,6 +35,7 @@ const LABELS: Readonly<Record<string, string>> = {
   thickness: "Thickness",
   length: "Length",
   width: "Width",
+  grain: "Lines across its length",
 };
 
 /** @returns the key itself where it has no name yet */

@@ -1,0 +1,37 @@
+import { type FileUnits, perUnit } from "./contour.ts";
+import { type Cell, csvText } from "./csv.ts";
+import type { PlateSheet } from "./plateSheet.ts";
+
+const DECIMALS: Readonly<Record<FileUnits, number>> = { mm: 2, in: 4 };
+
+/** Every blank of every plate, one a row, with where it lies: its own corner of x = 0, y = 0 and its turn. */
+export function printPlateCsv(sheets: readonly PlateSheet[], units: FileUnits): string {
+  const length = (mm: number) => Number((mm / perUnit(units)).toFixed(DECIMALS[units])) + 0;
+  const head: Cell[] = [
+    "plate",
+    "plates alike",
+    `length ${units}`,
+    `width ${units}`,
+    "number",
+    "part",
+    "piece",
+    "turned deg",
+    `x ${units}`,
+    `y ${units}`,
+  ];
+  const rows = sheets.flatMap((sheet) =>
+    sheet.blanks.map(({ report, blank, number, rotationDeg, at }): Cell[] => [
+      sheet.title,
+      sheet.copies,
+      length(sheet.lengthMm),
+      length(sheet.widthMm),
+      number,
+      report.part.name,
+      blank.piece,
+      Number(rotationDeg.toFixed(4)),
+      length(at[0]),
+      length(at[1]),
+    ]),
+  );
+  return csvText([head, ...rows]);
+}

@@ -1,0 +1,7 @@
+/** Words as they stand in an address or a file's name: letters and figures, all else a hyphen. */
+export const slug = (words: string): string =>
+  words
+    .normalize("NFKD")
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, "-")
+    .replaceAll(/^-|-$/g, "");
