@@ -1,5 +1,6 @@
 import { degrees } from "../geometry/angle.ts";
 import type { BendZone } from "./bendZone.ts";
+import { spacesFor } from "./brakeSpaces.ts";
 
 /** One hit of the brake. */
 export interface BrakeLine {
@@ -46,49 +47,6 @@ export interface BrakeZone {
 
 export type Hit = Omit<BrakeLine, "number" | "order" | "depth" | "forceKN">;
 
-const MOST_SPACES = 720;
-
-/** Turning of the half spaces of a stretch, two for each space. [rad] */
-function halfTurns(zone: BendZone, spaces: number): number[] {
-  const step = (zone.toRad - zone.fromRad) / (2 * spaces);
-  return Array.from({ length: 2 * spaces }, (_, i) => {
-    const to = i === 2 * spaces - 1 ? zone.toRad : zone.fromRad + (i + 1) * step;
-    return zone.turnRad(zone.fromRad + i * step, to);
-  });
-}
-
-/** Turning of a space by the rate half-way: near enough to search by, and far quicker than adding it up. [rad] */
-function nearTurns(zone: BendZone, spaces: number): number[] {
-  const step = (zone.toRad - zone.fromRad) / spaces;
-  return Array.from({ length: spaces }, (_, i) => zone.turnRate(zone.fromRad + (i + 0.5) * step) * step);
-}
-
-const pairs = (halves: readonly number[]): number[] =>
-  Array.from({ length: halves.length / 2 }, (_, i) => (halves[2 * i] ?? 0) + (halves[2 * i + 1] ?? 0));
-
-/** Greatest height of a facet under the curve at the wide end, for equal spaces that turn so much each. [mm] */
-function facetMm(zone: BendZone, turns: readonly number[]): number {
-  const step = (zone.toRad - zone.fromRad) / turns.length;
-  return Math.max(
-    ...turns.map((turn, i) => zone.wideRadiusMm(zone.fromRad + (i + 0.5) * step) * (1 - Math.cos(turn / 2))),
-  );
-}
-
-/** Fewest spaces whose facets keep within the permitted error: nearly, by halving, and then exactly. */
-function spacesFor(zone: BendZone, permittedMm: number, most: number): { halves: number[]; facet: number } {
-  let [few, enough] = [0, most];
-  while (enough - few > 1) {
-    const middle = Math.floor((few + enough) / 2);
-    if (facetMm(zone, nearTurns(zone, middle)) <= permittedMm) enough = middle;
-    else few = middle;
-  }
-  for (; ; enough++) {
-    const halves = halfTurns(zone, enough);
-    const facet = facetMm(zone, pairs(halves));
-    if (enough >= most || facet <= permittedMm) return { halves, facet };
-  }
-}
-
 /**
  * Hits of one curved stretch. n equal spaces of the normal angle (equal steps along a round end) have n + 1 lines where
  * flats adjoin on both sides; each bends by the turning between the middles of the spaces beside it, a border by half a
@@ -106,19 +64,16 @@ export function hitsOf(
   const wideMm = Math.max(zone.edgeMm.a, zone.edgeMm.b);
   const narrowMm = Math.min(zone.edgeMm.a, zone.edgeMm.b);
   const room = Math.max(1, Math.floor(wideMm / (dieMm / 2)));
-  const { halves, facet } = spacesFor(zone, permittedMm, Math.min(room, MOST_SPACES));
+  const { halves, facet, places } = spacesFor(zone, permittedMm, room);
   const spaces = halves.length / 2;
-  const step = (zone.toRad - zone.fromRad) / spaces;
-  const knot = (i: number) => (i >= spaces ? zone.toRad : zone.fromRad + i * step);
   const [wide, narrow] = [wideMm / spaces, narrowMm / spaces];
   const short =
     narrow >= dieMm / 2 ? 0 : Math.min(1, (dieMm / 2 - narrow) / Math.max(wide - narrow, dieMm / 2 - narrow));
 
-  const hits = Array.from({ length: spaces + 1 }, (_, i): Hit[] => {
+  const hits = places.flatMap((place, i): Hit[] => {
     const [first, last] = [i === 0, i === spaces];
     if ((first && !zone.afterFlat) || (last && !zone.beforeFlat)) return [];
     const turn = (halves[2 * i - 1] ?? 0) + (halves[2 * i] ?? 0);
-    const place = zone.place(knot(i));
     return [
       {
         piece: zone.piece,
@@ -129,7 +84,7 @@ export function hitsOf(
         ...place,
       },
     ];
-  }).flat();
+  });
   const turnDeg = degrees(halves.reduce((sum, half) => sum + half, 0));
   return {
     hits,

@@ -3,7 +3,7 @@ import { airBendForceN } from "./airBend.ts";
 import { type BrakeDepth, depthOf, depthsOf } from "./brakeDepths.ts";
 import { type BrakeLine, type BrakeZone, hitsOf, orderOfHits } from "./brakeLines.ts";
 import { type BrakeRemark, remarksOf } from "./brakeRemarks.ts";
-import { bentDeg, HALF_TURN_DEG } from "./offThePunch.ts";
+import { HALF_TURN_DEG } from "./offThePunch.ts";
 import { leastOpeningMm } from "./dieOpening.ts";
 import type { PressBrake } from "./machine.ts";
 
@@ -115,7 +115,12 @@ export function brakePlan(
     }));
   });
   const turnDeg = zones.reduce((sum, zone) => sum + zone.turnDeg, 0);
-  const pieces = bentDeg(item) > HALF_TURN_DEG ? Math.max(item.pieces, HALF_SHELLS) : item.pieces;
+  const most = Math.max(
+    ...[...place.keys()].map((piece) =>
+      zones.reduce((sum, zone) => sum + (zone.piece === piece ? zone.turnDeg : 0), 0),
+    ),
+  );
+  const pieces = most > HALF_TURN_DEG ? Math.max(item.pieces, HALF_SHELLS) : item.pieces;
   const radius = leastRadius(asked);
   const insideRadiusMm = RADIUS_OF_DIE * die;
   const longestHitMm = Math.max(0, ...lines.map(({ lengthMm, stopsShortMm }) => lengthMm - stopsShortMm));

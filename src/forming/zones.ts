@@ -129,7 +129,16 @@ function markAt({ bendZones = [] }: FormingCase, planDeg: number): ZoneMark | nu
 }
 
 /** The zones of a round skin: one all round for right cones and pipes, and none where it is folded or runs to a point. */
-export function zonesOf(item: FormingCase): RollZone[] {
+export function zonesOf(item: FormingCase): readonly RollZone[] {
+  const zones = known.get(item) ?? cutZones(item);
+  known.set(item, zones);
+  return zones;
+}
+
+/** Every roll, every template and the inspection ask for the zones of the same part. */
+const known = new WeakMap<FormingCase, readonly RollZone[]>();
+
+function cutZones(item: FormingCase): RollZone[] {
   const { cone, curvature, rimsMm } = item;
   if (cone) {
     const square = (level: number) => level / Math.cos(cone.halfAngleRad);

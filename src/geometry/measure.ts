@@ -65,7 +65,7 @@ export function skinArea(skin: Skin, span: Span = WHOLE): number {
 
 /** Turning of the tangent plane over a span: length of its normal's curve on the unit sphere. [rad] */
 export function turning(skin: Skin, span: Span = WHOLE): number {
-  return overSmooth(skin, span, (theta) => turningRate(leanAt(skin, theta, 1)));
+  return overSmooth(skin, span, (theta) => turningRate(skin, theta, 1));
 }
 
 /** Angle by which the developed edges turn over a span, ∫ sin β dθ: for a right cone its sector angle. [rad] */

@@ -111,28 +111,35 @@ export function boxesAtAngles(points: readonly Vec2[]): TurnedBox[] {
   const count = round.length;
   /** The furthest points along, across, back and opposite across: as the angle grows they only move forward round the hull. */
   const far = [0, 0, 0, 0];
+  /** How far the hull reaches in a direction, the search going on from where it ended at the angle before. */
+  const reach = (side: number, u: number, v: number, first: boolean): number => {
+    const at = (k: number) => {
+      const [p, q] = round[k] as Vec2;
+      return p * u + q * v;
+    };
+    let index = far[side] as number;
+    if (first) for (let k = 0; k < count; k++) index = at(k) > at(index) ? k : index;
+    let most = at(index);
+    for (let k = 0; k < count; k++) {
+      const next = (index + 1) % count;
+      const further = at(next);
+      if (further < most) break;
+      [index, most] = [next, further];
+    }
+    far[side] = index;
+    return most;
+  };
   const boxes = Array.from({ length: TRIED_ANGLES }, (_, i) => {
     const angle = (i / TRIED_ANGLES) * (Math.PI / 2);
     const [x, y] = [Math.cos(angle), Math.sin(angle)];
-    const [along, across, back, under] = [
-      [x, y],
-      [-y, x],
-      [-x, -y],
-      [y, -x],
-    ].map(([u = 0, v = 0], side) => {
-      const reach = (at: number) => {
-        const [p, q] = round[at % count] as Vec2;
-        return p * u + q * v;
-      };
-      let at = far[side] as number;
-      if (i === 0) for (let k = 0; k < count; k++) at = reach(k) > reach(at) ? k : at;
-      for (let k = 0; k < count && reach(at + 1) >= reach(at); k++) at++;
-      far[side] = at % count;
-      return reach(at);
-    }) as [number, number, number, number];
-    return turnedBox(along + back, across + under, angle);
+    const first = i === 0;
+    return turnedBox(
+      reach(0, x, y, first) + reach(2, -x, -y, first),
+      reach(1, -y, x, first) + reach(3, y, -x, first),
+      angle,
+    );
   });
-  const narrowestFirst = [...boxes, smallestBox(points)].sort(
+  const narrowestFirst = [...boxes, smallestBox(round)].sort(
     (p, q) => p.widthMm - q.widthMm || p.lengthMm - q.lengthMm,
   );
   let shortest = Infinity;

@@ -5,15 +5,21 @@ const NODES = [0, 0.4058451513773972, 0.7415311855993945, 0.9491079123427585] as
 const WEIGHTS = [0.4179591836734694, 0.3818300505051189, 0.2797053914892766, 0.1294849661688697] as const;
 const DEEPEST = 40;
 
-function gauss(f: (x: number) => number, from: number, to: number): number {
+/** The rule's sum for f and for |f|, from the same values. */
+function gauss(f: (x: number) => number, from: number, to: number): { sum: number; size: number } {
   const half = (to - from) / 2;
   const middle = (from + to) / 2;
-  let sum = WEIGHTS[0] * f(middle);
+  const centre = f(middle);
+  let sum = WEIGHTS[0] * centre;
+  let size = WEIGHTS[0] * Math.abs(centre);
   for (let i = 1; i < NODES.length; i++) {
     const reach = half * (NODES[i] as number);
-    sum += (WEIGHTS[i] as number) * (f(middle - reach) + f(middle + reach));
+    const [left, right] = [f(middle - reach), f(middle + reach)];
+    const weight = WEIGHTS[i] as number;
+    sum += weight * (left + right);
+    size += weight * (Math.abs(left) + Math.abs(right));
   }
-  return sum * half;
+  return { sum: sum * half, size: Math.abs(size * half) };
 }
 
 /**
@@ -23,12 +29,11 @@ function gauss(f: (x: number) => number, from: number, to: number): number {
  * @example integrate((x) => x ** 3, 0, 2) // → 4.000000000
  */
 export function integrate(f: (x: number) => number, from: number, to: number): number {
-  const whole = gauss(f, from, to);
-  const scale = Math.abs(gauss((x) => Math.abs(f(x)), from, to));
+  const { sum: whole, size: scale } = gauss(f, from, to);
   const panel = (left: number, right: number, before: number, depth: number): number => {
     const middle = (left + right) / 2;
-    const first = gauss(f, left, middle);
-    const second = gauss(f, middle, right);
+    const first = gauss(f, left, middle).sum;
+    const second = gauss(f, middle, right).sum;
     const settled = Math.abs(first + second - before) <= QUADRATURE_REL * scale;
     if (settled || depth >= DEEPEST) return first + second;
     return panel(left, middle, first, depth + 1) + panel(middle, right, second, depth + 1);

@@ -61,7 +61,7 @@ function arcRim(arcs: readonly Arc[]): Rim {
     breaks: arcs.length > 1 ? arcs.map((arc) => arc.from) : [],
     support(theta, side) {
       const { centre, radius } = arcAt(arcs, theta, side);
-      const [x, y] = direction(theta);
+      const [x, y] = [Math.cos(theta), Math.sin(theta)];
       return { h: centre[0] * x + centre[1] * y + radius, dh: centre[1] * x - centre[0] * y, rho: radius };
     },
     point(theta, side) {

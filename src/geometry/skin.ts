@@ -37,9 +37,17 @@ export function planeNormal(theta: number, beta: number): Vec3 {
   return [level * Math.cos(theta), level * Math.sin(theta), Math.sin(beta)];
 }
 
-/** How fast the tangent plane turns with the normal angle: speed of the normal on the unit sphere. [rad/rad] */
-export function turningRate(lean: Lean): number {
-  return Math.hypot(Math.cos(lean.beta), lean.dBeta);
+/**
+ * How fast the tangent plane turns with the normal angle: speed of the normal on the unit sphere, √(cos² β + β′²). Asked
+ * for thousands of times where bends are shared out, so it takes no angle and back again. [rad/rad]
+ */
+export function turningRate(skin: Skin, theta: number, side: Side): number {
+  const a = skin.a.support(theta, side);
+  const b = skin.b.support(theta, side);
+  const slope = (a.h - b.h) / skin.heightMm;
+  const cosSquared = 1 / (1 + slope * slope);
+  const dBeta = ((a.dh - b.dh) * cosSquared) / skin.heightMm;
+  return Math.sqrt(cosSquared + dBeta * dBeta);
 }
 
 /**

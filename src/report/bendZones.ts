@@ -145,7 +145,7 @@ function zonesOfBlank(skin: Skin, laid: LaidBlank): BendZone[] {
         beforeFlat: flatAt(last),
         turnRad: (from, to) => turning(skin, { from, to }),
         acrossRad: acrossRad(skin, fromRad, toRad),
-        turnRate: (at) => turningRate(leanAt(skin, at, 1)),
+        turnRate: (at) => turningRate(skin, at, 1),
         edgeMm,
         wideRadiusMm: (at) => squareRadius(skin[wide].support(at, 1).rho, leanAt(skin, at, 1)),
         place: (at) => place(at, start, last),
