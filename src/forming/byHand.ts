@@ -1,6 +1,6 @@
 import type { RollAsked } from "./asked.ts";
 import { closedOfGap } from "./closedOfGap.ts";
-import { partRolled } from "./closure.ts";
+import { endRolled } from "./closure.ts";
 import { closureOfShare, shareOfClosure } from "./firstPass.ts";
 import { careful } from "./trialCorrection.ts";
 import { trialModel, type TrialModel } from "./trialModel.ts";
@@ -19,11 +19,8 @@ const SHARES = [0.25, 0.5, 0.75, 0.9];
 const TAPE_MM = 10;
 const TAPE_IN = 12.7;
 
-function gapAt({ item }: RollAsked, { cone }: TrialModel, closed: number): number {
-  const { thicknessMm, edges, pieces, seamGapMm } = item;
-  const { halfAngleRad, largeRadiusMm: radiusMm } = cone;
-  return partRolled({ radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces, seamGapMm }).insideGapMm;
-}
+const gapAt = ({ item }: RollAsked, { cone }: TrialModel, closed: number): number =>
+  endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed }).insideGapMm;
 
 /**
  * The first correction as a table: for some gaps, widest first, how much more to raise, by the offset alone and never

@@ -1,4 +1,4 @@
-import { gapAcross, partRolled } from "./closure.ts";
+import { endRolled, gapAcross } from "./closure.ts";
 import type { FormingCase } from "./case.ts";
 
 type Cone = NonNullable<FormingCase["cone"]>;
@@ -17,13 +17,11 @@ const MOST_CLOSED = 1.25;
  * @see derived here
  */
 export function closedOfGap(item: FormingCase, cone: Cone, gapMm: number): number {
-  const { thicknessMm, edges, pieces, seamGapMm } = item;
+  const { pieces, seamGapMm } = item;
   const { halfAngleRad, largeRadiusMm: radiusMm } = cone;
+  // An overlap is a gap below 0, which the table's own figure does not go to.
   const gap = (closed: number) =>
-    gapAcross({ closed, pieces, seamGapMm })(
-      partRolled({ radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces, seamGapMm })
-        .insideLevelRadiusMm,
-    );
+    gapAcross({ closed, pieces, seamGapMm })(endRolled(item, cone, { radiusMm, closed }).insideLevelRadiusMm);
   // Bent so little that no inside is left, a formula with level edges would let the gap shrink again: stay above that.
   const flat = Math.max(Math.sin(halfAngleRad), Number.EPSILON);
   if (gapMm === gap(1)) return 1;

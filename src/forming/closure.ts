@@ -64,9 +64,18 @@ export function partRolled(rolled: PartRolled): ClosureEnd {
   };
 }
 
+/** An end of this right cone's blank, rolled so far. */
+export function endRolled(
+  { thicknessMm, edges, pieces, seamGapMm }: FormingCase,
+  { halfAngleRad }: { readonly halfAngleRad: number },
+  { radiusMm, closed }: { readonly radiusMm: number; readonly closed: number },
+): ClosureEnd {
+  return partRolled({ radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces, seamGapMm });
+}
+
 /** What template and tape show while a right cone closes, row by row; no rows for other shapes and for pipes. */
 export function closureTable(item: FormingCase): ClosureRow[] {
-  const { cone, thicknessMm, edges, pieces, seamGapMm } = item;
+  const { cone } = item;
   if (!cone || isPipe(item)) return [];
   const { halfAngleRad, largeRadiusMm, smallRadiusMm } = cone;
   const window = firstPass(halfAngleRad);
@@ -80,8 +89,7 @@ export function closureTable(item: FormingCase): ClosureRow[] {
 
   return closures.map((closed) => {
     const share = shareOfClosure({ halfAngleRad, closed });
-    const end = (radiusMm: number) =>
-      partRolled({ radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces, seamGapMm });
+    const end = (radiusMm: number) => endRolled(item, cone, { radiusMm, closed });
     const mark = marks.filter(([at]) => at === closed).map(([, words]) => words);
     return {
       closed,

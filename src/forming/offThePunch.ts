@@ -9,7 +9,7 @@ const FULL_TURN_DEG = 360;
 export const HALF_TURN_DEG = 180;
 
 /** What all bends of the piece that is bent most come to; without known lines a full turn shared by the pieces, at most. [°] */
-export function bentDeg({ bendZones, pieces }: FormingCase): number {
+function bentDeg({ bendZones, pieces }: FormingCase): number {
   const sums = new Map<number, number>();
   for (const zone of bendZones ?? [])
     sums.set(zone.piece, (sums.get(zone.piece) ?? 0) + degrees(zone.turnRad(zone.fromRad, zone.toRad)));

@@ -4,6 +4,7 @@ import type { PassPoint } from "./passPoints.ts";
 import { flatContact, type RollSection, rollSetting } from "./rollSetting.ts";
 import { rollTilt } from "./rollTilt.ts";
 import type { Say } from "./say.ts";
+import type { SettingProblem } from "./settingProblem.ts";
 import type { Elastic } from "./springback.ts";
 import type { RollZone } from "./zones.ts";
 
@@ -38,8 +39,8 @@ export interface PassSettings extends PassPoint {
   readonly travelLeftMm: number | null;
   /** Clear distance between bending roll and pinch roll at the higher end; null where no pinch roll is given. [mm] */
   readonly pinchClearMm: number | null;
-  /** What stands in the way of these settings on this machine, in sentences. */
-  readonly problems: readonly string[];
+  /** What stands in the way of these settings on this machine. */
+  readonly problems: readonly SettingProblem[];
 }
 
 export interface PassAsked {
@@ -101,14 +102,19 @@ function startOf(
   };
 }
 
-/** What stands in the way of a start on this machine, in sentences. */
+/** What stands in the way of a start on this machine. */
 export function problemsOf(
   { section, roll, plate, say }: PassAsked,
   places: readonly PlaceSetting[],
   start: RollStart | null,
-): string[] {
+): SettingProblem[] {
   const refused = [...new Set(places.flatMap(({ refused: why }) => (why === null ? [] : [why])))];
-  const problems = refused.map((why) => `No setting: the bend is ${why}.`);
+  const problems = refused.map((why): SettingProblem => ({
+    id: "refused",
+    by: 0,
+    words: `No setting: the bend is ${why}.`,
+  }));
+  const tell = (id: SettingProblem["id"], by: number, words: string) => problems.push({ id, by, words });
   if (!start) return problems;
   const { upMm } = flatContact(section, plate.thicknessMm);
   const highest = Math.max(
@@ -124,17 +130,25 @@ export function problemsOf(
   const tiltMost = roll.slide?.greatestTilt;
   const tilt = Math.abs(start.tiltDeg);
   if (beyond > 0)
-    problems.push(`The higher end of the roll would stand ${say.length(beyond)} beyond the slide's travel.`);
+    tell(
+      "travel",
+      beyond,
+      `The higher end of the roll would stand ${say.length(beyond)} beyond the slide's travel.`,
+    );
   if (below > 0)
-    problems.push(
+    tell(
+      "origin",
+      below,
       `The lower bearing would stand ${say.length(below)} below the origin of the slide: find out whether it goes so low.`,
     );
   if (tiltMost !== undefined && tilt > tiltMost)
-    problems.push(
+    tell(
+      "tilt",
+      tilt,
       `The tilt is more than the roll's greatest, ${say.angle((tiltMost * Math.PI) / 180)}: make two courses, or set less tilt and bring the small end round by re-rolling.`,
     );
   if (clear !== null && clear < 0)
-    problems.push(`The bending roll would run into the pinch roll by ${say.length(-clear)}.`);
+    tell("pinch", -clear, `The bending roll would run into the pinch roll by ${say.length(-clear)}.`);
   return problems;
 }
 

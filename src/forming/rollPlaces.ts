@@ -23,8 +23,9 @@ export function movedBy(start: Start, moveMm: number): RollPlaces {
   };
 }
 
-/** A roll is set to a tenth of a millimetre at the best. */
-const setting = (mm: number, say: Say): string => say.length(Math.round(mm * 10) / 10);
+/** A roll is set to a tenth of a millimetre at the best. [mm] */
+export const settable = (mm: number): number => Math.round(mm * 10) / 10 + 0;
+export const setting = (mm: number, say: Say): string => say.length(settable(mm));
 
 /** "21.5 mm at the large edge and 34.4 mm at the small edge (bearings: 40 mm small side, 18 mm large side)"; one number for a pipe. */
 export function placesSaid({ pipe, say }: { pipe: boolean; say: Say }, places: RollPlaces): string {

@@ -85,7 +85,7 @@ export function trialModel(asked: RollAsked): TrialModelAnswer {
         if (!zone || !start) return [];
         const there = { ...asked, section, plate: plateOf(item), zone, stopMm: stopMm ?? 0 };
         // The tilt stays as it was set, and was told with the plan.
-        return problemsOf(there, [], { ...start, ...places, tiltDeg: 0 });
+        return problemsOf(there, [], { ...start, ...places, tiltDeg: 0 }).map(({ words }) => words);
       },
       read(seen) {
         const closed = closedSeen(seen, item, cone);

@@ -1,5 +1,5 @@
 import type { RollAsked } from "./asked.ts";
-import type { RollPlaces } from "./rollPlaces.ts";
+import { type RollPlaces, setting } from "./rollPlaces.ts";
 import { isPipe } from "./skin.ts";
 import { cameOut } from "./trialAdvice.ts";
 import { correctTrials, type TrialAnswer, type TrialCorrection } from "./trials.ts";
@@ -29,7 +29,7 @@ function shortly({ item, say }: RollAsked, correction: TrialCorrection): string 
   const { kind, set, nextMm, trials, disagrees, problems, brief } = correction;
   const last = trials.at(-1);
   if (kind === "check" || !last) return brief;
-  const mm = say.length(Math.round((set?.largeMm ?? nextMm ?? last.settingMm) * 10) / 10);
+  const mm = setting(set?.largeMm ?? nextMm ?? last.settingMm, say);
   const at = isPipe(item) ? mm : `${mm} at the large edge, the rest in the boxes`;
   const unsure = disagrees.length > 0 ? " The trials do not agree: measure again first." : "";
   const first = last.sprangFlat

@@ -85,7 +85,8 @@ describe("the settings of a right cone", () => {
     const problems = (more: Partial<PlateRoll>) =>
       settingsOf(coneCase(reducer), { ...machine, ...more })
         .zones[0]!.passes.at(-1)!
-        .problems.join(" ");
+        .problems.map(({ words }) => words)
+        .join(" ");
     expect(problems({ slide: { ...slide, origin: [230, -220] } })).toBe("");
     expect(problems({ slide: { ...slide, travel: 60 } })).toMatch(/out of reach of the slide/);
     expect(problems({ bearings: [140, 9000] })).toMatch(/beyond the slide's travel/);
@@ -180,7 +181,7 @@ describe("a slide that does not reach the finished bend", () => {
     const answers = formingOf(coneCase(reducer), shop([machine, low]));
     const asked = answers.machines.map(({ checks }) => checks.find(({ id }) => id === "slide-reach"));
     const problems = answers.plans.map(({ settings }) =>
-      settings!.zones.flatMap(({ passes }) => passes.at(-1)!.problems).join(" "),
+      settings!.zones.flatMap(({ passes }) => passes.at(-1)!.problems.map(({ words }) => words)).join(" "),
     );
     expect(asked[0]).toBeUndefined();
     expect(problems[0]).not.toContain("No setting");

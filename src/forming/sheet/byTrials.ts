@@ -1,7 +1,6 @@
 import { DERIVED } from "../judge.ts";
-import { placesSaid } from "../rollPlaces.ts";
 import { isPipe } from "../skin.ts";
-import type { RollPlaces } from "../rollPlaces.ts";
+import { placesSaid, type RollPlaces, setting } from "../rollPlaces.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import type { Figure, PlanStep } from "./step.ts";
 
@@ -42,7 +41,7 @@ export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep 
   if (!second) return step;
   const { item, say } = asked;
   const pipe = isPipe(item);
-  const large = say.length(Math.round(second.largeMm * 10) / 10);
+  const large = setting(second.largeMm, say);
   return {
     ...step,
     text: `By this part's own trials, which come before the plan's start: raise in small steps with the plate moving to ${placesSaid({ pipe, say }, second)}, and go on by the templates and the gap. Without them: ${step.text}`,

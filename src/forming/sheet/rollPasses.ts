@@ -1,11 +1,12 @@
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { FIRST_PASS_SHARES } from "../firstPass.ts";
 import { passPoints } from "../passPoints.ts";
+import { setting } from "../rollPlaces.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { firstCorrect } from "./firstCorrect.ts";
 import { settingBoxes } from "./settingBoxes.ts";
-import { settable, settingBrief, settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
+import { settingBrief, settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
 import type { Figure, PlanStep } from "./step.ts";
 import { firstByTrials, secondByTrials } from "./byTrials.ts";
 import { gapWindows, templateBrief, templateFigures } from "./touch.ts";
@@ -191,7 +192,7 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
 function carriedOver(asked: RollSheetAsked): { text: string; brief: string } {
   const [aim] = aimFigures(asked);
   if (!aim || !asked.item.cone || isPipe(asked.item)) return { text: "", brief: "" };
-  const size = asked.say.length(settable(aim.value));
+  const size = setting(aim.value, asked.say);
   return {
     text: ` Move both ends by as much as the setting at the large edge that ended the first pass stood over or under ${size}, what the model asks for the middle of its window.`,
     brief: ` Plus (less) what the first pass's last large-edge setting was over (under) ${size}.`,

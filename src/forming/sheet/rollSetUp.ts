@@ -74,7 +74,7 @@ const lift = (asked: RollSheetAsked): string =>
 /** A square cut leaves one face of an end short of its plane. */
 const bevel = ({ edges: kind }: RollSheetAsked["item"]): string =>
   kind === "level"
-    ? "An edge cut square lacks a little of its end's plane at one face: bevel it level by the part's own figure, or lay the blank out with an allowance for dressing. "
+    ? "Bevel the edges of both ends level with their planes; the part's own sheet says how much an edge cut square lacks or has over. "
     : "";
 
 /** Reach past the stop at the start of the first pass's window, and how high over the rolls; null where no closure is told. */

@@ -2,7 +2,7 @@ import type { PassPoint } from "../passPoints.ts";
 import { alikeZones } from "../zoneWords.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
-import { settable } from "./settingFigures.ts";
+import { settable } from "../rollPlaces.ts";
 import type { NoteBox } from "./step.ts";
 
 /** A raise, with what the plan has for it where the roll's geometry is known. [mm] */

@@ -1,12 +1,11 @@
 import { DERIVED } from "../judge.ts";
 import type { PassPoint } from "../passPoints.ts";
+import { setting } from "../rollPlaces.ts";
+import { worstOf } from "../settingProblem.ts";
 import type { RollSettings } from "../rollSettings.ts";
 import type { Say } from "../say.ts";
 import { alikeZones, zoneName } from "../zoneWords.ts";
 import type { Figure } from "./step.ts";
-
-/** A roll is set to a tenth of a millimetre at the best. [mm] */
-export const settable = (mm: number): number => Math.round(mm * 10) / 10 + 0;
 
 const length = (label: string, value: number | null): Figure[] =>
   value === null ? [] : [{ label, value, unit: "mm", basis: DERIVED }];
@@ -40,29 +39,12 @@ export function settingFigures({ zones, stopMm }: RollSettings, id: PassPoint["i
   });
 }
 
-/** What is alike in sentences that differ in their figures only. */
-const kindOf = (problem: string): string => problem.replaceAll(/[\d.]+/g, "");
-/** The first figure of a sentence. */
-const sizeIn = (problem: string): number => Number(/[\d.]*\d/.exec(problem)?.[0] ?? 0);
-
-/** Sentences that differ in their figures only are told once, at their worst. */
-export function worstOf(problems: readonly string[]): string[] {
-  const kinds = [...new Set(problems.map(kindOf))];
-  return kinds.map((kind) =>
-    problems
-      .filter((one) => kindOf(one) === kind)
-      .reduce((worst, one) => (sizeIn(one) > sizeIn(worst) ? one : worst)),
-  );
-}
-
 /** Everything that stands in the way of one moment's settings in any zone, each at its worst. */
 export function settingProblems({ zones }: RollSettings, id: PassPoint["id"]): string[] {
   return worstOf(
     zones.flatMap((zone) => zone.passes.filter((pass) => pass.id === id).flatMap((p) => p.problems)),
   );
 }
-
-const setting = (mm: number, say: Say): string => say.length(settable(mm));
 
 /** The setting in a sentence's own words, where one setting serves all round; else where to find it. */
 export function settingWords({ zones, stopMm }: RollSettings, id: PassPoint["id"], say: Say): string | null {

@@ -1,5 +1,5 @@
 import type { FormingCase } from "../case.ts";
-import { partRolled } from "../closure.ts";
+import { endRolled } from "../closure.ts";
 import { FIRST_PASS_SHARES, firstPass } from "../firstPass.ts";
 import { DERIVED } from "../judge.ts";
 import { isPipe } from "../skin.ts";
@@ -18,19 +18,11 @@ export interface GapWindow {
 }
 
 /** What a tape shows while the first pass ends; nothing where the skin is curved unevenly. */
-export function gapWindows({
-  cone,
-  thicknessMm,
-  edges,
-  pieces,
-  seamGapMm,
-  ...rest
-}: FormingCase): GapWindow[] {
+export function gapWindows(item: FormingCase): GapWindow[] {
+  const { cone } = item;
   if (!cone) return [];
-  const { halfAngleRad } = cone;
-  const window = firstPass(halfAngleRad);
-  const gap = (radiusMm: number, closed: number) =>
-    partRolled({ radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces, seamGapMm }).insideGapMm;
+  const window = firstPass(cone.halfAngleRad);
+  const gap = (radiusMm: number, closed: number) => endRolled(item, cone, { radiusMm, closed }).insideGapMm;
   const at = (end: GapWindow["end"], radiusMm: number): GapWindow => ({
     end,
     fromMm: gap(radiusMm, window.from),
@@ -38,7 +30,7 @@ export function gapWindows({
     capMm: gap(radiusMm, window.cap),
   });
   const { largeRadiusMm, smallRadiusMm } = cone;
-  if (isPipe({ cone, thicknessMm, edges, pieces, ...rest })) return [at("ends", largeRadiusMm)];
+  if (isPipe(item)) return [at("ends", largeRadiusMm)];
   return [at("large end", largeRadiusMm), at("small end", smallRadiusMm)];
 }
 

@@ -1,4 +1,4 @@
-import { worstOf } from "../../forming/sheet/settingFigures.ts";
+import { worstOf } from "../../forming/settingProblem.ts";
 import type { RollSettings } from "../../forming/rollSettings.ts";
 
 /** What stands under the groups of a table of settings: what each end asks, what is set to start with, and at the bearings. */
@@ -45,6 +45,6 @@ export const settingRows = ({ zones }: RollSettings): SettingRow[] =>
     })),
   );
 
-/** The same trouble comes with every pass, a little worse each time: it is told once, as it is at its worst. */
+/** What stands in the way of any of these settings, each kind at its worst. */
 export const settingProblems = ({ zones }: RollSettings): string[] =>
   worstOf(zones.flatMap(({ passes }) => passes.flatMap(({ problems }) => problems)));

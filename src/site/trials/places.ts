@@ -1,4 +1,4 @@
-import type { RollPlaces } from "../../forming/rollPlaces.ts";
+import { type RollPlaces, settable } from "../../forming/rollPlaces.ts";
 import type { TrialCorrection } from "../../forming/trials.ts";
 import { type Units } from "../../drawing/format.ts";
 import { typed } from "./keptTrials.ts";
@@ -49,7 +49,7 @@ export function showPlaces(table: HTMLTableElement, rows: readonly PlacesRow[], 
   const [first] = rows;
   const lines = rows.map(({ what, places }) => [
     cell("th", what, "row"),
-    ...places.map(([, mm]) => cell("td", typed(Math.round(mm * 10) / 10, units))),
+    ...places.map(([, mm]) => cell("td", typed(settable(mm), units))),
   ]);
   const head = first
     ? [cell("th", `Raise, ${units}`, "col"), ...first.places.map(([name]) => cell("th", name, "col"))]

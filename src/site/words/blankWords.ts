@@ -65,7 +65,7 @@ function edgeSentences({ part, shape }: Report): string[] {
   return [
     part.trimAllowance === true
       ? `Edges are cut square and dressed level: ${loss} is added for it at each end.`
-      : `Cut square, an edge lacks ${loss} of its end plane at one face: bevel it, or use trimAllowance.`,
+      : `Cut square, an edge lacks ${loss} of its end plane at one face: bevel it, or lay it out with the allowance for dressing the edges.`,
   ];
 }
 

@@ -147,7 +147,13 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
     unit: "mm",
     means: "Clear distance between bending roll and pinch roll; null where no pinch roll is given.",
   },
-  [`${PASS}.problems`]: { means: "What stands in the way of these settings on this machine, in sentences." },
+  [`${PASS}.problems`]: { means: "What stands in the way of these settings on this machine." },
+  [`${PASS}.problems[].id`]: { means: "“refused”, “travel”, “origin”, “tilt” or “pinch”." },
+  [`${PASS}.problems[].by`]: {
+    unit: "mm",
+    means: "By how much (of a tilt its degrees); 0 where it is a matter of yes or no.",
+  },
+  [`${PASS}.problems[].words`]: { means: "In a sentence." },
   "forming.plans[].settings.rule": { means: "What the settings mean and what they are worth." },
   "forming.plans[].settings.basis": { means: "A source of the list, or “derived here”." },
   "forming.plans[].noSettings": {
