@@ -1,7 +1,7 @@
 /** Where an element line lies on the blank, as cut. [mm] */
 interface LinePlace {
   readonly planDeg: number;
-  /** True length from end to end. */
+  /** True length from end to end; 0 where it lies in the gap of a seam, off the plate. */
   readonly lengthMm: number;
   /** Along the edges of both ends, from the plate's seam 1 edge. */
   readonly alongMm: { readonly a: number; readonly b: number };

@@ -73,6 +73,8 @@ export function hitsOf(
   const hits = places.flatMap((place, i): Hit[] => {
     const [first, last] = [i === 0, i === spaces];
     if ((first && !zone.afterFlat) || (last && !zone.beforeFlat)) return [];
+    // Where it runs along a seam the gap has taken it off.
+    if (place.lengthMm === 0) return [];
     const turn = (halves[2 * i - 1] ?? 0) + (halves[2 * i] ?? 0);
     return [
       {

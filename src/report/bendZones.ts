@@ -40,6 +40,13 @@ function gapOff({ order, flat }: LaidBlank, end: "a" | "b", at: 0 | -1): number 
   return order.joint.gapMm / 2 / sine;
 }
 
+/** How far a point lies from the nearest point of a segment. [mm] */
+function toSegment(p: Vec2, from: Vec2, to: Vec2): number {
+  const way = sub2(to, from);
+  const share = Math.min(1, Math.max(0, dot2(sub2(p, from), way) / dot2(way, way)));
+  return distance2(p, between2(from, to, share));
+}
+
 /** Both seams, and on which side of each the plate lies, inside face up: left of the first. */
 const SEAMS = [
   { by: "seam 1", at: 0, side: 1 },
@@ -56,25 +63,28 @@ interface Cut {
  * Which part of an element line is left on the plate when a gap has been taken off its seams: in a corner all lines meet
  * at a tip, which the gap cuts off where a seam runs into it.
  */
-function onPlate({ order, flat }: LaidBlank, from: Vec2, to: Vec2): { enter: Cut; leave: Cut } {
+function onPlate(laid: LaidBlank, from: Vec2, to: Vec2): { enter: Cut; leave: Cut } {
+  const { order, flat } = laid;
   let enter: Cut = { share: 0, by: null };
   let leave: Cut = { share: 1, by: null };
   if (order.joint.kind !== "butt" || order.joint.gapMm === 0) return { enter, leave };
   const half = order.joint.gapMm / 2;
   const hand = order.mirror ? -1 : 1;
   for (const { by, at, side } of SEAMS) {
-    const foot = flat.net.a.at(at) as Vec2;
-    const along = sub2(flat.net.b.at(at) as Vec2, foot);
-    const seam = unit2(along);
+    const [foot, head] = [flat.net.a.at(at) as Vec2, flat.net.b.at(at) as Vec2];
+    const seam = unit2(sub2(head, foot));
     const depth = (p: Vec2) => hand * side * cross2(seam, sub2(p, foot)) - half;
+    // A pattern turns far enough for its other end to lie behind the seam's line carried on: only beside the seam itself
+    // is anything taken off, at the ends as far as the gap runs along their edges.
+    const isBeside = (p: Vec2, end: "a" | "b") =>
+      toSegment(p, foot, head) <= Math.max(half, gapOff(laid, end, at)) + SAME_POINT_MM;
     const [p, q] = [depth(from), depth(to)];
-    if (p < 0 === q < 0) continue;
     const share = p / (p - q);
-    // A pattern turns far enough for its other end to lie behind the seam's line carried on: only the seam itself cuts.
-    const up = dot2(seam, sub2(between2(from, to, share), foot));
-    if (up < -2 * order.joint.gapMm || up > Math.hypot(...along) + 2 * order.joint.gapMm) continue;
-    if (p < 0 && share > enter.share) enter = { share, by };
-    if (q < 0 && share < leave.share) leave = { share, by };
+    // All of it lies in the gap: there is no plate under it.
+    if (p < 0 && q < 0 && isBeside(from, "a") && isBeside(to, "b"))
+      return { enter: { share: 1, by }, leave: { share: 1, by } };
+    if (p < 0 && q > 0 && share > enter.share && isBeside(from, "a")) enter = { share, by };
+    if (q < 0 && p > 0 && share < leave.share && isBeside(to, "b")) leave = { share, by };
   }
   return { enter, leave };
 }

@@ -12,7 +12,7 @@ import { even } from "../even.ts";
 import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
 import { readFolder } from "../../src/input/readFolder.ts";
 import { develop } from "../../src/report/develop.ts";
-import { named, reportOf } from "../parts.ts";
+import { catalogue, named, reportOf } from "../parts.ts";
 import { brake, coneCase, hood, reducer, RUNS, shop } from "./cases.ts";
 
 /** A plain cylinder's stretch: radius, turn in all; flats or seam edges beside it. */
@@ -261,6 +261,44 @@ it("begins and ends every line on the plate where a gapped seam runs into a corn
           expect(y).toBeLessThan(yMm + 1e-3);
         }
     }
+});
+
+it("keeps every line of any hood on its plate, in order along both ends, however wide the gap of its seam", () => {
+  let tried = 0;
+  fc.assert(
+    fc.property(
+      squareToRound,
+      fc.record({
+        gap: even(0, 8),
+        at: even(-360, 360),
+        mirror: fc.boolean(),
+        pieces: fc.constantFrom(1, 2),
+      }),
+      (part, { gap, at, mirror, pieces }) => {
+        const made = develop({ ...part, pieces, mirror, seam: { at, gap } }, { catalogue });
+        if (made.kind === "refused") return;
+        const { blanks, forming } = made.report;
+        for (const { piece, asDrawn } of blanks) {
+          const lines = forming.plans[0]!.brake!.lines.filter((line) => line.piece === piece);
+          lines.forEach(({ from, to, alongMm, lengthMm }, i) => {
+            expect(lengthMm).toBeGreaterThan(0);
+            for (const [x, y] of [from, to]) {
+              expect(Math.min(x, y)).toBeGreaterThan(-0.02);
+              expect(x).toBeLessThan(asDrawn.xMm + 0.02);
+              expect(y).toBeLessThan(asDrawn.yMm + 0.02);
+            }
+            const before = lines[i - 1];
+            if (!before) return;
+            expect(alongMm.a).toBeGreaterThan(before.alongMm.a - 0.02);
+            expect(alongMm.b).toBeGreaterThan(before.alongMm.b - 0.02);
+          });
+        }
+        tried += 1;
+      },
+    ),
+    runs(150),
+  );
+  expect(tried).toBeGreaterThan(20);
 });
 
 it("takes no more off a line than half the gap where it runs into a seam, however far the pattern turns", () => {
