@@ -1,4 +1,6 @@
+import { BRAKE_FIELDS } from "./brakeFields.ts";
 import { PLAN_FIELDS, PLAN_REPEATED } from "./planFields.ts";
+import { SPRINGBACK_FIELDS } from "./springbackFields.ts";
 
 /** One field of a file as the reference tells it; the unit is part of the name where there is one. */
 export interface FieldWords {
@@ -272,7 +274,9 @@ export const REPORT_FIELDS: Readonly<Record<string, FieldWords>> = {
   },
   "forming.closure[].large.insideGapMm": { unit: "mm", means: "Gap from inside corner to inside corner." },
   "forming.closure[].small": { means: "The same at the small end; null at a point too." },
+  ...SPRINGBACK_FIELDS,
   ...PLAN_FIELDS,
+  ...BRAKE_FIELDS,
 
   notes: { means: "Remarks on how the part was laid out, in sentences." },
 };

@@ -6,36 +6,9 @@ import type { Bench } from "../bench.svelte.ts";
 import { linkOf, LONGEST, type NamedTyped } from "../link.ts";
 import type { Tray } from "../tray/tray.svelte.ts";
 import type { Clash } from "../tray/tray.ts";
-import { copyText, wholeAddress } from "./copyText.ts";
 import { MOST_PACKED } from "./mostPacked.ts";
 import { nameProblem } from "./nameProblem.ts";
-import { saveFile } from "./saveFile.ts";
-
-/** Something to choose, below what is told. */
-interface Choice {
-  readonly label: string;
-  readonly act: () => void;
-}
-
-/** Where something was asked for, and so where it is answered. */
-export type Place = "bar" | "part" | "tray";
-
-/** What came of a file, a link or the tray. */
-interface Told {
-  readonly words: string;
-  /** Problems as the build prints them. */
-  readonly lines?: readonly string[];
-  readonly choices?: readonly Choice[];
-  readonly isWrong?: boolean;
-  /** A link that has to be copied by hand. */
-  readonly link?: string;
-}
-
-/** Some mail and chat programs cut an address about here (from memory). [signs] */
-const CAREFUL = 2000;
-
-const count = (parts: readonly unknown[]): string =>
-  `${parts.length} ${parts.length === 1 ? "part" : "parts"}`;
+import { type Choice, partCount, type Place, type Told } from "./told.ts";
 
 /** From part file and back: what is opened, saved, shared and put on the tray at one bench. */
 export class BenchFiles {
@@ -128,14 +101,14 @@ export class BenchFiles {
     }
     const good =
       parts.length > 0
-        ? [{ label: `Take the ${count(parts)} without problems`, act: () => take(parts) }]
+        ? [{ label: `Take the ${partCount(parts)} without problems`, act: () => take(parts) }]
         : [];
     const named = unfit.filter(({ name }) => nameProblem(name) === undefined);
     const all =
       named.length > 0
         ? [
             {
-              label: `Take ${count([...parts, ...named])}, problems and all`,
+              label: `Take ${partCount([...parts, ...named])}, problems and all`,
               act: () => take(inOrder([...parts, ...named], order)),
             },
           ]
@@ -241,71 +214,23 @@ export class BenchFiles {
   }
 
   async save(): Promise<void> {
-    const { bench } = this;
     if (this.nameProblem !== undefined) {
       this.badName("The file was not saved");
       return;
     }
-    const { typedYaml } = await import("../../../input/typedYaml.ts");
-    const file = `${bench.name}.yaml`;
-    saveFile(file, typedYaml(bench.typed), "application/yaml");
-    const { problems } = bench;
-    this.told =
-      problems.length === 0
-        ? { words: `${file} went to the browser's downloads.` }
-        : {
-            words: `${file} went to the browser's downloads as it stands, with something wrong in it: put this right before a binder is built from it.`,
-            lines: problems.map(({ path, problem, remedy }) => `${path.join(".")}: ${problem}; ${remedy}`),
-            isWrong: true,
-          };
+    const { savePart } = await import("./savePart.ts");
+    this.told = savePart(this.bench);
   }
 
   async copyLink(): Promise<void> {
-    const { now } = this.bench;
-    const link = linkOf(now);
-    const shape = now.part["shape"];
-    if (link.length > LONGEST || !isShapeId(shape)) {
-      this.wrong("This part is too long for a link. Save it as a file and send that.");
-      return;
-    }
-    const whole = wholeAddress(siteHref(`/shapes/${shape}/`) + link);
-    const care =
-      whole.length > CAREFUL
-        ? ` It has ${whole.length} signs; some mail and chat programs cut a link after about ${CAREFUL}, so try it, or send the file.`
-        : "";
-    const about = `The whole part is in the address; nothing is sent to a server.${care}`;
-    this.told = (await copyText(whole))
-      ? { words: `The link is copied. ${about}` }
-      : {
-          words: `This browser does not let a page copy: copy the link from the field. ${about}`,
-          link: whole,
-        };
+    const { copyLink } = await import("./copyLink.ts");
+    this.told = await copyLink(this.bench.now);
   }
 
   /** The tray as a job's folder, packed. */
   async saveJob(): Promise<void> {
-    const { bench, tray } = this;
-    const [{ zipJob }, { readTypedPart }] = await Promise.all([
-      import("./zipJob.ts"),
-      import("../readTyped.ts"),
-    ]);
-    const title = titleOf(tray.job);
-    const shop = bench.shopTyped;
-    const bytes = zipJob({ job: { ...tray.job, title }, shop, parts: tray.parts });
-    saveFile(`${fileName(title)}.zip`, bytes, "application/zip");
-    const bad = tray.parts.filter(({ part }) => readTypedPart(part, this.tables).kind === "problems");
-    const stops = [
-      ...bad.map(({ name }) => `parts/${name}.yaml`),
-      ...(bench.shopProblems.length > 0 ? ["shop.yaml"] : []),
-    ];
-    this.told = {
-      words:
-        stops.length === 0
-          ? `${fileName(title)}.zip went to the browser's downloads: ${count(tray.parts)}${shop ? " and the shop file" : ""}. Unpack it into a folder, and a binder is built from that.`
-          : `${fileName(title)}.zip went to the browser's downloads. No binder is built from it until these files are put right:`,
-      lines: stops,
-      isWrong: stops.length > 0,
-    };
+    const { saveJob } = await import("./saveJob.ts");
+    this.told = saveJob(this.bench, this.tray, this.tables);
   }
 
   private badName(what: string): void {
@@ -323,21 +248,8 @@ export class BenchFiles {
   }
 }
 
-function titleOf({ title }: NamedTyped["part"]): string {
-  return (typeof title === "string" ? title.trim() : "") || "Job";
-}
-
 /** Parts in the order in which the job names them; others after them. */
 function inOrder(parts: readonly NamedTyped[], order: readonly string[]): NamedTyped[] {
   const place = ({ name }: NamedTyped) => (order.includes(name) ? order.indexOf(name) : order.length);
   return parts.toSorted((a, b) => place(a) - place(b));
 }
-
-/** A job's title as the name of a file. */
-const fileName = (title: string): string =>
-  title
-    .normalize("NFKD")
-    .replace(/[^A-Za-z0-9._~-]+/g, "-")
-    .replace(/^[-.]+|[-.]+$/g, "")
-    .slice(0, 60)
-    .toLowerCase() || "job";

@@ -1,0 +1,43 @@
+import type { Tables } from "../../../input/context.ts";
+import type { Bench } from "../bench.svelte.ts";
+import type { NamedTyped } from "../link.ts";
+import { readTypedPart } from "../readTyped.ts";
+import type { Tray } from "../tray/tray.svelte.ts";
+import { saveFile } from "./saveFile.ts";
+import { partCount, type Told } from "./told.ts";
+import { zipJob } from "./zipJob.ts";
+
+/** The tray as a job's folder, packed; what would stop a binder is named. */
+export function saveJob(bench: Bench, tray: Tray, tables: Tables): Told {
+  const title = titleOf(tray.job);
+  const shop = bench.shopTyped;
+  const bytes = zipJob({ job: { ...tray.job, title }, shop, parts: tray.parts });
+  const file = `${fileName(title)}.zip`;
+  saveFile(file, bytes, "application/zip");
+  const bad = tray.parts.filter(({ part }) => readTypedPart(part, tables).kind === "problems");
+  const stops = [
+    ...bad.map(({ name }) => `parts/${name}.yaml`),
+    ...(bench.shopProblems.length > 0 ? ["shop.yaml"] : []),
+  ];
+  return {
+    words:
+      stops.length === 0
+        ? `${file} went to the browser's downloads: ${partCount(tray.parts)}${shop ? " and the shop file" : ""}. Unpack it into a folder, and a binder is built from that.`
+        : `${file} went to the browser's downloads. No binder is built from it until these files are put right:`,
+    lines: stops,
+    isWrong: stops.length > 0,
+  };
+}
+
+function titleOf({ title }: NamedTyped["part"]): string {
+  return (typeof title === "string" ? title.trim() : "") || "Job";
+}
+
+/** A job's title as the name of a file. */
+const fileName = (title: string): string =>
+  title
+    .normalize("NFKD")
+    .replace(/[^A-Za-z0-9._~-]+/g, "-")
+    .replace(/^[-.]+|[-.]+$/g, "")
+    .slice(0, 60)
+    .toLowerCase() || "job";

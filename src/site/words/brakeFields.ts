@@ -1,0 +1,121 @@
+/** What the report's plan of a press brake holds. */
+export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; readonly means: string }>> = {
+  "forming.plans[].brake": { means: "Press brakes: lines, angles and hits; null on a roll." },
+  "forming.plans[].brake.dieMm": {
+    unit: "mm",
+    means: "Opening of the V die; the least for this thickness where no shop file was given.",
+  },
+  "forming.plans[].brake.leastDieMm": { unit: "mm", means: "Least opening for this thickness." },
+  "forming.plans[].brake.insideRadiusMm": {
+    unit: "mm",
+    means: "Inside radius that air bending over this die leaves by itself, about a sixth of the opening.",
+  },
+  "forming.plans[].brake.leastInsideRadiusMm": {
+    unit: "mm",
+    means: "Smallest inside radius to bend this plate to.",
+  },
+  "forming.plans[].brake.leastInsideRadiusBasis": { means: "Where that comes from." },
+  "forming.plans[].brake.permittedFacetMm": {
+    unit: "mm",
+    means:
+      "Facet error that the hits are chosen for: the part’s facetError, else half the thickness, at least 0.5 mm.",
+  },
+  "forming.plans[].brake.zones": { means: "The curved stretches between flats and seam edges." },
+  "forming.plans[].brake.zones[].piece": { means: "The piece it lies on." },
+  "forming.plans[].brake.zones[].zone": { means: "Its number on the piece, from seam 1." },
+  "forming.plans[].brake.zones[].spaces": { means: "Equal spaces that it is shared in." },
+  "forming.plans[].brake.zones[].hits": { means: "Bend lines, its borders with flats included." },
+  "forming.plans[].brake.zones[].turnDeg": {
+    unit: "°",
+    means: "Turning of the stretch: the sum of its bends.",
+  },
+  "forming.plans[].brake.zones[].flatsDeg": {
+    unit: "°",
+    means:
+      "Angle between the two flats beside it, inside and square to the corner; null where a seam edge adjoins.",
+  },
+  "forming.plans[].brake.zones[].seamDeg": {
+    unit: "°",
+    means: "What is left to seam edges that lie on the curve.",
+  },
+  "forming.plans[].brake.zones[].spacingMm": { means: "Distance between lines along the edges." },
+  "forming.plans[].brake.zones[].spacingMm.wide": { unit: "mm", means: "At the wide end." },
+  "forming.plans[].brake.zones[].spacingMm.narrow": {
+    unit: "mm",
+    means: "At the narrow end; nought at a corner.",
+  },
+  "forming.plans[].brake.zones[].facetMm": {
+    unit: "mm",
+    means: "Height of a facet’s middle under the true curve at the wide end.",
+  },
+  "forming.plans[].brake.zones[].roomForAll": {
+    means: "Does the die leave room for as many hits as the facet error asks?",
+  },
+  "forming.plans[].brake.lines": { means: "Bend lines, piece by piece from seam 1." },
+  "forming.plans[].brake.lines[].piece": { means: "The piece it lies on." },
+  "forming.plans[].brake.lines[].number": { means: "Its number on the piece, from seam 1." },
+  "forming.plans[].brake.lines[].zone": { means: "The stretch it belongs to." },
+  "forming.plans[].brake.lines[].kind": { means: "“border” beside a flat, else “inner”." },
+  "forming.plans[].brake.lines[].bendDeg": { unit: "°", means: "What to bend it by, after springback." },
+  "forming.plans[].brake.lines[].planDeg": {
+    unit: "°",
+    means: "Direction of the outward normal there, in plan.",
+  },
+  "forming.plans[].brake.lines[].lengthMm": { unit: "mm", means: "True length from end to end." },
+  "forming.plans[].brake.lines[].stopsShortMm": {
+    unit: "mm",
+    means: "How far short of the narrow end it stops.",
+  },
+  "forming.plans[].brake.lines[].alongMm": {
+    means: "Where it meets the edges, from the plate’s seam 1 edge.",
+  },
+  "forming.plans[].brake.lines[].alongMm.a": { unit: "mm", means: "Along end A." },
+  "forming.plans[].brake.lines[].alongMm.b": { unit: "mm", means: "Along end B." },
+  [`forming.plans[].brake.lines[].from`]: { unit: "mm", means: "Its point [x, y] on the pattern at end A." },
+  "forming.plans[].brake.lines[].to": { unit: "mm", means: "Its point [x, y] on the pattern at end B." },
+  "forming.plans[].brake.lines[].order": { means: "In which place it is hit, on each piece." },
+  "forming.plans[].brake.lines[].depth": { means: "Letter of the ram depth that it is bent by." },
+  "forming.plans[].brake.lines[].forceKN": { unit: "kN", means: "Force of its hit." },
+  "forming.plans[].brake.depths": {
+    means:
+      "The different angles of the lines, rising: each is tried on a strip and has a ram depth of its own.",
+  },
+  "forming.plans[].brake.depths[].letter": { means: "Its letter, from A." },
+  "forming.plans[].brake.depths[].fromDeg": { unit: "°", means: "Least angle of its lines." },
+  "forming.plans[].brake.depths[].toDeg": { unit: "°", means: "Greatest angle of its lines." },
+  "forming.plans[].brake.depths[].kind": { means: "“border”, “inner” or “both”: which lines these are." },
+  "forming.plans[].brake.depths[].lines": { means: "How many lines." },
+  "forming.plans[].brake.tensileMPa": {
+    unit: "MPa",
+    means: "Tensile strength that forces are reckoned with: the least of the grade.",
+  },
+  "forming.plans[].brake.forceConstant": { means: "Constant of the force formula." },
+  "forming.plans[].brake.forceConstant.used": { means: "The one used." },
+  "forming.plans[].brake.forceConstant.least": { means: "The least in print." },
+  "forming.plans[].brake.forceConstant.greatest": { means: "The greatest in print." },
+  "forming.plans[].brake.greatestForceKN": { unit: "kN", means: "Force of the strongest hit." },
+  "forming.plans[].brake.brakeForceKN": { unit: "kN", means: "What the brake has, or null." },
+  "forming.plans[].brake.longestHitMm": { unit: "mm", means: "Longest length that one hit bends." },
+  "forming.plans[].brake.forceLimitKN": {
+    unit: "kN",
+    means:
+      "What to set the brake’s force limit to: the strongest hit at the greatest constant, no more than the brake has.",
+  },
+  "forming.plans[].brake.forceKNPerM": {
+    unit: "kN/m",
+    means: "What a metre of punch and die takes at the greatest constant.",
+  },
+  "forming.plans[].brake.turnDeg": { unit: "°", means: "Turning of the whole part." },
+  "forming.plans[].brake.piecesToComeOff": {
+    means: "Pieces it has to be in to come off the punch: half shells at most.",
+  },
+  "forming.plans[].brake.remarks": { means: "What has to be looked at before the first hit, worst first." },
+  "forming.plans[].brake.remarks[].id": {
+    means: "“throat”, “off-the-punch”, “facets”, “sharp-fold” or “seam-edge”.",
+  },
+  "forming.plans[].brake.remarks[].step": { means: "The step at which it bites: “tooling” or “bend”." },
+  "forming.plans[].brake.remarks[].text": { means: "In sentences." },
+  "forming.plans[].brake.remarks[].brief": { means: "The same in few words." },
+  "forming.plans[].brake.basis": { means: "A source of the list, or “derived here”." },
+  "forming.plans[].brake.rule": { means: "The rules in words." },
+};
