@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { readBinder } from "../../src/site/binder/binder.ts";
+import { byHandWords } from "../../src/site/forming/byHandWords.ts";
 import { chosenPlan } from "../../src/site/forming/plan.ts";
 import { pdfDate } from "../../src/site/pdf/pdfDate.ts";
 import { sheetsPdf } from "../../src/site/pdf/write.ts";
@@ -77,6 +78,11 @@ describe.each(parts)("$report.part.name", (one) => {
     expect(pages.flatMap(beyond)).toEqual([]);
     const words = pages.map(wordsOf).join(" ");
     for (const { title } of plan.steps) expect(words).toContain(`${title}.`);
+    // The table to correct by hand, which the step speaks of.
+    for (const { byHand } of plan.steps)
+      if (byHand)
+        for (const { cells } of Object.values(byHandWords(byHand, report.part.units)))
+          for (const cell of cells) expect(words).toContain(plain(cell));
     expect(words).toContain("Caution.");
     expect(idsIn(words)).toEqual([]);
     // What can spoil the work stands before the first step.

@@ -1,3 +1,4 @@
+import type { Units } from "../../geometry/units.ts";
 import { brakePicture, linesOf } from "../../drawing/forming/brakePicture.ts";
 import { rollSections, sectionNote } from "../../drawing/forming/rollSection.ts";
 import { forceColumn } from "../../drawing/format.ts";
@@ -13,6 +14,7 @@ import type { Report } from "../../report/report.ts";
 import { LINES_PAPER, SECTIONS_PAPER } from "../forming/papers.ts";
 import { basesOf, chosenPlan, phasesOf } from "../forming/plan.ts";
 import { sectionsOf } from "../forming/sections.ts";
+import { byHandWords } from "../forming/byHandWords.ts";
 import { SETTING_NAMES, settingProblems, settingRows } from "../forming/settingRows.ts";
 import { plannedWords } from "../forming/planned.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
@@ -86,7 +88,8 @@ function stepBlock(pdf: Pdf, step: FormingPlan["steps"][number], { part }: Repor
     ],
     { capMm: 2.5, mark: String(step.number), indentMm: 7 },
   );
-  if (step.toNote.length === 0) return words;
+  const said = step.byHand ? stack([words, byHand(pdf, step.byHand, part.units)], 0.4) : words;
+  if (step.toNote.length === 0) return said;
   const notes = step.toNote.map(({ label, unit: own, planned }) => {
     const name = label.replace(/, (?:set|measured)$/, "");
     const text =
@@ -95,7 +98,19 @@ function stepBlock(pdf: Pdf, step: FormingPlan["steps"][number], { part }: Repor
         : `${name}: ${plannedWords(planned, own, part.units)}`;
     return toWrite(pdf, text);
   });
-  return beside([words, stack(notes, 0.4)], [2.5, 1]);
+  return beside([said, stack(notes, 0.4)], [2.5, 1]);
+}
+
+/** The table to correct by without a screen. */
+function byHand(pdf: Pdf, rows: NonNullable<FormingPlan["steps"][number]["byHand"]>, units: Units): Block {
+  const { gaps, raises } = byHandWords(rows, units);
+  const line = ({ name, cells }: typeof gaps) => [{ text: [bold(name)] }, ...cells.map((text) => ({ text }))];
+  return tableBlock(pdf, {
+    capMm: 1.5,
+    columns: [{ align: "left", share: 2 }, ...rows.map(() => right)],
+    head: [],
+    rows: [line(gaps), line(raises)],
+  });
 }
 
 /** A name and a line to write on behind it. */
