@@ -39,6 +39,8 @@ export default defineConfig(
       "@typescript-eslint/restrict-template-expressions": ["error", { allowNumber: true }],
       "@typescript-eslint/no-confusing-void-expression": ["error", { ignoreArrowShorthand: true }],
       "@typescript-eslint/switch-exhaustiveness-check": "error",
+      // An import of types alone is none: else the file it names is loaded for nothing.
+      "@typescript-eslint/no-import-type-side-effects": "error",
       "@typescript-eslint/consistent-type-imports": "error",
       "no-undef": "off",
     },

@@ -2,7 +2,7 @@ import { develop } from "../src/report/develop.ts";
 import type { NamedPart } from "../src/report/layOut.ts";
 import type { Report } from "../src/report/report.ts";
 import type { Catalogue } from "../src/shapes/catalogue.ts";
-import type { Part } from "../src/shapes/registry.ts";
+import type { Part } from "../src/shapes/part.ts";
 
 /** One steel, its values as EN 10025-2 and EN 1993-1-1 give them for S235 up to 16 mm. */
 export const catalogue: Catalogue = {

@@ -1,4 +1,4 @@
-import { type Vec2 } from "../geometry/vector.ts";
+import type { Vec2 } from "../geometry/vector.ts";
 import type { Report } from "../report/report.ts";
 import type { Board } from "./board.ts";
 import { linearDimension } from "./dimension/linear.ts";

@@ -10,7 +10,7 @@ import {
   uprightBox,
 } from "./polygon.ts";
 import { type Ends, isPoint, lapReach, withGap, withLap } from "./seam.ts";
-import { type Skin } from "./skin.ts";
+import type { Skin } from "./skin.ts";
 import { type Span, stationsBetween } from "./station.ts";
 import { layFlat } from "./strip.ts";
 import { OUTLINE_MM, RIM_REL, SAME_ANGLE } from "./tolerance.ts";

@@ -1,4 +1,4 @@
-import { type Skin } from "./skin.ts";
+import type { Skin } from "./skin.ts";
 import { isFlat, type Station, stationAt } from "./station.ts";
 import { type FlatStrip, layNext, type LaidStation } from "./strip.ts";
 import { cross2, distance2, length2, middle2, sub2, type Vec2 } from "./vector.ts";

@@ -1,5 +1,5 @@
 import { densify } from "./densify.ts";
-import { type Skin } from "./skin.ts";
+import type { Skin } from "./skin.ts";
 import { pathLength, polygonArea } from "./polygon.ts";
 import {
   halved,

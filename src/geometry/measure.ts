@@ -1,6 +1,6 @@
 import { TURN, wrap } from "./angle.ts";
 import { integrate } from "./quadrature.ts";
-import { type Rim, type Side } from "./rim.ts";
+import type { Rim, Side } from "./rim.ts";
 import { leanAt, type Skin, turningRate } from "./skin.ts";
 import { breaksBetween, type Span } from "./station.ts";
 import { SAME_ANGLE } from "./tolerance.ts";

@@ -1,5 +1,5 @@
-import { type Ends } from "./seam.ts";
-import { type Station } from "./station.ts";
+import type { Ends } from "./seam.ts";
+import type { Station } from "./station.ts";
 import { SAME_ANGLE } from "./tolerance.ts";
 import { add2, sub2, unit2, type Vec2 } from "./vector.ts";
 

@@ -1,5 +1,5 @@
-import { type Rim, type Side } from "./rim.ts";
-import { type Vec3 } from "./vector.ts";
+import type { Rim, Side } from "./rim.ts";
+import type { Vec3 } from "./vector.ts";
 
 /**
  * The developable skin between two convex ends in level planes: along each straight element it is touched by one

@@ -1,5 +1,5 @@
 import { TURN, wrap } from "./angle.ts";
-import { type Rim, type Side } from "./rim.ts";
+import type { Rim, Side } from "./rim.ts";
 import { leanAt, planeNormal, type Skin } from "./skin.ts";
 import { SAME_ANGLE } from "./tolerance.ts";
 import { distance3, dot3, middle3, type Vec2, type Vec3 } from "./vector.ts";

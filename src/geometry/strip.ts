@@ -1,4 +1,4 @@
-import { type Station } from "./station.ts";
+import type { Station } from "./station.ts";
 import { NO_LENGTH_MM } from "./tolerance.ts";
 import { cross3, distance2, distance3, dot3, length3, sub3, type Vec2, type Vec3 } from "./vector.ts";
 

@@ -1,5 +1,5 @@
 import { isPoint, type Ends } from "./seam.ts";
-import { type Station } from "./station.ts";
+import type { Station } from "./station.ts";
 import { NO_LENGTH_MM, SAME_ANGLE } from "./tolerance.ts";
 import {
   add2,

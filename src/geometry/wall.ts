@@ -1,5 +1,5 @@
-import { type Rim, type Side, type Support } from "./rim.ts";
-import { type Skin } from "./skin.ts";
+import type { Rim, Side, Support } from "./rim.ts";
+import type { Skin } from "./skin.ts";
 import { direction } from "./vector.ts";
 
 /** Distances along the outward normal from the surface each end is drawn on to the surface wanted. [mm] */

@@ -1,4 +1,5 @@
-import { fieldProblems, Part } from "../shapes/registry.ts";
+import { Part } from "../shapes/part.ts";
+import { fieldProblems } from "../shapes/registry.ts";
 import type { Loose } from "../shapes/loose.ts";
 import type { FileContext } from "./context.ts";
 import { readDocument, type DocumentReading } from "./document.ts";

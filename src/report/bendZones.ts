@@ -16,8 +16,8 @@ import {
   unit2,
   type Vec2,
 } from "../geometry/vector.ts";
-import { type BendZone } from "../forming/bendZone.ts";
-import { type LaidBlank } from "./blanks.ts";
+import type { BendZone } from "../forming/bendZone.ts";
+import type { LaidBlank } from "./blanks.ts";
 
 /** Length of a path up to each of its points. */
 function lengthsTo(path: readonly Vec2[]): number[] {

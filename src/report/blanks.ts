@@ -2,12 +2,13 @@ import { degrees } from "../geometry/angle.ts";
 import { type BlankOrder, cutBlank, type EdgeOf, type FlatBlank, type NoBlank } from "../geometry/blank.ts";
 import { distance2, distance3, type Vec2 } from "../geometry/vector.ts";
 import { SAME_POINT_MM } from "../geometry/tolerance.ts";
-import { type Layout } from "../shapes/layout.ts";
-import { type Material } from "../shapes/material.ts";
-import { type Refusal } from "../shapes/refusal.ts";
-import { type Part, type Shape } from "../shapes/registry.ts";
+import type { Layout } from "../shapes/layout.ts";
+import type { Material } from "../shapes/material.ts";
+import type { Refusal } from "../shapes/refusal.ts";
+import type { Part } from "../shapes/part.ts";
+import type { Shape } from "../shapes/registry.ts";
 import { bendsDeg, type HandElement, handElements } from "./elements.ts";
-import { type Blank, type PatternLine } from "./report.ts";
+import type { Blank, PatternLine } from "./report.ts";
 
 const MM3_PER_M3 = 1e9;
 

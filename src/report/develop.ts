@@ -1,11 +1,11 @@
 import { formingOf } from "../forming/forming.ts";
-import { type TrialsKept } from "../forming/tried.ts";
-import { type Shop } from "../forming/machine.ts";
-import { type Catalogue } from "../shapes/catalogue.ts";
-import { type Refusal } from "../shapes/refusal.ts";
+import type { TrialsKept } from "../forming/tried.ts";
+import type { Shop } from "../forming/machine.ts";
+import type { Catalogue } from "../shapes/catalogue.ts";
+import type { Refusal } from "../shapes/refusal.ts";
 import { formingCase } from "./formingCase.ts";
 import { layOut, type LaidOut, type NamedPart } from "./layOut.ts";
-import { type Report } from "./report.ts";
+import type { Report } from "./report.ts";
 import { rounded } from "./rounded.ts";
 import { shapedOf } from "./shaped.ts";
 

@@ -1,8 +1,8 @@
 import { degrees } from "../geometry/angle.ts";
 import { distance3 } from "../geometry/vector.ts";
-import { type BlankOrder, type FlatBlank } from "../geometry/blank.ts";
+import type { BlankOrder, FlatBlank } from "../geometry/blank.ts";
 import { turning } from "../geometry/measure.ts";
-import { type Skin } from "../geometry/skin.ts";
+import type { Skin } from "../geometry/skin.ts";
 import { isFlat, type Station } from "../geometry/station.ts";
 import { SAME_ANGLE } from "../geometry/tolerance.ts";
 

@@ -1,10 +1,11 @@
 import { radians, TURN } from "../geometry/angle.ts";
 import { rimLength } from "../geometry/measure.ts";
-import { type Skin } from "../geometry/skin.ts";
+import type { Skin } from "../geometry/skin.ts";
 import { distance3, type Vec3 } from "../geometry/vector.ts";
-import { type Finish } from "../forming/inspection.ts";
-import { type Layout } from "../shapes/layout.ts";
-import { type Part, type Shape } from "../shapes/registry.ts";
+import type { Finish } from "../forming/inspection.ts";
+import type { Layout } from "../shapes/layout.ts";
+import type { Part } from "../shapes/part.ts";
+import type { Shape } from "../shapes/registry.ts";
 
 type End = Omit<Finish["ends"][number], "girthMm" | "name">;
 

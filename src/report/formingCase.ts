@@ -4,13 +4,14 @@ import { boxesAtAngles } from "../geometry/polygon.ts";
 import { leanAt, type Skin, squareRadius } from "../geometry/skin.ts";
 import { type Station, stationAt } from "../geometry/station.ts";
 import { distance3 } from "../geometry/vector.ts";
-import { type FormingCase } from "../forming/case.ts";
-import { type Layout } from "../shapes/layout.ts";
-import { type Material } from "../shapes/material.ts";
-import { type Part, type Shape } from "../shapes/registry.ts";
+import type { FormingCase } from "../forming/case.ts";
+import type { Layout } from "../shapes/layout.ts";
+import type { Material } from "../shapes/material.ts";
+import type { Part } from "../shapes/part.ts";
+import type { Shape } from "../shapes/registry.ts";
 import { elementRange } from "./elements.ts";
 import { bendZones } from "./bendZones.ts";
-import { type LaidBlank } from "./blanks.ts";
+import type { LaidBlank } from "./blanks.ts";
 import { finishOf } from "./finish.ts";
 
 /** Least distance between parallel tangents of a rim: what still passes through it. [mm] */

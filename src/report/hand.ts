@@ -1,11 +1,11 @@
 import { rimLength } from "../geometry/measure.ts";
-import { type Skin } from "../geometry/skin.ts";
-import { type Station } from "../geometry/station.ts";
+import type { Skin } from "../geometry/skin.ts";
+import type { Station } from "../geometry/station.ts";
 import { layFlat } from "../geometry/strip.ts";
 import { distance2, distance3, type Vec2 } from "../geometry/vector.ts";
 import { type LaidBlank, planDegrees } from "./blanks.ts";
 import { bendsDeg } from "./elements.ts";
-import { type HandLayout, type MarkingRow } from "./report.ts";
+import type { HandLayout, MarkingRow } from "./report.ts";
 
 function rowsOf(skin: Skin, { blank, flat, elements }: LaidBlank): MarkingRow[] {
   const bends = bendsDeg(skin, elements);

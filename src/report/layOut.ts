@@ -1,12 +1,13 @@
 import { radians } from "../geometry/angle.ts";
 import { allRound, leanRange } from "../geometry/measure.ts";
 import { tightest } from "../geometry/wall.ts";
-import { type Catalogue } from "../shapes/catalogue.ts";
+import type { Catalogue } from "../shapes/catalogue.ts";
 import { type Layout, type Refused, refused } from "../shapes/layout.ts";
 import { givenIn } from "../shapes/loose.ts";
-import { type Material } from "../shapes/material.ts";
-import { type Refusal } from "../shapes/refusal.ts";
-import { type Part, type Shape, shapes } from "../shapes/registry.ts";
+import type { Material } from "../shapes/material.ts";
+import type { Refusal } from "../shapes/refusal.ts";
+import type { Part } from "../shapes/part.ts";
+import { type Shape, shapes } from "../shapes/registry.ts";
 import { seamProblems } from "../shapes/seamProblems.ts";
 import { blanksOf, type LaidBlank } from "./blanks.ts";
 import { mended } from "./mend.ts";

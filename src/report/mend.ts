@@ -1,6 +1,6 @@
-import { type Refusal } from "../shapes/refusal.ts";
-import { type Part } from "../shapes/registry.ts";
-import { MAX_LENGTH_MM, MIN_THICKNESS_MM } from "../shapes/fields.ts";
+import type { Refusal } from "../shapes/refusal.ts";
+import type { Part } from "../shapes/part.ts";
+import { MAX_LENGTH_MM, MIN_THICKNESS_MM } from "../shapes/limits.ts";
 import { roundedIn, shown } from "../shapes/words.ts";
 
 /** Asks the core about a part that is nearly the one refused. */

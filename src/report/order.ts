@@ -1,8 +1,8 @@
 import { TURN } from "../geometry/angle.ts";
-import { type BlankOrder } from "../geometry/blank.ts";
-import { type Span } from "../geometry/station.ts";
+import type { BlankOrder } from "../geometry/blank.ts";
+import type { Span } from "../geometry/station.ts";
 import { type Layout, pieceSpans } from "../shapes/layout.ts";
-import { type Part } from "../shapes/registry.ts";
+import type { Part } from "../shapes/part.ts";
 
 /** Divisions of the round for layout by hand, as the textbooks have it. */
 const USUAL_DIVISIONS = 12;

@@ -1,5 +1,5 @@
 import type { Forming } from "../forming/answer.ts";
-import type { Part } from "../shapes/registry.ts";
+import type { Part } from "../shapes/part.ts";
 
 /** A point on the sheet: x to the right, y up. [mm] */
 type SheetPoint = readonly [number, number];

@@ -1,9 +1,9 @@
 import { degrees, TURN } from "../geometry/angle.ts";
 import { leanRange, rimLength, skinArea, turning, volume } from "../geometry/measure.ts";
-import { type Skin } from "../geometry/skin.ts";
+import type { Skin } from "../geometry/skin.ts";
 import { distance2, distance3, type Vec2 } from "../geometry/vector.ts";
-import { type Layout } from "../shapes/layout.ts";
-import { type Part } from "../shapes/registry.ts";
+import type { Layout } from "../shapes/layout.ts";
+import type { Part } from "../shapes/part.ts";
 import type { LaidBlank } from "./blanks.ts";
 import { elementRange } from "./elements.ts";
 import { handLayout } from "./hand.ts";

@@ -1,11 +1,11 @@
 import { TURN } from "../geometry/angle.ts";
-import { type Rim } from "../geometry/rim.ts";
-import { type Skin } from "../geometry/skin.ts";
-import { type Station } from "../geometry/station.ts";
+import type { Rim } from "../geometry/rim.ts";
+import type { Skin } from "../geometry/skin.ts";
+import type { Station } from "../geometry/station.ts";
 import { distance2, type Vec2 } from "../geometry/vector.ts";
-import { type Face, type Layout } from "../shapes/layout.ts";
+import type { Face, Layout } from "../shapes/layout.ts";
 import { type LaidBlank, planDegrees } from "./blanks.ts";
-import { type Solid, type SpacePoint } from "./report.ts";
+import type { Solid, SpacePoint } from "./report.ts";
 
 /** Points round a rim for drawing: every 5°, and both ends of every straight side. */
 const DRAWN_STEPS = 72;

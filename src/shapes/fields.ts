@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { MAX_LENGTH_MM, MIN_THICKNESS_MM } from "./limits.ts";
 
 /** What kind of quantity a field holds, so that a reader can convert "12-3/8" or "10 ga" before it checks. */
 export type Quantity = "length" | "thickness" | "angle" | "direction" | "force" | "strength" | "mass";
@@ -20,10 +21,7 @@ export interface Pair {
 }
 export const pairs = z.registry<Pair>();
 
-/** Nothing on a shop floor is larger; beyond it a typing error is likelier than a part. [mm] */
-export const MAX_LENGTH_MM = 20_000;
-/** Sheets thinner than this are foil and are not formed on rolls or brakes. [mm] */
-export const MIN_THICKNESS_MM = 0.2;
+/** [mm] */
 const MAX_THICKNESS_MM = 200;
 
 const length = () => z.number().register(quantities, { quantity: "length" });

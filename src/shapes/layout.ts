@@ -1,7 +1,7 @@
 import { radians, TURN } from "../geometry/angle.ts";
-import { type Skin } from "../geometry/skin.ts";
-import { type Span } from "../geometry/station.ts";
-import { type Refusal } from "./refusal.ts";
+import type { Skin } from "../geometry/skin.ts";
+import type { Span } from "../geometry/station.ts";
+import type { Refusal } from "./refusal.ts";
 
 export type Face = "inside" | "middle" | "outside";
 

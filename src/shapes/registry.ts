@@ -1,19 +1,11 @@
-import * as z from "zod/mini";
 import { eccentricConeProblems, layEccentricCone } from "./eccentric-cone/lay.ts";
-import { EccentricCone } from "./eccentric-cone/schema.ts";
-import { type Layout, type Refused } from "./layout.ts";
-import { type Given, type Loose } from "./loose.ts";
-import { type Refusal } from "./refusal.ts";
+import type { Layout, Refused } from "./layout.ts";
+import type { Given, Loose } from "./loose.ts";
+import type { Part, ShapeId } from "./part.ts";
+import type { Refusal } from "./refusal.ts";
 import { layRightCone, rightConeProblems } from "./right-cone/lay.ts";
-import { RightCone } from "./right-cone/schema.ts";
 import { laySquareToRound, squareToRoundProblems } from "./square-to-round/lay.ts";
-import { SquareToRound } from "./square-to-round/schema.ts";
 import { seamProblems } from "./seamProblems.ts";
-
-/** A part file once read: lengths in mm, angles in degrees, whatever the file's own units were. */
-export const Part = z.discriminatedUnion("shape", [RightCone, EccentricCone, SquareToRound]);
-export type Part = z.infer<typeof Part>;
-export type ShapeId = Part["shape"];
 
 /** Is it the word for a shape in a part file? */
 export const isShapeId = (word: unknown): word is ShapeId =>

@@ -1,6 +1,6 @@
-import { type Seam } from "./fields.ts";
-import { type Given, type Loose } from "./loose.ts";
-import { type Refusal } from "./refusal.ts";
+import type { Seam } from "./fields.ts";
+import type { Given, Loose } from "./loose.ts";
+import type { Refusal } from "./refusal.ts";
 
 /** What every shape's seam may hold, as far as it is right. */
 interface Seamed {

@@ -1,6 +1,6 @@
 import { MM_PER_INCH, type Units } from "../geometry/units.ts";
-import { type Given, type Loose } from "./loose.ts";
-import { type Refusal } from "./refusal.ts";
+import type { Given, Loose } from "./loose.ts";
+import type { Refusal } from "./refusal.ts";
 
 export { type Units };
 

@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
 import { develop } from "../../src/report/develop.ts";
-import { Part } from "../../src/shapes/registry.ts";
+import { Part } from "../../src/shapes/part.ts";
 import { pagesOf } from "./read.ts";
 
 /** What the page says of its example must be what stands beside it, developed live. */

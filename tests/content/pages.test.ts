@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import * as z from "zod/mini";
-import { Part } from "../../src/shapes/registry.ts";
+import { Part } from "../../src/shapes/part.ts";
 import { pagesOf } from "./read.ts";
 
 const text = () => z.string().check(z.minLength(1));

@@ -5,7 +5,7 @@ import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
 import { readPart } from "../../src/input/readPart.ts";
 import { treeOf, typedAt, typedOf, typedWith, type TypedGroup } from "../../src/input/typed.ts";
 import { yamlTree } from "../../src/input/yamlTree.ts";
-import { Part } from "../../src/shapes/registry.ts";
+import { Part } from "../../src/shapes/part.ts";
 
 const tables = loadCatalogue();
 const files = readdirSync("demo-data/parts").filter((name) => !name.includes(".trials."));

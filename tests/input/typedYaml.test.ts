@@ -7,7 +7,7 @@ import { readPart } from "../../src/input/readPart.ts";
 import { typedOf, type Typed, type TypedGroup } from "../../src/input/typed.ts";
 import { typedYaml } from "../../src/input/typedYaml.ts";
 import { yamlTree } from "../../src/input/yamlTree.ts";
-import { Part } from "../../src/shapes/registry.ts";
+import { Part } from "../../src/shapes/part.ts";
 import { typedExample } from "../../src/site/bench/typedExample.ts";
 import { anyPart, runs } from "../arbitraries.ts";
 

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { Shop } from "../../src/forming/machine.ts";
-import { Part } from "../../src/shapes/registry.ts";
+import { Part } from "../../src/shapes/part.ts";
 import { COMMON_ROWS, SHAPE_ROWS } from "../../src/site/reference/partRows.ts";
 import { schemaRows } from "../../src/site/reference/schemaRows.ts";
 import { SHOP_ROWS } from "../../src/site/reference/shopRows.ts";
@@ -19,7 +19,7 @@ it("documents every field of the report, and none that is not there", () => {
 
 it("documents every key of a part file, and none that is not there", () => {
   // The compiler reads the keys from the types, the page reads them from the schemas.
-  const keys = fieldsOf("src/shapes/registry.ts", "Part");
+  const keys = fieldsOf("src/shapes/part.ts", "Part");
   expect(keys).toContain("seam.lap");
   expect(sorted(schemaRows(Part).map(({ path }) => path))).toEqual(sorted(keys));
   expect(sorted(Object.keys(PART_FIELDS))).toEqual(sorted(keys));

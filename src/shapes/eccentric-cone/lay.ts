@@ -1,15 +1,15 @@
 import { degrees, TURN } from "../../geometry/angle.ts";
 import { allRound } from "../../geometry/measure.ts";
 import { circleRim, pointRim } from "../../geometry/rim.ts";
-import { type Skin } from "../../geometry/skin.ts";
+import type { Skin } from "../../geometry/skin.ts";
 import { NO_LENGTH_MM } from "../../geometry/tolerance.ts";
 import { hasParallel, type Offsets, parallelSkin, tightest, toShare } from "../../geometry/wall.ts";
 import { type Face, type Layout, MIDDLE, type Refused, refused, seamAt } from "../layout.ts";
 import { type Given, givenIn, type Loose } from "../loose.ts";
-import { type Refusal } from "../refusal.ts";
+import type { Refusal } from "../refusal.ts";
 import { endProblems, wallTooThick } from "../words.ts";
 import { movedApex } from "./apex.ts";
-import { type EccentricCone } from "./schema.ts";
+import type { EccentricCone } from "./schema.ts";
 
 /** Keys that do not go together, as far as the file is right. */
 export function eccentricConeProblems(part: Loose<EccentricCone>, given: Given): Refusal[] {

@@ -1,11 +1,11 @@
 import { radians } from "../../geometry/angle.ts";
 import { circleRim, pointRim, type Rim } from "../../geometry/rim.ts";
-import { type Skin } from "../../geometry/skin.ts";
+import type { Skin } from "../../geometry/skin.ts";
 import { toShare } from "../../geometry/wall.ts";
-import { type Measured } from "../fields.ts";
+import type { Measured } from "../fields.ts";
 import { type Face, MIDDLE } from "../layout.ts";
 import { angleForLevelHeight, angleForSlant, angleForSquareHeight, type ConeSizes } from "./angle.ts";
-import { type RightCone } from "./schema.ts";
+import type { RightCone } from "./schema.ts";
 
 const SHARES: Readonly<Record<Face, number>> = { inside: 0, middle: 0.5, outside: 1 };
 

@@ -1,13 +1,13 @@
 import { degrees } from "../../geometry/angle.ts";
-import { type Skin } from "../../geometry/skin.ts";
+import type { Skin } from "../../geometry/skin.ts";
 import { NO_LENGTH_MM } from "../../geometry/tolerance.ts";
-import { MAX_LENGTH_MM } from "../fields.ts";
+import { MAX_LENGTH_MM } from "../limits.ts";
 import { type ConeForm, type Layout, type Refused, refused, seamAt } from "../layout.ts";
 import { type Given, givenIn, type Loose } from "../loose.ts";
-import { type Refusal } from "../refusal.ts";
+import type { Refusal } from "../refusal.ts";
 import { endProblems, shown, wallTooThick } from "../words.ts";
 import { type Drawn, drawn, faceHeight, faceRadius, faceSkin, halfAngleOf, squareHeight } from "./faces.ts";
-import { type RightCone } from "./schema.ts";
+import type { RightCone } from "./schema.ts";
 
 const WAYS = ["height", "slant", "halfAngle"] as const;
 

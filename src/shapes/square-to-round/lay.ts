@@ -4,13 +4,13 @@ import { integrate } from "../../geometry/quadrature.ts";
 import { circleRim, rectangleRim } from "../../geometry/rim.ts";
 import { leanAt, type Skin } from "../../geometry/skin.ts";
 import { SAME_ANGLE, SAME_POINT_MM } from "../../geometry/tolerance.ts";
-import { type Vec2 } from "../../geometry/vector.ts";
+import type { Vec2 } from "../../geometry/vector.ts";
 import { toShare } from "../../geometry/wall.ts";
 import { type Face, type Layout, MIDDLE, type Refused, refused, seamAt } from "../layout.ts";
-import { type Loose } from "../loose.ts";
-import { type Refusal } from "../refusal.ts";
+import type { Loose } from "../loose.ts";
+import type { Refusal } from "../refusal.ts";
 import { wallTooThick } from "../words.ts";
-import { type SquareToRound } from "./schema.ts";
+import type { SquareToRound } from "./schema.ts";
 
 const QUARTER = TURN / 4;
 const SIDES = [0, 1, 2, 3].map((side) => side * QUARTER);

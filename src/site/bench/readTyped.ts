@@ -2,7 +2,8 @@ import { check } from "../../input/check.ts";
 import type { Tables } from "../../input/context.ts";
 import type { FieldPath } from "../../input/problem.ts";
 import { treeOf, type TypedGroup } from "../../input/typed.ts";
-import { fieldProblems, Part } from "../../shapes/registry.ts";
+import { Part } from "../../shapes/part.ts";
+import { fieldProblems } from "../../shapes/registry.ts";
 
 /** What is wrong at a field, and what would be right. */
 export interface Complaint {

@@ -1,5 +1,5 @@
 import { alternativesOf } from "../../input/introspect.ts";
-import { Part, type ShapeId } from "../../shapes/registry.ts";
+import { Part, type ShapeId } from "../../shapes/part.ts";
 import { schemaRows, type SchemaRow } from "./schemaRows.ts";
 
 const shapes = [...(alternativesOf(Part)?.options ?? [])].map(

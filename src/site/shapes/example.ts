@@ -1,7 +1,7 @@
 import { develop } from "../../report/develop.ts";
 import type { Report } from "../../report/report.ts";
 import type { Catalogue } from "../../shapes/catalogue.ts";
-import { Part } from "../../shapes/registry.ts";
+import { Part } from "../../shapes/part.ts";
 
 /** The worked example of a shape's page, developed like any part. A page with a wrong example stops the build. */
 export function workedExample(page: string, example: unknown, catalogue: Catalogue): Report {

@@ -1,6 +1,6 @@
 import { type RollPlaces, settable } from "../../forming/rollPlaces.ts";
 import type { TrialCorrection } from "../../forming/trials.ts";
-import { type Units } from "../../drawing/format.ts";
+import type { Units } from "../../drawing/format.ts";
 import { typed } from "./keptTrials.ts";
 
 /** One row of the table under the answer: what for, and the roll's places. */

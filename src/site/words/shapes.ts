@@ -1,4 +1,4 @@
-import type { ShapeId } from "../../shapes/registry.ts";
+import type { ShapeId } from "../../shapes/part.ts";
 
 /** The shapes' names in the text of a page. */
 export const SHAPE_NAMES: Readonly<Record<ShapeId, string>> = {
