@@ -1,6 +1,4 @@
 import * as z from "zod/mini";
-import { MM_PER_INCH } from "../geometry/units.ts";
-import { SAME_POINT_MM } from "../geometry/tolerance.ts";
 import { GaugeFamily } from "../shapes/material.ts";
 import { decimalRatio, inchesToMm } from "./ratio.ts";
 import { read, shown, unreadable, type Reading } from "./reading.ts";
@@ -49,14 +47,6 @@ export function gaugeThickness(gauges: Gauges, family: GaugeFamily, gauge: strin
   const ratio = decimalRatio(String(row.inches));
   if (!ratio) throw new RangeError(`gauge table ${family}: ${row.inches}`);
   return read(inchesToMm(ratio));
-}
-
-/** The gauge that this thickness is in one family of metals, to the last digit of its table: "10 ga"; null where it is none. */
-export function gaugeOf(gauges: Gauges, family: GaugeFamily, thicknessMm: number): string | null {
-  const row = gauges[family].rows.find(
-    ({ inches }) => Math.abs(inches * MM_PER_INCH - thicknessMm) <= SAME_POINT_MM,
-  );
-  return row ? `${row.gauge} ga` : null;
 }
 
 /** "3 to 30" where none is missing in between, else one by one. */

@@ -62,6 +62,16 @@ export function limitsOf(schema: Schema): Limits {
   return limits;
 }
 
+const LIMITS = new Set(["greater_than", "less_than", "min_length", "max_length", "multiple_of"]);
+
+/** Are a schema's own rules all limits, as `limitsOf` tells them, or are there others? */
+export const rulesOf = (schema: Schema): "limits" | "others" =>
+  (bare(schema)._zod.def.checks ?? []).every((check) =>
+    LIMITS.has((check as z.core.$ZodChecks)._zod.def.check),
+  )
+    ? "limits"
+    : "others";
+
 /** Is it a whole number? */
 export function isWhole(schema: Schema): boolean {
   const { def } = bare(schema)._zod;

@@ -1,14 +1,16 @@
 import type { BenchTables } from "../site/bench/start.ts";
+import { partOutlines } from "../site/bench/partOutlines.ts";
 import { readBinder } from "../site/binder/binder.ts";
 import { explainedWords } from "../site/binder/explained.ts";
 import { sourceIds } from "../site/binder/sourceIds.ts";
 
 /** What every live bench reads: materials, gauges, and the shop as its file says it. */
 export const GET = async (): Promise<Response> => {
-  const { tables, shopWritten, job } = readBinder();
+  const { tables, shop, shopWritten, job } = readBinder();
   const all: BenchTables = {
     tables,
-    shop: shopWritten ?? null,
+    outlines: partOutlines(),
+    shop: shop && shopWritten ? { typed: shopWritten, shop } : null,
     known: [...(await sourceIds())],
     explained: [...(await explainedWords())],
     job: job ?? null,

@@ -8,7 +8,8 @@ import { shapedOf } from "../../report/shaped.ts";
 import { begin, change, goOn, kept, redo, settle, undo, type History } from "./history.ts";
 import type { Keeper } from "./keep.ts";
 import type { NamedTyped } from "./link.ts";
-import { readTypedPart, type Complaint } from "./readTyped.ts";
+import { type Outlines, PartReader } from "./partReader.ts";
+import type { Complaint } from "./typedReading.ts";
 
 /** A part that could be laid out, and how. */
 interface Drawn {
@@ -20,10 +21,19 @@ interface Drawn {
 
 type Outcome =
   | { readonly kind: "drawn"; readonly drawn: Drawn }
-  | { readonly kind: "problems"; readonly problems: readonly Complaint[] };
+  | { readonly kind: "problems"; readonly problems: readonly Complaint[] }
+  /** What reads it is still on its way. */
+  | { readonly kind: "unread" };
 
-function worked({ name, part: typed }: NamedTyped, tables: Tables): Outcome {
-  const reading = readTypedPart(typed, tables);
+/** The shop that a binder was built with: as its file says it, and as it was read. */
+export interface PublishedShop {
+  readonly typed: TypedGroup;
+  readonly shop: Shop;
+}
+
+function worked({ name, part: typed }: NamedTyped, reader: PartReader, tables: Tables): Outcome {
+  const reading = reader.read(typed);
+  if (!reading) return { kind: "unread" };
   if (reading.kind === "problems") return reading;
   const part: NamedPart = { ...reading.value, name };
   const made = layOut(part, tables);
@@ -42,8 +52,7 @@ export class Bench {
   private formed:
     { readonly of: Drawn; readonly shop: Shop | undefined; readonly forming: Report["forming"] } | undefined =
     $state.raw(undefined);
-  /** The shop that the binder was built with. */
-  readonly shopPublished: TypedGroup | undefined;
+  private readonly published: PublishedShop | undefined;
   private shopNow: Shop | undefined = $state.raw(undefined);
   shopTyped: TypedGroup | undefined = $state.raw(undefined);
   shopProblems: readonly Complaint[] = $state.raw([]);
@@ -52,33 +61,42 @@ export class Bench {
   /** Said to whoever works here: what was opened, what is not kept. */
   message = $state("");
   private readonly tables: Tables;
+  private readonly reader: PartReader;
   private readonly draft: Keeper<readonly NamedTyped[]>;
   private readonly shopDraft: Keeper<TypedGroup>;
   private asked = 0;
   private shopRead: Promise<void> = Promise.resolve();
+  /** What is typed has been read, or why it cannot be is said. */
+  isRead: Promise<void> = Promise.resolve();
   private readonly first: string;
 
   constructor(
     first: NamedTyped,
     options: {
       readonly tables: Tables;
-      readonly shop: TypedGroup | undefined;
+      readonly outlines: Outlines;
+      readonly shop: PublishedShop | undefined;
       readonly draft: Keeper<readonly NamedTyped[]>;
       readonly shopDraft: Keeper<TypedGroup>;
     },
   ) {
     this.first = JSON.stringify(first);
     this.tables = options.tables;
+    this.reader = new PartReader(options.outlines, options.tables);
     this.draft = options.draft;
     this.shopDraft = options.shopDraft;
-    this.shopPublished = options.shop;
+    this.published = options.shop;
     const shop = options.shopDraft.read();
-    this.takeShop(shop ?? options.shop);
+    this.takeShop(shop ?? options.shop?.typed);
     this.isShopChanged = shop !== undefined;
     // What the page came with stays the first step, so that "undo" leads to it.
     this.show(goOn(first, options.draft.read() ?? []), false);
   }
 
+  /** The shop that the binder was built with. */
+  get shopPublished(): TypedGroup | undefined {
+    return this.published?.typed;
+  }
   get typed(): TypedGroup {
     return this.history.now.part;
   }
@@ -111,6 +129,10 @@ export class Bench {
   /** Do the drawings show what is typed? */
   get isCurrent(): boolean {
     return this.outcome.kind === "drawn";
+  }
+  /** Is what is typed wrong, so that the drawings stay behind it? For a moment it may be neither read nor wrong. */
+  get isWrong(): boolean {
+    return this.outcome.kind === "problems";
   }
   get shop(): Shop | undefined {
     return this.shopNow;
@@ -163,13 +185,19 @@ export class Bench {
     this.shopTyped = typed;
     this.isShopChanged = keep;
     if (keep && !this.shopDraft.write(typed)) this.tellUnkept();
-    this.shopRead = import("./readTypedShop.ts").then(({ readTypedShop }) => {
-      // Meanwhile another may have been typed.
-      if (typed !== this.shopTyped) return;
-      const reading = typed && readTypedShop(typed, this.tables);
-      this.shopProblems = reading?.kind === "problems" ? reading.problems : [];
-      if (reading?.kind !== "problems") this.shopNow = reading?.value;
-    });
+    const { published } = this;
+    if (typed === published?.typed) {
+      this.shopRead = Promise.resolve();
+      this.shopProblems = [];
+      this.shopNow = published?.shop;
+    } else
+      this.shopRead = import("./readTypedShop.ts").then(({ readTypedShop }) => {
+        // Meanwhile another may have been typed.
+        if (typed !== this.shopTyped) return;
+        const reading = typed && readTypedShop(typed, this.tables);
+        this.shopProblems = reading?.kind === "problems" ? reading.problems : [];
+        if (reading?.kind !== "problems") this.shopNow = reading?.value;
+      });
     this.judge();
   }
 
@@ -181,12 +209,39 @@ export class Bench {
 
   private show(history: History<NamedTyped>, keep = true): void {
     this.history = history;
-    this.outcome = worked(history.now, this.tables);
-    if (this.outcome.kind === "drawn") {
-      this.lastDrawn = this.outcome.drawn;
-      this.judge();
-    }
+    this.work();
     if (keep && !this.draft.write(kept(history))) this.tellUnkept();
+  }
+
+  private work(): void {
+    this.outcome = worked(this.now, this.reader, this.tables);
+    if (this.outcome.kind === "unread") this.isRead = this.readWhole();
+    if (this.outcome.kind !== "drawn") return;
+    this.lastDrawn = this.outcome.drawn;
+    this.judge();
+  }
+
+  /** The rules that read whatever is typed are loaded for the first hand that comes to the form. */
+  async expectTyping(): Promise<void> {
+    // Without them plain sizes are read all the same, and what wants them asks again.
+    await this.reader.load().catch(() => undefined);
+  }
+
+  private async readWhole(): Promise<void> {
+    let lacking: Complaint | undefined;
+    try {
+      await this.reader.load();
+    } catch (error) {
+      lacking = {
+        path: [],
+        problem: `what is typed cannot be read now (${String(error)})`,
+        remedy: "reload the page with the network on; what you typed is kept",
+      };
+    }
+    // Meanwhile something else may have been typed, and read.
+    if (this.outcome.kind !== "unread") return;
+    if (lacking) this.outcome = { kind: "problems", problems: [lacking] };
+    else this.work();
   }
 
   private tellUnkept(): void {

@@ -1,14 +1,6 @@
-import {
-  bare,
-  choicesOf,
-  isOptional,
-  isWhole,
-  quantityOf,
-  shapeOf,
-  type Schema,
-} from "../../input/introspect.ts";
+import type { Outline } from "../../input/outline.ts";
 import type { Typed, TypedGroup } from "../../input/typed.ts";
-import type { Complaint } from "./readTyped.ts";
+import type { Complaint } from "./typedReading.ts";
 import type { FieldPath } from "../../input/problem.ts";
 import type { Quantity } from "../../shapes/fields.ts";
 
@@ -55,17 +47,17 @@ export interface FormModel {
   readonly sets: readonly FieldSet[];
 }
 
-/** What a form for a group of keys asks, from its schema: a new key of a file is a new field of the form. */
-export function formOf(schema: Schema, path: FieldPath = []): FormModel {
+/** What a form for a group of keys asks: a new key of a file is a new field of the form. */
+export function formFrom(outline: Outline, path: FieldPath = []): FormModel {
   const fields: FieldItem[] = [];
   const sets: FieldSet[] = [];
-  for (const [key, inner] of Object.entries(shapeOf(schema) ?? {})) {
+  for (const [key, inner] of Object.entries(outline.kind === "group" ? outline.keys : {})) {
     const at = [...path, key];
-    if (shapeOf(inner)) {
-      const own = formOf(inner, at);
+    if (inner.kind === "group") {
+      const own = formFrom(inner, at);
       sets.push({
         path: at,
-        optional: isOptional(inner),
+        optional: inner.optional,
         fields: [...own.fields, ...own.sets.flatMap((set) => set.fields)],
       });
     } else fields.push(...itemsOf(inner, at));
@@ -73,23 +65,27 @@ export function formOf(schema: Schema, path: FieldPath = []): FormModel {
   return { fields, sets };
 }
 
-function itemsOf(schema: Schema, path: FieldPath): FieldItem[] {
-  const optional = isOptional(schema);
-  const { def } = bare(schema)._zod;
-  if (def.type === "array") return [{ path, optional, choices: [], kind: "lengths" }];
-  if (def.type === "tuple")
-    return def.items.flatMap((item, i) => itemsOf(item, [...path, i]).map((one) => ({ ...one, optional })));
-  return [{ path, optional, choices: choicesOf(schema) ?? [], kind: kindOf(schema, path) }];
+function itemsOf(outline: Outline, path: FieldPath): FieldItem[] {
+  const { optional } = outline;
+  if (outline.kind === "pair")
+    return outline.items.flatMap((item, i) =>
+      itemsOf(item, [...path, i]).map((one) => ({ ...one, optional })),
+    );
+  const choices = outline.kind === "choice" ? outline.words : [];
+  return [{ path, optional, choices, kind: kindOf(outline, path) }];
 }
 
-function kindOf(schema: Schema, path: FieldPath): FieldKind {
+function kindOf(outline: Outline, path: FieldPath): FieldKind {
   if (path.at(-1) === "material") return "material";
-  if (choicesOf(schema)) return "choice";
-  const quantity = quantityOf(schema);
-  if (quantity) return quantity;
-  if (isWhole(schema)) return "count";
-  const { type } = bare(schema)._zod.def;
-  if (type === "boolean") return "yes";
-  if (type === "number") return "number";
-  return path.at(-1) === "notes" ? "long text" : "text";
+  switch (outline.kind) {
+    case "choice":
+    case "yes":
+      return outline.kind;
+    case "list":
+      return "lengths";
+    case "number":
+      return outline.quantity ?? (outline.whole ? "count" : "number");
+    default:
+      return path.at(-1) === "notes" ? "long text" : "text";
+  }
 }

@@ -3,7 +3,7 @@ import { check } from "../../input/check.ts";
 import type { Tables } from "../../input/context.ts";
 import { shopProblems } from "../../input/shopProblems.ts";
 import { treeOf, type TypedGroup } from "../../input/typed.ts";
-import { reading, type TypedReading } from "./readTyped.ts";
+import { reading, type TypedReading } from "./typedReading.ts";
 
 /** The shop's machines and stock as they were typed, read by the same rules as a shop file. */
 export function readTypedShop(typed: TypedGroup, tables: Tables): TypedReading<Shop> {

@@ -1,18 +1,23 @@
 import { mount } from "svelte";
 import type { Tables } from "../../input/context.ts";
 import type { Job } from "../../input/readJob.ts";
+import type { Shop } from "../../forming/machine.ts";
 import type { TypedGroup } from "../../input/typed.ts";
 import { isShapeId } from "../../shapes/registry.ts";
 import { setRoot, siteHref } from "../bits/siteHref.ts";
 import { Bench } from "./bench.svelte.ts";
 import BenchPage from "./Bench.svelte";
 import { draftKey, keeper, keyOf } from "./keep.ts";
+import type { Outlines } from "./partReader.ts";
 import { asDraft, asTypedGroup, partInLink, type NamedTyped } from "./link.ts";
 
 /** What every bench of a binder needs, published once beside the pages. */
 export interface BenchTables {
   readonly tables: Tables;
-  readonly shop: TypedGroup | null;
+  /** What the file of each shape asks for. */
+  readonly outlines: Outlines;
+  /** The shop as its file says it, and as it was read. */
+  readonly shop: { readonly typed: TypedGroup; readonly shop: Shop } | null;
   /** Ids of the sources that have an entry with their short names, and words that the glossary explains. */
   readonly known: readonly (readonly [string, string])[];
   readonly explained: readonly string[];
@@ -26,9 +31,10 @@ export async function startBench(place: HTMLElement): Promise<void> {
   const binder = siteHref("/");
   const answer = await fetch(siteHref("/bench.json"));
   if (!answer.ok) throw new RangeError(`bench.json: ${answer.status}`);
-  const { tables, shop, known, explained, job } = (await answer.json()) as BenchTables;
+  const { tables, outlines, shop, known, explained, job } = (await answer.json()) as BenchTables;
   const bench = new Bench(first, {
     tables,
+    outlines,
     shop: shop ?? undefined,
     draft: keeper(draftKey(binder, first.name), asDraft),
     shopDraft: keeper(keyOf(binder, "shop"), asTypedGroup),
@@ -40,12 +46,14 @@ export async function startBench(place: HTMLElement): Promise<void> {
   });
   const shape = first.part["shape"];
   if (!isShapeId(shape)) throw new RangeError(`shape: ${JSON.stringify(shape)}`);
+  // A draft or a link may hold what has to be read by all the rules; the page stays as published until it is.
+  await bench.isRead;
   printedUnlessChanged(place, bench);
   mount(BenchPage, {
     target: place,
     props: {
       bench,
-      shape,
+      outline: outlines[shape],
       tables,
       job,
       known: new Map(known),

@@ -1,6 +1,6 @@
 import { basename, resolve } from "node:path";
 import type { Tables } from "../../input/context.ts";
-import { gaugeOf } from "../../input/gauge.ts";
+import { gaugeOf } from "../../input/gaugeName.ts";
 import { loadCatalogue } from "../../input/loadCatalogue.ts";
 import { printProblems, refusalProblems, type Problem } from "../../input/problem.ts";
 import { readFolder } from "../../input/readFolder.ts";
