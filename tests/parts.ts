@@ -1,5 +1,5 @@
 import { develop } from "../src/report/develop.ts";
-import type { NamedPart } from "../src/report/layOut.ts";
+import type { NamedPart } from "../src/report/lay.ts";
 import type { Report } from "../src/report/report.ts";
 import type { Catalogue } from "../src/shapes/catalogue.ts";
 import type { Part } from "../src/shapes/part.ts";

@@ -6,7 +6,7 @@ import type { Layout } from "../shapes/layout.ts";
 import type { Material } from "../shapes/material.ts";
 import type { Refusal } from "../shapes/refusal.ts";
 import type { Part } from "../shapes/part.ts";
-import type { Shape } from "../shapes/registry.ts";
+import type { Shape } from "../shapes/shape.ts";
 import { bendsDeg, type HandElement, handElements } from "./elements.ts";
 import type { Blank, PatternLine } from "./report.ts";
 

@@ -6,7 +6,8 @@ import { correctTrials, type TrialAnswer } from "../forming/trials.ts";
 import type { TrialSeen } from "../forming/trialSeen.ts";
 import type { Refusal } from "../shapes/refusal.ts";
 import type { Context } from "./develop.ts";
-import { layOut, type NamedPart } from "./layOut.ts";
+import { layOut } from "./layOut.ts";
+import type { NamedPart } from "./lay.ts";
 import { formingCase } from "./formingCase.ts";
 import { rounded } from "./rounded.ts";
 

@@ -5,7 +5,7 @@ import { distance3, type Vec3 } from "../geometry/vector.ts";
 import type { Finish } from "../forming/inspection.ts";
 import type { Layout } from "../shapes/layout.ts";
 import type { Part } from "../shapes/part.ts";
-import type { Shape } from "../shapes/registry.ts";
+import type { Shape } from "../shapes/shape.ts";
 
 type End = Omit<Finish["ends"][number], "girthMm" | "name">;
 

@@ -8,7 +8,7 @@ import type { FormingCase } from "../forming/case.ts";
 import type { Layout } from "../shapes/layout.ts";
 import type { Material } from "../shapes/material.ts";
 import type { Part } from "../shapes/part.ts";
-import type { Shape } from "../shapes/registry.ts";
+import type { Shape } from "../shapes/shape.ts";
 import { elementRange } from "./elements.ts";
 import { bendZones } from "./bendZones.ts";
 import type { LaidBlank } from "./blanks.ts";

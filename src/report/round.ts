@@ -2,7 +2,7 @@ import type { Station } from "../geometry/station.ts";
 import { unrolling, type Unrolling } from "../geometry/unroll.ts";
 import { distance3 } from "../geometry/vector.ts";
 import type { LaidBlank } from "./blanks.ts";
-import type { LaidOut } from "./layOut.ts";
+import type { LaidOut } from "./lay.ts";
 
 /** One piece of a part, ready to be turned and unrolled before somebody's eyes. */
 export interface RoundPiece {

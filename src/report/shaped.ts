@@ -7,7 +7,7 @@ import type { Part } from "../shapes/part.ts";
 import type { LaidBlank } from "./blanks.ts";
 import { elementRange } from "./elements.ts";
 import { handLayout } from "./hand.ts";
-import type { LaidOut, NamedPart } from "./layOut.ts";
+import type { LaidOut, NamedPart } from "./lay.ts";
 import { divisionsOf } from "./order.ts";
 import type { Accuracy, Report, Shaped } from "./report.ts";
 import { rounded } from "./rounded.ts";

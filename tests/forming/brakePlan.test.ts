@@ -6,7 +6,7 @@ import { type BrakePlan, brakePlan } from "../../src/forming/brakePlan.ts";
 import { formingOf } from "../../src/forming/forming.ts";
 import { sayIn } from "../../src/forming/say.ts";
 import { distance2 } from "../../src/geometry/vector.ts";
-import type { NamedPart } from "../../src/report/layOut.ts";
+import type { NamedPart } from "../../src/report/lay.ts";
 import { anyPart, runs, squareToRound } from "../arbitraries.ts";
 import { even } from "../even.ts";
 import { loadCatalogue } from "../../src/input/loadCatalogue.ts";

@@ -6,7 +6,7 @@ import type { PressBrake } from "../../src/forming/machine.ts";
 import { sayIn } from "../../src/forming/say.ts";
 import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
 import { develop } from "../../src/report/develop.ts";
-import type { NamedPart } from "../../src/report/layOut.ts";
+import type { NamedPart } from "../../src/report/lay.ts";
 import { corner } from "../../src/tables/hopperCorner.ts";
 import { runs, squareToRound } from "../arbitraries.ts";
 import { even } from "../even.ts";

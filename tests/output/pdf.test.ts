@@ -10,7 +10,7 @@ import { printable } from "../../src/output/pdf/printable.ts";
 import { TILE_PAPERS, tileLayout, tilePaper } from "../../src/output/pdf/tilePaper.ts";
 import { uprightNumber } from "../../src/output/uprightNumber.ts";
 import { OVERLAP, type Piece, tilingOf } from "../../src/output/pdf/tiles.ts";
-import type { NamedPart } from "../../src/report/layOut.ts";
+import type { NamedPart } from "../../src/report/lay.ts";
 import type { Report } from "../../src/report/report.ts";
 import { anyPart, runs } from "../arbitraries.ts";
 import { even } from "../even.ts";

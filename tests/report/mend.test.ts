@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { develop } from "../../src/report/develop.ts";
-import type { NamedPart } from "../../src/report/layOut.ts";
+import type { NamedPart } from "../../src/report/lay.ts";
 import type { Refusal } from "../../src/shapes/refusal.ts";
 import { eccentricCone, mm, rightCone, runs, squareToRound } from "../arbitraries.ts";
 import { catalogue, named } from "../parts.ts";

@@ -3,7 +3,7 @@ import polygonClipping from "polygon-clipping";
 import { describe, expect, it } from "vitest";
 import { polygonArea } from "../../src/geometry/polygon.ts";
 import { cross2, cross3, distance2, dot2, dot3, sub2, sub3 } from "../../src/geometry/vector.ts";
-import type { NamedPart } from "../../src/report/layOut.ts";
+import type { NamedPart } from "../../src/report/lay.ts";
 import type { Blank, Report } from "../../src/report/report.ts";
 import { anyPart, eccentricCone, rightCone, runs, squareToRound } from "../arbitraries.ts";
 import { named, reportOf } from "../parts.ts";

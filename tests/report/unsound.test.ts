@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { develop } from "../../src/report/develop.ts";
-import type { NamedPart } from "../../src/report/layOut.ts";
+import type { NamedPart } from "../../src/report/lay.ts";
 import { partName } from "../../src/input/partName.ts";
 import { catalogue, named, reportOf } from "../parts.ts";
 

@@ -3,7 +3,8 @@ import type { Outline } from "../../input/outline.ts";
 import { readPlainly } from "../../input/plainly.ts";
 import type { TypedGroup } from "../../input/typed.ts";
 import type { Part, ShapeId } from "../../shapes/part.ts";
-import { fieldProblems, isShapeId } from "../../shapes/registry.ts";
+import { fieldProblems } from "../../shapes/registry.ts";
+import { isShapeId } from "../../shapes/ids.ts";
 import { givenIn } from "../../shapes/loose.ts";
 import { reading, type TypedReading } from "./typedReading.ts";
 

@@ -3,7 +3,7 @@ import type { Tables } from "../../input/context.ts";
 import type { Job } from "../../input/readJob.ts";
 import type { Shop } from "../../forming/machine.ts";
 import type { TypedGroup } from "../../input/typed.ts";
-import { isShapeId } from "../../shapes/registry.ts";
+import { isShapeId } from "../../shapes/ids.ts";
 import { setRoot, siteHref } from "../bits/siteHref.ts";
 import { Bench } from "./bench.svelte.ts";
 import BenchPage from "./Bench.svelte";

@@ -1,4 +1,4 @@
-import { isShapeId } from "../../../shapes/registry.ts";
+import { isShapeId } from "../../../shapes/ids.ts";
 import { siteHref } from "../../bits/siteHref.ts";
 import { linkOf, LONGEST, type NamedTyped } from "../link.ts";
 import { copyText, wholeAddress } from "./copyText.ts";

@@ -1,6 +1,7 @@
 import type { Tables } from "../../../input/context.ts";
 import { MAX_SIZE } from "../../../input/text.ts";
-import { isShapeId, shapes } from "../../../shapes/registry.ts";
+import { isShapeId } from "../../../shapes/ids.ts";
+import { shapes } from "../../../shapes/registry.ts";
 import { siteHref } from "../../bits/siteHref.ts";
 import type { Bench } from "../bench.svelte.ts";
 import { linkOf, LONGEST, type NamedTyped } from "../link.ts";

@@ -1,0 +1,88 @@
+import { radians } from "../geometry/angle.ts";
+import { allRound, leanRange } from "../geometry/measure.ts";
+import { tightest } from "../geometry/wall.ts";
+import type { Catalogue } from "../shapes/catalogue.ts";
+import { type Layout, type Refused, refused } from "../shapes/layout.ts";
+import { givenIn } from "../shapes/loose.ts";
+import type { Material } from "../shapes/material.ts";
+import type { Refusal } from "../shapes/refusal.ts";
+import type { Part } from "../shapes/part.ts";
+import type { Shape } from "../shapes/shape.ts";
+import { seamProblems } from "../shapes/seamProblems.ts";
+import { blanksOf, type LaidBlank } from "./blanks.ts";
+import { ordersFor } from "./order.ts";
+
+/** A part with the name of its file. */
+export type NamedPart = Part & { readonly name: string };
+
+/** Nearer to level than this a wall is a disc, and no strip of few millimetres' height can be laid out truly. [rad] */
+const LEVEL = radians(89.001);
+/** Normal angles at which the bend of the wall is looked at: to a quarter degree. */
+const LOOKED_AT = 1440;
+
+/** Why a surface cannot be laid out truly although every size is allowed. */
+function soundness(part: Part, { skin, faces }: Layout): Refusal | undefined {
+  const { least, greatest } = leanRange(skin);
+  const given = (["slant", "halfAngle"] as const).find((key) => key in part);
+  if (Math.max(-least, greatest) > LEVEL)
+    return {
+      path: [given ?? "height"],
+      problem: "the wall lies within 1° of level",
+      remedy: "check height and offset: such a part is a flat plate",
+    };
+  if (part.shape === "square-to-round") return undefined;
+  const overbent = [skin, faces.inside].some(
+    (face) =>
+      face !== null &&
+      (tightest(face.a, allRound(LOOKED_AT)).rho < 0 || tightest(face.b, allRound(LOOKED_AT)).rho < 0),
+  );
+  return overbent
+    ? {
+        path: ["thickness"],
+        problem: "the wall is thicker than its tightest bend allows",
+        remedy: "use a smaller offset or more height",
+        otherwise: "use a smaller offset or more height",
+      }
+    : undefined;
+}
+
+/** A surface that can be laid out truly, or why there is none. */
+export function surface(part: Part, shape: Shape): Layout | Refused {
+  const layout = shape.lay(part);
+  const issues = [...seamProblems(part, givenIn(part)), ...(layout.kind === "refused" ? layout.issues : [])];
+  if (issues.length > 0 || layout.kind === "refused") return refused(...issues);
+  const unsound = soundness(part, layout);
+  return unsound ? refused(unsound) : layout;
+}
+
+/** The surface with its blanks, or why there are none. */
+export function pattern(part: Part, shape: Shape, material: Material) {
+  const layout = surface(part, shape);
+  if (layout.kind === "refused") return layout;
+  const made = blanksOf(part, shape, layout, ordersFor(part, layout), material);
+  return "issue" in made ? refused(made.issue) : ({ kind: "pattern", layout, laid: made.laid } as const);
+}
+
+/** A part laid out flat, with all that a report or a correction is made from. */
+export interface LaidOut {
+  readonly kind: "laid";
+  readonly shape: Shape;
+  readonly layout: Layout;
+  readonly laid: readonly LaidBlank[];
+  readonly material: Material;
+}
+
+/** The material that a part names. @throws RangeError where the catalogue does not have it: the reader checks that */
+export function materialOf({ material: id }: Part, { materials }: Catalogue): Material {
+  const material = materials[id];
+  if (!material) throw new RangeError(`material: ${id}`);
+  return material;
+}
+
+/** From sizes to blanks, or why there are none, each refusal with the remedy that its rule knows. */
+export function lay(part: Part, shape: Shape, material: Material): LaidOut | Refused {
+  const drawn = pattern(part, shape, material);
+  return drawn.kind === "refused"
+    ? drawn
+    : { kind: "laid", shape, layout: drawn.layout, laid: drawn.laid, material };
+}
