@@ -11,7 +11,8 @@ import type { NamedPart } from "./readPart.ts";
 import { isTrialsFile, readTrials, trialsPath, type Trials } from "./readTrials.ts";
 import { shown } from "./reading.ts";
 import type { Tree } from "./tree.ts";
-import { typedOf, type TypedGroup } from "./typed.ts";
+import type { TypedGroup } from "./typed.ts";
+import { typedOf } from "./typedTree.ts";
 
 interface FolderPart {
   readonly part: NamedPart;

@@ -2,7 +2,7 @@ import type { Quantity } from "../shapes/fields.ts";
 import type { Catalogue } from "../shapes/catalogue.ts";
 import type { Limits } from "./introspect.ts";
 import type { Outline } from "./outline.ts";
-import type { Typed, TypedGroup, TypedList } from "./typed.ts";
+import { isList, type Typed, type TypedGroup } from "./typed.ts";
 
 /** Neither sign nor decimals where there are none, and few enough digits: every reader takes it for the same number. */
 const NUMBER = /^-?\d{1,9}(?:\.\d{1,9})?$/;
@@ -63,8 +63,6 @@ function groupOf(keys: Readonly<Record<string, Outline>>, typed: TypedGroup, mat
   const { material } = group;
   return material === undefined || Object.hasOwn(materials, String(material)) ? group : undefined;
 }
-
-const isList = (typed: TypedGroup | TypedList): typed is TypedList => Array.isArray(typed);
 
 /** Empty fields count as left out, and so do groups of them. */
 function isFilled(typed: Typed): boolean {

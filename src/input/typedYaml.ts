@@ -1,5 +1,6 @@
 import { Document, isCollection, isMap, isPair, isScalar, type Node, type ScalarTag } from "yaml";
-import { NUMBER, type Typed, type TypedGroup, type TypedList } from "./typed.ts";
+import { isList, type Typed, type TypedGroup, type TypedList } from "./typed.ts";
+import { NUMBER } from "./typedTree.ts";
 
 /** Keys in the order in which the README and the demo job write them; others follow as they come. */
 const ORDER = [
@@ -49,8 +50,6 @@ export function typedYaml(typed: TypedGroup): string {
     nullStr: "null",
   });
 }
-
-const isList = (typed: Typed): typed is TypedList => Array.isArray(typed);
 
 function plainOf(typed: Typed): unknown {
   if (typeof typed === "boolean") return typed;

@@ -9,10 +9,7 @@ import { mended } from "./mend.ts";
  *
  * @throws RangeError where the part names a material that the catalogue does not have: the reader checks that
  */
-export function layOut(
-  part: NamedPart,
-  { catalogue }: { readonly catalogue: Catalogue },
-): LaidOut | Refused {
+export function layOut(part: NamedPart, { catalogue }: { readonly catalogue: Catalogue }): LaidOut | Refused {
   const shape = shapes[part.shape];
   const material = materialOf(part, catalogue);
   const made = lay(part, shape, material);

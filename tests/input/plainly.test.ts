@@ -5,7 +5,8 @@ import { alternativesOf } from "../../src/input/introspect.ts";
 import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
 import { outlineOf, type Outline } from "../../src/input/outline.ts";
 import { readPlainly } from "../../src/input/plainly.ts";
-import { treeOf, type Typed, type TypedGroup } from "../../src/input/typed.ts";
+import type { Typed, TypedGroup } from "../../src/input/typed.ts";
+import { treeOf } from "../../src/input/typedTree.ts";
 import { Part } from "../../src/shapes/part.ts";
 
 const tables = loadCatalogue();

@@ -3,7 +3,8 @@ import { expect, it } from "vitest";
 import { check } from "../../src/input/check.ts";
 import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
 import { readPart } from "../../src/input/readPart.ts";
-import { treeOf, typedAt, typedOf, typedWith, type TypedGroup } from "../../src/input/typed.ts";
+import { typedAt, typedWith, type TypedGroup } from "../../src/input/typed.ts";
+import { treeOf, typedOf } from "../../src/input/typedTree.ts";
 import { yamlTree } from "../../src/input/yamlTree.ts";
 import { Part } from "../../src/shapes/part.ts";
 

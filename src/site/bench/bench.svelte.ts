@@ -2,19 +2,17 @@ import type { Shop } from "../../forming/machine.ts";
 import type { Tables } from "../../input/context.ts";
 import type { FieldPath } from "../../input/problem.ts";
 import { typedWith, type Typed, type TypedGroup } from "../../input/typed.ts";
-import { layOut } from "../../report/layOut.ts";
 import type { LaidOut, NamedPart } from "../../report/lay.ts";
 import type { Report, Shaped } from "../../report/report.ts";
 import { shapedOf } from "../../report/shaped.ts";
 import { begin, change, goOn, kept, redo, settle, undo, type History } from "./history.ts";
 import type { Keeper } from "./keep.ts";
 import type { NamedTyped } from "./link.ts";
-import { type Outlines, PartReader } from "./partReader.ts";
+import { PartWork, type ShapeAtBench, type Worked } from "./partWork.ts";
 import type { Complaint } from "./typedReading.ts";
 
 /** A part that could be laid out, and how. */
 interface Drawn {
-  readonly typed: TypedGroup;
   readonly part: NamedPart;
   readonly made: LaidOut;
   readonly shaped: Shaped;
@@ -32,14 +30,11 @@ export interface PublishedShop {
   readonly shop: Shop;
 }
 
-function worked({ name, part: typed }: NamedTyped, reader: PartReader, tables: Tables): Outcome {
-  const reading = reader.read(typed);
-  if (!reading) return { kind: "unread" };
-  if (reading.kind === "problems") return reading;
-  const part: NamedPart = { ...reading.value, name };
-  const made = layOut(part, tables);
-  if (made.kind === "refused") return { kind: "problems", problems: made.issues };
-  return { kind: "drawn", drawn: { typed, part, made, shaped: shapedOf(part, made) } };
+function outcomeOf(worked: Worked | undefined): Outcome {
+  if (!worked) return { kind: "unread" };
+  if (worked.kind === "problems") return worked;
+  const { part, made } = worked;
+  return { kind: "drawn", drawn: { part, made, shaped: shapedOf(part, made) } };
 }
 
 /**
@@ -62,7 +57,7 @@ export class Bench {
   /** Said to whoever works here: what was opened, what is not kept. */
   message = $state("");
   private readonly tables: Tables;
-  private readonly reader: PartReader;
+  private readonly work: PartWork;
   private readonly draft: Keeper<readonly NamedTyped[]>;
   private readonly shopDraft: Keeper<TypedGroup>;
   private asked = 0;
@@ -75,7 +70,7 @@ export class Bench {
     first: NamedTyped,
     options: {
       readonly tables: Tables;
-      readonly outlines: Outlines;
+      readonly own: ShapeAtBench;
       readonly shop: PublishedShop | undefined;
       readonly draft: Keeper<readonly NamedTyped[]>;
       readonly shopDraft: Keeper<TypedGroup>;
@@ -83,7 +78,7 @@ export class Bench {
   ) {
     this.first = JSON.stringify(first);
     this.tables = options.tables;
-    this.reader = new PartReader(options.outlines, options.tables);
+    this.work = new PartWork(options.own, options.tables);
     this.draft = options.draft;
     this.shopDraft = options.shopDraft;
     this.published = options.shop;
@@ -210,12 +205,12 @@ export class Bench {
 
   private show(history: History<NamedTyped>, keep = true): void {
     this.history = history;
-    this.work();
+    this.read();
     if (keep && !this.draft.write(kept(history))) this.tellUnkept();
   }
 
-  private work(): void {
-    this.outcome = worked(this.now, this.reader, this.tables);
+  private read(): void {
+    this.outcome = outcomeOf(this.work.of(this.now));
     if (this.outcome.kind === "unread") this.isRead = this.readWhole();
     if (this.outcome.kind !== "drawn") return;
     this.lastDrawn = this.outcome.drawn;
@@ -225,13 +220,13 @@ export class Bench {
   /** The rules that read whatever is typed are loaded for the first hand that comes to the form. */
   async expectTyping(): Promise<void> {
     // Without them plain sizes are read all the same, and what wants them asks again.
-    await this.reader.load().catch(() => undefined);
+    await this.work.load().catch(() => undefined);
   }
 
   private async readWhole(): Promise<void> {
     let lacking: Complaint | undefined;
     try {
-      await this.reader.load();
+      await this.work.load();
     } catch (error) {
       lacking = {
         path: [],
@@ -242,7 +237,7 @@ export class Bench {
     // Meanwhile something else may have been typed, and read.
     if (this.outcome.kind !== "unread") return;
     if (lacking) this.outcome = { kind: "problems", problems: [lacking] };
-    else this.work();
+    else this.read();
   }
 
   private tellUnkept(): void {
@@ -253,7 +248,7 @@ export class Bench {
   private judge(): void {
     const asked = ++this.asked;
     if (!this.lastDrawn) return;
-    void Promise.all([import("../../report/develop.ts"), this.shopRead]).then(([{ formedOf }]) => {
+    void Promise.all([import("../../report/formed.ts"), this.shopRead]).then(([{ formedOf }]) => {
       setTimeout(() => {
         const [of, shop] = [this.lastDrawn, this.shopNow];
         if (asked !== this.asked || !of) return;

@@ -1,6 +1,7 @@
 import { check } from "../../input/check.ts";
 import type { Tables } from "../../input/context.ts";
-import { treeOf, type TypedGroup } from "../../input/typed.ts";
+import type { TypedGroup } from "../../input/typed.ts";
+import { treeOf } from "../../input/typedTree.ts";
 import { Part } from "../../shapes/part.ts";
 import { fieldProblems } from "../../shapes/registry.ts";
 import { reading, type TypedReading } from "./typedReading.ts";

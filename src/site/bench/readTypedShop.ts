@@ -2,7 +2,8 @@ import { Shop } from "../../forming/machine.ts";
 import { check } from "../../input/check.ts";
 import type { Tables } from "../../input/context.ts";
 import { shopProblems } from "../../input/shopProblems.ts";
-import { treeOf, type TypedGroup } from "../../input/typed.ts";
+import type { TypedGroup } from "../../input/typed.ts";
+import { treeOf } from "../../input/typedTree.ts";
 import { reading, type TypedReading } from "./typedReading.ts";
 
 /** The shop's machines and stock as they were typed, read by the same rules as a shop file. */

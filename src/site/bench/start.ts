@@ -1,21 +1,23 @@
 import { mount } from "svelte";
 import type { Tables } from "../../input/context.ts";
-import type { Job } from "../../input/readJob.ts";
 import type { Shop } from "../../forming/machine.ts";
+import type { Outline } from "../../input/outline.ts";
+import type { Job } from "../../input/readJob.ts";
 import type { TypedGroup } from "../../input/typed.ts";
 import { isShapeId } from "../../shapes/ids.ts";
+import type { ShapeId } from "../../shapes/part.ts";
 import { setRoot, siteHref } from "../bits/siteHref.ts";
 import { Bench } from "./bench.svelte.ts";
 import BenchPage from "./Bench.svelte";
 import { draftKey, keeper, keyOf } from "./keep.ts";
-import type { Outlines } from "./partReader.ts";
+import { loadShape } from "./loadShape.ts";
 import { asDraft, asTypedGroup, partInLink, type NamedTyped } from "./link.ts";
 
 /** What every bench of a binder needs, published once beside the pages. */
 export interface BenchTables {
   readonly tables: Tables;
   /** What the file of each shape asks for. */
-  readonly outlines: Outlines;
+  readonly outlines: Readonly<Record<ShapeId, Outline>>;
   /** The shop as its file says it, and as it was read. */
   readonly shop: { readonly typed: TypedGroup; readonly shop: Shop } | null;
   /** Ids of the sources that have an entry with their short names, and words that the glossary explains. */
@@ -27,14 +29,17 @@ export interface BenchTables {
 /** Puts the bench in the place of what the page was published with. */
 export async function startBench(place: HTMLElement): Promise<void> {
   const first = JSON.parse(place.dataset["part"] ?? "") as NamedTyped;
+  const id = first.part["shape"];
+  if (!isShapeId(id)) throw new RangeError(`shape: ${JSON.stringify(id)}`);
   setRoot(place.dataset["root"] ?? "");
   const binder = siteHref("/");
-  const answer = await fetch(siteHref("/bench.json"));
+  const [answer, shape] = await Promise.all([fetch(siteHref("/bench.json")), loadShape(id)]);
   if (!answer.ok) throw new RangeError(`bench.json: ${answer.status}`);
   const { tables, outlines, shop, known, explained, job } = (await answer.json()) as BenchTables;
+  const outline = outlines[id];
   const bench = new Bench(first, {
     tables,
-    outlines,
+    own: { shape, outline },
     shop: shop ?? undefined,
     draft: keeper(draftKey(binder, first.name), asDraft),
     shopDraft: keeper(keyOf(binder, "shop"), asTypedGroup),
@@ -44,8 +49,6 @@ export async function startBench(place: HTMLElement): Promise<void> {
   addEventListener("storage", ({ key, newValue }) => {
     if (key === draftKey(binder, first.name) && newValue !== null) bench.warnOfOther();
   });
-  const shape = first.part["shape"];
-  if (!isShapeId(shape)) throw new RangeError(`shape: ${JSON.stringify(shape)}`);
   // A draft or a link may hold what has to be read by all the rules; the page stays as published until it is.
   await bench.isRead;
   printedUnlessChanged(place, bench);
@@ -53,7 +56,7 @@ export async function startBench(place: HTMLElement): Promise<void> {
     target: place,
     props: {
       bench,
-      outline: outlines[shape],
+      outline,
       tables,
       job,
       known: new Map(known),

@@ -1,7 +1,7 @@
 import type { Tables } from "../../../input/context.ts";
 import { MAX_SIZE } from "../../../input/text.ts";
 import { isShapeId } from "../../../shapes/ids.ts";
-import { shapes } from "../../../shapes/registry.ts";
+import { SHAPE_NAMES } from "../../words/shapes.ts";
 import { siteHref } from "../../bits/siteHref.ts";
 import type { Bench } from "../bench.svelte.ts";
 import { linkOf, LONGEST, type NamedTyped } from "../link.ts";
@@ -209,7 +209,7 @@ export class BenchFiles {
     const link = linkOf(part);
     if (link.length > LONGEST)
       this.wrong(
-        `This part is of another shape and too long to be taken there: open its file on the page ${shapes[shape].title}.`,
+        `This part is of another shape and too long to be taken there: open its file on the page ${SHAPE_NAMES[shape]}.`,
       );
     else location.assign(siteHref(`/shapes/${shape}/`) + link);
   }

@@ -2,7 +2,8 @@ import type { Tables } from "../../../input/context.ts";
 import { printProblems, refusalProblems } from "../../../input/problem.ts";
 import { partOfText } from "../../../input/readFiles.ts";
 import { decode } from "../../../input/text.ts";
-import { typedOf, type TypedGroup } from "../../../input/typed.ts";
+import type { TypedGroup } from "../../../input/typed.ts";
+import { typedOf } from "../../../input/typedTree.ts";
 import { layOut } from "../../../report/layOut.ts";
 import type { NamedTyped } from "../link.ts";
 

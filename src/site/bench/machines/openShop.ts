@@ -1,7 +1,8 @@
 import type { Tables } from "../../../input/context.ts";
 import { printProblems } from "../../../input/problem.ts";
 import { readShop } from "../../../input/readShop.ts";
-import { typedOf, type TypedGroup } from "../../../input/typed.ts";
+import type { TypedGroup } from "../../../input/typed.ts";
+import { typedOf } from "../../../input/typedTree.ts";
 
 /** The shop of a file as it is written there, or everything that is wrong with it. */
 export function openShop(
