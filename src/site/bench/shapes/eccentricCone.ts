@@ -1,0 +1,1 @@
+export { eccentricCone as shape } from "../../../shapes/eccentric-cone/shape.ts";

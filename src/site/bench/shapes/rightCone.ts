@@ -1,0 +1,1 @@
+export { rightCone as shape } from "../../../shapes/right-cone/shape.ts";

@@ -1,0 +1,1 @@
+export { squareToRound as shape } from "../../../shapes/square-to-round/shape.ts";
