@@ -34,7 +34,8 @@ export default defineConfig({
       ),
     },
     // Nothing is put into a page itself: its policy has only files of its own site run.
-    build: { assetsInlineLimit: 0, rolldownOptions: { output: { codeSplitting: benchInOne() } } },
+    build: { assetsInlineLimit: 0 },
+    plugins: [benchInOne()],
     // A script finds what it loads later on from where it lies itself: the binder works from any folder of any server.
     experimental: {
       renderBuiltUrl: (_, { hostType }) => (hostType === "js" ? { relative: true } : undefined),
