@@ -192,7 +192,7 @@ it("says how each figure was worked out, with this part's numbers", async () => 
     .poll(() => page.locator(".bench-answer").textContent(), { timeout: 10_000 })
     .toMatch(/600 \/ \(2 × sin 36.87°\)/);
   await page.getByRole("button", { name: "What is this: Plate thickness?" }).click();
-  expect(await page.locator(".bench-form").textContent()).toContain("which depends on the metal");
+  await expect.poll(() => page.locator(".bench-form").textContent()).toContain("which depends on the metal");
 });
 
 it("shows one element line in every drawing, by key and by touch, and says what it is", async () => {
