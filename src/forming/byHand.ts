@@ -14,7 +14,7 @@ export interface ByHand {
 }
 
 /** Shares of the bend at the start of the window for which the table has a gap: from hardly bent to where the first trial aims. */
-const SHARES = [0.25, 0.5, 0.75, 0.9];
+const SHARES = [0.25, 0.5, 0.75, 0.85];
 /** Gaps are round numbers that are found on a tape: 10 mm, or half an inch. [mm] */
 const TAPE_MM = 10;
 const TAPE_IN = 12.7;

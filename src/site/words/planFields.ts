@@ -59,10 +59,6 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
     unit: "mm",
     means: "Along the edge of the small end, from seam edge 1.",
   },
-  "forming.plans[].settings.zones[].middleOverbend": {
-    means:
-      "How many times too high a straight roll set for both ends stands in the middle; both ends are started lower by it.",
-  },
   "forming.plans[].settings.zones[].passes": {
     means:
       "A first trial from below, start, middle and end of the first pass’s window, and the finished bend.",
@@ -92,6 +88,10 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   [`${PASS}.start.largeMm`]: { unit: "mm", means: "Raise at the large edge." },
   [`${PASS}.start.middleMm`]: { unit: "mm", means: "Raise at half the slant." },
   [`${PASS}.start.smallMm`]: { unit: "mm", means: "Raise at the small edge." },
+  [`${PASS}.start.middleOverbend`]: {
+    means:
+      "How many times too high a straight roll set for both ends by themselves would stand at half the slant; both ends are started lower by it.",
+  },
   [`${PASS}.start.tiltDeg`]: { unit: "°", means: "Tilt of the roll, the small end higher." },
   [`${PASS}.start.smallBearingMm`]: {
     unit: "mm",
