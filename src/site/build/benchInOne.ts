@@ -8,20 +8,27 @@ interface Modules {
   readonly getModuleInfo: (id: string) => Known | null;
 }
 
-const ours = (path: string): string => fileURLToPath(new URL(`../${path}`, import.meta.url));
+const ours = (...paths: readonly string[]): string[] =>
+  paths.map((path) => fileURLToPath(new URL(`../../${path}`, import.meta.url)));
 
 /** What a bench begins with. */
-const BENCH = ours("bench/start.ts");
+const START = ours("site/bench/start.ts");
+/** What every shape takes. */
+const SHAPES = ours("shapes/shape.ts", "shapes/words.ts", "shapes/limits.ts");
+/** What it loads by itself as soon as it stands. */
+const VERDICT = ours("report/formed.ts", "site/bench/WillGo.svelte", "site/bench/Blank.svelte");
+/** What comes without a verdict. */
+const WITHOUT = ours("site/bench/files/filing.ts", "site/pdf/startPdf.ts");
 /** Scripts that a page runs without a bench: they load nothing that is made for benches. */
-const PAGES = [
-  "bench/open.ts",
-  "trials/trialForm.ts",
-  "pdf/open.ts",
-  "pdf/startPdf.ts",
-  "offline/register.ts",
-].map(ours);
+const PAGES = ours(
+  "site/bench/open.ts",
+  "site/trials/trialForm.ts",
+  "site/pdf/open.ts",
+  "site/pdf/startPdf.ts",
+  "site/offline/register.ts",
+);
 
-/** A module with all that it loads at once. */
+/** Modules with all that they load at once. */
 function closure(modules: Modules, ids: readonly string[]): ReadonlySet<string> {
   const seen = new Set<string>();
   const go = (id: string): void => {
@@ -33,30 +40,49 @@ function closure(modules: Modules, ids: readonly string[]): ReadonlySet<string> 
   return seen;
 }
 
-/** The chunk that a module goes into, of those that a bench begins with. */
-function chunks(): (id: string, modules: Modules) => "runtime" | "shared" | "bench" | undefined {
-  let bench: ReadonlySet<string> | undefined;
-  let pages: ReadonlySet<string> | undefined;
+const CHUNKS = ["runtime", "shared", "bench", "forming", "verdict"] as const;
+type Chunk = (typeof CHUNKS)[number];
+
+/** The chunk that a module goes into; undefined for what is neither begun with nor loaded by itself. */
+function chunkOf(): (id: string, modules: Modules) => Chunk | undefined {
+  let known: Readonly<Record<"start" | "verdict" | "without" | "pages", ReadonlySet<string>>> | undefined;
   return (id, modules) => {
-    bench ??= closure(modules, [BENCH]);
-    pages ??= closure(modules, PAGES);
-    // The bench's own module is asked for by name; of d3 it takes one module, the rest comes when it is asked for.
-    if (!bench.has(id) || id === BENCH) return undefined;
-    if (/\/node_modules\/(?:svelte|esm-env|clsx)\//.test(id)) return "runtime";
-    if (id.includes("/node_modules/") && !id.includes("/node_modules/d3-path/")) return undefined;
-    return pages.has(id) ? "shared" : "bench";
+    known ??= {
+      start: closure(modules, [...START, ...SHAPES]),
+      verdict: closure(modules, VERDICT),
+      without: closure(modules, WITHOUT),
+      pages: closure(modules, PAGES),
+    };
+    const { start, verdict, without, pages } = known;
+    // What is asked for by its name is a chunk of its own; of d3 a drawing takes one module, the rest is asked for later.
+    if ([...START, ...VERDICT].includes(id)) return undefined;
+    if (id.includes("/node_modules/") && !id.includes("/node_modules/d3-path/"))
+      return start.has(id) && /\/node_modules\/(?:svelte|esm-env|clsx)\//.test(id) ? "runtime" : undefined;
+    if (start.has(id)) return pages.has(id) ? "shared" : "bench";
+    if (verdict.has(id) && !without.has(id)) return pages.has(id) ? "forming" : "verdict";
+    return undefined;
   };
 }
 
+/** Scripts that come by themselves, each named after its module. */
+const BY_ITSELF = /\/(?:start|formed|WillGo|Blank|filing)\.[^/]*$/;
+
 /**
- * Puts what a bench begins with into few files: cut by who else loads which module it comes in a dozen, which together weigh
- * a twentieth more, because each is packed for itself.
+ * What is fetched along with a script that is loaded later on, before the script itself says so: for one that comes by itself
+ * all it takes, for one that somebody asks for its style alone. The names of all those files would weigh as much as a drawing.
+ */
+export const early = (script: string, files: string[]): string[] =>
+  BY_ITSELF.test(script) ? files : files.filter((file) => file.endsWith(".css"));
+
+/**
+ * Puts what a bench loads by itself into few files: cut by who else loads which module it comes in two dozen, which together
+ * weigh a twentieth more, because each is packed for itself.
  */
 export function benchInOne() {
-  const chunkOf = chunks();
-  const group = (name: "runtime" | "shared" | "bench") => ({
+  const chunk = chunkOf();
+  const group = (name: Chunk) => ({
     debugName: name,
-    name: (id: string, modules: Modules) => (chunkOf(id, modules) === name ? name : null),
+    name: (id: string, modules: Modules) => (chunk(id, modules) === name ? name : null),
   });
   return {
     name: "bench-in-one",
@@ -71,7 +97,7 @@ export function benchInOne() {
       codeSplitting: {
         // Else all of d3 would come along with the one function that a drawing takes of it.
         includeDependenciesRecursively: false,
-        groups: [group("runtime"), group("shared"), group("bench")],
+        groups: CHUNKS.map(group),
       },
     }),
   };
