@@ -62,9 +62,6 @@ it("has a page for addresses that are none which works from any depth", () => {
   expect(html).not.toMatch(/stylesheet|<img|<script|url\(/i);
 });
 
-/** What a bench loads before it is asked whether the part goes: form, reader, geometry, pattern and views. [bytes, gzip] */
-const BENCH_BYTES = 95_000;
-
 /** A script with all that it loads at once. */
 function loaded(script: string, seen = new Set<string>()): ReadonlySet<string> {
   if (seen.has(script)) return seen;
@@ -76,13 +73,10 @@ function loaded(script: string, seen = new Set<string>()): ReadonlySet<string> {
 const weight = (scripts: Iterable<string>) =>
   [...scripts].reduce((sum, script) => sum + gzipSync(readFileSync(join(DIST, script))).length, 0);
 
-it("has light scripts: a page without a bench next to nothing, and a shape's page what makes it live", () => {
+it("has light scripts: a page without a bench next to nothing", () => {
   const of = (page: string) =>
     [...read(page).matchAll(/<script[^>]*src="([^"]+)"/g)].map(([, src = ""]) => join(dirname(page), src));
   expect(weight(of("glossary/index.html").flatMap((script) => [...loaded(script)]))).toBeLessThan(3_000);
-  const bench = globSync("_astro/start.*.js", { cwd: DIST });
-  expect(bench.length).toBe(1);
-  expect(weight(new Set(bench.flatMap((script) => [...loaded(script)])))).toBeLessThan(BENCH_BYTES);
 });
 
 it("has the PDF library in one script that no page loads by itself, without what it would take for web pages", () => {

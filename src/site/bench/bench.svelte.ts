@@ -7,7 +7,7 @@ import type { Report, Shaped } from "../../report/report.ts";
 import { shapedOf } from "../../report/shaped.ts";
 import { begin, change, goOn, kept, redo, settle, undo, type History } from "./history.ts";
 import type { Keeper } from "./keep.ts";
-import type { NamedTyped } from "./link.ts";
+import type { NamedTyped } from "./asTyped.ts";
 import { PartWork, type ShapeAtBench, type Worked } from "./partWork.ts";
 import type { Complaint } from "./typedReading.ts";
 

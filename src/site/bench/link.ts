@@ -1,15 +1,8 @@
-import type { Typed, TypedGroup } from "../../input/typed.ts";
-
-/** A part with the name of its file, as it goes from hand to hand. */
-export interface NamedTyped {
-  readonly name: string;
-  readonly part: TypedGroup;
-}
+import { isNamed, type NamedTyped } from "./asTyped.ts";
 
 const MARK = "#part=";
 /** Longer than any part; an address beyond it was not made here. */
 export const LONGEST = 20_000;
-const DEEPEST = 6;
 
 /** The whole part in the address behind #, which a browser sends to nobody. */
 export const linkOf = ({ name, part }: NamedTyped): string =>
@@ -31,33 +24,7 @@ export function partInLink(hash: string): LinkReading {
   } catch {
     return broken("it was cut off or changed on its way");
   }
-  if (
-    !isGroup(data) ||
-    typeof data["name"] !== "string" ||
-    !isGroup(data["part"]) ||
-    !isTyped(data["part"], 0)
-  )
-    return broken("it holds no part");
-  return { kind: "read", value: { name: data["name"], part: data["part"] } };
+  return isNamed(data)
+    ? { kind: "read", value: { name: data.name, part: data.part } }
+    : broken("it holds no part");
 }
-
-function isTyped(value: unknown, deep: number): value is Typed {
-  if (typeof value === "string" || typeof value === "boolean") return true;
-  if (typeof value !== "object" || value === null || deep > DEEPEST) return false;
-  return Object.values(value).every((one) => isTyped(one, deep + 1));
-}
-
-const isGroup = (value: unknown): value is TypedGroup =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
-
-/** A group as typed, from what a browser kept. */
-export const asTypedGroup = (value: unknown): TypedGroup | undefined =>
-  isGroup(value) && isTyped(value, 0) ? value : undefined;
-
-/** The states of a part, from what a browser kept: earlier versions kept the last one alone. */
-export function asDraft(value: unknown): readonly NamedTyped[] | undefined {
-  const states: readonly unknown[] = Array.isArray(value) ? value : [value];
-  return states.length > 0 && states.every(isNamed) ? states : undefined;
-}
-const isNamed = (value: unknown): value is NamedTyped =>
-  isGroup(value) && typeof value["name"] === "string" && asTypedGroup(value["part"]) !== undefined;

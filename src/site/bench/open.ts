@@ -1,6 +1,6 @@
 import { siteHref, setRoot } from "../bits/siteHref.ts";
 import { draftKey } from "./keep.ts";
-import type { NamedTyped } from "./link.ts";
+import type { NamedTyped } from "./asTyped.ts";
 
 /** Finds the places for a bench on a page, and starts each at once or when it is asked for: most of the script is loaded then. */
 async function open(place: HTMLElement): Promise<void> {

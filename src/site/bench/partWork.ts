@@ -5,7 +5,7 @@ import { lay, type LaidOut, materialOf, type NamedPart } from "../../report/lay.
 import { givenIn } from "../../shapes/loose.ts";
 import type { Part } from "../../shapes/part.ts";
 import type { Shape } from "../../shapes/shape.ts";
-import type { NamedTyped } from "./link.ts";
+import type { NamedTyped } from "./asTyped.ts";
 import type { Complaint } from "./typedReading.ts";
 
 /** One shape: how it is laid out, and what its file asks for. */

@@ -1,6 +1,6 @@
 import type { Tables } from "../../input/context.ts";
 import { layOut } from "../../report/layOut.ts";
-import type { NamedTyped } from "./link.ts";
+import type { NamedTyped } from "./asTyped.ts";
 import type { Worked } from "./partWork.ts";
 import { readTypedPart } from "./readTyped.ts";
 

@@ -11,7 +11,7 @@ import { Bench } from "./bench.svelte.ts";
 import BenchPage from "./Bench.svelte";
 import { draftKey, keeper, keyOf } from "./keep.ts";
 import { loadShape } from "./loadShape.ts";
-import { asDraft, asTypedGroup, partInLink, type NamedTyped } from "./link.ts";
+import { asDraft, asTypedGroup, type NamedTyped } from "./asTyped.ts";
 
 /** What every bench of a binder needs, published once beside the pages. */
 export interface BenchTables {
@@ -44,8 +44,8 @@ export async function startBench(place: HTMLElement): Promise<void> {
     draft: keeper(draftKey(binder, first.name), asDraft),
     shopDraft: keeper(keyOf(binder, "shop"), asTypedGroup),
   });
-  takeLink(bench);
-  addEventListener("hashchange", () => takeLink(bench));
+  await takeLink(bench);
+  addEventListener("hashchange", () => void takeLink(bench));
   addEventListener("storage", ({ key, newValue }) => {
     if (key === draftKey(binder, first.name) && newValue !== null) bench.warnOfOther();
   });
@@ -67,7 +67,9 @@ export async function startBench(place: HTMLElement): Promise<void> {
 }
 
 /** A part that came in the address; one of another shape has its bench on that shape's page. */
-function takeLink(bench: Bench): void {
+async function takeLink(bench: Bench): Promise<void> {
+  if (!location.hash.startsWith("#part=")) return;
+  const { partInLink } = await import("./link.ts");
   const link = partInLink(location.hash);
   if (link.kind === "none") return;
   if (link.kind === "broken") {

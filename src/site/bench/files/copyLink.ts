@@ -1,6 +1,7 @@
 import { isShapeId } from "../../../shapes/ids.ts";
 import { siteHref } from "../../bits/siteHref.ts";
-import { linkOf, LONGEST, type NamedTyped } from "../link.ts";
+import { linkOf, LONGEST } from "../link.ts";
+import type { NamedTyped } from "../asTyped.ts";
 import { copyText, wholeAddress } from "./copyText.ts";
 import type { Told } from "./told.ts";
 

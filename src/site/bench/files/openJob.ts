@@ -5,7 +5,7 @@ import { read, type Reading } from "../../../input/reading.ts";
 import { MAX_SIZE } from "../../../input/text.ts";
 import type { TypedGroup } from "../../../input/typed.ts";
 import { layOut } from "../../../report/layOut.ts";
-import type { NamedTyped } from "../link.ts";
+import type { NamedTyped } from "../asTyped.ts";
 import { unzip } from "./unzip.ts";
 import { zipDisk } from "./zipDisk.ts";
 

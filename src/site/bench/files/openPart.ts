@@ -5,7 +5,7 @@ import { decode } from "../../../input/text.ts";
 import type { TypedGroup } from "../../../input/typed.ts";
 import { typedOf } from "../../../input/typedTree.ts";
 import { layOut } from "../../../report/layOut.ts";
-import type { NamedTyped } from "../link.ts";
+import type { NamedTyped } from "../asTyped.ts";
 
 /** A part file as it was opened. */
 export interface OpenedPart {

@@ -1,6 +1,6 @@
 import type { Tables } from "../../../input/context.ts";
 import type { Bench } from "../bench.svelte.ts";
-import type { NamedTyped } from "../link.ts";
+import type { NamedTyped } from "../asTyped.ts";
 import { readTypedPart } from "../readTyped.ts";
 import type { Tray } from "../tray/tray.svelte.ts";
 import { saveFile } from "./saveFile.ts";

@@ -1,7 +1,7 @@
 import { strToU8, zipSync, type Zippable } from "fflate";
 import type { TypedGroup } from "../../../input/typed.ts";
 import { typedYaml } from "../../../input/typedYaml.ts";
-import type { NamedTyped } from "../link.ts";
+import type { NamedTyped } from "../asTyped.ts";
 
 /** What goes into a job's folder. */
 export interface JobFiles {

@@ -1,6 +1,6 @@
 import type { TypedGroup } from "../../../input/typed.ts";
 import type { Keeper } from "../keep.ts";
-import type { NamedTyped } from "../link.ts";
+import type { NamedTyped } from "../asTyped.ts";
 import {
   clashes,
   same,

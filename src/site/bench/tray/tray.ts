@@ -1,6 +1,6 @@
 import type { TypedGroup } from "../../../input/typed.ts";
 import { nameProblem } from "../files/nameProblem.ts";
-import { asTypedGroup, type NamedTyped } from "../link.ts";
+import { asTypedGroup, type NamedTyped } from "../asTyped.ts";
 
 /** Parts that belong together, kept in this browser: a job that is not yet a folder. */
 export interface TrayContent {

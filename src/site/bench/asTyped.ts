@@ -1,0 +1,31 @@
+import type { Typed, TypedGroup } from "../../input/typed.ts";
+
+/** A part with the name of its file, as it goes from hand to hand. */
+export interface NamedTyped {
+  readonly name: string;
+  readonly part: TypedGroup;
+}
+
+/** Deeper than any file goes. */
+const DEEPEST = 6;
+
+function isTyped(value: unknown, deep: number): value is Typed {
+  if (typeof value === "string" || typeof value === "boolean") return true;
+  if (typeof value !== "object" || value === null || deep > DEEPEST) return false;
+  return Object.values(value).every((one) => isTyped(one, deep + 1));
+}
+
+export const isGroup = (value: unknown): value is TypedGroup =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+/** A group as typed, from what a browser kept. */
+export const asTypedGroup = (value: unknown): TypedGroup | undefined =>
+  isGroup(value) && isTyped(value, 0) ? value : undefined;
+
+/** The states of a part, from what a browser kept: earlier versions kept the last one alone. */
+export function asDraft(value: unknown): readonly NamedTyped[] | undefined {
+  const states: readonly unknown[] = Array.isArray(value) ? value : [value];
+  return states.length > 0 && states.every(isNamed) ? states : undefined;
+}
+export const isNamed = (value: unknown): value is NamedTyped =>
+  isGroup(value) && typeof value["name"] === "string" && asTypedGroup(value["part"]) !== undefined;

@@ -1,0 +1,108 @@
+import { globSync, readFileSync } from "node:fs";
+import { gzipSync } from "node:zlib";
+import { basename, dirname, join } from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { launch } from "./chromium.ts";
+import { DIST, serve } from "./site.ts";
+
+/** What a bench loads before it lives: form, plain reader, geometry, views, and the one shape of its page. [bytes, gzip] */
+const START_BYTES = 60_900;
+/** All that a bench loads unless somebody asks for more: verdict and pattern too. [bytes, gzip] */
+const UNASKED_BYTES = 119_000;
+
+const SHAPES = {
+  "right-cone": "rightCone",
+  "eccentric-cone": "eccentricCone",
+  "square-to-round": "squareToRound",
+};
+
+let browser: Browser;
+let site: Awaited<ReturnType<typeof serve>>;
+beforeAll(async () => {
+  site = await serve(DIST);
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+  site.close();
+});
+
+const read = (script: string) => readFileSync(join(DIST, script));
+const weight = (scripts: Iterable<string>) =>
+  [...new Set(scripts)].reduce((sum, script) => sum + gzipSync(read(script)).length, 0);
+/** The module that a script is named after. */
+const named = (script: string): string => basename(script).split(".")[0] ?? "";
+
+/** A script, by the module that it is named after, with all that it loads at once. */
+function loaded(name: string): ReadonlySet<string> {
+  const seen = new Set<string>();
+  const go = (script: string): void => {
+    if (seen.has(script)) return;
+    seen.add(script);
+    for (const [, target = ""] of read(script)
+      .toString()
+      .matchAll(/(?:from|import)\s*"(\.\/[^"]+)"/g))
+      go(join(dirname(script), target));
+  };
+  const [script, second] = globSync(`_astro/${name}.*.js`, { cwd: DIST });
+  if (script === undefined || second !== undefined) throw new Error(`${name}: not one script`);
+  go(script);
+  return seen;
+}
+
+it.each(Object.values(SHAPES))("has a light bench for a %s", (shape) => {
+  const start = [...loaded("start"), ...loaded(shape)];
+  expect(weight(start)).toBeLessThan(START_BYTES);
+  // What reads files, names remedies and prints is no part of it.
+  expect(start.filter((script) => /ZodType|safeParse/.test(read(script).toString()))).toEqual([]);
+});
+
+/** Scripts that a page has loaded, the service worker's store apart. */
+async function follow(path: string, size: { width: number; height: number }) {
+  const context = await browser.newContext({ serviceWorkers: "block", viewport: size });
+  const page: Page = await context.newPage();
+  const scripts = new Set<string>();
+  page.on("request", (request) => {
+    const { pathname } = new URL(request.url());
+    if (pathname.endsWith(".js")) scripts.add(pathname.replace(/^\/binder\//, ""));
+  });
+  await page.goto(site.url + path);
+  await page.locator(".bench .checks").first().waitFor();
+  await page.locator(".bench #blank").waitFor();
+  await page.waitForLoadState("networkidle");
+  return { page, scripts, close: () => context.close() };
+}
+
+it.each([
+  ["right-cone", { width: 1280, height: 800 }],
+  ["eccentric-cone", { width: 390, height: 844 }],
+  ["square-to-round", { width: 1280, height: 800 }],
+] as const)("loads no more for a %s than somebody asks for", async (shape, size) => {
+  const { page, scripts, close } = await follow(`shapes/${shape}/`, size);
+  const unasked = [...scripts];
+  expect(unasked.map(named)).toContain(SHAPES[shape]);
+  expect(unasked.map(named)).toContain("formed");
+  const later = ["rules", "Judged", "CutFiles", "PrintSheets", "readTypedShop", "d3Zoom", "RoundView"];
+  expect(unasked.map(named).filter((name) => later.includes(name))).toEqual([]);
+  expect(weight(unasked)).toBeLessThan(UNASKED_BYTES);
+  // A hand at the form: the rules of files, and what stands far down.
+  await page
+    .locator(".bench-form")
+    .getByLabel(/^Height between/)
+    .focus();
+  await page.locator(".bench-judged").nth(1).waitFor();
+  await expect.poll(() => [...scripts].map(named), { timeout: 10_000 }).toContain("rules");
+  expect([...scripts].map(named)).toContain("Judged");
+  await close();
+});
+
+it("shows what stands far down to whoever only scrolls there", async () => {
+  const { page, scripts, close } = await follow("shapes/right-cone/", { width: 1280, height: 800 });
+  expect([...scripts].map(named)).not.toContain("Judged");
+  await page.locator(".bench #blank").scrollIntoViewIfNeeded();
+  await page.mouse.wheel(0, 1500);
+  await page.locator(".bench-judged").nth(1).waitFor();
+  expect([...scripts].map(named)).not.toContain("rules");
+  await close();
+});
