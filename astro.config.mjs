@@ -1,7 +1,7 @@
 import svelte from "@astrojs/svelte";
 import { defineConfig } from "astro/config";
 import { fileURLToPath } from "node:url";
-import { benchInOne, early } from "./src/site/build/benchInOne.ts";
+import { benchInOne } from "./src/site/build/benchInOne.ts";
 import { offline } from "./src/site/build/offline.ts";
 import { relativeSite } from "./src/site/build/relativeLinks.ts";
 import { stopOnProblems } from "./src/site/build/stopOnProblems.ts";
@@ -34,7 +34,7 @@ export default defineConfig({
       ),
     },
     // Nothing is put into a page itself: its policy has only files of its own site run.
-    build: { assetsInlineLimit: 0, modulePreload: { resolveDependencies: early } },
+    build: { assetsInlineLimit: 0 },
     plugins: [benchInOne()],
     // A script finds what it loads later on from where it lies itself: the binder works from any folder of any server.
     experimental: {

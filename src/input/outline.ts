@@ -49,21 +49,18 @@ export function outlineOf(schema: Schema): Outline {
   const words = choicesOf(schema);
   if (words) return { ...about, kind: "choice", words };
   const { def } = bare(schema)._zod;
-  switch (def.type) {
-    case "tuple":
-      return { ...about, kind: "pair", items: def.items.map((item) => outlineOf(item)) };
-    case "array":
-      return { ...about, kind: "list" };
-    case "number": {
-      const quantity = quantityOf(schema);
-      const marked = quantity && { quantity };
-      return { ...about, kind: "number", ...marked, whole: isWhole(schema), limits: limitsOf(schema) };
-    }
-    case "string":
-      return { ...about, kind: "text", limits: limitsOf(schema) };
-    case "boolean":
-      return { ...about, kind: "yes" };
-    default:
-      return { ...about, kind: "other" };
-  }
+  if (def.type === "tuple")
+    return { ...about, kind: "pair", items: def.items.map((item) => outlineOf(item)) };
+  if (def.type === "array") return { ...about, kind: "list" };
+  if (def.type === "string") return { ...about, kind: "text", limits: limitsOf(schema) };
+  if (def.type === "boolean") return { ...about, kind: "yes" };
+  if (def.type !== "number") return { ...about, kind: "other" };
+  const quantity = quantityOf(schema);
+  return {
+    ...about,
+    kind: "number",
+    ...(quantity && { quantity }),
+    whole: isWhole(schema),
+    limits: limitsOf(schema),
+  };
 }

@@ -61,7 +61,8 @@ function groupOf(keys: Readonly<Record<string, Outline>>, typed: TypedGroup, mat
     else if (written !== undefined || !inner.optional) return undefined;
   }
   const { material } = group;
-  return material === undefined || Object.hasOwn(materials, String(material)) ? group : undefined;
+  const isKnown = typeof material === "string" && Object.hasOwn(materials, material);
+  return material === undefined || isKnown ? group : undefined;
 }
 
 /** Empty fields count as left out, and so do groups of them. */

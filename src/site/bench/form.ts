@@ -85,7 +85,10 @@ function kindOf(outline: Outline, path: FieldPath): FieldKind {
       return "lengths";
     case "number":
       return outline.quantity ?? (outline.whole ? "count" : "number");
-    default:
+    case "text":
+    case "group":
+    case "pair":
+    case "other":
       return path.at(-1) === "notes" ? "long text" : "text";
   }
 }

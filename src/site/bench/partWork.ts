@@ -6,6 +6,7 @@ import { givenIn } from "../../shapes/loose.ts";
 import type { Part } from "../../shapes/part.ts";
 import type { Shape } from "../../shapes/shape.ts";
 import type { NamedTyped } from "./asTyped.ts";
+import type { work } from "./rules.ts";
 import type { Complaint } from "./typedReading.ts";
 
 /** One shape: how it is laid out, and what its file asks for. */
@@ -37,7 +38,7 @@ export function workPlainly(
 export class PartWork {
   private readonly own: ShapeAtBench;
   private readonly tables: Tables;
-  private rules: typeof import("./rules.ts") | undefined;
+  private rules: { readonly work: typeof work } | undefined;
 
   constructor(own: ShapeAtBench, tables: Tables) {
     this.own = own;

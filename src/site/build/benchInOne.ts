@@ -71,7 +71,7 @@ const BY_ITSELF = /\/(?:start|formed|WillGo|Blank|filing)\.[^/]*$/;
  * What is fetched along with a script that is loaded later on, before the script itself says so: for one that comes by itself
  * all it takes, for one that somebody asks for its style alone. The names of all those files would weigh as much as a drawing.
  */
-export const early = (script: string, files: string[]): string[] =>
+const early = (script: string, files: string[]): string[] =>
   BY_ITSELF.test(script) ? files : files.filter((file) => file.endsWith(".css"));
 
 /**
@@ -87,6 +87,10 @@ export function benchInOne() {
   return {
     name: "bench-in-one",
     applyToEnvironment: ({ name }: { readonly name: string }) => name === "client",
+    configEnvironment: (name: string) =>
+      name === "client"
+        ? { build: { modulePreload: { polyfill: false, resolveDependencies: early } } }
+        : undefined,
     // Nobody imports what a page runs, so that its chunk may export more than it says.
     options: <T extends object>(options: T) => ({
       ...options,

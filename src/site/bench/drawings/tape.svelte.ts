@@ -1,17 +1,20 @@
-import { nextPoint, snapped, type SnapPoints } from "../../../drawing/snap.ts";
+import type { Drawing } from "../../../drawing/model.ts";
+import type * as Snap from "../../../drawing/snap.ts";
 import { distance2, type Vec2 } from "../../../geometry/vector.ts";
 
-/** A tape held to two points of a drawing, by touch or by keys. */
+/** A tape held to two points of a drawing, by touch or by keys; what it can be held to is found out when it is first taken. */
 export class Tape {
   out = $state(false);
   /** None, one or both of its ends. [mm] */
   ends: readonly Vec2[] = $state.raw([]);
   /** Where the keys stand. [mm] */
   cursor: Vec2 | undefined = $state.raw(undefined);
-  private readonly points: () => SnapPoints;
+  private readonly drawing: () => Drawing;
+  private snap: typeof Snap | undefined = $state.raw(undefined);
+  private readonly points = $derived.by(() => this.snap?.snapPoints(this.drawing()));
 
-  constructor(points: () => SnapPoints) {
-    this.points = points;
+  constructor(drawing: () => Drawing) {
+    this.drawing = drawing;
   }
 
   /** Between its ends, straight and by the directions of the sheet. [mm] */
@@ -25,12 +28,13 @@ export class Tape {
     this.ends = [];
     this.cursor = undefined;
   };
-  readonly toggle = (): void => {
+  readonly toggle = async (): Promise<void> => {
+    this.snap ??= await import("../../../drawing/snap.ts");
     this.out = !this.out;
     this.clear();
   };
   move(way: Vec2): void {
-    this.cursor = nextPoint(this.points(), this.cursor, way);
+    if (this.snap && this.points) this.cursor = this.snap.nextPoint(this.points, this.cursor, way);
   }
   /** Hold an end to where the keys stand. */
   take(): void {
@@ -38,7 +42,7 @@ export class Tape {
   }
   /** Hold an end to the point that was touched. */
   touch(at: Vec2, reach: number): void {
-    const found = snapped(this.points(), at, reach);
+    const found = this.points && this.snap?.snapped(this.points, at, reach);
     if (found) this.hold(found);
   }
   private hold(point: Vec2): void {
