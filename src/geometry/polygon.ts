@@ -142,7 +142,12 @@ function reachRound(round: readonly Vec2[]): (x: number, y: number) => number {
  * @param smallest their smallest box
  */
 export function boxesRound(round: readonly Vec2[], smallest = smallestBox(round)): TurnedBox[] {
-  const [right, up, left, down] = [reachRound(round), reachRound(round), reachRound(round), reachRound(round)];
+  const [right, up, left, down] = [
+    reachRound(round),
+    reachRound(round),
+    reachRound(round),
+    reachRound(round),
+  ];
   const boxes = [smallest];
   for (let i = 0; i < TRIED_ANGLES; i++) {
     const angle = (i / TRIED_ANGLES) * (Math.PI / 2);

@@ -65,7 +65,11 @@ export function squareRadius(rho: number, lean: Lean): number {
 }
 
 /** The same at both ends, each end asked but once: where every station of a skin is looked at. [mm] */
-export function squareRadii(skin: Skin, theta: number, side: Side): { readonly a: number; readonly b: number } {
+export function squareRadii(
+  skin: Skin,
+  theta: number,
+  side: Side,
+): { readonly a: number; readonly b: number } {
   const a = skin.a.support(theta, side);
   const b = skin.b.support(theta, side);
   const slope = (a.h - b.h) / skin.heightMm;
