@@ -40,51 +40,59 @@ interface Spaces {
 }
 
 /** A stretch in so many spaces. */
-function spacesIn(zone: BendZone, count: number): Spaces {
+function spacesIn(zone: BendZone, count: number, facet: number): Spaces {
   return {
     halves: halfTurns(zone, count),
-    facet: facetMm(zone, count),
+    facet,
     places: borders(zone, count).map((theta) => zone.place(theta)),
   };
 }
+
+/** Every die of every brake asks the same of a stretch. */
+interface Known {
+  readonly permittedMm: number;
+  /** Fewest spaces whose facets keep within the permitted error. */
+  readonly fewest: number;
+  readonly facetOf: (spaces: number) => number;
+  /** By the number of spaces. */
+  readonly within: Map<number, Spaces>;
+}
+const found = new WeakMap<BendZone, Known>();
 
 /**
  * Fewest spaces whose facets keep within the permitted error. A facet's height goes by the square of its space, which
  * guesses the number nearly; from there it is found by trying.
  */
-function fewest(zone: BendZone, permittedMm: number): number {
+function fewest(facetOf: Known["facetOf"], permittedMm: number): number {
   const guess = (count: number) =>
-    Math.min(
-      MOST_SPACES,
-      Math.max(1, Math.round(count * Math.sqrt(facetMm(zone, count) / permittedMm)) || 1),
-    );
-  const isEnough = (count: number) => facetMm(zone, count) <= permittedMm;
+    Math.min(MOST_SPACES, Math.max(1, Math.round(count * Math.sqrt(facetOf(count) / permittedMm))));
+  const isEnough = (count: number) => facetOf(count) <= permittedMm;
   let count = guess(guess(FIRST_GUESS));
   while (count < MOST_SPACES && !isEnough(count)) count++;
   while (count > 1 && isEnough(count - 1)) count--;
   return count;
 }
 
-/** Every die of every brake asks the same of a stretch: by the permitted error, and by the most spaces. */
-interface Known {
-  readonly permittedMm: number;
-  readonly fewest: number;
-  readonly within: Map<number, Spaces>;
+function lookAt(zone: BendZone, permittedMm: number): Known {
+  const facets = new Map<number, number>();
+  const facetOf = (spaces: number) => {
+    const facet = facets.get(spaces) ?? facetMm(zone, spaces);
+    facets.set(spaces, facet);
+    return facet;
+  };
+  return { permittedMm, fewest: fewest(facetOf, permittedMm), facetOf, within: new Map() };
 }
-const found = new WeakMap<BendZone, Known>();
 
 /**
  * A curved stretch in the fewest equal spaces of the normal angle whose facets keep within the permitted error, but in no
  * more than there is room for.
  */
 export function spacesFor(zone: BendZone, permittedMm: number, most: number): Spaces {
-  let known = found.get(zone);
-  if (known?.permittedMm !== permittedMm) {
-    known = { permittedMm, fewest: fewest(zone, permittedMm), within: new Map() };
-    found.set(zone, known);
-  }
+  const before = found.get(zone);
+  const known = before?.permittedMm === permittedMm ? before : lookAt(zone, permittedMm);
+  found.set(zone, known);
   const count = Math.min(known.fewest, most);
-  const spaces = known.within.get(count) ?? spacesIn(zone, count);
+  const spaces = known.within.get(count) ?? spacesIn(zone, count, known.facetOf(count));
   known.within.set(count, spaces);
   return spaces;
 }

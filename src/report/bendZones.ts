@@ -2,14 +2,13 @@ import { degrees, wrap } from "../geometry/angle.ts";
 import { antiderivative } from "../geometry/antiderivative.ts";
 import { turning } from "../geometry/measure.ts";
 import { leanAt, planeNormal, type Skin, squareRadii, turningRate } from "../geometry/skin.ts";
-import { isFlat, stationAt } from "../geometry/station.ts";
+import { elementMm, isFlat } from "../geometry/station.ts";
 import { SAME_ANGLE, SAME_POINT_MM } from "../geometry/tolerance.ts";
 import {
   between2,
   cross2,
   cross3,
   distance2,
-  distance3,
   dot2,
   dot3,
   length3,
@@ -166,7 +165,7 @@ function zonesOfBlank(skin: Skin, laid: LaidBlank): BendZone[] {
       const [p, q] = [along[end][i] as number, along[end][i + 1] as number];
       return Math.max(0, p + share * (q - p) - off[end]);
     };
-    const element = stationAt(skin, at, at >= theta(last) - SAME_ANGLE ? -1 : 1);
+    const lengthMm = elementMm(skin, at, at >= theta(last) - SAME_ANGLE ? -1 : 1);
     const [foot, head] = [on("a"), on("b")];
     const { enter, leave } = onPlate(seams, foot, head);
     const cut = { a: enter.by, b: leave.by };
@@ -175,7 +174,7 @@ function zonesOfBlank(skin: Skin, laid: LaidBlank): BendZone[] {
       cut[end] === "seam 1" ? 0 : cut[end] === "seam 2" ? whole[end] : Math.min(reach(end), whole[end]);
     return {
       planDeg: degrees(wrap(at)),
-      lengthMm: (leave.share - enter.share) * distance3(element.a, element.b),
+      lengthMm: (leave.share - enter.share) * lengthMm,
       alongMm: { a: alongOf("a"), b: alongOf("b") },
       from: between2(foot, head, enter.share),
       to: between2(foot, head, leave.share),
