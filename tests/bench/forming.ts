@@ -1,6 +1,7 @@
 import { formingOf } from "../../src/forming/forming.ts";
 import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
 import { readFolder } from "../../src/input/readFolder.ts";
+import { keptOf } from "../../src/input/readTrials.ts";
 import { formingCase } from "../../src/report/formingCase.ts";
 import { layOut } from "../../src/report/layOut.ts";
 
@@ -29,8 +30,9 @@ export function benchForming(): void {
     const laid = layOut(part, tables);
     if (laid.kind === "refused") throw new Error(`${part.name} cannot be laid out`);
     const develop = () => layOut(part, tables);
+    const kept = trials && keptOf(trials);
     const form = () =>
-      formingOf(formingCase(part, laid.shape, laid.layout, laid.laid, laid.material), shop, trials);
+      formingOf(formingCase(part, laid.shape, laid.layout, laid.laid, laid.material), shop, kept);
     const spentOn = { development: 0, forming: 0 };
     for (let round = 0; round < WARM_UP + ROUNDS; round++) {
       const [development, forming] = [spent(develop), spent(form)];
