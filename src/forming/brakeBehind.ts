@@ -1,3 +1,4 @@
+import { SAME_POINT_MM } from "../geometry/tolerance.ts";
 import type { BrakeBends } from "./brakeBends.ts";
 import type { Hit } from "./brakeLines.ts";
 import type { FormingCase } from "./case.ts";
@@ -13,19 +14,32 @@ export interface BehindPunch {
   readonly line: number;
 }
 
-type Corners = readonly (readonly [number, number])[];
+type Line = Pick<Hit, "from" | "to">;
 
-/** How far plate reaches to each side of the line that the punch stands on, the line carried on beyond both its ends. [mm] */
-function sidesOf({ from, to }: Pick<Hit, "from" | "to">, corners: Corners): [number, number] {
-  const [x, y] = [to[0] - from[0], to[1] - from[1]];
-  const length = Math.sqrt(x * x + y * y);
-  let [left, right] = [0, 0];
-  for (const [p, q] of corners) {
-    const off = (x * (q - from[1]) - y * (p - from[0])) / length;
-    left = Math.max(left, off);
-    right = Math.max(right, -off);
-  }
-  return [left, right];
+/**
+ * How far a blank reaches to both sides of a line that is carried on beyond both its ends. Every corner is looked at for
+ * every hit, so the corners are laid out in one row of numbers first.
+ */
+function reachOf(
+  corners: readonly (readonly [number, number])[],
+): (line: Line) => readonly [left: number, right: number] {
+  const row = new Float64Array(2 * corners.length);
+  corners.forEach(([x, y], i) => {
+    row[2 * i] = x;
+    row[2 * i + 1] = y;
+  });
+  return ({ from, to }) => {
+    const length = Math.sqrt((to[0] - from[0]) ** 2 + (to[1] - from[1]) ** 2);
+    const [x, y] = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
+    const foot = x * from[1] - y * from[0];
+    let [most, least] = [0, 0];
+    for (let i = 0; i < row.length; i += 2) {
+      const off = x * (row[i + 1] as number) - y * (row[i] as number) - foot;
+      if (off > most) most = off;
+      else if (off < least) least = off;
+    }
+    return [most, -least];
+  };
 }
 
 /**
@@ -41,18 +55,21 @@ function sidesOf({ from, to }: Pick<Hit, "from" | "to">, corners: Corners): [num
  * @see derived here
  */
 export function behindPunch({ blanks }: FormingCase, { hits }: BrakeBends): BehindPunch | null {
+  const reaches = blanks.map(({ hull }) => hull && reachOf(hull));
   const lines = new Map<number, number>();
-  let worst = { depthMm: -1, piece: 0, line: 0 };
-  let otherMm = 0;
+  const sides: { readonly piece: number; readonly line: number; readonly both: readonly [number, number] }[] =
+    [];
   for (const hit of hits) {
     const line = (lines.get(hit.piece) ?? 0) + 1;
     lines.set(hit.piece, line);
-    const corners = blanks[hit.piece - 1]?.hull;
-    if (!corners) return null;
-    const [left, right] = sidesOf(hit, corners);
-    const depthMm = Math.min(left, right);
-    otherMm = Math.max(otherMm, left, right);
-    if (depthMm > worst.depthMm) worst = { depthMm, piece: hit.piece, line };
+    const reach = reaches[hit.piece - 1];
+    if (!reach) return null;
+    sides.push({ piece: hit.piece, line, both: reach(hit) });
   }
-  return hits.length === 0 ? null : { ...worst, otherMm };
+  const depthMm = Math.max(...sides.map(({ both }) => Math.min(...both)));
+  // Of pieces that are alike, and lines alike from both seams, the first is named.
+  const worst = sides.find(({ both }) => Math.min(...both) >= depthMm - SAME_POINT_MM);
+  if (!worst) return null;
+  const otherMm = Math.max(...sides.map(({ both }) => Math.max(...both)));
+  return { depthMm, otherMm, piece: worst.piece, line: worst.line };
 }
