@@ -6,7 +6,7 @@ import { formingCase } from "../../src/report/formingCase.ts";
 import { layOut } from "../../src/report/layOut.ts";
 
 /** The engine compiles what runs often: both sides are asked warm, as in a job of many parts. */
-const [WARM_UP, ROUNDS] = [60, 100];
+const [WARM_UP, ROUNDS] = [150, 100];
 
 /** Processor time of some work, collecting garbage included: unlike the clock it does not run on while others work. [ms] */
 function spent(work: () => unknown): number {
