@@ -101,8 +101,8 @@ describe("the table to correct by without a screen", () => {
       const of = coneCase(reducer, { units });
       const { passes } = formingOf(of, shop([machine])).plans[0]!.settings!.zones[0]!;
       const settingMm = passes[0]!.start!.largeMm;
-      const next = (seen: Omit<TrialSeen, "settingMm">) =>
-        correction([{ settingMm, ...seen } as TrialSeen], of).nextMm! - settingMm;
+      const next = (seen: { readonly gapMm: number } | { readonly flat: true }) =>
+        correction([{ settingMm, ...seen }], of).nextMm! - settingMm;
       const [over, ...ranges] = rows(of);
       expect(ranges.length).toBeGreaterThanOrEqual(3);
       const highMm = passes.find(({ id }) => id === "end")!.large.highMm!;
