@@ -3,7 +3,7 @@ import { boxOf, grow, height, join, meet, NO_BOX, width } from "./box.ts";
 import { lengthNumber, nearestFraction, type Units } from "./format.ts";
 import { flatten } from "./flatten.ts";
 import { labelCorners, readable } from "./lettering.ts";
-import type { Box, Label, LabelRole, LetterSize, Stroke, StrokeKind } from "./model.ts";
+import type { Box, ElementLine, Label, LabelRole, LetterSize, Stroke, StrokeKind } from "./model.ts";
 import { meeting, type Rectangle, rectanglesOverlap, segmentsCross } from "./overlap.ts";
 import type { Paper } from "./paper.ts";
 import { thin } from "./thin.ts";
@@ -62,6 +62,7 @@ interface Segment {
 export function createBoard(paper: Paper, unit: number) {
   const strokes: Stroke[] = [];
   const labels: Label[] = [];
+  const lines: ElementLine[] = [];
   const taken: {
     readonly corners: Rectangle;
     readonly box: Box;
@@ -143,6 +144,7 @@ export function createBoard(paper: Paper, unit: number) {
     mm: (onPaper: number): number => onPaper * unit,
     strokes,
     labels,
+    lines,
     dropped,
     /** A length as it stands beside a dimension line; inches with their fraction below, where the sheet has room for it. */
     length: (mm: number, units: Units, before = ""): Figure => {
@@ -155,6 +157,8 @@ export function createBoard(paper: Paper, unit: number) {
     },
     extent: (): Box => extent,
     draw: (...more: readonly Stroke[]): void => more.forEach(draw),
+    /** Where element lines lie, to be shown when they are asked for. */
+    locate: (...more: readonly ElementLine[]): void => void lines.push(...more),
     /** Lettering at this board's sizes. */
     label(
       text: string,

@@ -82,6 +82,16 @@ function drawPattern(
     closed("outline", blank.outline),
     ...lines.map((one) => element("thin", elements(one.number), one.from, one.to)),
   );
+  // The first and the last stand along the seam edges, half a gap outside them.
+  const drawn = new Set([1, rows.length, ...lines.map((one) => one.number)]);
+  board.locate(
+    ...rows.map(({ number, a, b }) => ({
+      elements: elements(number),
+      from: a,
+      to: b,
+      shown: drawn.has(number) ? ("line" as const) : ("left out" as const),
+    })),
+  );
   const edges = edgePaths(blank);
   const [a, b] = endsOf(edges);
   if (sector && centreShown) drawCentre(board, sector);

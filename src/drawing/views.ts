@@ -11,10 +11,19 @@ import type { Paper } from "./paper.ts";
 import { numberEnds } from "./pattern/numbers.ts";
 import type { Projection } from "./projectionSign.ts";
 import { fitSheet } from "./sheet.ts";
-import { axes, elevation, extremes, FRONT, LEFT, project, type Sight } from "./views/elevation.ts";
+import {
+  axes,
+  elevation,
+  elevationLines,
+  extremes,
+  FRONT,
+  LEFT,
+  project,
+  type Sight,
+} from "./views/elevation.ts";
 import { centreOf, curveOf, type End, endsOfPart, inPlan, offsetOf, sizeText } from "./views/ends.ts";
 import { nameSeams, nameViews } from "./views/names.ts";
-import { crosses, plan, planMarks } from "./views/plan.ts";
+import { crosses, plan, planLines, planMarks } from "./views/plan.ts";
 
 /** Between neighbouring views: room for two dimensions, by the height of their figures. [mm of paper] */
 const between = ({ capsMm }: Paper): number => 8 + 6.2 * capsMm.figure;
@@ -120,6 +129,9 @@ function drawViews(board: Board, scene: Scene): void {
     board.draw(...elevation(report, { ends, sight: LEFT, at: left, unit }));
     board.draw(...axes({ ends: centres, sight: LEFT, at: left, unit }, levels));
   }
+  board.locate(...elevationLines(report, { sight: FRONT, at: front, unit }));
+  board.locate(...planLines(report, { at: seenFromAbove, unit }));
+  if (side) board.locate(...elevationLines(report, { sight: LEFT, at: left, unit }));
 
   dimensionFront(board, { report, ends, box: sizes.front });
   dimensionOffset(board, {

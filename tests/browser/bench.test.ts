@@ -212,6 +212,7 @@ it("shows one element line in every drawing, by key and by touch, and says what 
         ...new Set(all.map((one) => one.closest(".look")?.getAttribute("aria-label")?.split(":")[0])),
       ]);
   expect(await lit("line.chosen")).toEqual(["Views", "Pattern"]);
+  expect(await page.locator(".look").first().locator("line.chosen").count()).toBe(2);
   expect(await lit("text.marked")).toEqual(["Views", "Pattern"]);
   await page.locator(".look").nth(1).scrollIntoViewIfNeeded();
   const line = (await page.locator(".look").nth(1).locator("line.chosen").boundingBox())!;
@@ -234,7 +235,46 @@ it("tells the two lines that bound a flat apart", async () => {
     said.push(await page.locator(".chosen-line strong").first().textContent());
     expect(await pattern.locator("line.chosen").count()).toBe(1);
   }
-  expect(said).toEqual([2, 3, 4, 5, 6, 7, 8, 9].map((number) => `Line ${number} of piece 1`));
+  expect(said).toEqual([1, 2, 3, 4, 5, 6, 7, 8].map((number) => `Line ${number} of piece 1`));
+});
+
+it("marks the row of a chosen line, chooses by a row with mouse and keys, and shows a line of the back dashed", async () => {
+  await open("shapes/square-to-round/");
+  const rows = page.locator(".bench .choosable");
+  await rows.first().waitFor();
+  await page.locator(".look").first().focus();
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("ArrowRight");
+  expect(await page.locator(".bench .choosable.chosen th").allTextContents()).toEqual([
+    expect.stringMatching(/^\s*2\s*$/),
+  ]);
+  const before = await page.evaluate(() => scrollY);
+  await page.keyboard.press("ArrowRight");
+  expect(await page.evaluate(() => scrollY)).toBe(before);
+  await rows.nth(4).locator("td").nth(2).click();
+  expect(await page.locator(".chosen-line strong").first().textContent()).toMatch(/^Line 5/);
+  await rows.nth(4).getByRole("button").focus();
+  await page.keyboard.press("ArrowDown");
+  expect(await page.locator(".chosen-line strong").first().textContent()).toMatch(/^Line 6/);
+  expect(await rows.nth(5).getByRole("button").getAttribute("aria-pressed")).toBe("true");
+  // Every line in both views and on the pattern, at the back dashed.
+  let dashed = 0;
+  for (let i = 0; i < 8; i++) {
+    await page.keyboard.press("ArrowDown");
+    expect(await page.locator(".look").first().locator("line.chosen").count()).toBeGreaterThanOrEqual(2);
+    dashed += await page.locator("line.chosen.hidden").count();
+  }
+  expect(dashed).toBeGreaterThan(0);
+  await page.keyboard.press("Escape");
+  expect(await page.locator("line.chosen").count()).toBe(0);
+  // A flat has one plan angle: both lines are told.
+  const told: string[] = [];
+  await page.locator(".look").first().focus();
+  for (let i = 0; i < 6; i++) {
+    await page.keyboard.press("ArrowRight");
+    told.push((await page.locator(".chosen-line").first().textContent()) ?? "");
+  }
+  expect(told.some((one) => /stays\s+flat/.test(one))).toBe(true);
 });
 
 it("looks nearer with lettering of the same size, where the pointer is", async () => {
