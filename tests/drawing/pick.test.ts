@@ -81,7 +81,9 @@ it("has every line in every view: from the front those of the back hidden, and w
       if (Math.abs(facing) > 0.1) expect(shown === "hidden").toBe(facing < 0);
     }
   }
-  expect(viewsDrawing(fine, { paper: { ...NARROW, widthMm: 40 } }).lines.some(({ shown }) => shown === "left out")).toBe(true);
+  expect(
+    viewsDrawing(fine, { paper: { ...NARROW, widthMm: 40 } }).lines.some(({ shown }) => shown === "left out"),
+  ).toBe(true);
 });
 
 it("numbers the lines with the numbers of their rows", () => {
