@@ -137,6 +137,19 @@ export function createBoard(paper: Paper, unit: number) {
     return sum + (Number.isFinite(grown) ? (GROWTH * grown) / unit : 0);
   };
 
+  const tried = (placings: readonly Placing[], dearest: number): boolean => {
+    let best: { placing: Placing; price: number } | undefined;
+    for (const [i, placing] of placings.entries()) {
+      if (best && best.price <= i * LATER) break;
+      const price = cost(placing, best?.price ?? dearest) + i * LATER;
+      if (price < (best?.price ?? Infinity)) best = { placing, price };
+    }
+    if (!best || best.price >= dearest) return false;
+    best.placing.strokes.forEach(draw);
+    best.placing.labels.forEach(write);
+    return true;
+  };
+
   return {
     paper,
     unit,
@@ -185,20 +198,12 @@ export function createBoard(paper: Paper, unit: number) {
     },
     /** Put down the cheapest of some placings, earlier ones preferred; says whether there was room. */
     put(name: string, placings: readonly Placing[], dearest = TOO_DEAR): boolean {
-      let best: { placing: Placing; price: number } | undefined;
-      for (const [i, placing] of placings.entries()) {
-        if (best && best.price <= i * LATER) break;
-        const price = cost(placing, best?.price ?? dearest) + i * LATER;
-        if (price < (best?.price ?? Infinity)) best = { placing, price };
-      }
-      if (!best || best.price >= dearest) {
-        dropped.push(name);
-        return false;
-      }
-      best.placing.strokes.forEach(draw);
-      best.placing.labels.forEach(write);
-      return true;
+      const isPut = tried(placings, dearest);
+      if (!isPut) dropped.push(name);
+      return isPut;
     },
+    /** The same for something that may be put otherwise, or need not be there. */
+    tried,
   };
 }
 export type Board = ReturnType<typeof createBoard>;

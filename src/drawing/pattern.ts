@@ -103,8 +103,8 @@ function drawPattern(
   if (sector) dimensionSector(board, sector, { units, centreShown });
   dimensionOverall(board, blank.outline, units);
   if (!sector) trueLengths(board, rows, units);
-  numberEnds(board, marksAlong(seenFrom(rows, elements, "a")), step);
-  if (b) numberEnds(board, marksAlong(seenFrom(rows, elements, "b")), step);
+  numberEnds(board, marksAlong(seenFrom(rows, elements, "a")), { step });
+  if (b) numberEnds(board, marksAlong(seenFrom(rows, elements, "b")), { step });
   // In a strip that names of both ends would share, nobody could tell which is which.
   const wide = !a || !b || distance2(along(a.points, 0.5).at, along(b.points, 0.5).at) > board.mm(STRIP);
   for (const edge of edges) {

@@ -156,11 +156,14 @@ function drawViews(board: Board, scene: Scene): void {
   nameSeams(board, { report, at: seenFromAbove });
   const marks = planMarks(report, seenFromAbove);
   const step = lineStride(report, unit);
-  for (const piece of marks.a) numberEnds(board, piece, step);
   // Of a pipe both ends stand over each other: once is enough.
   const apart = report.hand.rows.some(({ planMm }) => planMm > SAME_POINT_MM);
-  if (apart && ends.b.sizes.round && ends.b.sizes.diameter > 0)
-    for (const piece of marks.b) numberEnds(board, piece, step);
+  const isOpen = ends.b.sizes.round && ends.b.sizes.diameter > 0;
+  // The longer end has the room: there the first piece is numbered whatever it costs, and tells which way all run.
+  const { rims } = report.shape;
+  const [outer, inner] = rims.a >= rims.b || !isOpen ? [marks.a, marks.b] : [marks.b, marks.a];
+  for (const [i, piece] of outer.entries()) numberEnds(board, piece, { step, elsewhere: i > 0 });
+  if (apart && isOpen) for (const piece of inner) numberEnds(board, piece, { step, elsewhere: true });
   nameViews(board, [
     { text: "front", box: shifted(sizes.front, front) },
     { text: "from above", box: shifted(sizes.plan, seenFromAbove) },

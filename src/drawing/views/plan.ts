@@ -121,8 +121,9 @@ export function crosses({ ends, at, unit }: { ends: { a: End; b: End }; at: Vec2
 function closedRound(marks: readonly Mark[]): Mark[] {
   const [first, last] = [marks[0], marks.at(-1)];
   if (!first || !last || marks.length < 3 || distance2(first.at, last.at) > SAME_POINT_MM) return [...marks];
-  const both = {
+  const both: Mark = {
     ...first,
+    closesRound: true,
     text: `${first.text}, ${last.text}`,
     elements: [...first.elements, ...last.elements],
   };
