@@ -25,8 +25,14 @@ import { centreOf, curveOf, type End, endsOfPart, inPlan, offsetOf, sizeText } f
 import { nameSeams, nameViews } from "./views/names.ts";
 import { crosses, plan, planLines, planMarks } from "./views/plan.ts";
 
-/** Between neighbouring views: room for two dimensions, by the height of their figures. [mm of paper] */
-const between = ({ capsMm }: Paper): number => 8 + 6.2 * capsMm.figure;
+/** The nearest dimension line below a view, and clear room. [mm of paper] */
+const [BELOW, CLEAR] = [9, 4];
+/**
+ * Between neighbouring views: room for one dimension, in inches on a sheet with its fraction below, and for the numbers of the
+ * other. [mm of paper]
+ */
+const between = ({ capsMm, name }: Paper, { units }: Drawable["part"]): number =>
+  BELOW + CLEAR + 1.5 * capsMm.small + (units === "in" && name !== "narrow" ? 1.6 * capsMm.figure : 0);
 
 /**
  * The part as it stands: front view, view from above below it, and where it leans sideways the view from the left.
@@ -112,7 +118,7 @@ function placesOf({ sizes, narrow, projection }: Scene, gap: number): { plan: Ve
 function drawViews(board: Board, scene: Scene): void {
   const { report, ends, sizes, side } = scene;
   const { unit } = board;
-  const gap = board.mm(between(board.paper));
+  const gap = board.mm(between(board.paper, report.part));
   const { units } = report.part;
   const front: Vec2 = [0, 0];
   const { plan: seenFromAbove, left } = placesOf(scene, gap);
