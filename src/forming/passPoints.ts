@@ -1,6 +1,7 @@
 import type { FormingCase } from "./case.ts";
 import { closureOfShare, firstPass, shareOfClosure } from "./firstPass.ts";
 import { meanHalfAngleRad } from "./skin.ts";
+import { zonesOf } from "./zones.ts";
 
 /** A moment of rolling that has a setting of its own. */
 export interface PassPoint {
@@ -14,6 +15,8 @@ export interface PassPoint {
 
 /** The first trial aims at this share of the bend that the window begins with: a lively machine must not pass the cap on it. [-] */
 const TRIAL_SHARE = 0.9;
+/** Rolled in zones a little less: each zone takes some of its neighbours' setting, and has a cap of its own. Derived here. [-] */
+const ZONE_TRIAL_SHARE = 0.85;
 
 const LABELS = {
   trial: "first pass, first trial",
@@ -41,7 +44,7 @@ export function passPoints(item: FormingCase): PassPoint[] {
     share,
   });
   const at = (id: PassPoint["id"], closed: number) => point(id, shareOf(closed), closed);
-  const trial = TRIAL_SHARE * shareOf(window.from);
+  const trial = (zonesOf(item).length > 1 ? ZONE_TRIAL_SHARE : TRIAL_SHARE) * shareOf(window.from);
   return [
     point("trial", trial, closureOfShare({ halfAngleRad, share: trial })),
     at("start", window.from),

@@ -8,7 +8,7 @@ import { rollSettings } from "./rollSettings.ts";
 import { meanHalfAngleRad } from "./skin.ts";
 import { plateOf } from "./springback.ts";
 import type { Aim, Trial } from "./trialCorrection.ts";
-import type { RollZone } from "./zones.ts";
+import { MOST_ZONES, type RollZone } from "./zones.ts";
 import type { ZoneSeen } from "./zoneSeen.ts";
 
 /** One trial of a zone as the correction takes it: bend and model's setting at half the slant, the setting at the large edge. */
@@ -66,6 +66,22 @@ const HALVINGS = 50;
 /** No zone is bent further past its finished bend than this. [-] */
 const MOST_SHARE = 1.5;
 
+/** A zone shorter than this share of the roll's arm is bent by its neighbours' settings as much as by its own. Derived here, by simulated rolls. [-] */
+const SHORTEST = 0.5;
+const FULL_TURN_DEG = 360;
+
+/** Why zones cannot be corrected one by one; null where they can. */
+function unsound({ item, say }: RollAsked, zones: readonly RollZone[], armMm: number): string | null {
+  if (zones.length > MOST_ZONES)
+    return `one turn would take ${zones.length} settings, each too short to be corrected by itself: bend it on the press brake`;
+  if (zones.length === 1) return null;
+  const lengths = zones.map(({ fromDeg, toDeg }) => (item.rimsMm.small * (toDeg - fromDeg)) / FULL_TURN_DEG);
+  const short = lengths.findIndex((length) => length < SHORTEST * armMm);
+  return short < 0
+    ? null
+    : `zone ${short + 1} is only ${say.length(lengths[short] ?? 0)} long at the small edge, less than half of what lies between the pinch and the bending roll (${say.length(armMm)}): its neighbours bend it as much as its own setting does, so roll it by its templates alone, or bend the part on the press brake`;
+}
+
 const none = (why: string): ZoneModelsAnswer => ({ kind: "none", why });
 
 /** The models that trials of the zones of an uneven skin are held against on this roll, or why there are none. */
@@ -76,7 +92,9 @@ export function zoneModels(asked: RollAsked): ZoneModelsAnswer {
     return none("only an initial-pinch roll whose slide the shop file gives has settings to correct");
   const answer = rollSettings(asked);
   if (answer.kind === "none") return answer;
-  const { travelMm, zones, stopMm } = answer.settings;
+  const { travelMm, zones, stopMm, flat } = answer.settings;
+  const why = unsound(asked, zones, flat.acrossMm);
+  if (why !== null) return none(why);
   const plate = plateOf(item);
   const window = firstPassShares(meanHalfAngleRad(item));
   /** The model's setting for a share of a finished radius; null where it gives none. */
@@ -85,18 +103,22 @@ export function zoneModels(asked: RollAsked): ZoneModelsAnswer {
     return setting.kind === "setting" ? setting.bestMm : null;
   };
 
-  const models = zones.map(({ passes, middleOverbend: _, ...zone }, i): ZoneModel | null => {
-    const pass = (id: PassPoint["id"]) => passes.find((one) => one.id === id);
+  const models = zones.map((zone, i): ZoneModel | null => {
+    const pass = (id: PassPoint["id"]) => zone.passes.find((one) => one.id === id);
     const start = pass("trial")?.start;
     const middle = (zone.largeRadiusMm + zone.smallRadiusMm) / 2;
     const aimMm = pass("aim")?.middle.bestMm ?? null;
-    const [fromMm, toMm, capMm] = [window.from, window.to, window.cap].map((at) => modelMm(middle, at));
+    const [fromMm, toMm, capMm] = [
+      modelMm(middle, window.from),
+      modelMm(middle, window.to),
+      modelMm(middle, window.cap),
+    ];
     const limit = (finalMm: number) => ({
       toMm: modelMm(finalMm, window.to),
       capMm: modelMm(finalMm, window.cap),
     });
     const [large, small] = [limit(zone.largeRadiusMm), limit(zone.smallRadiusMm)];
-    if (!start || aimMm === null || fromMm == null || toMm == null || capMm == null) return null;
+    if (!start || aimMm === null || fromMm === null || toMm === null || capMm === null) return null;
     if (!isLimit(large) || !isLimit(small)) return null;
     const middleHigherMm = start.middleMm - start.largeMm;
     /** Bent past the roll's reach it is at the cap at least. */
@@ -133,7 +155,7 @@ export function zoneModels(asked: RollAsked): ZoneModelsAnswer {
           tiltDeg: 0,
         }).map(({ words }) => words),
       read(seen) {
-        const ends = "flat" in seen ? {} : seen;
+        const ends: { readonly largeMm?: number; readonly smallMm?: number } = "flat" in seen ? {} : seen;
         const [l, s] = [
           ends.largeMm === undefined ? null : cameOut(ends.largeMm, zone.largeRadiusMm, large),
           ends.smallMm === undefined ? null : cameOut(ends.smallMm, zone.smallRadiusMm, small),

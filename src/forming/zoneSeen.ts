@@ -19,6 +19,8 @@ export type ZoneSeen =
 const MOST_BENT = 1.5;
 
 interface ZoneAsked {
+  /** Are both ends alike, so that one measure tells both? */
+  readonly pipe: boolean;
   readonly zones: readonly { readonly largeRadiusMm: number; readonly smallRadiusMm: number }[];
   readonly thicknessMm: number;
   readonly say: Say;
@@ -41,20 +43,23 @@ export const deepest = (chordMm: number): number => chordMm / 2;
 
 /** What cannot have been, in a sentence; null where it can. */
 export function impossibleInZone(seen: ZoneSeen, asked: ZoneAsked): string | null {
-  const { zones, thicknessMm, say, travelMm } = asked;
+  const { zones, thicknessMm, say, travelMm, pipe } = asked;
   const zone = zones[seen.zone - 1];
   if (!zone)
     return `there is no zone ${number(seen.zone, 0)}: the blank has ${zones.length === 1 ? "one zone" : `zones 1 to ${zones.length}`}`;
   if (seen.settingMm > travelMm)
     return `a setting of ${say.length(seen.settingMm)} lies beyond the slide, which goes to ${say.length(travelMm)} above the flat plate`;
   if ("flat" in seen) return null;
+  if (seen.largeMm === undefined && seen.smallMm === undefined)
+    return `zone ${seen.zone} has no inside radius that came out`;
+  if (!pipe && (seen.largeMm === undefined || seen.smallMm === undefined))
+    return `zone ${seen.zone} was measured at one end only: the roll is straight and the small end is not gripped, so the other end is wanted too`;
   const ends = [
     ["large", seen.largeMm, zone.largeRadiusMm],
     ["small", seen.smallMm, zone.smallRadiusMm],
   ] as const;
   const tight = ends.find(
-    ([, insideMm, finalMm]) =>
-      insideMm !== undefined && MOST_BENT * (insideMm + thicknessMm / 2) < finalMm,
+    ([, insideMm, finalMm]) => insideMm !== undefined && MOST_BENT * (insideMm + thicknessMm / 2) < finalMm,
   );
   if (!tight) return null;
   const [end, insideMm = 0, finalMm] = tight;

@@ -92,8 +92,7 @@ function briefly(asked: RollSheetAsked, share: number): string {
     gaps.length > 0
       ? `straight across, inside corners: ${gaps.join("; ")}`
       : `${say.percent(from)} to ${say.percent(to)} of the bend, never above ${say.percent(most)}`;
-  const cap =
-    gaps.length > 0 ? "" : `; never tighter than ${templateBrief(item, say, most)}`;
+  const cap = gaps.length > 0 ? "" : `; never tighter than ${templateBrief(item, say, most)}`;
   return `Release, support, measure ${what}. Inside templates square to the line: ${templateBrief(item, say, share)}${cap}.`;
 }
 
