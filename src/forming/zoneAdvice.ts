@@ -29,7 +29,8 @@ interface ZoneTold {
 const zoneHead = ({ number: zone }: ZoneModel, zones: number): string =>
   zones === 1 ? "" : `Zone ${zone}: `;
 
-const listed = (zones: readonly number[]): string =>
+/** "zone 2", "zones 1 and 3". */
+export const listedZones = (zones: readonly number[]): string =>
   zones.length === 1
     ? `zone ${zones[0] ?? 1}`
     : `zones ${zones.slice(0, -1).join(", ")} and ${zones.at(-1) ?? 1}`;
@@ -80,7 +81,7 @@ export function zoneAdvice(asked: Words, told: ZoneTold, zones: number): string 
   const said = (): string => {
     if (!last)
       return told.kind === "taught"
-        ? `no trial yet; by what ${listed(from)} taught start at ${at(asked, set)}.`
+        ? `no trial yet; by what ${listedZones(from)} taught start at ${at(asked, set)}.`
         : `no trial yet, and none that took set to learn from: start at the plan's own ${at(asked, set)}.`;
     switch (told.kind) {
       case "done":
@@ -119,7 +120,7 @@ export function zoneBrief(asked: Words, told: ZoneTold, zones: number): string {
       next?.kind === "check" && next.why === "tilt"
         ? `the ${next.end} end is at its limit: raise the other alone`
         : "look first, no further raise",
-    taught: `by ${listed(from.length > 0 ? from : [1])} start at ${places ?? ""}`,
+    taught: `by ${listedZones(from.length > 0 ? from : [1])} start at ${places ?? ""}`,
     plan: `the plan's own ${places ?? ""}`,
   }[kind];
   const all = `${words}${unsure}.`;
@@ -132,7 +133,7 @@ export function learnedSaid({ say }: Words, learned: ZonesCorrection["learned"])
   const { offsetMm, slope, zones } = learned;
   const more = `${say.length(Math.abs(offsetMm))} ${offsetMm < 0 ? "less" : "more"} raise than the model`;
   const each = slope === null ? "" : `, and ${number(slope, 2)} for each millimetre of the model's`;
-  return `By ${listed(zones)} this plate on this roll asks about ${more}${each}; plate and machine being the same, that holds for every zone.`;
+  return `By ${listedZones(zones)} this plate on this roll asks about ${more}${each}; plate and machine being the same, that holds for every zone.`;
 }
 
 /** "inside R 830 mm large end, 520 mm small end" or "sprang back flat". */

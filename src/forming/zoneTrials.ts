@@ -55,6 +55,8 @@ export interface ZonesCorrection {
     /** The zones that tell. */
     readonly zones: readonly number[];
   } | null;
+  /** The same in a sentence; empty before one took set. */
+  readonly taught: string;
   readonly advice: string;
   readonly brief: string;
   readonly rule: string;
@@ -161,15 +163,17 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
       brief: [zoneBrief(asked, told, models.length), ...problems].join(" "),
     });
   }
-  const taught = learnedFigures(learned);
+  const figures = learnedFigures(learned);
+  const taught = learnedSaid(asked, figures);
   return {
     kind: "zones",
     correction: {
       machine: roll.name,
       window,
       zones,
-      learned: taught,
-      advice: [learnedSaid(asked, taught), ...zones.map(({ advice }) => advice)].filter(Boolean).join(" "),
+      learned: figures,
+      taught,
+      advice: [taught, ...zones.map(({ advice }) => advice)].filter(Boolean).join(" "),
       brief: zones
         .filter(({ kind }) => kind !== "plan")
         .map(({ brief }) => brief)

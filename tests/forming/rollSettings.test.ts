@@ -129,9 +129,10 @@ it("goes by the share of the bend where the skin is curved unevenly, zone by zon
     const radii = held.map(({ largeRadiusMm }) => largeRadiusMm);
     expect(zone.largeRadiusMm).toBeGreaterThanOrEqual(Math.min(...radii));
     expect(zone.largeRadiusMm).toBeLessThanOrEqual(Math.max(...radii));
-    // As the right cone of the same rims and slant, whose curvature is even.
+    // As the right cone of the same rims and slant, whose curvature is even; the first trial of zones from further below.
+    const [trial, ...shares] = passPoints(coneCase(reducer)).map(({ share }) => share);
     expect(zone.passes.map(({ share }) => share)).toEqual(
-      passPoints(coneCase(reducer)).map(({ share }) => expect.closeTo(share, 9) as number),
+      [(trial! * 0.85) / 0.9, ...shares].map((share) => expect.closeTo(share, 9) as number),
     );
     expect(zone.passes[1]!.large.freeMm).toBeCloseTo(zone.largeRadiusMm / 0.6, 9);
   }
