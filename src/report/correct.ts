@@ -7,9 +7,13 @@ import { type TrialAnswer } from "../forming/trials.ts";
 import { type ZonesAnswer } from "../forming/zoneTrials.ts";
 import { type Refusal } from "../shapes/refusal.ts";
 import type { Context } from "./develop.ts";
-import { layOut, type NamedPart } from "./layOut.ts";
+import { layOut, type LaidOut, type NamedPart } from "./layOut.ts";
 import { formingCase } from "./formingCase.ts";
 import { rounded } from "./rounded.ts";
+
+/** What the forming rules, and so a correction, know of a laid out part. */
+export const caseOf = (part: NamedPart, { shape, layout, laid, material }: LaidOut): FormingCase =>
+  formingCase(part, shape, layout, laid, material);
 
 /**
  * What a correction on this roll asks of a part, without its blanks; null where it cannot be laid out, or is not
@@ -18,7 +22,7 @@ import { rounded } from "./rounded.ts";
 export function trialCase(part: NamedPart, context: Context): FormingCase | null {
   const laid = layOut(part, context);
   if (laid.kind === "refused") return null;
-  const item = formingCase(part, laid.shape, laid.layout, laid.laid, laid.material);
+  const item = caseOf(part, laid);
   return item.tightestRadiusMm ? { ...item, blanks: [], bendZones: [] } : null;
 }
 
@@ -49,7 +53,7 @@ export function correctPart(
     };
   if (machine === undefined && pinch.length > 1)
     return { kind: "none", why: `say on which roll it was tried with --machine: ${names}` };
-  const item = formingCase(part, laid.shape, laid.layout, laid.laid, laid.material);
+  const item = caseOf(part, laid);
   const say = sayIn(part.units);
   // A setting for a job that the roll is refused would be followed all the same.
   const refusal = rollChecks({ item, say }, roll).find(({ verdict }) => verdict === "fail");

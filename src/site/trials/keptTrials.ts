@@ -37,7 +37,8 @@ export function trialsYaml(
   return [`units: ${units}`, `machine: ${JSON.stringify(machine)}`, "trials:", ...rows, ""].join("\n");
 }
 
-const isTrial = (value: unknown): value is AnySeen => {
+/** Is this a trial, from whatever was kept? */
+export const isSeen = (value: unknown): value is AnySeen => {
   if (typeof value !== "object" || value === null) return false;
   const { settingMm, gapMm, closed, flat, zone, largeMm, smallMm } = value as Record<string, unknown>;
   const number = (one: unknown): one is number => typeof one === "number" && Number.isFinite(one);
@@ -60,7 +61,7 @@ export function keptIn(text: string | null): readonly AnySeen[] | undefined {
   if (text === null) return undefined;
   try {
     const kept: unknown = JSON.parse(text);
-    return Array.isArray(kept) && kept.every(isTrial) ? kept : undefined;
+    return Array.isArray(kept) && kept.every(isSeen) ? kept : undefined;
   } catch {
     return undefined;
   }
