@@ -42,7 +42,7 @@ export function triedZones(
   const numbers = [...new Set(seen.map((one) => ("zone" in one ? one.zone : 1)))].sort((a, b) => a - b);
   const last = seen.at(-1);
   const came = last
-    ? `last set ${several && "zone" in last ? `zone ${last.zone} ` : ""}${say.length(last.settingMm)}, came out ${"zone" in last ? cameOutInZone(last, say) : "flat"}`
+    ? `${several && "zone" in last ? `zone ${last.zone} ` : ""}last set ${say.length(last.settingMm)}, came out ${"zone" in last ? cameOutInZone(last, say) : "flat"}`
     : "";
   const places = zones.map(({ set, secondPass }) => ({ set, second: secondPass }));
   const [only] = zones;

@@ -240,7 +240,7 @@ describe("develop --trial of an eccentric cone", () => {
     };
     const raise = report.forming.plans[0]!.steps.find(({ id }) => id === "first-raise")!;
     expect(raise.brief).toMatch(
-      /^By this part's own trials of zone 2 \(last set zone 2 70 mm, came out inside R/,
+      /^By this part's own trials of zone 2 \(zone 2 last set 70 mm, came out inside R/,
     );
     const { zones } = zonesOf("file");
     const planned = (label: string) => raise.toNote.find((one) => one.label === label)?.planned;
