@@ -30,7 +30,9 @@ Prints the report as JSON: one report for one part, a list for several.
   --trial ...    print the next setting of the first pass instead, after a trial on an initial-pinch roll:
                  --trial setting=12.5,gap=840   the raise at the large edge and the inside gap at the large end,
                  closed=45 (per cent) or flat in place of the gap; gap=-40 or closed=105 where the edges overlap;
-                 once for each trial, in order.
+                 of an eccentric cone zone=2,setting=12.5,large=830,small=520, the inside radii that came out
+                 (or chord=300,largeDepth=13.4,smallDepth=21.8 under a straightedge, or flat); every zone by itself.
+                 Once for each trial, in order.
                  Trials kept in PART.trials.yaml next to the part come first; --trial file takes those alone
   --machine name the roll it was tried on, where the shop has several
   --help         print this text

@@ -156,7 +156,7 @@ export class BenchFiles {
       this.badName("The part was not put on the tray");
       return;
     }
-    this.onTray([this.bench.now]);
+    this.onTray([this.bench.withTrials]);
     if (this.bench.problems.length > 0 && this.told && !this.told.choices?.length)
       this.told = {
         ...this.told,
