@@ -2,7 +2,7 @@ import { plateFiles, plateList } from "../../../output/plateFiles.ts";
 import type { PartFile } from "../../../output/partFiles.ts";
 import { readBinder } from "../../../site/binder/binder.ts";
 import { layJob } from "../../../site/job/layJob.ts";
-import { unitsOf } from "../../../site/job/unitsOf.ts";
+import { unitsOf } from "../../../job/unitsOf.ts";
 
 export const getStaticPaths = () => {
   const binder = readBinder();
