@@ -7,7 +7,10 @@ import { unitsOf } from "../../../job/unitsOf.ts";
 export const getStaticPaths = () => {
   const binder = readBinder();
   const sheets = layJob(binder).flatMap(({ plates }) => plates.map(({ sheet }) => sheet));
-  const files = sheets.length > 0 ? [plateList(sheets, unitsOf(binder)), ...sheets.flatMap(plateFiles)] : [];
+  const files =
+    sheets.length > 0
+      ? [plateList(sheets, unitsOf(binder)), ...sheets.flatMap((one) => plateFiles(one))]
+      : [];
   return files.map((file) => ({ params: { file: file.name }, props: { file } }));
 };
 

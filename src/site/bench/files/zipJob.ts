@@ -1,6 +1,6 @@
-import { strToU8, zipSync, type Zippable } from "fflate";
 import type { TypedGroup } from "../../../input/typed.ts";
 import { typedYaml } from "../../../input/typedYaml.ts";
+import { zipTexts } from "../../bits/zip.ts";
 import type { NamedTyped } from "../link.ts";
 
 /** What goes into a job's folder. */
@@ -11,15 +11,11 @@ export interface JobFiles {
   readonly parts: readonly NamedTyped[];
 }
 
-/** The earliest that an archive can say, on every clock alike: the same job gives the same bytes. */
-const noTime = (): Date => new Date(1980, 0, 1);
-
 /** A job's folder in an archive, as a binder is built from it once it has been unpacked. */
 export function zipJob({ job, shop, parts }: JobFiles): Uint8Array<ArrayBuffer> {
-  const files: Zippable = {
-    "job.yaml": strToU8(typedYaml({ ...job, parts: parts.map(({ name }) => name) })),
-    ...(shop && { "shop.yaml": strToU8(typedYaml(shop)) }),
-  };
-  for (const { name, part } of parts) files[`parts/${name}.yaml`] = strToU8(typedYaml(part));
-  return zipSync(files, { mtime: noTime(), level: 9 });
+  return zipTexts([
+    { path: "job.yaml", text: typedYaml({ ...job, parts: parts.map(({ name }) => name) }) },
+    ...(shop ? [{ path: "shop.yaml", text: typedYaml(shop) }] : []),
+    ...parts.map(({ name, part }) => ({ path: `parts/${name}.yaml`, text: typedYaml(part) })),
+  ]);
 }
