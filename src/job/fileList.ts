@@ -7,9 +7,23 @@ import type { PlateGroup } from "./plates.ts";
 /** Spaces that keep words together on a page are plain ones in a file. */
 const plain = (text: string): string => text.replaceAll("\u00a0", " ");
 
+/** The list's own name, and that of the word on what to know first. */
+export const LIST = "list.csv";
+export const READ_ME = "read-me.txt";
+
+const HEAD: readonly Cell[] = ["file", "use", "what", "part", "title", "piece", "to cut", "plate", "units"];
+/** Files that a job's folder holds, and nothing else that a list might name. */
+const LISTED = /^(?:parts|plates)\/(?:[\w~-][\w.~-]*\/)?[\w~-][\w.~-]*\.(?:dxf|svg|csv|json)$/;
+
+/** The files that a list of an earlier run names; undefined where it is no such list. */
+export function listedIn(list: string): string[] | undefined {
+  const [head, ...rows] = list.split("\r\n");
+  if (head !== HEAD.join(",")) return undefined;
+  return rows.map((row) => row.split(",", 1)[0] ?? "").filter((name) => LISTED.test(name));
+}
+
 /** Every file of a job, one a row: what it is for, which part and piece, how many are cut, of which plate, in which units. */
 export function fileList(files: readonly JobFile[]): string {
-  const head: Cell[] = ["file", "use", "what", "part", "title", "piece", "to cut", "plate", "units"];
   const rows = files.map(({ path, use, what, part, piece, count, plate, units }): Cell[] =>
     [
       path,
@@ -23,7 +37,7 @@ export function fileList(files: readonly JobFile[]): string {
       units,
     ].map((cell) => (typeof cell === "string" ? plain(cell) : cell)),
   );
-  return csvText([head, ...rows]);
+  return csvText([HEAD, ...rows]);
 }
 
 /** What whoever opens the folder has to know first, in lines as a plain editor shows them. */

@@ -1,7 +1,8 @@
 import { thickness } from "../drawing/thickness.ts";
 import { type FileOptions, type PartFile, partFiles, reportFile } from "../output/partFiles.ts";
 import { plateFiles, plateList } from "../output/plateFiles.ts";
-import { fileList, readMe } from "./fileList.ts";
+import { apart } from "./apart.ts";
+import { fileList, LIST, READ_ME, readMe } from "./fileList.ts";
 import type { JobParts } from "./job.ts";
 import type { PlateGroup } from "./plates.ts";
 import { unitsOf } from "./unitsOf.ts";
@@ -33,37 +34,21 @@ export function jobFiles(job: JobParts, groups: readonly PlateGroup[], options: 
   const ofParts = job.parts.flatMap(({ report, material, gauge }) => {
     const { name, title, units } = report.part;
     const plate = `${material.name}, ${thickness(report.part.thickness, units, gauge).value}`;
-    return [...partFiles(report, options), reportFile(report)].map((file): JobFile => ({
+    return [...partFiles(report, options), reportFile(report)].map((file) => ({
       ...file,
-      path: `parts/${file.name}`,
       part: { name, title },
       plate,
     }));
   });
+  const apartOnes = apart(ofParts, ({ part }) => part.name).map((file): JobFile => ({
+    ...file,
+    path: `parts/${file.path}`,
+  }));
   const ofPlates = [
     ...(sheets.length > 0 ? [{ file: plateList(sheets, unitsOf(job)), plate: "all plates" }] : []),
     ...sheets.flatMap((sheet) => plateFiles(sheet, options).map((file) => ({ file, plate: sheet.title }))),
   ].map(({ file, plate }): JobFile => ({ ...file, path: `plates/${file.name}`, part: null, plate }));
-  return [...apart(ofParts), ...ofPlates];
-}
-
-/**
- * A part may be called as another part's piece is; the files of the later one then lie in a folder of its own. Some
- * systems do not tell capitals apart.
- */
-function apart(files: readonly JobFile[]): JobFile[] {
-  const owners = new Map<string, string>();
-  const clash = new Set<string>();
-  for (const { path, part } of files) {
-    const key = path.toLowerCase();
-    const name = part?.name ?? "";
-    const owner = owners.get(key);
-    if (owner === undefined) owners.set(key, name);
-    else if (owner !== name) clash.add(name);
-  }
-  return files.map((file) =>
-    file.part && clash.has(file.part.name) ? { ...file, path: `parts/${file.part.name}/${file.name}` } : file,
-  );
+  return [...apartOnes, ...ofPlates];
 }
 
 /** Everything that a job's folder of cutting files holds: its files, the list of them, and what to know first. Sorted by name. */
@@ -75,8 +60,8 @@ export function jobFolder(
 ): NamedText[] {
   const files = jobFiles(job, groups, options);
   return [
-    { path: "list.csv", text: fileList(files) },
-    { path: "read-me.txt", text: readMe(about, job, groups) },
+    { path: LIST, text: fileList(files) },
+    { path: READ_ME, text: readMe(about, job, groups) },
     ...files.map(({ path, print }) => ({ path, text: print() })),
   ].toSorted((a, b) => (a.path < b.path ? -1 : 1));
 }
