@@ -46,14 +46,16 @@ export function crossing(
 }
 
 /** Distance from a point to a row of points joined by straight lines. [mm] */
-export function toPath(p: Vec2, path: readonly Vec2[]): number {
+export function toPath([x, y]: Vec2, path: readonly Vec2[]): number {
   let least = Infinity;
   for (let i = 0; i + 1 < path.length; i++) {
     const [a, b] = [path[i] as Vec2, path[i + 1] as Vec2];
-    const run = sub2(b, a);
-    const square = dot2(run, run);
-    const share = square === 0 ? 0 : Math.min(1, Math.max(0, dot2(sub2(p, a), run) / square));
-    least = Math.min(least, distance2(p, between2(a, b, share)));
+    const [ux, uy] = [b[0] - a[0], b[1] - a[1]];
+    const [px, py] = [x - a[0], y - a[1]];
+    const square = ux * ux + uy * uy;
+    const share = square === 0 ? 0 : Math.min(1, Math.max(0, (px * ux + py * uy) / square));
+    const [dx, dy] = [px - share * ux, py - share * uy];
+    least = Math.min(least, dx * dx + dy * dy);
   }
-  return least;
+  return Math.sqrt(least);
 }

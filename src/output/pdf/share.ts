@@ -32,7 +32,7 @@ export interface Share {
 /** Turned over, a share has to come to lie this near to the pattern: as near as a cut contour lies to it. [mm] */
 export const ALIKE_MM = 0.02;
 /** So many points of a path show what it does. */
-const TRIED = 150;
+const TRIED = 60;
 /** What a share's straight edges are called. */
 export const [MIDDLE, OUTER] = ["middle of the pattern", "turn over here"];
 
