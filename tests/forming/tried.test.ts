@@ -96,36 +96,48 @@ describe("a sheet with trials kept beside its part", () => {
 describe("the table to correct by without a screen", () => {
   const rows = (of = item) => step(stepsAfter(undefined, machine.name, of), "first-correct").byHand!;
 
-  it("says for each gap what the correction says after one trial at the plan's first setting", () => {
+  it("says for each range what the correction says for its narrowest gap after one trial at the plan's first setting", () => {
     for (const units of ["mm", "in"] as const) {
       const of = coneCase(reducer, { units });
-      const start = formingOf(of, shop([machine])).plans[0]!.settings!.zones[0]!.passes[0]!.start!;
-      const settingMm = start.largeMm;
-      expect(rows(of).length).toBeGreaterThanOrEqual(5);
-      for (const { gapMm, moreMm } of rows(of)) {
-        const seen: TrialSeen = gapMm === null ? { settingMm, flat: true } : { settingMm, gapMm };
-        const { nextMm } = correction([seen], of);
-        expect(moreMm, String(gapMm)).toBeCloseTo(nextMm! - settingMm, 6);
-        // Found on a tape, but for the cap, which stands on the sheet.
-        if (gapMm !== null && moreMm > 0)
-          expect((gapMm / (units === "mm" ? 10 : 12.7)) % 1).toBeCloseTo(0, 9);
+      const { passes } = formingOf(of, shop([machine])).plans[0]!.settings!.zones[0]!;
+      const settingMm = passes[0]!.start!.largeMm;
+      const next = (seen: Omit<TrialSeen, "settingMm">) =>
+        correction([{ settingMm, ...seen } as TrialSeen], of).nextMm! - settingMm;
+      const [over, ...ranges] = rows(of);
+      expect(ranges.length).toBeGreaterThanOrEqual(4);
+      const highMm = passes.find(({ id }) => id === "end")!.large.highMm!;
+      const least = Math.min(next({ flat: true }), next({ gapMm: over!.toMm! }), highMm - settingMm);
+      expect(over!.moreMm).toBeCloseTo(least, 6);
+      for (const { fromMm, toMm, moreMm } of ranges.filter((one) => one.moreMm > 0)) {
+        // A hair wider than the window, which itself is left.
+        expect(moreMm, `${toMm}`).toBeCloseTo(next({ gapMm: toMm! + 1e-7 }), 5);
+        // Found on a tape.
+        expect((fromMm! / (units === "mm" ? 10 : 12.7)) % 1).toBeCloseTo(0, 9);
       }
     }
   });
 
-  it("runs from the widest gap to the cap, the raise never growing as the gap narrows", () => {
-    const [flat, ...gaps] = rows();
-    expect(flat!.gapMm).toBeNull();
-    gaps.forEach(({ gapMm, moreMm }, i) => {
-      if (i === 0) return;
-      expect(gapMm).toBeLessThan(gaps[i - 1]!.gapMm!);
-      expect(moreMm).toBeLessThanOrEqual(gaps[i - 1]!.moreMm);
+  it("leaves no gap without an answer, from flat to past the cap, and leaves what lies in the window", () => {
+    const all = rows();
+    expect(all[0]!.fromMm).toBeNull();
+    expect(all.at(-1)!.toMm).toBeNull();
+    all.forEach(({ fromMm, toMm }, i) => {
+      if (i > 0) expect(fromMm).toBe(all[i - 1]!.toMm);
+      if (fromMm !== null && toMm !== null) expect(toMm).toBeLessThan(fromMm);
     });
-    const cap = step(stepsAfter(), "first-measure").figures.find(({ label }) =>
-      /large end, never below/.test(label),
-    )!;
-    expect(gaps.at(-1)!.gapMm).toBeCloseTo(cap.value, 6);
-    expect(gaps.at(-1)!.moreMm).toBeLessThan(0);
+    const raises = all.slice(1).map(({ moreMm }) => moreMm);
+    expect(raises).toEqual(raises.toSorted((a, b) => b - a));
+    const { figures } = step(stepsAfter(), "first-measure");
+    const figure = (words: RegExp) => figures.find(({ label }) => words.test(label))!.value;
+    const right = all.find(({ moreMm }) => moreMm === 0)!;
+    expect(right.fromMm).toBeCloseTo(figure(/large end, widest/), 6);
+    expect(right.toMm).toBeCloseTo(figure(/large end, narrowest/), 6);
+    // What is closed too far is corrected for as if it stood at the cap.
+    const { settings } = formingOf(item, shop([machine])).plans[0]!;
+    const settingMm = settings!.zones[0]!.passes[0]!.start!.largeMm;
+    const { nextMm } = correction([{ settingMm, gapMm: figure(/large end, never below/) }]);
+    expect(all.at(-1)!.moreMm).toBeCloseTo(nextMm! - settingMm, 6);
+    expect(all.at(-1)!.moreMm).toBeLessThan(0);
   });
 
   it("is not there where nothing says what to correct by", () => {
