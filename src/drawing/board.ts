@@ -78,7 +78,9 @@ export function createBoard(paper: Paper, unit: number, room?: readonly [number,
   const dropped: string[] = [];
   let extent = NO_BOX;
 
-  const isOver = (): boolean => room !== undefined && (width(extent) > room[0] || height(extent) > room[1]);
+  let limit = room;
+  const isOver = (): boolean =>
+    limit !== undefined && (width(extent) > limit[0] || height(extent) > limit[1]);
 
   const segmentsOf = (stroke: Stroke): Segment[] => {
     const points = coarse(stroke.shape, COARSE * unit);
@@ -176,6 +178,8 @@ export function createBoard(paper: Paper, unit: number, room?: readonly [number,
     },
     extent: (): Box => extent,
     isOver,
+    /** From now on it takes whatever is put down: lines at the foot stand below the room. */
+    open: (): void => void (limit = undefined),
     draw: (...more: readonly Stroke[]): void => more.forEach(draw),
     /** Where element lines lie, to be shown when they are asked for. */
     locate: (...more: readonly ElementLine[]): void => void lines.push(...more),

@@ -48,6 +48,7 @@ export function fitSheet(options: SheetOptions, draw: (board: Board) => void): D
   const found = best(scales, { paper, room, draw, strict: true }) ?? best(scales, { paper, room, draw });
   if (!found) throw new RangeError(`no scale for ${core.widthMm} × ${core.heightMm} mm`);
   const { board, scale } = found;
+  board.open();
   const toScale = options.toScale ?? true;
   const stated = options.plot ? BY_AXES : toScale ? scale.text : "not to scale";
   return finish(board, {
