@@ -23,8 +23,8 @@ const TAPE_IN = 12.7;
 
 /**
  * The first correction as a table: for ranges of gaps, widest first, how much more to raise, by the offset alone, as much
- * as the narrowest gap of the range wants, never further than the liveliest machine may go below the cap, and in the
- * first range never past the plan's own high. It serves after every trial, from the last setting; after the second one
+ * as the narrowest gap of the range wants, never further than the liveliest machine may go below the cap, never past the
+ * plan's own high, and never more than a wider gap gets: a blank that has hardly bent says little of the machine. It serves after every trial, from the last setting; after the second one
  * the correction with both trials comes nearer. The last but one range is the window, the last what is closed further,
  * by what a blank at the cap wants.
  *
@@ -50,12 +50,15 @@ export function byHand(asked: RollAsked): ByHand[] {
   const gaps = [...new Set(round)].filter((gapMm) => gapMm > widestMm);
   const more = (closed: number) => careful(model.read({ settingMm, closed }), aim) - settingMm;
   const flatMm = careful(model.read({ settingMm, flat: true }), aim) - settingMm;
-  const raises = [...gaps, widestMm].map((toMm, i): ByHand => {
-    const moreMm = more(closedOfGap(asked.item, cone, toMm));
-    return i > 0
-      ? { fromMm: gaps[i - 1] ?? null, toMm, moreMm }
-      : { fromMm: null, toMm, moreMm: Math.max(0, Math.min(flatMm, moreMm, aim.highMm - settingMm)) };
-  });
+  let mostMm = Math.max(0, Math.min(flatMm, aim.highMm - settingMm));
+  const raises: ByHand[] = [];
+  for (const toMm of [...gaps, widestMm]) {
+    const moreMm = Math.min(mostMm, more(closedOfGap(asked.item, cone, toMm)));
+    // Held to the same raise, two ranges are one.
+    const before = raises.at(-1)?.moreMm === moreMm ? raises.pop() : raises.at(-1);
+    raises.push({ fromMm: before?.moreMm === moreMm ? before.fromMm : (before?.toMm ?? null), toMm, moreMm });
+    mostMm = moreMm;
+  }
   return [
     ...raises,
     { fromMm: widestMm, toMm: narrowestMm, moreMm: 0 },

@@ -8,6 +8,7 @@ import { shapedOf } from "../../report/shaped.ts";
 import { begin, change, goOn, kept, redo, settle, undo, type History } from "./history.ts";
 import type { Keeper } from "./keep.ts";
 import type { NamedTyped } from "./asTyped.ts";
+import { type Carried, ownTrials } from "./ownTrials.ts";
 import { PartWork, type ShapeAtBench, type Worked } from "./partWork.ts";
 import type { Complaint } from "./typedReading.ts";
 
@@ -37,6 +38,9 @@ function outcomeOf(worked: Worked | undefined): Outcome {
   return { kind: "drawn", drawn: { part, made, shaped: shapedOf(part, made) } };
 }
 
+/** A part without the trials that go with it. */
+const textOf = ({ name, part }: NamedTyped): string => JSON.stringify({ name, part });
+
 /**
  * What is at the bench: the part as it is typed, the last one that could be drawn, and the shop it is asked of.
  * Pattern and views come with every key; whether it goes follows as soon as the page has been drawn.
@@ -48,7 +52,7 @@ export class Bench {
   private formed:
     { readonly of: Drawn; readonly shop: Shop | undefined; readonly forming: Report["forming"] } | undefined =
     $state.raw(undefined);
-  private readonly published: PublishedShop | undefined;
+  private readonly ownShop: PublishedShop | undefined;
   private shopNow: Shop | undefined = $state.raw(undefined);
   shopTyped: TypedGroup | undefined = $state.raw(undefined);
   shopProblems: readonly Complaint[] = $state.raw([]);
@@ -61,6 +65,11 @@ export class Bench {
   private readonly draft: Keeper<readonly NamedTyped[]>;
   private readonly shopDraft: Keeper<TypedGroup>;
   private asked = 0;
+  private readonly published: NamedTyped;
+  /** Trials that the sheet starts from, with what they hold for. */
+  private heldTrials: Carried | undefined = $state.raw(undefined);
+  /** Why trials of this part hold no longer, in a sentence; empty where they do, and where there are none. */
+  trialsTold = $state("");
   private shopRead: Promise<void> = Promise.resolve();
   /** What is typed has been read, or why it cannot be is said. */
   isRead: Promise<void> = Promise.resolve();
@@ -76,12 +85,13 @@ export class Bench {
       readonly shopDraft: Keeper<TypedGroup>;
     },
   ) {
-    this.first = JSON.stringify(first);
+    this.first = textOf(first);
+    this.published = first;
     this.tables = options.tables;
     this.work = new PartWork(options.own, options.tables);
     this.draft = options.draft;
     this.shopDraft = options.shopDraft;
-    this.published = options.shop;
+    this.ownShop = options.shop;
     const shop = options.shopDraft.read();
     this.takeShop(shop ?? options.shop?.typed);
     this.isShopChanged = shop !== undefined;
@@ -91,7 +101,7 @@ export class Bench {
 
   /** The shop that the binder was built with. */
   get shopPublished(): TypedGroup | undefined {
-    return this.published?.typed;
+    return this.ownShop?.typed;
   }
   get typed(): TypedGroup {
     return this.history.now.part;
@@ -104,7 +114,12 @@ export class Bench {
   }
   /** Is it another part than the one that the page came with? */
   get isChanged(): boolean {
-    return JSON.stringify(this.now) !== this.first;
+    return textOf(this.now) !== this.first;
+  }
+  /** Does the sheet start from other trials than those of the file next to the part's own? */
+  get isTriedOtherwise(): boolean {
+    const seen = (trials: Carried | undefined) => JSON.stringify(trials?.seen ?? []);
+    return this.formed !== undefined && seen(this.heldTrials) !== seen(this.published.trials);
   }
   get canUndo(): boolean {
     return this.history.past.length > 0;
@@ -148,15 +163,17 @@ export class Bench {
   put(path: FieldPath, value: Typed | undefined, about: string | undefined = JSON.stringify(path)): void {
     this.message = "";
     const part = typedWith(this.typed, path, value) as TypedGroup;
-    this.show(change(this.history, { name: this.name, part }, about));
+    this.show(change(this.history, { ...this.now, part }, about));
   }
   rename(name: string): void {
-    this.show(change(this.history, { name, part: this.typed }, "name"));
+    const trials = this.carried;
+    this.show(change(this.history, { name, part: this.typed, ...(trials && { trials }) }, "name"));
   }
   /** Another part altogether; the one before stays one step back. */
   take(part: NamedTyped): void {
     this.message = "";
-    this.show(change(this.history, part));
+    const trials = part.trials ?? (part.name === this.name ? this.now.trials : undefined);
+    this.show(change(this.history, { ...part, ...(trials && { trials }) }));
   }
   /** Another window of this browser works on the same part, and what is typed last is what is kept. */
   warnOfOther(): void {
@@ -181,11 +198,11 @@ export class Bench {
     this.shopTyped = typed;
     this.isShopChanged = keep;
     if (keep && !this.shopDraft.write(typed)) this.tellUnkept();
-    const { published } = this;
-    if (typed === published?.typed) {
+    const { ownShop } = this;
+    if (typed === ownShop?.typed) {
       this.shopRead = Promise.resolve();
       this.shopProblems = [];
-      this.shopNow = published?.shop;
+      this.shopNow = ownShop?.shop;
     } else
       this.shopRead = import("./readTypedShop.ts").then(({ readTypedShop }) => {
         // Meanwhile another may have been typed.
@@ -240,6 +257,21 @@ export class Bench {
     else this.read();
   }
 
+  /** Trials of what is at the bench: those that came with it, else those of the page's own part. */
+  private get carried(): Carried | undefined {
+    const { now, published } = this;
+    if (now.trials && now.trials !== published.trials && now.trials.fit) return now.trials;
+    return now.name === published.name || now.trials
+      ? ownTrials(published.name, this.shopPublished, published.trials)
+      : undefined;
+  }
+
+  /** The part as it goes on the tray, with the trials that hold for it. */
+  get withTrials(): NamedTyped {
+    const { name, part } = this.now;
+    return { name, part, ...(this.heldTrials && { trials: this.heldTrials }) };
+  }
+
   private tellUnkept(): void {
     this.message = "This browser keeps nothing: save the part before you leave the page.";
   }
@@ -248,11 +280,26 @@ export class Bench {
   private judge(): void {
     const asked = ++this.asked;
     if (!this.lastDrawn) return;
-    void Promise.all([import("../../report/formed.ts"), this.shopRead]).then(([{ formedOf }]) => {
+    const carried = this.carried;
+    void Promise.all([
+      import("../../report/formed.ts"),
+      carried && import("./trialsHere.ts"),
+      this.shopRead,
+    ]).then(([{ formedOf }, tried]) => {
       setTimeout(() => {
         const [of, shop] = [this.lastDrawn, this.shopNow];
         if (asked !== this.asked || !of) return;
-        this.formed = { of, shop, forming: formedOf(of.part, of.made, { shop }) };
+        const here =
+          carried &&
+          tried?.trialsHere(
+            carried,
+            { part: this.published, shop: this.shopPublished },
+            { part: of.part, made: of.made, shop },
+            this.tables,
+          );
+        this.trialsTold = here?.told ?? "";
+        this.heldTrials = here?.trials && { ...here.trials, ...(here.fit && { fit: here.fit }) };
+        this.formed = { of, shop, forming: formedOf(of.part, of.made, { shop, trials: here?.trials }) };
       });
     });
   }

@@ -20,7 +20,7 @@ export type Worked =
   | { readonly kind: "problems"; readonly problems: readonly Complaint[] };
 
 /** A part that is plainly written and all right, as far as nobody needs a remedy; undefined where the rules have to look. */
-export function workPlainly(
+function workPlainly(
   { name, part: typed }: NamedTyped,
   { shape, outline }: ShapeAtBench,
   { catalogue }: Tables,
