@@ -1,6 +1,6 @@
 import { jobFolder } from "../../job/jobFiles.ts";
 import { archiveName } from "../../job/jobName.ts";
-import { type Binder } from "../binder/binder.ts";
+import type { Binder } from "../binder/binder.ts";
 import { zipTexts } from "../bits/zip.ts";
 import { layJob } from "./layJob.ts";
 
