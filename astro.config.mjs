@@ -25,7 +25,7 @@ export default defineConfig({
   build: { inlineStylesheets: "never" },
   devToolbar: { enabled: false },
   vite: {
-    plugins: [licences()],
+    plugins: [licences(), benchInOne()],
     // What the PDF library would load for web pages and pictures, which no file of ours holds: it stays out of the binder.
     resolve: {
       alias: Object.fromEntries(
@@ -37,7 +37,6 @@ export default defineConfig({
     },
     // Nothing is put into a page itself: its policy has only files of its own site run.
     build: { assetsInlineLimit: 0 },
-    plugins: [benchInOne()],
     // A script finds what it loads later on from where it lies itself: the binder works from any folder of any server.
     experimental: {
       renderBuiltUrl: (_, { hostType }) => (hostType === "js" ? { relative: true } : undefined),
