@@ -40,8 +40,16 @@ export class Bench {
   private outcome: Outcome = $state.raw({ kind: "problems", problems: [] });
   private lastDrawn: Drawn | undefined = $state.raw(undefined);
   private formed:
-    { readonly of: Drawn; readonly shop: Shop | undefined; readonly forming: Report["forming"] } | undefined =
-    $state.raw(undefined);
+    | {
+        readonly of: Drawn;
+        readonly shop: Shop | undefined;
+        readonly forming: Report["forming"];
+        /** The same on a machine of choice. */
+        readonly on: (machine: string) => Report["forming"];
+      }
+    | undefined = $state.raw(undefined);
+  /** The machine whose plan is asked for; undefined where nobody has chosen another than the first choice. */
+  machineAsked: string | undefined = $state();
   /** The shop that the binder was built with. */
   readonly shopPublished: TypedGroup | undefined;
   private shopNow: Shop | undefined = $state.raw(undefined);
@@ -54,6 +62,7 @@ export class Bench {
   private readonly tables: Tables;
   private readonly draft: Keeper<readonly NamedTyped[]>;
   private readonly shopDraft: Keeper<TypedGroup>;
+  private readonly machineDraft: Keeper<string>;
   private asked = 0;
   private shopRead: Promise<void> = Promise.resolve();
   private readonly first: string;
@@ -65,12 +74,15 @@ export class Bench {
       readonly shop: TypedGroup | undefined;
       readonly draft: Keeper<readonly NamedTyped[]>;
       readonly shopDraft: Keeper<TypedGroup>;
+      readonly machineDraft: Keeper<string>;
     },
   ) {
     this.first = JSON.stringify(first);
     this.tables = options.tables;
     this.draft = options.draft;
     this.shopDraft = options.shopDraft;
+    this.machineDraft = options.machineDraft;
+    this.machineAsked = options.machineDraft.read();
     this.shopPublished = options.shop;
     const shop = options.shopDraft.read();
     this.takeShop(shop ?? options.shop);
@@ -115,11 +127,28 @@ export class Bench {
   get shop(): Shop | undefined {
     return this.shopNow;
   }
-  /** With forming; for a moment that of the sizes before. */
+  /** With forming, on the machine that was chosen where it takes the part; for a moment that of the sizes before. */
   get report(): Report | undefined {
     if (!this.formed) return undefined;
-    const { notes, ...shaped } = this.formed.of.shaped;
-    return { ...shaped, forming: this.formed.forming, notes };
+    const { of, forming, on } = this.formed;
+    const { notes, ...shaped } = of.shaped;
+    return {
+      ...shaped,
+      forming: this.machineAsked === undefined ? forming : on(this.machineAsked),
+      notes,
+    };
+  }
+  /** The machine that would be taken if nobody chose; null where none takes the part. */
+  get firstMachine(): string | null {
+    return this.formed?.forming.machine ?? null;
+  }
+  /** Would sheets printed from here say anything else than those that the page came with? */
+  get printsOwn(): boolean {
+    return this.isChanged || this.isShopChanged || this.isOtherMachine;
+  }
+  /** Is the plan that is shown that of another machine than the first choice? */
+  get isOtherMachine(): boolean {
+    return this.report !== undefined && this.report.forming.machine !== this.firstMachine;
   }
   /** Is the report that of what is drawn? */
   get isJudged(): boolean {
@@ -131,6 +160,11 @@ export class Bench {
     this.message = "";
     const part = typedWith(this.typed, path, value) as TypedGroup;
     this.show(change(this.history, { name: this.name, part }, about));
+  }
+  /** Another machine of those that take the part; the first choice is none that was asked for, so that it can change. */
+  chooseMachine(machine: string): void {
+    this.machineAsked = machine === this.firstMachine ? undefined : machine;
+    if (!this.machineDraft.write(this.machineAsked)) this.tellUnkept();
   }
   rename(name: string): void {
     this.show(change(this.history, { name, part: this.typed }, "name"));
@@ -197,11 +231,17 @@ export class Bench {
   private judge(): void {
     const asked = ++this.asked;
     if (!this.lastDrawn) return;
-    void Promise.all([import("../../report/develop.ts"), this.shopRead]).then(([{ formedOf }]) => {
+    const needed = [
+      import("../../report/develop.ts"),
+      import("../../forming/onMachine.ts"),
+      this.shopRead,
+    ] as const;
+    void Promise.all(needed).then(([{ formedOf }, { onMachine }]) => {
       setTimeout(() => {
         const [of, shop] = [this.lastDrawn, this.shopNow];
         if (asked !== this.asked || !of) return;
-        this.formed = { of, shop, forming: formedOf(of.part, of.made, { shop }) };
+        const forming = formedOf(of.part, of.made, { shop });
+        this.formed = { of, shop, forming, on: (machine) => onMachine(forming, machine) };
       });
     });
   }

@@ -16,5 +16,10 @@ export function remarks(bench: Bench): string[] {
         ]),
     ...(bench.isChanged ? [`Made at the bench on ${today()}, not from the binder's own file.`] : []),
     ...(bench.isShopChanged ? ["Machines and plates as changed in one browser."] : []),
+    ...(bench.isOtherMachine
+      ? [
+          `For ${bench.report?.forming.machine}, chosen at the bench; the first choice is ${bench.firstMachine}.`,
+        ]
+      : []),
   ];
 }

@@ -32,6 +32,9 @@ export async function startBench(place: HTMLElement): Promise<void> {
     shop: shop ?? undefined,
     draft: keeper(draftKey(binder, first.name), asDraft),
     shopDraft: keeper(keyOf(binder, "shop"), asTypedGroup),
+    machineDraft: keeper(keyOf(binder, `machine ${first.name}`), (kept) =>
+      typeof kept === "string" ? kept : undefined,
+    ),
   });
   takeLink(bench);
   addEventListener("hashchange", () => takeLink(bench));
@@ -77,12 +80,12 @@ function takeLink(bench: Bench): void {
   bench.message = "The part that was sent here is on the bench. Undo brings back what was here.";
 }
 
-/** What was published in the bench's place leaves the screen, and is printed as long as nothing of it has been changed. */
+/** What was published in the bench's place leaves the screen, and is printed as long as the bench says the same. */
 function printedUnlessChanged(place: HTMLElement, bench: Bench): void {
   const published = [...place.childNodes];
   place.replaceChildren();
   addEventListener("beforeprint", () => {
-    if (!bench.isChanged) place.append(...published);
+    if (!bench.printsOwn) place.append(...published);
   });
   addEventListener("afterprint", () => published.forEach((node) => node.remove()));
 }
