@@ -101,3 +101,26 @@ it("has a work sheet for every machine that takes a part, one click from the par
   expect(await page.locator("main").textContent()).toMatch(/Brake takes this part too/);
   expect(await page.locator("main").textContent()).toMatch(/first choice is\s*Small roll/);
 });
+
+it("moves the part as a dot over what the chosen machine takes as its thickness is typed, and says the same in words", async () => {
+  await openPart("sand-trap-cone");
+  const chart = page.locator(".capacity-chart");
+  const place = () =>
+    chart.locator("text", { hasText: "this part" }).evaluate((one) => {
+      const { e, f } = (one as SVGTextElement).getCTM()!;
+      return [e, f] as const;
+    });
+  await chart.locator("svg").waitFor();
+  const before = await place();
+  expect(await chart.textContent()).toMatch(
+    /This part, 0\.25\sin\s\S+ thick with 32\.72\sin\s\S+ of slant: goes\./,
+  );
+  await page.locator(".bench-form").getByLabel("Plate thickness, in", { exact: true }).fill("3/8");
+  await expect.poll(() => chart.textContent()).toMatch(/This part, 0\.375\sin\s\S+ thick/);
+  const [x, y] = await place();
+  expect(Math.abs(x - before[0])).toBeLessThan(3);
+  expect(y).toBeLessThan(before[1] - 3);
+  await page.locator(".machine-choice").getByLabel("Brake", { exact: true }).check();
+  await expect.poll(() => chart.locator("h3").textContent()).toBe("Where it lies on what Brake takes");
+  expect(await chart.textContent()).toMatch(/with bend lines up to/);
+});
