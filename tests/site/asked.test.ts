@@ -10,6 +10,7 @@ import { askedInspection } from "../../src/site/words/asked/inspection.ts";
 import { askedMarking } from "../../src/site/words/asked/marking.ts";
 import type { TableAnswers } from "../../src/site/words/asked/answers.ts";
 import { markingOf } from "../../src/site/words/marking.ts";
+import { keyIn } from "../tables/arithmetic.ts";
 import { yamlOf } from "../content/read.ts";
 
 const tables = loadCatalogue();
@@ -34,28 +35,14 @@ const reports: [string, Report][] = parts.flatMap(({ part }) => {
   ]);
 });
 
-/** One term of a sum that was written for a reader, worked out again: √ ² × / π sin cos and degrees. */
-function worth(sum: string): number {
-  const text = sum
-    .replaceAll("\u00a0", " ")
-    .replaceAll(/\s(?:mm|in)\b/g, "")
-    .replaceAll(
-      /(sin|cos) (-?[\d.]+)°/g,
-      (_, name: string, deg: string) => `Math.${name}(${deg}*Math.PI/180)`,
-    )
-    .replaceAll("°", "")
-    .replaceAll("√", "Math.sqrt")
-    .replaceAll("π", "Math.PI")
-    .replaceAll("Ø", "")
-    .replaceAll("−", "-")
-    .replaceAll("×", "*")
-    .replaceAll("²", "**2")
-    // A minus before a power needs brackets.
-    .replaceAll(/\((-[\d.]+)\)\*\*2/g, "(($1)**2)");
-  if (!/^[-+*/().\d\s]*$/.test(text.replaceAll(/Math\.(?:sqrt|sin|cos|PI)/g, "")))
-    throw new Error(`no sum: ${sum}`);
-  return Function(`return ${text.replaceAll(/- -/g, "+ ")}`)() as number;
-}
+/** A sum that was written for a reader, keyed in again. */
+const worth = (sum: string): number =>
+  keyIn(
+    sum
+      .replaceAll("\u00a0", " ")
+      .replaceAll(/\s(?:mm|in)\b|Ø/g, "")
+      .replaceAll(/ \/ /g, " ÷ "),
+  );
 
 interface Sum {
   readonly left: number;

@@ -1,5 +1,6 @@
 import { forceText } from "../../../drawing/format.ts";
 import { linesOf } from "../../../drawing/forming/brakePicture.ts";
+import { distance2 } from "../../../geometry/vector.ts";
 import type { BrakePlan } from "../../../forming/brakePlan.ts";
 import type { Report } from "../../../report/report.ts";
 import { plain } from "../../../drawing/format.ts";
@@ -140,7 +141,7 @@ function along({ line, before, say }: Asked, end: "a" | "b"): Worked {
   const further = line.alongMm[end] - before.alongMm[end];
   return {
     rule,
-    numbers: `${say.column(before.alongMm[end])} + ${say.column(further)} = ${withUnitOf(say, line.alongMm[end])}, the first as far as line ${before.number}; straight across the two points are ${acrossWords(say, point(before), point(line))} = ${withUnitOf(say, Math.hypot(point(line)[0] - point(before)[0], point(line)[1] - point(before)[1]))} apart.`,
+    numbers: `${say.column(before.alongMm[end])} + ${say.column(further)} = ${withUnitOf(say, line.alongMm[end])}, the first as far as line ${before.number}; straight across the two points are ${acrossWords(say, point(before), point(line))} = ${withUnitOf(say, distance2(point(before), point(line)))} apart.`,
     basis: DERIVED,
   };
 }

@@ -1,4 +1,6 @@
 import { degrees as inDegrees, radians } from "../../../geometry/angle.ts";
+import { farthestTowards, leanOfRounds } from "../../../geometry/lineLean.ts";
+import { add2, scale2, type Vec2 } from "../../../geometry/vector.ts";
 import type { Inspection } from "../../../forming/inspection.ts";
 import { linearRangeMm } from "../../../forming/iso13920.ts";
 import type { Report, SpacePoint } from "../../../report/report.ts";
@@ -108,36 +110,41 @@ function height({ part, shape, cone }: Report, say: Numbers): string {
     : `${total}, as the part file gives it`;
 }
 
-/** The point of a face curve that lies farthest towards a direction in plan. */
-function towards(curve: readonly SpacePoint[], deg: number): SpacePoint | undefined {
-  const [x, y] = [Math.cos(radians(deg)), Math.sin(radians(deg))];
-  return curve.toSorted((p, q) => q[0] * x + q[1] * y - (p[0] * x + p[1] * y))[0];
-}
-
 function tape({ what, nominalMm }: Row, { solid }: Report, say: Numbers): Size {
   const [from = 0, to = from] = (what.match(/\d+(?=°)/g) ?? []).map(Number);
-  const [p, q] = [towards(solid.a.inside, from), towards(solid.b.inside, to)];
+  const [p, q] = [
+    farthestTowards(solid.a.inside, radians(from)),
+    farthestTowards(solid.b.inside, radians(to)),
+  ];
   return {
     rule: "Straight through the inside from one point to the other, by what they differ across, away and up. Tapes that ought to be alike tell by their difference that the part leans or twists.",
     numbers: p && q ? `${acrossWords(say, p, q)} = ${withUnitOf(say, nominalMm)}` : "",
   };
 }
 
-/** How the wall of round ends leans at a normal angle, and how fast that changes with it, from centres and radii in plan. */
+/** The middle of a round end, in plan. */
+const centreOf = (points: readonly SpacePoint[]): Vec2 =>
+  scale2(
+    points.reduce<Vec2>((sum, [x, y]) => add2(sum, [x, y]), [0, 0]),
+    1 / points.length,
+  );
+
+/** How the wall of round ends leans at a normal angle, and how fast that changes with it. */
 function leanOf(
   { solid, shape }: Report,
   deg: number,
 ): { readonly leanDeg: number; readonly change: number } {
-  const centre = (points: readonly SpacePoint[]) =>
-    [0, 1].map((i) => points.reduce((sum, point) => sum + (point[i] ?? 0), 0) / points.length);
-  const [a = 0, b = 0] = centre(solid.a.middle);
-  const [c = 0, d = 0] = centre(solid.b.middle);
-  const [x, y] = [Math.cos(radians(deg)), Math.sin(radians(deg))];
-  const inward = (a - c) * x + (b - d) * y + (shape.rims.a - shape.rims.b) / (2 * Math.PI);
-  const sideways = (b - d) * x - (a - c) * y;
-  const height = (solid.b.middle[0]?.[2] ?? 0) - (solid.a.middle[0]?.[2] ?? 0);
-  const lean = Math.atan2(inward, height);
-  return { leanDeg: inDegrees(lean), change: (Math.cos(lean) ** 2 * sideways) / height };
+  const { a, b } = solid;
+  const round = (points: readonly SpacePoint[], girthMm: number) => ({
+    centre: centreOf(points),
+    radiusMm: girthMm / (2 * Math.PI),
+  });
+  const heightMm = (b.middle[0]?.[2] ?? 0) - (a.middle[0]?.[2] ?? 0);
+  const { beta, dBeta } = leanOfRounds(round(a.middle, shape.rims.a), round(b.middle, shape.rims.b), {
+    heightMm,
+    planRad: radians(deg),
+  });
+  return { leanDeg: inDegrees(beta), change: dBeta };
 }
 
 const QUARTER_DEG = 90;
@@ -155,7 +162,7 @@ function template(row: Row, report: Report, say: Numbers): Size {
     : leanOf(report, planOf(row, report));
   const radius = say.column(shape.rims[endOf(row)] / (2 * Math.PI));
   const half = `${plain(say.unit === "in" ? part.thickness / MM_PER_INCH : part.thickness, 4)} / 2`;
-  const cos = `cos ${degrees(leanDeg, 3)}`;
+  const cos = `cos ${degrees(Math.abs(leanDeg), 3)}`;
   const square =
     Math.abs(change) < STEADY
       ? `${radius} / ${cos}`

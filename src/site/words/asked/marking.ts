@@ -1,4 +1,5 @@
 import { degrees as inDegrees, radians } from "../../../geometry/angle.ts";
+import { leanOfLine, turnNearlyRad } from "../../../geometry/lineLean.ts";
 import type { MarkingRow, Report, SpacePoint } from "../../../report/report.ts";
 import { markingOf, type MarkingColumn } from "../marking.ts";
 import { degrees, numbersIn, type Numbers } from "../numbers.ts";
@@ -24,12 +25,8 @@ const TURN_DEG = 360;
 /** Angles that differ by rounding alone are one. [°] */
 const SAME_DEG = 0.001;
 
-/** How the wall leans at a line: what lies between the tangents of both ends there, over the height. */
-function leanDeg({ planDeg, a, b }: Report["solid"]["elements"][number]): number {
-  const [x, y] = [Math.cos(radians(planDeg)), Math.sin(radians(planDeg))];
-  const inward = (a[0] - b[0]) * x + (a[1] - b[1]) * y;
-  return inDegrees(Math.atan2(inward, b[2] - a[2]));
-}
+const leanDeg = ({ planDeg, a, b }: Report["solid"]["elements"][number]): number =>
+  inDegrees(leanOfLine(a, b, radians(planDeg)));
 
 /** The lines of the layout by hand are those of the solid, in the same order. */
 function linesOf({ hand: { rows }, solid }: Report): Line[] {
@@ -90,10 +87,9 @@ function turned(from: Neighbour, to: Neighbour): { readonly sum: string; readonl
   // Between two lines of one plan angle lies a flat.
   if (inPlan < SAME_DEG || inPlan > TURN_DEG - SAME_DEG) return undefined;
   const [lean, more] = [(from.leanDeg + to.leanDeg) / 2, Math.abs(to.leanDeg - from.leanDeg)];
-  const level = inPlan * Math.cos(radians(lean));
   return {
-    sum: `√((${degrees(inPlan, 3)} × cos ${degrees(lean)})² + (${degrees(more)})²) / 2`,
-    deg: Math.hypot(level, more) / 2,
+    sum: `√((${degrees(inPlan, 3)} × cos ${degrees(Math.abs(lean))})² + (${degrees(more)})²) / 2`,
+    deg: inDegrees(turnNearlyRad(radians(inPlan), radians(lean), radians(more))) / 2,
   };
 }
 
