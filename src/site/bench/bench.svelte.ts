@@ -174,10 +174,9 @@ export class Bench {
     this.message = "";
     this.show(change(this.history, part));
   }
-  /** Another window of this browser works on the same part, and what is typed last is what is kept. */
-  warnOfOther(): void {
-    this.message =
-      "Another window of this browser has just changed its own copy of this part. Both go on, but only what is typed last is kept: save this one as a file, or close the other.";
+  /** Another window of this browser works on the same part or shop, and what is typed last is what is kept. */
+  warnOfOther(what: "part" | "shop"): void {
+    this.message = `Another window of this browser has just changed its own copy of this ${what}. Both go on, but only what is typed last is kept: save this one as a file, or close the other.`;
   }
   /** The field was left: the next change is a step of its own. */
   leave(): void {
