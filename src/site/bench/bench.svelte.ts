@@ -175,8 +175,9 @@ export class Bench {
     this.show(change(this.history, part));
   }
   /** Another window of this browser works on the same part or shop, and what is typed last is what is kept. */
-  warnOfOther(what: "part" | "shop"): void {
-    this.message = `Another window of this browser has just changed its own copy of this ${what}. Both go on, but only what is typed last is kept: save this one as a file, or close the other.`;
+  async warnOfOther(what: "part" | "shop"): Promise<void> {
+    const { otherWindow } = await import("./otherWindow.ts");
+    this.message = otherWindow(what);
   }
   /** The field was left: the next change is a step of its own. */
   leave(): void {

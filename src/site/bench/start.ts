@@ -39,8 +39,8 @@ export async function startBench(place: HTMLElement): Promise<void> {
   takeLink(bench);
   addEventListener("hashchange", () => takeLink(bench));
   addEventListener("storage", ({ key, newValue }) => {
-    if (key === draftKey(binder, first.name) && newValue !== null) bench.warnOfOther("part");
-    if (key === keyOf(binder, "shop")) bench.warnOfOther("shop");
+    if (key === draftKey(binder, first.name) && newValue !== null) void bench.warnOfOther("part");
+    if (key === keyOf(binder, "shop")) void bench.warnOfOther("shop");
   });
   const shape = first.part["shape"];
   if (!isShapeId(shape)) throw new RangeError(`shape: ${JSON.stringify(shape)}`);
