@@ -49,7 +49,7 @@ const button = (page: Page, name: string | RegExp) => page.getByRole("button", {
 
 /** What somebody has done at the bench of a shape, one state on top of the other where they do not exclude each other. */
 const STATES: readonly [string, string, (page: Page) => Promise<void>][] = [
-  ["as it opens", "square-to-round", async () => undefined],
+  ["as it opens", "square-to-round", () => Promise.resolve()],
   [
     "half typed, with a typing error and a care beside a field",
     "right-cone",

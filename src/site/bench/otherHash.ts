@@ -13,7 +13,7 @@ export function otherHash(hash: string, isPlace: (id: string) => boolean): strin
   if (behind === "") return undefined;
   // A link that was cut off before the part begins: "#part", "#pa".
   if (MARK.startsWith(hash)) return "it was cut off before the part itself";
-  let id = behind;
+  let id: string;
   try {
     id = decodeURIComponent(behind);
   } catch {
