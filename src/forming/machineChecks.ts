@@ -1,10 +1,11 @@
 import { ask, type PartAsked, type Rule, type RollAsked } from "./asked.ts";
 import { bendRadius } from "./bendRadius.ts";
 import { bendSpacing } from "./bendSpacing.ts";
+import { behindPunch } from "./brakeBehind.ts";
+import { brakeBends } from "./brakeBends.ts";
 import { brakeBed } from "./brakeBed.ts";
 import { brakeForce } from "./brakeForce.ts";
 import { brakeThroat } from "./brakeThroat.ts";
-import { brakePlan } from "./brakePlan.ts";
 import { capacity } from "./capacity.ts";
 import { type Check, worst } from "./check.ts";
 import { coneAttachment } from "./coneAttachment.ts";
@@ -63,17 +64,16 @@ export function rollChecks(part: PartAsked, roll: PlateRoll): Check[] {
 export function brakeChecks(part: PartAsked, brake: PressBrake): Check[] {
   const severity = { pass: 0, caution: 1, fail: 2 };
   const answers = diesFor(part.item.thicknessMm, brake).map((dieMm) => {
-    const plan = brakePlan(part, { dieMm, brake });
-    const checks = ask([dieOpening, brakeForce, bendSpacing], { ...part, brake, dieMm, plan });
-    return { checks, verdict: worst(checks.map((check) => check.verdict)) };
+    const bends = brakeBends(part.item, dieMm);
+    const checks = ask([dieOpening, brakeForce, bendSpacing], { ...part, brake, dieMm, bends });
+    return { bends, checks, verdict: worst(checks.map((check) => check.verdict)) };
   });
   const best = answers.reduce((a, b) =>
     severity[b.verdict] < severity[a.verdict] || (b.verdict === "fail" && a.verdict === "fail") ? b : a,
   );
-  return [
-    brakeBed({ ...part, brake }),
-    ...best.checks,
-    ...[brakeThroat({ ...part, brake })].filter((c) => c !== null),
-    offThePunch(part),
-  ];
+  const { bends } = best;
+  const behind = bends && behindPunch(part.item, bends);
+  // Where the plate is hit nowhere it is never between punch and die.
+  const throat = bends?.hits.length === 0 ? null : brakeThroat({ ...part, brake, behind });
+  return [brakeBed({ ...part, brake }), ...best.checks, ...(throat ? [throat] : []), offThePunch(part)];
 }

@@ -1,0 +1,40 @@
+import type { Units } from "../../drawing/format.ts";
+import { MOST_TOLD, type TrialSeen } from "../../forming/trialSeen.ts";
+import { find, lengthIn, LARGEST_MM, lengthHow, numberIn } from "./find.ts";
+
+const PER_CENT = 100;
+
+/** What is typed of one trial. */
+export interface Fields<Seen> {
+  /** The trial, or what is wrong with it. */
+  readonly read: () => Seen | string;
+  /** Makes room for what the next one comes to. */
+  readonly clear: () => void;
+}
+
+/** The fields of a right cone or pipe: one setting, and one thing that came out. */
+export function wholeFields(root: Element, units: Units): Fields<TrialSeen> {
+  const setting = find(root, "setting", HTMLInputElement);
+  const kind = find(root, "kind", HTMLSelectElement);
+  const outcome = find(root, "outcome", HTMLInputElement);
+  kind.addEventListener("change", () => (outcome.disabled = kind.value === "flat"));
+  return {
+    clear: () => (outcome.value = ""),
+    read: () => {
+      const settingMm = lengthIn(setting.value, units, [0, LARGEST_MM]);
+      if (settingMm === undefined || settingMm === 0)
+        return `Write the raise at the large edge as ${lengthHow(units)}, above 0.`;
+      if (kind.value === "flat") return { settingMm, flat: true };
+      if (kind.value === "closed") {
+        const out = numberIn(outcome.value, [0, MOST_TOLD * PER_CENT]);
+        return out === undefined
+          ? `Write how far it closed as 0 to ${MOST_TOLD * PER_CENT} per cent of the turn; above 100 where the edges overlap.`
+          : { settingMm, closed: out / PER_CENT };
+      }
+      const gapMm = lengthIn(outcome.value, units, [-LARGEST_MM, LARGEST_MM]);
+      return gapMm === undefined
+        ? `Write the gap as ${lengthHow(units)}, with a minus in front where the edges overlap.`
+        : { settingMm, gapMm };
+    },
+  };
+}
