@@ -150,7 +150,8 @@ it.each(reports.filter(([, report]) => chosenPlan(report)?.brake))(
       if (key.endsWith("bend")) return half + 0.005 * stretchOf(text);
       // The bent length is told to a tenth.
       if (key.endsWith("force")) return half + (0.06 / 20) * right;
-      if (key.endsWith("short")) return half + 0.02 * right + 4 * last;
+      // A share of two small spacings, each told to its last place.
+      if (key.endsWith("bent")) return half + 0.02 * Number.parseFloat(text) + 4 * last;
       return half + 4 * last;
     });
     expect(count).toBeGreaterThan(3 * lines.length);

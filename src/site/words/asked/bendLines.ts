@@ -15,7 +15,7 @@ const COLUMNS: Readonly<Record<BendColumn, string>> = {
   a: "Along the lower end",
   b: "Along the upper end",
   length: "Length",
-  short: "Bent, less than the length by what it stops short",
+  bent: "Bent",
   hit: "Order of the hits",
   force: "Force",
 };
@@ -96,14 +96,14 @@ const WORKED: Readonly<Record<BendColumn, (asked: Asked) => Worked>> = {
     numbers: `${acrossWords(say, line.from, line.to)} = ${withUnitOf(say, line.lengthMm)}`,
     basis: DERIVED,
   }),
-  short: ({ line, zone, plan, say }) => {
+  bent: ({ line, zone, plan, say }) => {
     const [half, { narrow, wide }] = [plan.dieMm / 2, zone.spacingMm];
     return {
-      rule: "Bend lines lie no nearer to each other than half the die opening. Where they run together a line stops short: length × (half the opening − spacing at the narrow end) / (spacing at the wide end − spacing at the narrow end), at most all of it. The rest of its length is bent, from the wide end.",
+      rule: "Bend lines lie no nearer to each other than half the die opening. Where they run together a line is not bent up to the narrow end; it stops short of that by length × (half the opening − spacing at the narrow end) / (spacing at the wide end − spacing at the narrow end), at most all of it.",
       numbers:
         line.stopsShortMm === 0
-          ? `Half of the ${say.length(plan.dieMm)} die is ${withUnitOf(say, half)}; at the narrow end lines are ${withUnitOf(say, narrow)} apart: it stops nowhere.`
-          : `${say.column(line.lengthMm)} × (${say.column(half)} − ${say.column(narrow)}) / (${say.column(wide)} − ${say.column(narrow)}) = ${withUnitOf(say, line.stopsShortMm)}`,
+          ? `Half of the ${say.length(plan.dieMm)} die is ${withUnitOf(say, half)}; at the narrow end lines are ${withUnitOf(say, narrow)} apart: all of it is bent.`
+          : `${say.column(line.lengthMm)} − ${say.column(line.lengthMm)} × (${say.column(half)} − ${say.column(narrow)}) / (${say.column(wide)} − ${say.column(narrow)}) = ${withUnitOf(say, line.lengthMm - line.stopsShortMm)}`,
       basis: "metalforming-step-bending",
     };
   },
