@@ -48,7 +48,7 @@ export function fullSizePdf(report: Report, blank: Blank, options: FullSizeOptio
     date,
     fonts,
   });
-  const what = printable(`${part.title} · ${markWords(report, blank)}`, pdf.holds);
+  const what = printable(`${part.title} · ${markWords(report, blank)}`, pdf);
   mapSheet(pdf, { report, template, tiling, sheets, count });
   tiling.tiles.forEach((tile, i) => {
     const place = `${i + 1} of ${tiling.tiles.length}`;

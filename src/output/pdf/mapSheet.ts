@@ -33,7 +33,7 @@ export function mapSheet(pdf: Pdf, told: Told): void {
   pdf.sheet(widthMm, heightMm);
   pdf.bookmark("Map of the sheets");
   const wide = widthMm - 2 * MARGIN;
-  const title = printable(`Full-size pattern: ${report.part.title}`, pdf.holds);
+  const title = printable(`Full-size pattern: ${report.part.title}`, pdf);
   fitted(pdf, title, [MARGIN, 17], { capMm: 4.5, bold: true }, wide);
   let y = 25;
   const put = (words: string | readonly Run[], options: ParagraphOptions = {}): void => {

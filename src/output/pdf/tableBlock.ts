@@ -2,14 +2,14 @@ import type { Block } from "./block.ts";
 import type { Pdf } from "./document.ts";
 import { paragraph, type Run } from "./words.ts";
 
-interface Cell {
+export interface Cell {
   readonly text: string | readonly Run[];
   /** Over so many columns. */
   readonly span?: number;
   /** So many lines to write on, side by side. */
   readonly toWrite?: number;
 }
-interface TableColumn {
+export interface TableColumn {
   /** Figures stand to the right, under each other. */
   readonly align: "left" | "right";
   /** Room that it gets of what is to be shared out. */
@@ -29,6 +29,13 @@ const PAD = { x: 0.8, y: 0.15 };
 
 /** A table with hairlines between its rows, cut between rows where a page ends. */
 export function tableBlock(pdf: Pdf, table: Table): Block {
+  return rowsBlock(pdf, table, new WeakMap());
+}
+
+/** Heights of rows by the width that they have: a long table is asked for them again on every page. */
+type Heights = WeakMap<readonly Cell[], Map<number, number>>;
+
+function rowsBlock(pdf: Pdf, table: Table, known: Heights): Block {
   const { columns, head, rows, capMm = 1.7, rowMm = 0 } = table;
   const whole = columns.reduce((sum, { share }) => sum + share, 0);
   const cellsOf = (cells: readonly Cell[], width: number, bold: boolean) => {
@@ -46,11 +53,18 @@ export function tableBlock(pdf: Pdf, table: Table): Block {
       return placed;
     });
   };
-  const heightOf = (cells: readonly Cell[], width: number, bold: boolean): number =>
-    Math.max(
-      rowMm,
-      ...cellsOf(cells, width, bold).map(({ block, wide }) => block.height(wide - 2 * PAD.x) + 2 * PAD.y),
-    );
+  const heightOf = (cells: readonly Cell[], width: number, bold: boolean): number => {
+    const heights = known.get(cells) ?? new Map<number, number>();
+    known.set(cells, heights);
+    const found =
+      heights.get(width) ??
+      Math.max(
+        rowMm,
+        ...cellsOf(cells, width, bold).map(({ block, wide }) => block.height(wide - 2 * PAD.x) + 2 * PAD.y),
+      );
+    heights.set(width, found);
+    return found;
+  };
   const heads = (width: number) => head.reduce((sum, cells) => sum + heightOf(cells, width, true), 0);
   return {
     height: (width) => heads(width) + rows.reduce((sum, cells) => sum + heightOf(cells, width, false), 0),
@@ -86,8 +100,8 @@ export function tableBlock(pdf: Pdf, table: Table): Block {
       }
       if (count === 0 || count === rows.length) return undefined;
       return [
-        tableBlock(pdf, { ...table, rows: rows.slice(0, count) }),
-        tableBlock(pdf, { ...table, rows: rows.slice(count) }),
+        rowsBlock(pdf, { ...table, rows: rows.slice(0, count) }, known),
+        rowsBlock(pdf, { ...table, rows: rows.slice(count) }, known),
       ];
     },
   };
