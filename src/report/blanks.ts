@@ -38,8 +38,8 @@ const REFUSALS: Readonly<Record<NoBlank["because"], Refusal>> = {
   "allowance crosses": {
     path: ["trimAllowance"],
     problem: "with the allowance an edge would run past its seam, or the outline would cross itself",
-    remedy:
-      "move the seam, or leave trimAllowance out and cut the edges bevelled, or add the allowance by hand",
+    remedy: "leave trimAllowance out and cut the edges bevelled, or add the allowance by hand",
+    otherwise: "leave trimAllowance out and cut the edges bevelled, or add the allowance by hand",
   },
   "too extreme": {
     path: ["height"],

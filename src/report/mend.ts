@@ -51,9 +51,24 @@ function waysOut<P extends Part>(part: P, field: string, trials: Trials<P>): str
       return trials.layable(part)
         ? [...movedSeam(part, trials), ...morePieces(part, trials), ...narrowerLap(part, trials)]
         : [];
+    case "trimAllowance":
+      return seamElsewhere(part, trials);
     default:
       return [];
   }
+}
+
+/** Plan angles at which a seam is tried, the least turned from where it lies first. [degrees] */
+const TURNS = [30, -30, 45, -45, 60, -60, 90, -90, 120, -120, 135, -135, 150, -150, 180];
+
+/** Where an edge runs nearly along the seam an allowance has no corner to end in; elsewhere round the part it may. */
+function seamElsewhere<P extends Part>(part: P, { layable, cuttable }: Trials<P>): string[] {
+  if (!layable(part)) return [];
+  const from = part.seam?.at ?? 0;
+  const at = TURNS.map((turn) => (((from + turn) % 360) + 360) % 360).find((angle) =>
+    cuttable({ ...part, seam: { ...part.seam, at: angle } }),
+  );
+  return at === undefined ? [] : [`move the seam: seam.at: ${at}`];
 }
 
 function thinner<P extends Part>(part: P, { layable, cuttable }: Trials<P>): string[] {

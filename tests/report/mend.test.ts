@@ -106,6 +106,30 @@ it("a lap in a conical corner is mended by moving the seam", () => {
   expect(issue?.remedy).toMatch(/^move the seam to the middle of a side: leave out seam\.at/);
 });
 
+it.each([
+  { thickness: 7, length: 1462, width: 2000, diameter: 960, offset: [486, -480], height: 100, at: 360 },
+  { thickness: 11, length: 100, width: 100, diameter: 1500, offset: [-484, 707], height: 114, at: 95 },
+  { thickness: 15, length: 1686, width: 1698, diameter: 650, offset: [744, -113], height: 211, at: 0 },
+] as const)(
+  "an allowance that crosses a seam at $at° is mended by a seam that was tried",
+  ({ thickness, length, width, diameter, offset, height, at }) => {
+    const part = (seamAt: number) =>
+      named({
+        shape: "square-to-round",
+        thickness,
+        rectangularEnd: { length, width, measured: "middle" },
+        roundEnd: { diameter, measured: "middle", offset: [offset[0], offset[1]] },
+        height,
+        seam: { at: seamAt },
+        trimAllowance: true,
+      });
+    const [issue] = issuesOf(part(at));
+    expect(issue?.path).toEqual(["trimAllowance"]);
+    const tried = /^move the seam: seam\.at: ([\d.]+), or leave/.exec(issue?.remedy ?? "")?.[1];
+    expect(issuesOf(part(Number(tried ?? at)))).toEqual([]);
+  },
+);
+
 it("where no plate is thin enough none is named", () => {
   const part = named({
     shape: "right-cone",

@@ -20,10 +20,21 @@ const REACHES = [0.8, 1.6, 2.6, 5, 8, 12, 16];
 const LEADER_FROM = 4;
 const DIRECTIONS = [45, 0, 90, -45, 135, 180, -90, -135];
 
+/** Dots of one place are one dot with all their numbers: one drawn on another would hide that there are two. */
+function oneEach(dots: readonly Dot[]): Dot[] {
+  const places = new Map<string, Dot>();
+  for (const dot of dots) {
+    const place = `${dot.x} ${dot.y}`;
+    const there = places.get(place);
+    places.set(place, there ? { ...there, number: `${there.number}, ${dot.number}` } : dot);
+  }
+  return [...places.values()];
+}
+
 /** A dot and its number beside it; what lies outside the plot is shown as an arrowhead at its edge. */
 export function drawDots(board: Board, { box, at }: Frame, dots: readonly Dot[]): void {
   const { mm } = board;
-  const placed = dots.map((dot) => {
+  const placed = oneEach(dots).map((dot) => {
     const wanted = at(dot.x, dot.y);
     const edge = mm(RADIUS);
     const place: Vec2 = [
