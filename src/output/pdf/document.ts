@@ -87,6 +87,7 @@ export function createPdf({ title, subject, date, fonts, decimals = DECIMALS }: 
   doc.setLanguage("en");
   doc.setProperties({ title: escapedText(title), subject: escapedText(subject), creator: "Slantwork" });
   doc.outline.makeString = hexText;
+  const here = (): number => doc.getCurrentPageInfo().pageNumber;
   const places = new Map<string, { readonly sheet: number; readonly y: number }>();
   const links: Link[] = [];
   const lost = new Map<string, string>();
@@ -126,17 +127,17 @@ export function createPdf({ title, subject, date, fonts, decimals = DECIMALS }: 
     sheets: (): number => doc.getNumberOfPages(),
     /** Back to a sheet that is there already. */
     turnTo: (sheet: number): void => void doc.setPage(sheet),
-    /** An entry in the list of contents, for the sheet at hand, under another one or on its own. */
-    bookmark: (name: string, under: Bookmark | null = null): Bookmark =>
-      doc.outline.add(under, name, { pageNumber: doc.getCurrentPageInfo().pageNumber }),
+    /** An entry in the list of contents, under another one or on its own, for the sheet at hand or another. */
+    bookmark: (name: string, under: Bookmark | null = null, sheet = here()): Bookmark =>
+      doc.outline.add(under, name, { pageNumber: sheet }),
     /** Names a place of the sheet at hand for links to lead to: its top, or so far down. [mm] */
     place: (name: string, y = 0): void =>
-      void places.set(name, { sheet: doc.getCurrentPageInfo().pageNumber, y }),
+      void places.set(name, { sheet: here(), y }),
     /** The sheet of a named place. */
     sheetOf: (name: string): number | undefined => places.get(name)?.sheet,
     /** A box that leads to a named place, which may come later; where there is none in this file, it leads nowhere. */
     link: (to: string, at: Vec2, size: Vec2): void =>
-      void links.push({ sheet: doc.getCurrentPageInfo().pageNumber, at, size, to }),
+      void links.push({ sheet: here(), at, size, to }),
     /** Signs that somebody typed and that the font has not, each with the words that it stood in first. */
     lost: (): ReadonlyMap<string, string> => lost,
     lose: (sign: string, words: string): void => void (lost.has(sign) || lost.set(sign, words)),

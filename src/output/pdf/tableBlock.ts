@@ -21,11 +21,15 @@ export interface Table {
   readonly head: readonly (readonly Cell[])[];
   readonly rows: readonly (readonly Cell[])[];
   readonly capMm?: number;
+  /** Does a firmer line stand above this row? */
+  readonly parted?: (row: readonly Cell[]) => boolean;
   /** Least height of a row, where it is written in. [mm] */
   readonly rowMm?: number;
 }
 
-const PAD = { x: 0.8, y: 0.15 };
+/** Beside what stands in a cell. [mm] */
+export const CELL_PAD_MM = 0.8;
+const PAD = { x: CELL_PAD_MM, y: 0.15 };
 
 /** A table with hairlines between its rows, cut between rows where a page ends. */
 export function tableBlock(pdf: Pdf, table: Table): Block {
@@ -87,6 +91,7 @@ function rowsBlock(pdf: Pdf, table: Table, known: Heights): Block {
       for (const cells of head) put(cells, true);
       if (head.length > 0) rule(0.3);
       for (const cells of rows) {
+        if (table.parted?.(cells)) rule(0.3);
         put(cells, false);
         rule(0.1);
       }

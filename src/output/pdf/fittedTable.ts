@@ -1,0 +1,47 @@
+import type { Block } from "./block.ts";
+import type { Pdf } from "./document.ts";
+import { type Cell, CELL_PAD_MM, type Table, tableBlock } from "./tableBlock.ts";
+
+/** Letters of a table, the largest first; smaller ones are not read beside a machine. [mm] */
+const CAPS = [2, 1.85, 1.7, 1.55, 1.4, 1.25];
+
+/** A table whose columns are as wide as what stands in them asks, in the largest letters that leave every cell on its line. */
+export function fittedTable(
+  pdf: Pdf,
+  table: Omit<Table, "columns" | "capMm"> & { readonly aligns: readonly ("left" | "right")[] },
+  widthMm: number,
+): Block {
+  const { aligns, ...rest } = table;
+  const wanted = (capMm: number): number[] =>
+    aligns.map((_, i) =>
+      Math.max(
+        ...rest.head.flatMap((row) => cellAt(row, i)).map((cell) => longestMm(pdf, wordsOf(cell), capMm)),
+        ...rest.rows.flatMap((row) => cellAt(row, i)).map((cell) => longestMm(pdf, [textOf(cell)], capMm)),
+      ),
+    );
+  const fits = (capMm: number): boolean => wanted(capMm).reduce((sum, one) => sum + one, 0) <= widthMm;
+  const capMm = CAPS.find(fits) ?? CAPS[CAPS.length - 1] ?? 0;
+  return tableBlock(pdf, {
+    ...rest,
+    capMm,
+    columns: wanted(capMm).map((share, i) => ({ share, align: aligns[i] ?? "right" })),
+  });
+}
+
+const textOf = ({ text }: Cell): string =>
+  typeof text === "string" ? text : text.map((run) => run.text).join("");
+/** A heading may stand on several lines. */
+const wordsOf = (cell: Cell): string[] => textOf(cell).split(" ");
+/** Bold letters are the widest, and one row of a table may stand in them. */
+const longestMm = (pdf: Pdf, words: readonly string[], capMm: number): number =>
+  Math.max(0, ...words.map((word) => pdf.width(word, { capMm, bold: true }))) + 2 * CELL_PAD_MM + 0.1;
+
+/** What stands in a column alone: a heading over several has room enough. */
+function cellAt(row: readonly Cell[], column: number): Cell[] {
+  let at = 0;
+  for (const cell of row) {
+    if (at === column && (cell.span ?? 1) === 1) return [cell];
+    at += cell.span ?? 1;
+  }
+  return [];
+}
