@@ -13,7 +13,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   drawing: ["geometry", "report", "d3"],
   tables: ["geometry", "shapes", "forming", "drawing"],
   output: ["geometry", "report", "drawing", "jspdf"],
-  cli: ["input", "report", "output", "node:"],
+  cli: ["input", "report", "output", "site", "node:"],
   site: [
     "geometry",
     "shapes",

@@ -131,13 +131,11 @@ export function createPdf({ title, subject, date, fonts, decimals = DECIMALS }: 
     bookmark: (name: string, under: Bookmark | null = null, sheet = here()): Bookmark =>
       doc.outline.add(under, name, { pageNumber: sheet }),
     /** Names a place of the sheet at hand for links to lead to: its top, or so far down. [mm] */
-    place: (name: string, y = 0): void =>
-      void places.set(name, { sheet: here(), y }),
+    place: (name: string, y = 0): void => void places.set(name, { sheet: here(), y }),
     /** The sheet of a named place. */
     sheetOf: (name: string): number | undefined => places.get(name)?.sheet,
     /** A box that leads to a named place, which may come later; where there is none in this file, it leads nowhere. */
-    link: (to: string, at: Vec2, size: Vec2): void =>
-      void links.push({ sheet: here(), at, size, to }),
+    link: (to: string, at: Vec2, size: Vec2): void => void links.push({ sheet: here(), at, size, to }),
     /** Signs that somebody typed and that the font has not, each with the words that it stood in first. */
     lost: (): ReadonlyMap<string, string> => lost,
     lose: (sign: string, words: string): void => void (lost.has(sign) || lost.set(sign, words)),

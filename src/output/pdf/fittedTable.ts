@@ -4,6 +4,8 @@ import { type Cell, CELL_PAD_MM, type Table, tableBlock } from "./tableBlock.ts"
 
 /** Letters of a table, the largest first; smaller ones are not read beside a machine. [mm] */
 const CAPS = [2, 1.85, 1.7, 1.55, 1.4, 1.25];
+/** Of a table with more rows than one page takes the letters are no larger than this, so that it takes two. [rows, mm] */
+const [LONG, LONG_CAP] = [70, 1.55];
 
 /** A table whose columns are as wide as what stands in them asks, in the largest letters that leave every cell on its line. */
 export function fittedTable(
@@ -19,12 +21,15 @@ export function fittedTable(
         ...rest.rows.flatMap((row) => cellAt(row, i)).map((cell) => longestMm(pdf, [textOf(cell)], capMm)),
       ),
     );
-  const fits = (capMm: number): boolean => wanted(capMm).reduce((sum, one) => sum + one, 0) <= widthMm;
-  const capMm = CAPS.find(fits) ?? CAPS[CAPS.length - 1] ?? 0;
+  const sum = (capMm: number): number => wanted(capMm).reduce((all, one) => all + one, 0);
+  const most = rest.rows.length > LONG ? LONG_CAP : Infinity;
+  const capMm = CAPS.find((one) => one <= most && sum(one) <= widthMm) ?? CAPS[CAPS.length - 1] ?? 0;
+  // What is left over is shared out evenly, so that narrow columns do not crowd beside wide ones.
+  const more = Math.max(0, widthMm - sum(capMm)) / aligns.length;
   return tableBlock(pdf, {
     ...rest,
     capMm,
-    columns: wanted(capMm).map((share, i) => ({ share, align: aligns[i] ?? "right" })),
+    columns: wanted(capMm).map((own, i) => ({ share: own + more, align: aligns[i] ?? "right" })),
   });
 }
 

@@ -21,6 +21,8 @@ export interface Table {
   readonly head: readonly (readonly Cell[])[];
   readonly rows: readonly (readonly Cell[])[];
   readonly capMm?: number;
+  /** Columns that a line stands before. */
+  readonly edges?: readonly number[];
   /** Does a firmer line stand above this row? */
   readonly parted?: (row: readonly Cell[]) => boolean;
   /** Least height of a row, where it is written in. [mm] */
@@ -94,6 +96,10 @@ function rowsBlock(pdf: Pdf, table: Table, known: Heights): Block {
         if (table.parted?.(cells)) rule(0.3);
         put(cells, false);
         rule(0.1);
+      }
+      for (const edge of table.edges ?? []) {
+        const before = columns.slice(0, edge).reduce((sum, { share }) => sum + (share / whole) * width, 0);
+        pdf.line([x + before, y], [x + before, at], { widthMm: 0.1 });
       }
     },
     split: (width, room) => {

@@ -51,5 +51,6 @@ export function cardOf(machine: Machine, index: number, binder: Binder & { shop:
   };
 }
 
-export const chartHeading = ({ roll }: Pick<Card, "roll">): string => (roll ? "What it takes as a cone" : "What it bends");
+export const chartHeading = ({ roll }: Pick<Card, "roll">): string =>
+  roll ? "What it takes as a cone" : "What it bends";
 export const NO_CHART = "No chart: neither stock nor parts name a material.";

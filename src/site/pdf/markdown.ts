@@ -7,7 +7,11 @@ export type MarkdownBlock =
   | { readonly kind: "heading"; readonly text: string }
   | { readonly kind: "paragraph"; readonly words: readonly Words[] }
   | { readonly kind: "list"; readonly numbered: boolean; readonly items: readonly (readonly Words[])[] }
-  | { readonly kind: "table"; readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] };
+  | {
+      readonly kind: "table";
+      readonly head: readonly string[];
+      readonly rows: readonly (readonly string[])[];
+    };
 
 const ITEM = /^(?:-|\d+\.) +(.*)$/;
 /** What our text pages have no use for so far: it would be printed as it is typed. */
@@ -57,7 +61,8 @@ function tableOf(lines: readonly string[]): MarkdownBlock {
 }
 
 /** The binder's font has no slanting letters: words of the trade, marked with _, stand as the others do. */
-const wordsOf = (text: string): string => text.replaceAll(/(^|[^\p{L}\p{N}])_([^_]+)_(?![\p{L}\p{N}])/gu, "$1$2");
+const wordsOf = (text: string): string =>
+  text.replaceAll(/(^|[^\p{L}\p{N}])_([^_]+)_(?![\p{L}\p{N}])/gu, "$1$2");
 
 const stressed = (text: string): Words[] =>
   text

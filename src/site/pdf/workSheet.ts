@@ -43,11 +43,7 @@ export function workSheet(
     caution(pdf, plan.route === "roll" ? ROLL_NEVER : []),
     ...(plan.brake ? lookFirst(pdf, plan.brake) : []),
     ...plan.steps.map((step) => stepBlock(pdf, step, report)),
-    paragraph(pdf, [
-      soft("Basis: "),
-      ...basisRuns(known, basesOf(phasesOf(plan))),
-      soft("."),
-    ]),
+    paragraph(pdf, [soft("Basis: "), ...basisRuns(known, basesOf(phasesOf(plan))), soft(".")]),
     ...(plan.batch.length > 0 ? [paragraph(pdf, [bold("The lot. "), { text: plan.batch.join(" ") }])] : []),
     ...(shop ? sections(pdf, report, plan, shop) : []),
     ...settings(pdf, report, plan, known),

@@ -1,4 +1,4 @@
-import { LEADING, fitted } from "../../../output/pdf/words.ts";
+import { fitted } from "../../../output/pdf/words.ts";
 import type { Block } from "../../../output/pdf/block.ts";
 import type { Pdf } from "../../../output/pdf/document.ts";
 import { printable } from "../../../output/pdf/printable.ts";
@@ -16,7 +16,13 @@ export function contentsBlocks({ pdf }: Making, sections: readonly BinderSection
     ...titled(pdf, "Contents"),
     ...sections.flatMap((section) => [
       { ...headLine(pdf, section), withNext: true },
-      ...section.sheets.map((sheet) => sheetLine(pdf, sheet, section.sheets.some((one) => one.with))),
+      ...section.sheets.map((sheet) =>
+        sheetLine(
+          pdf,
+          sheet,
+          section.sheets.some((one) => one.with),
+        ),
+      ),
     ]),
   ];
 }
@@ -28,13 +34,13 @@ const pageOf = (pdf: Pdf, { place }: BinderSheet): string => {
 };
 
 const headLine = (pdf: Pdf, { title }: BinderSection): Block => ({
-  height: () => 1.6 * CAP.section * LEADING,
-  draw: (x, y) => pdf.write(title, [x, y + 1.1 * CAP.section * LEADING], { capMm: CAP.section, bold: true }),
+  height: () => 2 * CAP.section,
+  draw: (x, y) => pdf.write(title, [x, y + 1.3 * CAP.section], { capMm: CAP.section, bold: true }),
 });
 
 /** A sheet, dots, its page; and behind it the page of the sheet that goes with it. */
 function sheetLine(pdf: Pdf, sheet: BinderSheet, paired: boolean): Block {
-  const high = CAP.sheet * LEADING;
+  const high = CAP.sheet * 1.15;
   const how = { capMm: CAP.sheet };
   return {
     height: () => high,

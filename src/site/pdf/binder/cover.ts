@@ -18,7 +18,9 @@ export function coverBlocks(making: Making, { mark, what }: { mark: string; what
   const job = binder?.job;
   const large = { capMm: 2.8 };
   const line = (name: string, value: string | undefined): Block[] =>
-    value === undefined ? [] : [paragraph(pdf, [soft(`${name}  `), { text: value }], large)];
+    value === undefined
+      ? []
+      : [beside([paragraph(pdf, [{ text: name, ink: 0.35 }], large), paragraph(pdf, value, large)], [1, 5])];
   const shown = pictured(making).map((report) =>
     picture(pdf, isometricDrawing(report, { paper: { ...CARD, widthMm: 52, heightMm: 44 } })),
   );
@@ -43,7 +45,9 @@ export function coverBlocks(making: Making, { mark, what }: { mark: string; what
       pdf,
       "Print at 100 %; black and white will do. The wide edge at the left is for holes. A sheet that hangs beside a machine is good only as long as the files that it was made from are.",
     ),
-    paragraph(pdf, [soft(`${mark}. The same files give the same binder, byte for byte; no clock has a say in it.`)]),
+    paragraph(pdf, [
+      soft(`${mark}. The same files give the same binder, byte for byte; no clock has a say in it.`),
+    ]),
   ];
 }
 
@@ -55,5 +59,7 @@ function pictured({ binder, content, tables }: Making): Report[] {
   const most = ACROSS * ROWS;
   if (reports.length <= most) return reports;
   const every = reports.length / most;
-  return Array.from({ length: most }, (_, i) => reports[Math.floor(i * every)]).filter((one) => one !== undefined);
+  return Array.from({ length: most }, (_, i) => reports[Math.floor(i * every)]).filter(
+    (one) => one !== undefined,
+  );
 }

@@ -34,7 +34,16 @@ export const dataSheets = (making: Making): BinderSheet[] => [
 
 function materialBlocks({ pdf, paper, tables, known }: Making): Block[] {
   const { materials } = tables.catalogue;
-  const heads = ["Id", "Name", "Gauges of", "Yield MPa", "Tensile, least MPa", "Density kg/m³", "Young’s GPa", "Poisson"];
+  const heads = [
+    "Id",
+    "Name",
+    "Gauges of",
+    "Yield MPa",
+    "Tensile, least MPa",
+    "Density kg/m³",
+    "Young’s GPa",
+    "Poisson",
+  ];
   const all = Object.entries(materials);
   return [
     ...titled(pdf, "Materials", LEAD.materials),
@@ -45,9 +54,15 @@ function materialBlocks({ pdf, paper, tables, known }: Making): Block[] {
         head: [heads.map((text) => ({ text }))],
         rows: all.map(([id, one]) => [
           { text: [bold(id)] },
-          ...[one.name, one.family, one.yieldMPa, one.tensileMPa, one.densityKgM3, one.youngsGPa, one.poisson].map(
-            (value) => ({ text: String(value) }),
-          ),
+          ...[
+            one.name,
+            one.family,
+            one.yieldMPa,
+            one.tensileMPa,
+            one.densityKgM3,
+            one.youngsGPa,
+            one.poisson,
+          ].map((value) => ({ text: String(value) })),
         ]),
       },
       textWidthMm(paper),

@@ -159,7 +159,10 @@ function plateBlocks({ pdf, paper }: Making, binder: Binder): Block[] {
     ...titled(pdf, "Plates to cut"),
     ...(laid.length > 0 ? use : []),
     ...(left.length > 0
-      ? [heading(pdf, "Blanks that go on no plate"), ...left.map((words) => paragraph(pdf, words, { mark: "–" }))]
+      ? [
+          heading(pdf, "Blanks that go on no plate"),
+          ...left.map((words) => paragraph(pdf, words, { mark: "–" })),
+        ]
       : []),
     ...pairs(plates),
   ];

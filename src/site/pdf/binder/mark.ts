@@ -7,7 +7,12 @@ import type { Binder } from "../../binder/makeBinder.ts";
 const DIGITS = 10;
 
 /** Tells from which files a binder was made: the same files and version have the same mark, and no clock has a say in it. */
-export function fileMark(version: string, content: Content, tables: Tables, binder: Binder | undefined): string {
+export function fileMark(
+  version: string,
+  content: Content,
+  tables: Tables,
+  binder: Binder | undefined,
+): string {
   const files = binder && {
     shop: binder.shopWritten,
     job: binder.job,

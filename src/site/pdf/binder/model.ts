@@ -42,7 +42,8 @@ export interface BinderSection {
 export const MARGINS: Margins = { left: 18, right: 9, top: 9, bottom: 13 };
 /** Within the frame. [mm] */
 const PAD = 3;
-export const textWidthMm = ({ widthMm }: TilePaper): number => widthMm - MARGINS.left - MARGINS.right - 2 * PAD;
+export const textWidthMm = ({ widthMm }: TilePaper): number =>
+  widthMm - MARGINS.left - MARGINS.right - 2 * PAD;
 
 /** The title block of a sheet that is of no part: as on the site. */
 export const sheetCells = ({ title: binder }: Making, title: string, kind: string): FootCell[] => [

@@ -36,15 +36,11 @@ export function shapeSheets(making: Making): BinderSheet[] {
       return [
         ...titled(pdf, title, summary),
         ...prose(pdf, body),
-        null,
         heading(pdf, `Worked example: ${report.part.title}`),
         keyRow(pdf, report),
         beside(
           [
-            picture(
-              pdf,
-              viewsDrawing(report, { paper: { ...COLUMN, widthMm: 83, heightMm: VIEWS_MM } }),
-            ),
+            picture(pdf, viewsDrawing(report, { paper: { ...COLUMN, widthMm: 83, heightMm: VIEWS_MM } })),
             facts(pdf, sizeFacts(report, null)),
           ],
           [1, 1],

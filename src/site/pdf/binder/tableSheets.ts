@@ -1,10 +1,9 @@
-import { type Block, stack } from "../../../output/pdf/block.ts";
 import { fittedTable } from "../../../output/pdf/fittedTable.ts";
-import { framed } from "../../../output/pdf/block.ts";
+import { type Block, framed, stack } from "../../../output/pdf/block.ts";
 import { paragraph, type Run } from "../../../output/pdf/words.ts";
 import { reckonerTables } from "../../../tables/tables.ts";
 import type { ReckonerTable } from "../../../tables/table.ts";
-import { newBlock, upperRow, workedEntries } from "../../tables/headings.ts";
+import { begins, newBlock, upperRow, workedEntries } from "../../tables/headings.ts";
 import { basisRuns } from "../basisRun.ts";
 import { bold, heading, soft } from "../blocks.ts";
 import { type BinderSheet, type Making, sheetCells, textWidthMm } from "./model.ts";
@@ -25,9 +24,7 @@ function blocksOf(making: Making, table: ReckonerTable): Block[] {
   return [
     ...titled(pdf, table.title, table.about),
     paragraph(pdf, table.use.join(" ")),
-    ...(caution === undefined
-      ? []
-      : [framed(pdf, paragraph(pdf, [bold("Caution. "), { text: caution }]))]),
+    ...(caution === undefined ? [] : [framed(pdf, paragraph(pdf, [bold("Caution. "), { text: caution }]))]),
     reckoner(making, table),
     heading(pdf, "How it is reckoned"),
     ...table.formula.map((line) => paragraph(pdf, line, { mark: "–" })),
@@ -49,7 +46,8 @@ function blocksOf(making: Making, table: ReckonerTable): Block[] {
   ];
 }
 
-const unitRun = (unit: string | undefined): Run[] => (unit === undefined ? [] : [{ text: ` ${unit}`, ink: 0.35 }]);
+const unitRun = (unit: string | undefined): Run[] =>
+  unit === undefined ? [] : [{ text: ` ${unit}`, ink: 0.35 }];
 
 function reckoner({ pdf, paper }: Making, table: ReckonerTable): Block {
   const { columns, rows, worked, entries } = table;
@@ -70,6 +68,7 @@ function reckoner({ pdf, paper }: Making, table: ReckonerTable): Block {
     pdf,
     {
       aligns: columns.map(() => "right"),
+      edges: columns.flatMap((_, i) => (grouped && begins(columns, i) ? [i] : [])),
       head,
       rows: cells,
       parted: (row) => parted.has(row as (typeof cells)[number]),

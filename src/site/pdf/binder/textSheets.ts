@@ -69,7 +69,9 @@ const HOW = [
 
 export function sourcesSheet(making: Making): BinderSheet {
   const { pdf, content } = making;
-  const all = Object.entries(content.sources).toSorted(([, a], [, b]) => a.title.localeCompare(b.title, "en"));
+  const all = Object.entries(content.sources).toSorted(([, a], [, b]) =>
+    a.title.localeCompare(b.title, "en"),
+  );
   return {
     title: "Sources",
     place: "sources",
