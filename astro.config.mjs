@@ -2,6 +2,7 @@ import svelte from "@astrojs/svelte";
 import { defineConfig } from "astro/config";
 import { fileURLToPath } from "node:url";
 import { offline } from "./src/site/build/offline.ts";
+import { onePage } from "./src/site/build/onePage.ts";
 import { relativeSite } from "./src/site/build/relativeLinks.ts";
 import { stopOnProblems } from "./src/site/build/stopOnProblems.ts";
 import { stylesInSheet } from "./src/site/build/stylesApart.ts";
@@ -13,6 +14,7 @@ export default defineConfig({
   integrations: [
     stopOnProblems(),
     withoutClient(svelte()),
+    onePage(),
     stylesInSheet(),
     relativeSite(),
     offline(),

@@ -168,7 +168,7 @@ export function marking(pdf: Pdf, report: Report): Block[] {
     [{ text: "" }, ...columns.map(({ group, name }) => ({ text: group === null ? "" : name }))],
   ];
   const shares = [
-    { align: "right" as const, share: 0.6 },
+    { align: "right" as const, share: 0.85 },
     ...columns.map(() => ({ align: "right" as const, share: 1 })),
   ];
   const own = split(rows, tables).map((some) =>
