@@ -30,8 +30,10 @@ function* elementsOf(node: Node, into: (element: Element) => boolean = () => tru
   }
 }
 
+/** What the stylesheet for paper leaves out; a sheet's own contents lead to parts of it that may be of these. */
+const UNPRINTED = ["screen-only", "contents"];
 const screenOnly = (element: Element): boolean =>
-  (valueOf(element, "class") ?? "").split(" ").includes("screen-only");
+  (valueOf(element, "class") ?? "").split(" ").some((one) => UNPRINTED.includes(one));
 
 /** A sheet of the page: what stands in it, and the page of the site that it was made from. */
 interface SheetOf {
