@@ -72,9 +72,13 @@ export async function readPlaces(bytes: Uint8Array): Promise<{
         },
       ];
     });
-    const annotations = (await page.getAnnotations()) as { dest: Dest; rect: number[] }[];
+    // A browser's own files name their places; ours lead to a page itself.
+    const annotations = (await page.getAnnotations()) as { dest?: Dest | string; rect: number[] }[];
+    const ours = annotations.flatMap(({ dest, rect }) =>
+      dest && typeof dest !== "string" ? [{ dest, rect }] : [],
+    );
     const links = await Promise.all(
-      annotations.map(async ({ dest, rect }) => {
+      ours.map(async ({ dest, rect }) => {
         const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = rect.map((one) => one * MM);
         return {
           page: await pageOf(dest),
