@@ -1,14 +1,15 @@
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { FIRST_PASS_SHARES } from "../firstPass.ts";
 import { passPoints } from "../passPoints.ts";
-import { setting } from "../rollPlaces.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
+import { carriedOver } from "./carriedOver.ts";
 import { firstCorrect } from "./firstCorrect.ts";
 import { settingBoxes } from "./settingBoxes.ts";
 import { settingBrief, settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
-import type { Figure, PlanStep } from "./step.ts";
+import type { PlanStep } from "./step.ts";
 import { firstByTrials, secondByTrials } from "./byTrials.ts";
+import { stillOpen } from "./stillOpen.ts";
 import { gapWindows, templateBrief, templateFigures } from "./touch.ts";
 
 export const RAISE_MOVING =
@@ -20,21 +21,6 @@ const PRESSURE =
 
 const bewareOf = ([first]: readonly string[]): Pick<PlanStep, "beware"> =>
   first === undefined ? {} : { beware: first };
-
-/** What the middle of the window would ask by the model, for comparison with what comes out; one zone only. */
-function aimFigures({ settings }: RollSheetAsked): Figure[] {
-  const zones = settings?.zones ?? [];
-  const start = zones.length === 1 ? zones[0]?.passes.find(({ id }) => id === "aim")?.start : undefined;
-  if (!start) return [];
-  return [
-    {
-      label: "middle of the window by the model, at the large edge",
-      value: start.largeMm,
-      unit: "mm",
-      basis: DERIVED,
-    },
-  ];
-}
 
 function raise(asked: RollSheetAsked): PlanStep {
   const { settings, noSettings, say } = asked;
@@ -50,7 +36,7 @@ function raise(asked: RollSheetAsked): PlanStep {
       ? `Plate moving, in small steps, to ${settingBrief(settings, "trial", say) ?? words}.`
       : "Plate moving, in small steps, by the template.",
     ...bewareOf(settings ? settingProblems(settings, "trial") : []),
-    figures: settings ? [...settingFigures(settings, "trial"), ...aimFigures(asked)] : [],
+    figures: settings ? settingFigures(settings, "trial") : [],
     cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial") : [])],
     toNote: settingBoxes(asked, "trial"),
     basis: settings ? DERIVED : COMMON_PRACTICE,
@@ -188,17 +174,6 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
   ];
 }
 
-/** How the first pass's correction is carried over, where the model says what its window's middle asks. */
-function carriedOver(asked: RollSheetAsked): { text: string; brief: string } {
-  const [aim] = aimFigures(asked);
-  if (!aim || !asked.item.cone || isPipe(asked.item)) return { text: "", brief: "" };
-  const size = setting(aim.value, asked.say);
-  return {
-    text: ` Move both ends by as much as the setting at the large edge that ended the first pass stood over or under ${size}, what the model asks for the middle of its window.`,
-    brief: ` Plus (less) what the first pass's last large-edge setting was over (under) ${size}.`,
-  };
-}
-
 /** In the second pass the zones come in the other order. */
 function zonesBack({ settings }: RollSheetAsked): string {
   const zones = settings?.zones.length ?? 0;
@@ -222,19 +197,19 @@ function second(asked: RollSheetAsked): PlanStep {
       ? `Plate moving, in small steps, towards ${settingBrief(settings, "finished", say) ?? words}.${carried.brief} Roll from seam edge 2.${zonesBack(asked)}`
       : "Plate moving, in small steps, a little tighter than before. Roll from seam edge 2.",
     ...bewareOf(settings ? settingProblems(settings, "finished") : []),
-    figures: settings ? settingFigures(settings, "finished") : [],
+    figures: settings ? [...settingFigures(settings, "finished"), ...carried.figures] : [],
     cautions: [RAISE_MOVING, RISING, ...(settings ? settingProblems(settings, "finished") : [])],
     toNote: settingBoxes(asked, "finished"),
     basis: settings ? DERIVED : COMMON_PRACTICE,
   };
 }
 
-function close({ item, say }: RollSheetAsked): PlanStep {
+function close(asked: RollSheetAsked): PlanStep {
+  const { item, say } = asked;
+  const more = stillOpen(asked);
   const templates = templateFigures(item, 1);
   const weld = item.seamGapMm ?? 0;
   const meet = weld > 0 ? `stand ${say.length(weld)} apart (weld gap, by feeler)` : "meet";
-  const tilt = isPipe(item) ? "" : "; one end open: a little more tilt towards it";
-  const how = `Not there yet: both ends a little more alike, back to seam edge 2 and through again${tilt}`;
   const end =
     item.pieces === 1
       ? `Close until the seam edges ${meet} over their whole length, the ends level with each other`
@@ -243,10 +218,10 @@ function close({ item, say }: RollSheetAsked): PlanStep {
     id: "close",
     phase: "closing",
     title: item.pieces === 1 ? "Close" : "Bring to the template",
-    text: `${end}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}. ${how}. Will it not close, stop: do not force it with clamps beyond what springs back. Then lower the bending roll, open pinch and yoke and take the piece off.`,
-    brief: `${item.pieces === 1 ? `Until the seam edges ${meet}, ends level` : "Until the templates fit at both ends"}. Templates ${templateBrief(item, say, 1)}. Else both ends a little more, from seam edge 2 again. Bending roll down, pinch and yoke open, off.`,
+    text: `${end}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}.${more.text} Will it not close, stop: do not force it with clamps beyond what springs back. Then lower the bending roll, open pinch and yoke and take the piece off.`,
+    brief: `${item.pieces === 1 ? `Until the seam edges ${meet}, ends level` : "Until the templates fit at both ends"}. Templates ${templateBrief(item, say, 1)}.${more.brief} Bending roll down, pinch and yoke open, off.`,
     beware: "No overlap into the pinch.",
-    figures: templates,
+    figures: [...templates, ...more.figures],
     cautions: [OVERLAP, PRESSURE],
     toNote: [
       { label: "raise at the end, set", unit: "mm" },

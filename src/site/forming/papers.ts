@@ -12,3 +12,7 @@ export const LINES_PAPER: Paper = { ...ACROSS, heightMm: 84 };
 
 /** The blank under the inspection: which edge is which, not to be measured. */
 export const BLANK_PAPER: Paper = { ...ACROSS, heightMm: 44 };
+
+/** At the foot of the last sheet, alone or two side by side. */
+export const HAND_PAPER: Paper = { ...ACROSS, heightMm: 46 };
+export const HAND_PAIR: Paper = { ...COLUMN, heightMm: 46 };
