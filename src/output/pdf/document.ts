@@ -121,6 +121,7 @@ export function createPdf({ title, subject, date, fonts, decimals = DECIMALS }: 
   return {
     /** A new sheet of paper; what follows is drawn on it. */
     sheet: (widthMm: number, heightMm: number): void => {
+      settle(doc);
       doc.addPage([widthMm, heightMm], widthMm > heightMm ? "landscape" : "portrait");
       doc.setLineJoin("round");
     },
@@ -138,7 +139,9 @@ export function createPdf({ title, subject, date, fonts, decimals = DECIMALS }: 
     link: (to: string, at: Vec2, size: Vec2): void => void links.push({ sheet: here(), at, size, to }),
     /** Signs that somebody typed and that the font has not, each with the words that it stood in first. */
     lost: (): ReadonlyMap<string, string> => lost,
-    lose: (sign: string, words: string): void => void (lost.has(sign) || lost.set(sign, words)),
+    lose(sign: string, words: string): void {
+      if (!lost.has(sign)) lost.set(sign, words);
+    },
     draw(shapes: readonly Shape[], frame: Frame, how: LineStyle): void {
       if (shapes.length === 0) return;
       style(how);
@@ -198,6 +201,13 @@ export function createPdf({ title, subject, date, fonts, decimals = DECIMALS }: 
   };
 }
 export type Pdf = ReturnType<typeof createPdf>;
+
+/** jsPDF keeps every stroke of a sheet as a text of its own, and joins them at last; a sheet that is done is joined at once. */
+function settle(doc: jsPDF): void {
+  const { pageNumber } = doc.getCurrentPageInfo();
+  const strokes = (doc.internal as unknown as { pages: (string[] | undefined)[] }).pages[pageNumber];
+  strokes?.splice(0, strokes.length, strokes.join("\n"));
+}
 
 /** jsPDF's table of a font: 0 is the sign for what is missing. */
 function holds(doc: jsPDF, sign: string): boolean {

@@ -44,7 +44,7 @@ function itemsOf(lines: readonly string[]): (readonly Words[])[] {
   const items: string[] = [];
   for (const line of lines) {
     const [, begun] = ITEM.exec(line) ?? [];
-    if (begun === undefined) items[items.length - 1] += ` ${line.trim()}`;
+    if (begun === undefined) items.push(`${items.pop() ?? ""} ${line.trim()}`);
     else items.push(begun);
   }
   return items.map(stressed);

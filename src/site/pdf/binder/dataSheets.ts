@@ -107,7 +107,7 @@ function gaugeBlocks({ pdf, tables, known }: Making): Block[] {
             ],
             head: [["Gauge", "in", "mm", "Known by"].map((text) => ({ text }))],
             rows: some.map(({ gauge, inches, provenance }) => [
-              { text: [bold(String(gauge))] },
+              { text: [bold(gauge)] },
               ...[inches.toFixed(4), (inches * MM_PER_INCH).toFixed(3), provenance].map((text) => ({ text })),
             ]),
           }),

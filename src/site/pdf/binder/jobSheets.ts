@@ -84,7 +84,7 @@ function listBlocks({ pdf }: Making, binder: Binder): Block[] {
         const { part, forming } = one.report;
         const row = jobRow(one);
         return [
-          { text: [{ text: part.title, bold: true, to: PLACES.part(part.name) }, soft(` ${row.what}`)] },
+          { text: [{ ...bold(part.title), to: PLACES.part(part.name) }, soft(` ${row.what}`)] },
           { text: [bold(verdictWords(forming.verdict)), soft(` ${forming.machine ?? ""}`)] },
           ...[
             row.quantity,
