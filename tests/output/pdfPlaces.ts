@@ -8,7 +8,7 @@ export interface BookmarkRead {
   readonly page: number;
   readonly under: readonly BookmarkRead[];
 }
-export interface TextRead {
+interface TextRead {
   readonly text: string;
   /** Millimetres from the page's lower left corner to the lettering's foot. */
   readonly x: number;
@@ -97,7 +97,7 @@ export async function readPlaces(bytes: Uint8Array): Promise<{
       links,
     });
   }
-  const bookmarks = await marked(((await doc.getOutline()) as Item[] | null) ?? []);
+  const bookmarks = await marked(((await doc.getOutline()) as unknown as Item[] | null) ?? []);
   const { info } = await doc.getMetadata();
   await task.destroy();
   return { pages, bookmarks, info: info as Record<string, unknown> };

@@ -86,7 +86,8 @@ export function createPdf({ title, subject, date, fonts, decimals = DECIMALS }: 
   doc.setCreationDate(date);
   doc.setLanguage("en");
   doc.setProperties({ title: escapedText(title), subject: escapedText(subject), creator: "Slantwork" });
-  doc.outline.makeString = hexText;
+  // The outline writes its titles by this, which its types leave out.
+  Object.assign(doc.outline, { makeString: hexText });
   const here = (): number => doc.getCurrentPageInfo().pageNumber;
   const places = new Map<string, { readonly sheet: number; readonly y: number }>();
   const links: Link[] = [];

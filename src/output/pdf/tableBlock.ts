@@ -9,7 +9,7 @@ export interface Cell {
   /** So many lines to write on, side by side. */
   readonly toWrite?: number;
 }
-export interface TableColumn {
+interface TableColumn {
   /** Figures stand to the right, under each other. */
   readonly align: "left" | "right";
   /** Room that it gets of what is to be shared out. */

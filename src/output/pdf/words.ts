@@ -15,7 +15,7 @@ export interface Run {
 }
 
 /** From line to line, over the height of the capitals. [-] */
-export const LEADING = 1.68;
+const LEADING = 1.68;
 
 interface Placed extends Run {
   readonly x: number;
