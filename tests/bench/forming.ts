@@ -1,3 +1,4 @@
+import { keptOf } from "../../src/input/readTrials.ts";
 import { formingOf } from "../../src/forming/forming.ts";
 import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
 import { readFolder } from "../../src/input/readFolder.ts";
@@ -30,7 +31,11 @@ export function benchForming(): void {
     if (laid.kind === "refused") throw new Error(`${part.name} cannot be laid out`);
     const develop = () => layOut(part, tables);
     const form = () =>
-      formingOf(formingCase(part, laid.shape, laid.layout, laid.laid, laid.material), shop, trials);
+      formingOf(
+        formingCase(part, laid.shape, laid.layout, laid.laid, laid.material),
+        shop,
+        trials && keptOf(trials),
+      );
     const spentOn = { development: 0, forming: 0 };
     for (let round = 0; round < WARM_UP + ROUNDS; round++) {
       const [development, forming] = [spent(develop), spent(form)];

@@ -132,7 +132,11 @@ it("goes by the share of the bend where the skin is curved unevenly, zone by zon
     const radii = held.map(({ largeRadiusMm }) => largeRadiusMm);
     expect(zone.largeRadiusMm).toBeGreaterThanOrEqual(Math.min(...radii));
     expect(zone.largeRadiusMm).toBeLessThanOrEqual(Math.max(...radii));
-    expect(zone.passes.map(({ share }) => share)).toEqual([0.54, 0.6, 0.675, 0.75, 1]);
+    // As the right cone of the same rims and slant, whose curvature is even; the first trial of zones from further below.
+    const [trial, ...shares] = passPoints(coneCase(reducer)).map(({ share }) => share);
+    expect(zone.passes.map(({ share }) => share)).toEqual(
+      [(trial! * 0.8) / 0.85, ...shares].map((share) => expect.closeTo(share, 9) as number),
+    );
     expect(zone.passes[1]!.large.freeMm).toBeCloseTo(zone.largeRadiusMm / 0.6, 9);
   }
 });
@@ -160,7 +164,7 @@ describe("no settings", () => {
 
 it("asks the window of the first pass, by closure and by share", () => {
   const points = passPoints(coneCase({ ...reducer, smallRadiusMm: 450 }));
-  [0.585, 0.65, 0.725, 0.8, 1].forEach((at, i) => {
+  [0.5525, 0.65, 0.725, 0.8, 1].forEach((at, i) => {
     expect(points[i]!.closed).toBeCloseTo(at, 12);
     expect(points[i]!.share).toBeCloseTo(at, 12);
   });

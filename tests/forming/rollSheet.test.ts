@@ -114,8 +114,11 @@ it("goes by templates, zone by zone, where the curvature is uneven", () => {
   );
   expect(step(steps, "edges").text).toMatch(new RegExp(`Mark the ${zones} zones by a line across the blank`));
   expect(step(steps, "close").figures).toHaveLength(2 * zones);
-  expect(step(steps, "first-measure").text).toMatch(/60 to 75 %/);
-  expect(step(steps, "first-correct")).toBeUndefined();
+  expect(step(steps, "first-measure").text).toMatch(/60 % to 77 % of the final bend, never above 83 %/);
+  // So curved that one of its zones is too short to be corrected by itself: that is said, and no setting named.
+  expect(step(steps, "first-correct").text).toMatch(
+    /^(Zone by zone: is the curve more open|No setting is corrected by trials here: zone \d is only)/,
+  );
 });
 
 describe("without settings", () => {

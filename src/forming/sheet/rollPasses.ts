@@ -1,5 +1,4 @@
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
-import { FIRST_PASS_SHARES } from "../firstPass.ts";
 import { passPoints } from "../passPoints.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
@@ -10,7 +9,7 @@ import { settingBrief, settingFigures, settingProblems, settingWords } from "./s
 import type { PlanStep } from "./step.ts";
 import { firstByTrials, secondByTrials } from "./byTrials.ts";
 import { stillOpen } from "./stillOpen.ts";
-import { gapWindows, templateBrief, templateFigures } from "./touch.ts";
+import { gapWindows, sharesOf, templateBrief, templateFigures } from "./touch.ts";
 
 export const RAISE_MOVING =
   "Raise in small steps while the plate travels towards the bending roll. Never make a large raise under standing plate, never roll backwards at setting: what suits moving plate creases standing plate.";
@@ -68,8 +67,9 @@ function through(asked: RollSheetAsked): PlanStep {
 }
 
 /** Gaps and templates in one line. */
-function briefly(asked: RollSheetAsked, share: number | undefined): string {
+function briefly(asked: RollSheetAsked, share: number): string {
   const { item, say } = asked;
+  const { from, to, cap: most } = sharesOf(item);
   const gaps = gapWindows(item).map(
     ({ end, fromMm, toMm, capMm }) =>
       `${end} ${say.length(toMm)} to ${say.length(fromMm)}, never below ${say.length(capMm)}`,
@@ -77,21 +77,21 @@ function briefly(asked: RollSheetAsked, share: number | undefined): string {
   const what =
     gaps.length > 0
       ? `straight across, inside corners: ${gaps.join("; ")}`
-      : "60 to 75 % of the bend, never above 80 %";
-  const cap =
-    gaps.length > 0 ? "" : `; never tighter than ${templateBrief(item, say, FIRST_PASS_SHARES.cap)}`;
+      : `${say.percent(from)} to ${say.percent(to)} of the bend, never above ${say.percent(most)}`;
+  const cap = gaps.length > 0 ? "" : `; never tighter than ${templateBrief(item, say, most)}`;
   return `Release, support, measure ${what}. Inside templates square to the line: ${templateBrief(item, say, share)}${cap}.`;
 }
 
 function measure(asked: RollSheetAsked): PlanStep {
   const { item, say } = asked;
   const gaps = gapWindows(item);
-  const aim = passPoints(item).find(({ id }) => id === "aim");
+  const share = passPoints(item).find(({ id }) => id === "aim")?.share ?? 1;
+  const { from, to, cap } = sharesOf(item);
   const windows = gaps
     .map(({ end, fromMm, toMm }) => `${say.length(toMm)} to ${say.length(fromMm)} at the ${end}`)
     .join(", ");
   const large = gaps[0];
-  const templates = templateFigures(item, aim?.share);
+  const templates = templateFigures(item, share);
   const radii = templates.map(({ value }) => say.length(value)).join(" and ");
   const held =
     templates.length <= 2
@@ -99,13 +99,13 @@ function measure(asked: RollSheetAsked): PlanStep {
       : "";
   const text = large
     ? `Release and support the piece, then measure straight across from inside corner to inside corner of its seam edges: ${windows}. Never below ${say.length(large.capMm)} at the ${large.end} in this pass.${held}`
-    : `Release and support the piece and hold the templates of the first pass to ${templates.length <= 2 ? "it" : "every zone"}: 60 to 75 % of the final bend, never above 80 %, where the templates are ${templateBrief(item, say, FIRST_PASS_SHARES.cap)}.${held || ` Inside templates half way through, square to the element line: ${templates.map(({ label, value }) => `${label.replace(/: template radius inside, /, ", ").replace(/, held square.*/, "")} ${say.length(value)}`).join("; ")}.`}`;
+    : `Release and support the piece and hold the templates of the first pass to ${templates.length <= 2 ? "it" : "every zone"}: ${say.percent(from)} to ${say.percent(to)} of the final bend, never above ${say.percent(cap)}, where the templates are ${templateBrief(item, say, cap)}.${held || ` Inside templates half way through, square to the element line: ${templates.map(({ label, value }) => `${label.replace(/: template radius inside, /, ", ").replace(/, held square.*/, "")} ${say.length(value)}`).join("; ")}.`}`;
   return {
     id: "first-measure",
     phase: "first pass",
     title: "Measure the first pass",
     text,
-    brief: briefly(asked, aim?.share),
+    brief: briefly(asked, share),
     beware: "Nobody under the piece.",
     figures: [
       ...gaps.flatMap(({ end, fromMm, toMm, capMm }) => [

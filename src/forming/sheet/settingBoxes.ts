@@ -4,6 +4,9 @@ import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { settable } from "../rollPlaces.ts";
 import type { NoteBox } from "./step.ts";
+import type { RollSettings } from "../rollSettings.ts";
+import type { TriedZone } from "../tried.ts";
+import { listedZones } from "../zoneAdvice.ts";
 
 /** A raise, with what the plan has for it where the roll's geometry is known. [mm] */
 const box = (label: string, planned: number | null | undefined): NoteBox => ({
@@ -16,15 +19,15 @@ const box = (label: string, planned: number | null | undefined): NoteBox => ({
 export function settingBoxes({ item, settings, tried }: RollSheetAsked, id: PassPoint["id"]): NoteBox[] {
   const zones = alikeZones(settings?.zones ?? []);
   const starts = zones.map(({ zone }) => zone.passes.find((pass) => pass.id === id)?.start);
-  // Trials are of parts that one setting serves all round.
   const own = id === "trial" ? tried?.set : id === "finished" ? tried?.second : null;
   const [start] = own ? [own] : starts;
   if (isPipe(item)) return [box("raise", start?.largeMm)];
-  if (zones.length > 1)
-    return zones.flatMap(({ name }, i) => [
-      box(`${name}, large`, starts[i]?.largeMm),
-      box(`${name}, small`, starts[i]?.smallMm),
-    ]);
+  if (zones.length > 1) {
+    const all = tried?.zones.length ? byTrials(settings?.zones ?? [], tried.zones, id) : null;
+    return (all ?? zones.map(({ name }, i) => ({ name, start: starts[i] }))).flatMap(
+      ({ name, start: at }) => [box(`${name}, large`, at?.largeMm), box(`${name}, small`, at?.smallMm)],
+    );
+  }
   const bearings = start?.smallBearingMm == null ? [] : ["small", "large"];
   return [
     ...bearings.map((end) =>
@@ -34,3 +37,31 @@ export function settingBoxes({ item, settings, tried }: RollSheetAsked, id: Pass
     box("raise, small edge", start?.smallMm),
   ];
 }
+
+interface Named {
+  readonly name: string;
+  readonly start: { readonly largeMm: number; readonly smallMm: number } | null | undefined;
+}
+
+/** Zone by zone as trials have it, else as planned; zones that are set alike stand together. */
+function byTrials(
+  zones: RollSettings["zones"],
+  tried: readonly TriedZone[],
+  id: PassPoint["id"],
+): Named[] | null {
+  if (id !== "trial" && id !== "finished") return null;
+  const groups: { numbers: number[]; start: Named["start"] }[] = [];
+  zones.forEach(({ passes }, i) => {
+    const own = id === "trial" ? tried[i]?.set : tried[i]?.second;
+    // Where something is to be looked at first there is no number to set.
+    const start = own ?? (id === "trial" ? null : passes.find((pass) => pass.id === id)?.start);
+    const same = groups.find(({ start: other }) => alike(other, start));
+    if (same) same.numbers.push(i + 1);
+    else groups.push({ numbers: [i + 1], start });
+  });
+  return groups.map(({ numbers, start }) => ({ name: listedZones(numbers), start }));
+}
+
+const alike = (one: Named["start"], other: Named["start"]): boolean =>
+  settable(one?.largeMm ?? 0) === settable(other?.largeMm ?? 0) &&
+  settable(one?.smallMm ?? 0) === settable(other?.smallMm ?? 0);

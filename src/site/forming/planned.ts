@@ -6,3 +6,12 @@ export function plannedWords(planned: number, unit: string, units: Units): strin
   const say = sayIn(units);
   return unit === "kN" ? say.force(planned) : unit === "°" ? `${number(planned, 1)}°` : say.length(planned);
 }
+
+/** A line to write on says by itself that something is set or measured. */
+export const boxName = (label: string): string => label.replace(/, (?:set|measured)$/, "");
+
+/** What stands before a line to write on that nothing is planned for. */
+export function openBox(label: string, unit: string, units: Units): string {
+  const here = unit === "mm" ? units : unit === "kN" && units === "in" ? "short tons" : unit;
+  return `${boxName(label)}${unit === "-" ? "" : `, ${here}`}`;
+}

@@ -2,7 +2,7 @@ import type { PlateDrawn } from "../../drawing/plates.ts";
 import type { Units } from "../../drawing/format.ts";
 import { placer } from "../../geometry/placed.ts";
 import { numbersIn, percent } from "../words/numbers.ts";
-import type { JobPlate, PlateGroup } from "./layJob.ts";
+import type { JobPlate, PlateGroup } from "../../job/plates.ts";
 import { totalUse, useOf } from "./plateUse.ts";
 import { blankName, blanksInWords, freeInWords, plateCounts, sizeOf } from "./plateWords.ts";
 

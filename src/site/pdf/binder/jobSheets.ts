@@ -18,7 +18,7 @@ import { layJob } from "../../job/layJob.ts";
 import { PLATE_PRINT } from "../../job/papers.ts";
 import { leftInWords } from "../../job/plateWords.ts";
 import { totalRows } from "../../job/totalRows.ts";
-import { unitsOf } from "../../job/unitsOf.ts";
+import { unitsOf } from "../../../job/unitsOf.ts";
 import { bold, caution, heading, pairs, picture, soft, verdictWords } from "../blocks.ts";
 import { type BinderSheet, type Making, PLACES, sheetCells, textWidthMm } from "./model.ts";
 import { titled } from "./titled.ts";
