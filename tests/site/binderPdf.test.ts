@@ -185,6 +185,10 @@ it("is the same byte for byte, and another one for another date or another part"
   const dated = few((binder) => ({ ...binder, job: { ...binder.job!, date: "2031-05-06" } }));
   expect(bytes(one).equals(bytes(dated))).toBe(false);
   expect(bytes(dated).toString("latin1")).toContain("D:20310506000000");
+  for (const date of ["2031-13-45", "2099-01-01", "week 19"]) {
+    const odd = few((binder) => ({ ...binder, job: { ...binder.job!, date } }));
+    expect(bytes(odd).toString("latin1"), date).toContain("D:20000101000000");
+  }
 });
 
 it("keeps titles of any signs and lengths in its frame, tells what the font has not, and names them whole in the bookmarks", async () => {

@@ -205,6 +205,7 @@ export type Pdf = ReturnType<typeof createPdf>;
 
 /** jsPDF keeps every stroke of a sheet as a text of its own, and joins them at last; a sheet that is done is joined at once. */
 function settle(doc: jsPDF): void {
+  if (doc.getNumberOfPages() === 0) return;
   const { pageNumber } = doc.getCurrentPageInfo();
   const strokes = (doc.internal as unknown as { pages: (string[] | undefined)[] }).pages[pageNumber];
   strokes?.splice(0, strokes.length, strokes.join("\n"));
