@@ -7,7 +7,7 @@ import type { AnySeen } from "../../forming/anyTrials.ts";
 import type { Units } from "../../drawing/format.ts";
 import type { NoteBox } from "../../forming/sheet/step.ts";
 import { joined } from "../forming/joined.ts";
-import { boxName, openBox, plannedWords } from "../forming/planned.ts";
+import { boxName, isWide, openBox, plannedWords } from "../forming/planned.ts";
 
 /** The steps of the sheet that trials have a say in. */
 const BY_TRIALS: ReadonlySet<string> = new Set(["first-raise", "second-raise"]);
@@ -51,4 +51,5 @@ function showBoxes(id: string, boxes: readonly NoteBox[], units: Units): void {
     return row;
   });
   list.replaceChildren(...rows);
+  list.closest("li")?.classList.toggle("zones", isWide(id, boxes.length));
 }
