@@ -76,9 +76,7 @@ export function antiderivative(
     values = new Float64Array(n + 1);
     for (let k = 0; k <= n; k++)
       values[k] =
-        k % 2 === 0 && before.length > 0
-          ? (before[k / 2] as number)
-          : f(middle + half * (cos[k] as number));
+        k % 2 === 0 && before.length > 0 ? (before[k / 2] as number) : f(middle + half * (cos[k] as number));
     const terms = seriesThrough(values);
     if (!isSettled(terms)) continue;
     const at = (j: number) => (j === 0 ? 2 : 1) * (terms[j] ?? 0);
