@@ -19,7 +19,15 @@ function triedFigures({ item }: RollSheetAsked, places: RollPlaces | null): Figu
   return all.flatMap(([place, value]) =>
     value === null
       ? []
-      : [{ label: `by this part's own trials, ${place}`, value, unit: "mm", basis: DERIVED }],
+      : [
+          {
+            label: `by this part's own trials, ${place}`,
+            value,
+            unit: "mm",
+            basis: DERIVED,
+            read: "scale" as const,
+          },
+        ],
   );
 }
 

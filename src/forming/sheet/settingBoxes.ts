@@ -1,19 +1,19 @@
 import type { PassPoint } from "../passPoints.ts";
 import { alikeZones } from "../zoneWords.ts";
 import { isPipe } from "../skin.ts";
+import { ROLL_ENDS } from "./rollEnds.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { settable } from "../rollPlaces.ts";
 import type { NoteBox } from "./step.ts";
 
-/** A raise, with what the plan has for it where the roll's geometry is known. [mm] */
-const box = (label: string, planned: number | null | undefined): NoteBox => ({
-  label: `${label}, set`,
-  unit: "mm",
-  ...(planned == null ? {} : { planned: settable(planned) }),
-});
-
 /** Where one moment's raise is written down beside the one that was planned: at both edges, in every zone; at the bearings where one setting serves all round. */
-export function settingBoxes({ item, settings, tried }: RollSheetAsked, id: PassPoint["id"]): NoteBox[] {
+export function settingBoxes({ item, settings, tried, say }: RollSheetAsked, id: PassPoint["id"]): NoteBox[] {
+  /** A raise, with what the plan has for it where the roll's geometry is known. [mm] */
+  const box = (label: string, planned: number | null | undefined): NoteBox => ({
+    label: `${label}, set`,
+    unit: "mm",
+    ...(planned == null ? {} : { planned: settable(planned, say.units) }),
+  });
   const zones = alikeZones(settings?.zones ?? []);
   const starts = zones.map(({ zone }) => zone.passes.find((pass) => pass.id === id)?.start);
   // Trials are of parts that one setting serves all round.
@@ -25,12 +25,15 @@ export function settingBoxes({ item, settings, tried }: RollSheetAsked, id: Pass
       box(`${name}, large`, starts[i]?.largeMm),
       box(`${name}, small`, starts[i]?.smallMm),
     ]);
-  const bearings = start?.smallBearingMm == null ? [] : ["small", "large"];
+  if (start?.smallBearingMm == null || start.largeBearingMm === null)
+    return [box("raise, large edge", start?.largeMm), box("raise, small edge", start?.smallMm)];
+  const raises = { small: start.smallBearingMm, large: start.largeBearingMm };
   return [
-    ...bearings.map((end) =>
-      box(`bearing, ${end} edge`, end === "small" ? start?.smallBearingMm : start?.largeBearingMm),
-    ),
-    box("raise, large edge", start?.largeMm),
-    box("raise, small edge", start?.smallMm),
+    ...ROLL_ENDS.map(({ name, edge }): NoteBox => {
+      const side = edge[id === "finished" ? "second" : "first"];
+      return { ...box(name, raises[side]), onto: "reading at 0" };
+    }),
+    // Corrections are told for the large edge.
+    box("raise, large edge", start.largeMm),
   ];
 }

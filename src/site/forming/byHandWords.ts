@@ -18,7 +18,7 @@ export function byHandWords(rows: readonly ByHand[], units: Units): ByHandTable 
   return {
     gaps: {
       name: `Gap, large end, ${units}`,
-      cells: rows.map(({ gapMm }) => (gapMm === null ? "flat" : bare(settable(gapMm)))),
+      cells: rows.map(({ gapMm }) => (gapMm === null ? "flat" : bare(settable(gapMm, units)))),
     },
     raises: {
       name: "Raise both ends by (between two: the less)",

@@ -4,10 +4,18 @@ import { rollSettings } from "../../forming/rollSettings.ts";
 import { rollSheet } from "../../forming/sheet/rollSheet.ts";
 import { triedOn } from "../../forming/tried.ts";
 import type { TrialSeen } from "../../forming/trialSeen.ts";
+import { footnotes, marked } from "../forming/footnotes.ts";
 import { joined } from "../forming/joined.ts";
+import { addedWords, plannedWords } from "../forming/planned.ts";
 
 /** The steps of the sheet that trials have a say in. */
 const BY_TRIALS: ReadonlySet<string> = new Set(["first-raise", "second-raise"]);
+
+function raised(text: string): HTMLElement {
+  const made = document.createElement("sup");
+  made.textContent = text;
+  return made;
+}
 
 /** Has the printed card start from the trials that stand in the form, as if they were kept beside the part. */
 export function printSteps(asked: RollAsked, seen: readonly TrialSeen[]): void {
@@ -22,12 +30,18 @@ export function printSteps(asked: RollAsked, seen: readonly TrialSeen[]): void {
     handLiftKg: handLiftOf(undefined),
     tried,
   });
-  for (const { id, brief, toNote } of steps.filter((step) => BY_TRIALS.has(step.id))) {
+  const { units } = asked.say;
+  const notes = footnotes({ steps });
+  for (const step of steps.filter((one) => BY_TRIALS.has(one.id))) {
+    const { id, toNote } = step;
     const words = document.querySelector(`[data-brief="${id}"]`);
-    if (words) words.textContent = joined(brief);
-    toNote.forEach(({ planned }, i) => {
+    const pieces = marked(step, units, notes).flatMap(({ text, mark }) =>
+      mark === null ? [joined(text)] : [joined(text), raised(mark)],
+    );
+    words?.replaceChildren(...pieces);
+    toNote.forEach(({ planned, unit, onto }, i) => {
       const box = document.querySelector(`[data-planned="${id} ${i}"]`);
-      if (box && planned !== undefined) box.textContent = joined(asked.say.length(planned));
+      if (box && planned !== undefined) box.textContent = joined((onto ? addedWords : plannedWords)(planned, unit, units));
     });
   }
 }
