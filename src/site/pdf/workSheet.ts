@@ -277,7 +277,7 @@ function inspection(pdf: Pdf, { part, forming }: Report, known: Known): (Block |
       ],
       rows: found.rows.map(({ what, nominalMm, withinMm, basis, readings }) => [
         { text: [bold(what)] },
-        { text: say.column(nominalMm) },
+        { text: say.taped(nominalMm) },
         ...(limited ? [{ text: within(nominalMm, withinMm) }] : []),
         { text: "", toWrite: readings },
         { text: [soft(basisName(known, basis))] },
