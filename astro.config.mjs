@@ -1,6 +1,7 @@
 import svelte from "@astrojs/svelte";
 import { defineConfig } from "astro/config";
 import { fileURLToPath } from "node:url";
+import { licences } from "./src/site/build/licences.ts";
 import { offline } from "./src/site/build/offline.ts";
 import { relativeSite } from "./src/site/build/relativeLinks.ts";
 import { stopOnProblems } from "./src/site/build/stopOnProblems.ts";
@@ -23,6 +24,7 @@ export default defineConfig({
   build: { inlineStylesheets: "never" },
   devToolbar: { enabled: false },
   vite: {
+    plugins: [licences()],
     // What the PDF library would load for web pages and pictures, which no file of ours holds: it stays out of the binder.
     resolve: {
       alias: Object.fromEntries(

@@ -5,7 +5,7 @@ import { defineConfig, globalIgnores } from "eslint/config";
 import ts from "typescript-eslint";
 import svelteConfig from "./svelte.config.js";
 
-const core = ["src/{geometry,shapes,forming,report,nesting,drawing,tables,output}/**/*.ts"];
+const core = ["src/{geometry,shapes,forming,report,nesting,drawing,tables,output,job}/**/*.ts"];
 const pages = ["src/{site,pages}/**/*.{ts,svelte,astro}"];
 
 export default defineConfig(

@@ -9,6 +9,8 @@ export type Request =
       readonly parts: readonly string[];
       readonly shop?: string;
       readonly out?: string;
+      /** DXF in inches too. */
+      readonly inches: boolean;
     }
   | {
       readonly kind: "correct";
@@ -20,17 +22,24 @@ export type Request =
     };
 
 export const USAGE = `Usage: npm run --silent develop -- part.yaml [more.yaml ...] [--shop shop.yaml] [--out folder]
+       npm run --silent develop -- job-folder [--out folder]
 
-Reads part files, lays them out flat and checks how they can be formed.
-Prints the report as JSON: one report for one part, a list for several.
+Reads part files, or a job's folder with its shop.yaml, job.yaml and parts, lays them out flat and checks how they can
+be formed. Prints the report as JSON: one report for one part, a list for several and for a job.
 
   --shop file    the shop's machines and stock plates; without it only the part itself is checked
-  --out folder   also write NAME.json for each part into this folder; it is made if it is not there,
-                 and the NAME.json of a part that could not be laid out is taken away
+  --out folder   also write for each part NAME.json, the report, and what it is cut and marked out by: NAME.dxf,
+                 NAME.svg, NAME.csv, with -piece-N in the name where pieces differ. Of a job's folder write the files
+                 of all parts and plates, with list.csv that tells what each is for, and print no reports.
+                 All is written or nothing; the folder is made if it is not there, other files in it stay, and files
+                 of a part that could not be laid out are taken away
+  --inches       write DXF in inches too; those of parts in inches are written in both anyhow
   --trial ...    print the next setting of the first pass instead, after a trial on an initial-pinch roll:
                  --trial setting=12.5,gap=840   the raise at the large edge and the inside gap at the large end,
                  closed=45 (per cent) or flat in place of the gap; gap=-40 or closed=105 where the edges overlap;
-                 once for each trial, in order.
+                 of an eccentric cone zone=2,setting=12.5,large=830,small=520, the inside radii that came out
+                 (or chord=300,largeDepth=13.4,smallDepth=21.8 under a straightedge, or flat); every zone by itself.
+                 Once for each trial, in order.
                  Trials kept in PART.trials.yaml next to the part come first; --trial file takes those alone
   --machine name the roll it was tried on, where the shop has several
   --help         print this text
@@ -40,7 +49,7 @@ What is wrong with a file is told on standard error, one line each:
 Nothing is printed or written for such a part, and the exit code is 1.
 `;
 
-const FLAGS = ["--shop", "--out", "--trial", "--machine", "--help"] as const;
+const FLAGS = ["--shop", "--out", "--inches", "--trial", "--machine", "--help"] as const;
 
 /** What each option that takes a value needs. */
 const NEEDS: Readonly<Record<string, string>> = {
@@ -57,10 +66,12 @@ export function readArguments(args: readonly string[]): Request {
   const trials: string[] = [];
   const rest = [...args];
   let flags = true;
+  let inches = false;
   for (let word = rest.shift(); word !== undefined; word = rest.shift()) {
     if (flags && word === "--") flags = false;
     else if (!flags || !word.startsWith("-")) parts.push(word);
     else if (word === "--help" || word === "-h") return { kind: "help" };
+    else if (word === "--inches") inches = true;
     else {
       const [flag, given] = split(word);
       const needs = NEEDS[flag];
@@ -75,13 +86,25 @@ export function readArguments(args: readonly string[]): Request {
   }
   if (parts.some((part) => part === ""))
     return wrong("a part file has an empty name; give the path of a .yaml file");
-  if (parts.length === 0) return wrong("no part file is named; give at least one .yaml file");
+  if (parts.length === 0)
+    return wrong("no part file is named; give at least one .yaml file, or a job's folder");
   const shop = values.get("--shop");
   const out = values.get("--out");
   const machine = values.get("--machine");
-  if (trials.length > 0) return correction(parts, trials, { shop, out, machine });
+  if (trials.length > 0) {
+    if (inches) return wrong("--trial writes no files; leave out --inches");
+    return correction(parts, trials, { shop, out, machine });
+  }
   if (machine !== undefined) return wrong("--machine goes with --trial");
-  return { kind: "develop", parts, ...(shop !== undefined && { shop }), ...(out !== undefined && { out }) };
+  if (inches && out === undefined)
+    return wrong("--inches is about the files that are written; give --out too");
+  return {
+    kind: "develop",
+    parts,
+    inches,
+    ...(shop !== undefined && { shop }),
+    ...(out !== undefined && { out }),
+  };
 }
 
 /** A trial is of one part on one machine of one shop. */

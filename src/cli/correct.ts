@@ -53,6 +53,7 @@ export function correct(request: CorrectRequest, folder: string): Outcome {
     case "none":
       return said(`no next setting for ${request.part}: ${answer.why}`);
     case "correction":
+    case "zones":
       return {
         stdout: `${printJson({ part: part.name, ...answer.correction })}\n`,
         stderr: "",

@@ -1,16 +1,20 @@
-import { resolve } from "node:path";
+import { statSync } from "node:fs";
+import { join, resolve } from "node:path";
 import { loadCatalogue } from "../input/loadCatalogue.ts";
 import { partName } from "../input/partName.ts";
 import { printProblems, refusalProblems, sortProblems, type Problem } from "../input/problem.ts";
 import { nodeDisk } from "../input/nodeDisk.ts";
 import { readPartFile, readShopFile, sameNames } from "../input/readFiles.ts";
+import { systemCode } from "../input/readText.ts";
 import { isTrialsFile, keptOf } from "../input/readTrials.ts";
 import type { develop } from "../report/develop.ts";
 import type { Report } from "../report/report.ts";
 import { readArguments, USAGE, type Request } from "./arguments.ts";
 import { correct, keptTrials } from "./correct.ts";
 import { printJson } from "../output/json.ts";
-import { others, takeAway, writeFiles } from "./writeFiles.ts";
+import { developJob } from "./developJob.ts";
+import { filesOf, partFilesIn } from "./partFolder.ts";
+import { putFiles } from "./putFiles.ts";
 
 /** What a run would put where; nothing is printed before all is done. */
 export interface Outcome {
@@ -43,51 +47,67 @@ export function run(args: readonly string[], { folder, develop }: Surroundings):
   }
 }
 
-type DevelopRequest = Extract<Request, { kind: "develop" }>;
+export type DevelopRequest = Extract<Request, { kind: "develop" }>;
 
 function developAll(asked: DevelopRequest, folder: string, core: typeof develop): Outcome {
+  const [only] = asked.parts;
+  if (asked.parts.length === 1 && only !== undefined && isFolder(resolve(folder, only)))
+    return developJob({ ...asked, job: only }, folder, core);
   // A shell's parts/*.yaml names the trials kept beside the parts too; they are no parts.
   const parts = asked.parts.filter((path) => !isTrialsFile(path));
   const request = { ...asked, parts: parts.length > 0 ? parts : asked.parts };
   const { reports, problems } = reportsOf(request, folder, core);
   const lines = printProblems(problems);
-  const exitCode = lines.length > 0 ? 1 : 0;
   const told = lines.map((line) => `${line}\n`).join("");
-  const stderr = told + notesOn(request, folder, reports);
-  if (reports.length === 0) return { stdout: "", stderr, exitCode: 1 };
-  if (request.out !== undefined) {
-    const files = reports.map((report) => ({
-      name: `${report.part.name}.json`,
-      text: `${printJson(report)}\n`,
-    }));
-    const sentence = writeFiles(resolve(folder, request.out), request.out, files);
-    if (sentence !== undefined) return { stdout: "", stderr: `${stderr}develop: ${sentence}\n`, exitCode: 1 };
-  }
+  const { notes, failed } = putParts(request, folder, reports);
+  const stderr = told + notes.map((note) => `develop: ${note}\n`).join("");
+  if (failed || reports.length === 0) return { stdout: "", stderr, exitCode: 1 };
   const value = request.parts.length === 1 ? reports[0] : reports;
-  return { stdout: `${printJson(value)}\n`, stderr, exitCode };
+  return { stdout: `${printJson(value)}\n`, stderr, exitCode: lines.length > 0 ? 1 : 0 };
 }
 
 /**
- * Keeps an old report from passing for a new one: that of a part which this run could not lay out is taken away, and
- * a list's run names those that are of none of its parts, which may be gone or may be another list's.
+ * The parts' files into the folder that was asked for. Old files never pass for new ones: those of a part which this run
+ * could not lay out are taken away, and those that it no longer has; a list's run names those that are of none of its
+ * parts, which may be gone or may be another list's.
  */
-function notesOn({ out, parts }: DevelopRequest, folder: string, reports: readonly Report[]): string {
-  if (out === undefined) return "";
+function putParts(
+  { out, parts, inches }: DevelopRequest,
+  folder: string,
+  reports: readonly Report[],
+): { notes: string[]; failed: boolean } {
+  if (out === undefined) return { notes: [], failed: false };
+  const target = { folder: resolve(folder, out), shown: out };
   const named = parts
     .map((path) => partName(path))
     .flatMap((name) => (name.kind === "read" ? [name.value] : []));
-  const made = reports.map(({ part }) => part.name);
-  const file = (name: string) => `${name}.json`;
-  const target = resolve(folder, out);
-  const failed = [...new Set(named)].filter((name) => !made.includes(name)).map(file);
-  const notes = takeAway(target, out, failed);
-  const rest = parts.length > 1 ? others(target, [...named, ...made].map(file)) : [];
+  const ours = new Set([...named, ...reports.map(({ part }) => part.name)]);
+  const files = filesOf(reports, { inches });
+  const there = partFilesIn(target.folder);
+  const old = there.filter(({ name, part }) => ours.has(part) && files.every((file) => file.name !== name));
+  const put = putFiles(
+    target,
+    files,
+    old.map(({ name }) => name),
+  );
+  if (put.kind === "failed") return { notes: [put.sentence], failed: true };
+  const notes = put.takenAway.map((name) => `${join(out, name)} was of an earlier run and is taken away`);
+  const rest = parts.length > 1 ? there.filter(({ part }) => !ours.has(part)).map(({ name }) => name) : [];
   if (rest.length > 0) {
     const some = rest.slice(0, MOST_NAMED).join(", ");
     const more = rest.length > MOST_NAMED ? ` and ${rest.length - MOST_NAMED} more` : "";
     notes.push(`${out} also holds what is of no part of this run and was left as it was: ${some}${more}`);
   }
-  return notes.map((note) => `develop: ${note}\n`).join("");
+  return { notes, failed: false };
+}
+
+function isFolder(path: string): boolean {
+  try {
+    return statSync(path).isDirectory();
+  } catch (error) {
+    if (systemCode(error) === undefined) throw error;
+    return false;
+  }
 }
 
 /** The good parts' reports, in the order of the command line, and everything wrong with the others. */

@@ -1,15 +1,20 @@
 import { readLength } from "../input/length.ts";
-import { MOST_CLOSED, type Trials } from "../input/readTrials.ts";
+import { MOST_CLOSED, rowProblem, type Trials } from "../input/readTrials.ts";
 import type { Units } from "../input/units.ts";
 
 type Row = Trials["trials"][number];
 
-const KEYS = ["setting", "gap", "closed", "flat"] as const;
+/** Lengths that are more than nothing; a gap may be an overlap. */
+const SIZES = ["large", "small", "chord", "largeDepth", "smallDepth"] as const;
+const LENGTHS = ["setting", "gap", ...SIZES] as const;
+const KEYS = [...LENGTHS, "closed", "flat", "zone"] as const;
+const OUTCOMES = KEYS.filter((key) => !["setting", "zone", "chord"].includes(key));
 const HOW =
-  "write setting=12.5,gap=840 (or closed=45, or flat, in place of the gap; gap=-40 where the edges overlap by 40)";
+  "write setting=12.5,gap=840 (or closed=45, or flat, in place of the gap; gap=-40 where the edges overlap by 40); of an eccentric cone zone=2,setting=12.5,large=830,small=520";
 
 /**
- * Reads one trial of the command line: setting=12.5,gap=840, or closed=45 per cent, or flat. Lengths as in the part file.
+ * Reads one trial of the command line: setting=12.5,gap=840, or closed=45 per cent, or flat; of a zone
+ * zone=2,setting=12.5,large=830,small=520, or chord=300,largeDepth=13,smallDepth=21. Lengths as in the part file.
  *
  * @returns the trial, or what is wrong with it as a sentence
  */
@@ -22,22 +27,35 @@ export function trialOfWord(text: string, units: Units): Row | string {
     if (found.has(key)) return `the trial ${text} gives ${key} twice; ${HOW}`;
     found.set(key, value);
   }
-  const outcomes = ["gap", "closed", "flat"].filter((key) => found.has(key));
-  if (!found.has("setting") || outcomes.length !== 1)
+  if (!OUTCOMES.some((key) => found.has(key)))
     return `the trial ${text} needs a setting and one thing that came out; ${HOW}`;
-  const lengthOf = (key: string) => readLength(found.get(key) ?? "", units);
-  const setting = lengthOf("setting");
-  if (setting.kind === "unreadable") return `the trial ${text}: ${setting.problem}; ${setting.remedy}`;
-  if (setting.value <= 0) return `the trial ${text} has a setting of nought or less; ${HOW}`;
-  if (found.has("flat")) return { setting: setting.value, flat: true };
-  if (found.has("gap")) {
-    const gap = lengthOf("gap");
-    if (gap.kind === "unreadable") return `the trial ${text}: ${gap.problem}; ${gap.remedy}`;
-    return { setting: setting.value, gap: gap.value };
+  const row: { -readonly [K in keyof Row]?: Row[K] } = {};
+  for (const key of LENGTHS) {
+    const value = found.get(key);
+    if (value === undefined) continue;
+    const length = readLength(value, units);
+    if (length.kind === "unreadable") return `the trial ${text}: ${length.problem}; ${length.remedy}`;
+    row[key] = length.value;
   }
-  const per = (found.get("closed") ?? "").replace(/\s*%$/, "");
-  const closed = per === "" ? Number.NaN : Number(per);
-  if (!(closed >= 0 && closed <= MOST_CLOSED))
-    return `the trial ${text}: closed is in per cent of the turn, from 0 to ${MOST_CLOSED}, above 100 where the edges overlap; ${HOW}`;
-  return { setting: setting.value, closed };
+  if (found.has("flat")) row.flat = true;
+  const zone = found.get("zone");
+  if (zone !== undefined) {
+    if (!/^[1-9]\d?$/.test(zone)) return `the trial ${text}: a zone is a number from 1 on; ${HOW}`;
+    row.zone = Number(zone);
+  }
+  const per = found.get("closed")?.replace(/\s*%$/, "");
+  if (per !== undefined) {
+    const closed = per === "" ? Number.NaN : Number(per);
+    if (!(closed >= 0 && closed <= MOST_CLOSED))
+      return `the trial ${text}: closed is in per cent of the turn, from 0 to ${MOST_CLOSED}, above 100 where the edges overlap; ${HOW}`;
+    row.closed = closed;
+  }
+  const { setting } = row;
+  if (setting === undefined) return `the trial ${text} needs a setting and one thing that came out; ${HOW}`;
+  if (setting <= 0) return `the trial ${text} has a setting of nought or less; ${HOW}`;
+  const nothing = SIZES.find((key) => (row[key] ?? 1) <= 0);
+  if (nothing !== undefined) return `the trial ${text} has ${nothing} of nought or less; ${HOW}`;
+  const wrong = rowProblem(row);
+  if (wrong) return `the trial ${text}: ${wrong.problem}; ${wrong.remedy}`;
+  return { ...row, setting };
 }

@@ -57,7 +57,7 @@ function draw(board: Board, report: Drawable, blank: Blank): void {
       Infinity,
     );
   rollingArrow(board, rows, { text: "through the rolls", below: blank.outline });
-  numberEnds(board, marksAlong(seenFrom(rows, elements, "a")), step);
-  if (b) numberEnds(board, marksAlong(seenFrom(rows, elements, "b")), step);
+  numberEnds(board, marksAlong(seenFrom(rows, elements, "a")), { step });
+  if (b) numberEnds(board, marksAlong(seenFrom(rows, elements, "b")), { step });
   upArrow(board, rows, `${b?.name ?? "point"} up`);
 }

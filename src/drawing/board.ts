@@ -4,7 +4,7 @@ import { nearestFraction } from "../geometry/inches.ts";
 import { lengthNumber, type Units } from "./format.ts";
 import { flatten } from "./flatten.ts";
 import { labelCorners, readable } from "./lettering.ts";
-import type { Box, Label, LabelRole, LetterSize, Stroke, StrokeKind } from "./model.ts";
+import type { Box, ElementLine, Label, LabelRole, LetterSize, Stroke, StrokeKind } from "./model.ts";
 import { meeting, type Rectangle, rectanglesOverlap, segmentsCross } from "./overlap.ts";
 import type { Paper } from "./paper.ts";
 import { thin } from "./thin.ts";
@@ -63,6 +63,7 @@ interface Segment {
 export function createBoard(paper: Paper, unit: number) {
   const strokes: Stroke[] = [];
   const labels: Label[] = [];
+  const lines: ElementLine[] = [];
   const taken: {
     readonly corners: Rectangle;
     readonly box: Box;
@@ -137,6 +138,19 @@ export function createBoard(paper: Paper, unit: number) {
     return sum + (Number.isFinite(grown) ? (GROWTH * grown) / unit : 0);
   };
 
+  const tried = (placings: readonly Placing[], dearest: number): boolean => {
+    let best: { placing: Placing; price: number } | undefined;
+    for (const [i, placing] of placings.entries()) {
+      if (best && best.price <= i * LATER) break;
+      const price = cost(placing, best?.price ?? dearest) + i * LATER;
+      if (price < (best?.price ?? Infinity)) best = { placing, price };
+    }
+    if (!best || best.price >= dearest) return false;
+    best.placing.strokes.forEach(draw);
+    best.placing.labels.forEach(write);
+    return true;
+  };
+
   return {
     paper,
     unit,
@@ -144,6 +158,7 @@ export function createBoard(paper: Paper, unit: number) {
     mm: (onPaper: number): number => onPaper * unit,
     strokes,
     labels,
+    lines,
     dropped,
     /** A length as it stands beside a dimension line; inches with their fraction below, where the sheet has room for it. */
     length: (mm: number, units: Units, before = ""): Figure => {
@@ -156,6 +171,8 @@ export function createBoard(paper: Paper, unit: number) {
     },
     extent: (): Box => extent,
     draw: (...more: readonly Stroke[]): void => more.forEach(draw),
+    /** Where element lines lie, to be shown when they are asked for. */
+    locate: (...more: readonly ElementLine[]): void => void lines.push(...more),
     /** Lettering at this board's sizes. */
     label(
       text: string,
@@ -182,20 +199,12 @@ export function createBoard(paper: Paper, unit: number) {
     },
     /** Put down the cheapest of some placings, earlier ones preferred; says whether there was room. */
     put(name: string, placings: readonly Placing[], dearest = TOO_DEAR): boolean {
-      let best: { placing: Placing; price: number } | undefined;
-      for (const [i, placing] of placings.entries()) {
-        if (best && best.price <= i * LATER) break;
-        const price = cost(placing, best?.price ?? dearest) + i * LATER;
-        if (price < (best?.price ?? Infinity)) best = { placing, price };
-      }
-      if (!best || best.price >= dearest) {
-        dropped.push(name);
-        return false;
-      }
-      best.placing.strokes.forEach(draw);
-      best.placing.labels.forEach(write);
-      return true;
+      const isPut = tried(placings, dearest);
+      if (!isPut) dropped.push(name);
+      return isPut;
     },
+    /** The same for something that may be put otherwise, or need not be there. */
+    tried,
   };
 }
 export type Board = ReturnType<typeof createBoard>;

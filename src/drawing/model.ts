@@ -26,6 +26,18 @@ export interface Stroke {
   readonly elements?: readonly number[];
 }
 
+/**
+ * An element line where it lies in the drawing, drawn or not: whoever asks for it is shown it.
+ * line: drawn as it is seen. hidden: behind the wall. left out: seen, but between lines that stand close enough already.
+ */
+export interface ElementLine {
+  /** Indices into the report's `hand.rows`. */
+  readonly elements: readonly number[];
+  readonly from: Vec2;
+  readonly to: Vec2;
+  readonly shown: "line" | "hidden" | "left out";
+}
+
 /** small: numbers of elements, remarks. figure: dimensions, names. title: the drawing's name. */
 export type LetterSize = "small" | "figure" | "title";
 
@@ -64,6 +76,8 @@ export interface Drawing {
   readonly description: string;
   readonly strokes: readonly Stroke[];
   readonly labels: readonly Label[];
+  /** Every element line of the part, once in each view; none in a drawing that shows no element lines. */
+  readonly lines: readonly ElementLine[];
   /** The sheet: everything drawn lies within. [mm of the part] */
   readonly extent: Box;
   /** Millimetres of the part for one millimetre of paper: 10 at 1:10. */

@@ -82,6 +82,16 @@ function drawPattern(
     closed("outline", blank.outline),
     ...lines.map((one) => element("thin", elements(one.number), one.from, one.to)),
   );
+  // The first and the last stand along the seam edges, half a gap outside them.
+  const drawn = new Set([1, rows.length, ...lines.map((one) => one.number)]);
+  board.locate(
+    ...rows.map(({ number, a, b }) => ({
+      elements: elements(number),
+      from: a,
+      to: b,
+      shown: drawn.has(number) ? ("line" as const) : ("left out" as const),
+    })),
+  );
   const edges = edgePaths(blank);
   const [a, b] = endsOf(edges);
   if (sector && centreShown) drawCentre(board, sector);
@@ -93,8 +103,8 @@ function drawPattern(
   if (sector) dimensionSector(board, sector, { units, centreShown });
   dimensionOverall(board, blank.outline, units);
   if (!sector) trueLengths(board, rows, units);
-  numberEnds(board, marksAlong(seenFrom(rows, elements, "a")), step);
-  if (b) numberEnds(board, marksAlong(seenFrom(rows, elements, "b")), step);
+  numberEnds(board, marksAlong(seenFrom(rows, elements, "a")), { step });
+  if (b) numberEnds(board, marksAlong(seenFrom(rows, elements, "b")), { step });
   // In a strip that names of both ends would share, nobody could tell which is which.
   const wide = !a || !b || distance2(along(a.points, 0.5).at, along(b.points, 0.5).at) > board.mm(STRIP);
   for (const edge of edges) {

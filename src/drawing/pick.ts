@@ -2,23 +2,8 @@ import type { Vec2 } from "../geometry/vector.ts";
 import type { Drawing } from "./model.ts";
 import { away } from "./thin.ts";
 
-/** An element line or the number of one, as something to touch. */
-interface Touchable {
-  readonly elements: readonly number[];
-  readonly from: Vec2;
-  readonly to: Vec2;
-}
-
 /** As near as the nearest: a finger cannot tell lines apart where they meet. In shares of its reach. [-] */
 const ALIKE = 0.1;
-
-/** Element lines of a drawing with straight ends. */
-export const elementLines = ({ strokes }: Pick<Drawing, "strokes">): Touchable[] =>
-  strokes.flatMap(({ shape, elements }) => {
-    if (!elements || shape.type !== "path") return [];
-    const [from, to] = [shape.points[0], shape.points.at(-1)];
-    return from && to ? [{ elements, from, to }] : [];
-  });
 
 /** Where a label stands when one looks `near` times nearer: its distance on the screen from what it speaks of stays. */
 export function seenAt({ at, of }: { readonly at: Vec2; readonly of?: Vec2 }, near: number): Vec2 {
@@ -33,7 +18,7 @@ export function seenAt({ at, of }: { readonly at: Vec2; readonly of?: Vec2 }, ne
  * @returns undefined where nothing is within reach, null where nothing is to be chosen any more
  */
 export function picked(
-  { strokes, labels }: Pick<Drawing, "strokes" | "labels">,
+  { lines, labels }: Pick<Drawing, "lines" | "labels">,
   touch: { readonly at: Vec2; readonly reach: number; readonly near: number },
   now: number | undefined,
 ): number | null | undefined {
@@ -41,7 +26,8 @@ export function picked(
     const from = seenAt(label, touch.near);
     return (label.elements ?? []).map((one) => ({ elements: [one], from, to: from }));
   });
-  const within = [...elementLines({ strokes }), ...numbers]
+  // What is not drawn is not touched.
+  const within = [...lines.filter(({ shown }) => shown === "line"), ...numbers]
     .map((one) => ({ ...one, off: away(touch.at, one.from, one.to) }))
     .filter(({ off }) => off <= touch.reach);
   const least = Math.min(...within.map(({ off }) => off));
@@ -54,11 +40,10 @@ export function picked(
 
 /** The element line after another in a drawing, or before it, round and round. */
 export function stepped(
-  { strokes }: Pick<Drawing, "strokes">,
+  { lines }: Pick<Drawing, "lines">,
   now: number | undefined,
   step: 1 | -1,
 ): number | undefined {
-  const lines = elementLines({ strokes });
   const order = [...new Set(lines.map(({ elements }) => elements[0] as number))].sort((p, q) => p - q);
   // Of pieces that are alike one stands for all.
   const same = lines.find(({ elements }) => now !== undefined && elements.includes(now))?.elements[0];

@@ -104,6 +104,7 @@ function finish(
     description: text.description,
     strokes: board.strokes,
     labels: board.labels,
+    lines: board.lines,
     extent: { left, right: left + sheetWidth, top: content.top + mm(MARGIN), bottom: foot },
     unit: board.unit,
     scale: stated,

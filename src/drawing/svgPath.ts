@@ -37,6 +37,10 @@ export function svgPen(sheet: Pick<Drawing, "extent" | "unit">, near = 1) {
     },
     /** A place of the drawing on the sheet, and back. */
     at: ([px, py]: Vec2): Vec2 => [x(px), y(py)],
+    ends: (from: Vec2, to: Vec2): readonly [Vec2, Vec2] => [
+      [x(from[0]), y(from[1])],
+      [x(to[0]), y(to[1])],
+    ],
     back: ([sx, sy]: Vec2): Vec2 => [extent.left + sx * unit, extent.top - sy * unit],
     /** Where a label's base line begins, how it is turned (clockwise), and its letter size: the same on the screen however near. */
     lettering(label: Label, nearer = 1) {

@@ -11,13 +11,28 @@ import type { Paper } from "./paper.ts";
 import { numberEnds } from "./pattern/numbers.ts";
 import type { Projection } from "./projectionSign.ts";
 import { fitSheet } from "./sheet.ts";
-import { axes, elevation, extremes, FRONT, LEFT, project, type Sight } from "./views/elevation.ts";
+import {
+  axes,
+  elevation,
+  elevationLines,
+  extremes,
+  FRONT,
+  LEFT,
+  project,
+  type Sight,
+} from "./views/elevation.ts";
 import { centreOf, curveOf, type End, endsOfPart, inPlan, offsetOf, sizeText } from "./views/ends.ts";
 import { nameSeams, nameViews } from "./views/names.ts";
-import { crosses, plan, planMarks } from "./views/plan.ts";
+import { crosses, plan, planLines, planMarks } from "./views/plan.ts";
 
-/** Between neighbouring views: room for two dimensions, by the height of their figures. [mm of paper] */
-const between = ({ capsMm }: Paper): number => 8 + 6.2 * capsMm.figure;
+/** The nearest dimension line below a view, and clear room. [mm of paper] */
+const [BELOW, CLEAR] = [9, 4];
+/**
+ * Between neighbouring views: room for one dimension, in inches on a sheet with its fraction below, and for the numbers of the
+ * other. [mm of paper]
+ */
+const between = ({ capsMm, name }: Paper, { units }: Drawable["part"]): number =>
+  BELOW + CLEAR + 1.5 * capsMm.small + (units === "in" && name !== "narrow" ? 1.6 * capsMm.figure : 0);
 
 /**
  * The part as it stands: front view, view from above below it, and where it leans sideways the view from the left.
@@ -103,7 +118,7 @@ function placesOf({ sizes, narrow, projection }: Scene, gap: number): { plan: Ve
 function drawViews(board: Board, scene: Scene): void {
   const { report, ends, sizes, side } = scene;
   const { unit } = board;
-  const gap = board.mm(between(board.paper));
+  const gap = board.mm(between(board.paper, report.part));
   const { units } = report.part;
   const front: Vec2 = [0, 0];
   const { plan: seenFromAbove, left } = placesOf(scene, gap);
@@ -120,6 +135,9 @@ function drawViews(board: Board, scene: Scene): void {
     board.draw(...elevation(report, { ends, sight: LEFT, at: left, unit }));
     board.draw(...axes({ ends: centres, sight: LEFT, at: left, unit }, levels));
   }
+  board.locate(...elevationLines(report, { sight: FRONT, at: front, unit }));
+  board.locate(...planLines(report, { at: seenFromAbove, unit }));
+  if (side) board.locate(...elevationLines(report, { sight: LEFT, at: left, unit }));
 
   dimensionFront(board, { report, ends, box: sizes.front });
   dimensionOffset(board, {
@@ -144,11 +162,14 @@ function drawViews(board: Board, scene: Scene): void {
   nameSeams(board, { report, at: seenFromAbove });
   const marks = planMarks(report, seenFromAbove);
   const step = lineStride(report, unit);
-  for (const piece of marks.a) numberEnds(board, piece, step);
   // Of a pipe both ends stand over each other: once is enough.
   const apart = report.hand.rows.some(({ planMm }) => planMm > SAME_POINT_MM);
-  if (apart && ends.b.sizes.round && ends.b.sizes.diameter > 0)
-    for (const piece of marks.b) numberEnds(board, piece, step);
+  const isOpen = ends.b.sizes.round && ends.b.sizes.diameter > 0;
+  // The longer end has the room: there the first piece is numbered whatever it costs, and tells which way all run.
+  const { rims } = report.shape;
+  const [outer, inner] = rims.a >= rims.b || !isOpen ? [marks.a, marks.b] : [marks.b, marks.a];
+  for (const [i, piece] of outer.entries()) numberEnds(board, piece, { step, elsewhere: i > 0 });
+  if (apart && isOpen) for (const piece of inner) numberEnds(board, piece, { step, elsewhere: true });
   nameViews(board, [
     { text: "front", box: shifted(sizes.front, front) },
     { text: "from above", box: shifted(sizes.plan, seenFromAbove) },

@@ -1,4 +1,4 @@
-import type { BrakePlan } from "./brakePlan.ts";
+import type { BrakeBends } from "./brakeBends.ts";
 import type { FormingCase } from "./case.ts";
 import type { Check } from "./check.ts";
 import type { PlateRoll, PressBrake, Shop } from "./machine.ts";
@@ -22,8 +22,8 @@ export interface BrakeAsked extends PartAsked {
   readonly brake: PressBrake;
   /** The die opening it is bent over. [mm] */
   readonly dieMm: number;
-  /** Its lines over this die; null where the blanks are not known. */
-  readonly plan?: BrakePlan | null;
+  /** Its hits over this die; null where the blanks are not known. */
+  readonly bends?: BrakeBends | null;
 }
 
 /** One rule: it answers its question, or null where the question does not arise. */

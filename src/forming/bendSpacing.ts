@@ -1,5 +1,5 @@
 import type { BrakeAsked } from "./asked.ts";
-import type { BrakePlan } from "./brakePlan.ts";
+import type { BrakeBends } from "./brakeBends.ts";
 import type { FormingCase } from "./case.ts";
 import type { Check } from "./check.ts";
 import { judge } from "./judge.ts";
@@ -16,20 +16,20 @@ function closestMm({ bendLines }: FormingCase): number | null {
   return spacings.length > 0 ? Math.min(...spacings) : null;
 }
 
-/** The plan's own lines: nowhere nearer than the die allows, and as many as the permitted facet asks, if there is room. */
+/** The brake's own lines: nowhere nearer than the die allows, and as many as the permitted facet asks, if there is room. */
 function facets({
   dieMm,
-  plan,
+  bends,
   say,
-}: Pick<BrakeAsked, "item" | "dieMm" | "say"> & { plan: BrakePlan }): Check {
-  const bent = plan.zones.filter(({ hits }) => hits > 0);
+}: Pick<BrakeAsked, "item" | "dieMm" | "say"> & { bends: BrakeBends }): Check {
+  const bent = bends.zones.filter(({ hits }) => hits > 0);
   const off = Math.max(0, ...bent.map(({ facetMm }) => facetMm));
   const apart = say.length(Math.min(...bent.map(({ spacingMm }) => spacingMm.wide)));
   return judge({
     id: "bend-spacing",
     title: "Flats between the bends off the true curve",
     value: off,
-    limit: plan.permittedFacetMm,
+    limit: bends.permittedFacetMm,
     sense: "at most",
     unit: "mm",
     beyond: "caution",
@@ -37,7 +37,7 @@ function facets({
     rule: "R (1 − cos ψ/2) at the wide end, ψ what one bend turns; bends no nearer there than half the die opening",
     advice: (verdict) =>
       verdict === "pass"
-        ? `${plan.lines.length} bends, ${apart} apart at the wide end, over the ${say.length(dieMm)} die: its sides hardly show.`
+        ? `${bends.hits.length} bends, ${apart} apart at the wide end, over the ${say.length(dieMm)} die: its sides hardly show.`
         : `Bends no nearer than ${apart} over the ${say.length(dieMm)} die leave flats up to ${say.length(off)} off the curve: use a narrower die, or permit more.`,
   });
 }
@@ -47,9 +47,9 @@ function facets({
  * their least spacing at the wide end is asked; where not, how many there is room for round the large end.
  * Fewer lines mend it, so it is a refusal only where a round would be left with fewer than 6. [mm, or a number of lines]
  */
-export function bendSpacing({ item, dieMm, plan, say }: BrakeAsked): Check | null {
+export function bendSpacing({ item, dieMm, bends, say }: BrakeAsked): Check | null {
   const half = dieMm / 2;
-  if (item.bendLines && plan && plan.lines.length > 0) return facets({ item, dieMm, plan, say });
+  if (item.bendLines && bends && bends.hits.length > 0) return facets({ item, dieMm, bends, say });
   const closest = closestMm(item);
   if (closest !== null)
     return judge({

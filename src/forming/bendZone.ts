@@ -19,12 +19,10 @@ export interface BendZone {
   /** Does a flat adjoin (else a seam edge)? */
   readonly afterFlat: boolean;
   readonly beforeFlat: boolean;
-  /** Turning of the plate between two normal angles. [rad] */
-  turnRad(from: number, to: number): number;
+  /** Turning of the plate from where the zone begins to a normal angle. [rad] */
+  turnedRad(theta: number): number;
   /** Angle between the planes that touch the plate where the zone begins and where it ends. [rad] */
   readonly acrossRad: number;
-  /** How fast it turns with the normal angle. [rad/rad] */
-  turnRate(theta: number): number;
   /** Length of each end's edge along the zone. [mm] */
   readonly edgeMm: { readonly a: number; readonly b: number };
   /** Middle radius square to the element at the wider end. [mm] */

@@ -11,17 +11,17 @@ const N_PER_KN = 1000;
 /** Where no dies are listed one twice as wide may be in the rack, and takes half the force; a wider one no longer forms the plate. Derived here. [-] */
 export const UNLISTED = 2;
 
-/** The longest hit: of the plan's lines the length that is bent, else a line from end to end. [mm] */
-function bentMm(item: BrakeAsked["item"], plan: BrakeAsked["plan"]): number {
-  const bent = (plan?.lines ?? []).map(({ lengthMm, stopsShortMm }) => lengthMm - stopsShortMm);
+/** The longest hit: of the lines the length that is bent, else a line from end to end. [mm] */
+function bentMm(item: BrakeAsked["item"], bends: BrakeAsked["bends"]): number {
+  const bent = (bends?.hits ?? []).map(({ lengthMm, stopsShortMm }) => lengthMm - stopsShortMm);
   return bent.length > 0 ? Math.max(...bent) : longestLineMm(item);
 }
 
 /** Has the brake the force for its longest line? Over a die that nobody has named a wider one takes less: refused beyond twice. [kN] */
-export function brakeForce({ item, brake, dieMm, plan, say }: BrakeAsked): Check {
+export function brakeForce({ item, brake, dieMm, bends, say }: BrakeAsked): Check {
   const bend = {
     tensileMPa: item.material.tensileMPa,
-    lineMm: bentMm(item, plan),
+    lineMm: bentMm(item, bends),
     thicknessMm: item.thicknessMm,
     dieMm,
   };

@@ -1,7 +1,8 @@
 import type { PartAsked } from "./asked.ts";
 import { airBendForceN } from "./airBend.ts";
 import { type BrakeDepth, depthOf, depthsOf } from "./brakeDepths.ts";
-import { type BrakeLine, type BrakeZone, hitsOf, orderOfHits } from "./brakeLines.ts";
+import { brakeBends } from "./brakeBends.ts";
+import { type BrakeLine, type BrakeZone, orderOfHits } from "./brakeLines.ts";
 import { type BrakeRemark, remarksOf } from "./brakeRemarks.ts";
 import { HALF_TURN_DEG } from "./offThePunch.ts";
 import { leastOpeningMm } from "./dieOpening.ts";
@@ -49,8 +50,6 @@ export interface BrakePlan {
 const CONSTANT = { used: 1.33, least: 1, greatest: 1.6 };
 const N_PER_KN = 1000;
 const MM_PER_METRE = 1000;
-/** A facet may stand off the true curve by half the thickness, at least by this. Derived here. [mm] */
-const LEAST_FACET_MM = 0.5;
 /** Air bending leaves about a sixth of the opening as inside radius in mild steel. Common practice, no source. [-] */
 const RADIUS_OF_DIE = 1 / 6;
 /** Smallest inside radius in thicknesses: structural plate to 50 mm, line square to the rolling direction. [-] */
@@ -82,18 +81,12 @@ export function brakePlan(
   { dieMm, brake }: { dieMm?: number; brake?: PressBrake } = {},
 ): BrakePlan | null {
   const { item } = asked;
-  if (!item.bendZones || item.bendZones.length === 0) return null;
   const least = leastOpeningMm(item.thicknessMm);
   const die = dieMm ?? least;
-  const permittedMm = item.permittedFacetMm ?? Math.max(LEAST_FACET_MM, item.thicknessMm / 2);
-  const place = new Map<number, number>();
-  const made = item.bendZones.map((zone) => {
-    const index = (place.get(zone.piece) ?? 0) + 1;
-    place.set(zone.piece, index);
-    return hitsOf(zone, { index, permittedMm, dieMm: die });
-  });
-  const zones = made.map(({ zone }) => zone);
-  const hits = made.flatMap((one) => one.hits);
+  const bends = brakeBends(item, die);
+  if (!bends) return null;
+  const { zones, hits, permittedFacetMm } = bends;
+  const pieces = [...new Set(zones.map(({ piece }) => piece))];
   const force = (lineMm: number, constant = CONSTANT.used) =>
     airBendForceN({
       tensileMPa: item.material.tensileMPa,
@@ -103,7 +96,7 @@ export function brakePlan(
       constant,
     }) / N_PER_KN;
   const depths = depthsOf(hits);
-  const lines = [...place.keys()].flatMap((piece) => {
+  const lines = pieces.flatMap((piece) => {
     const own = hits.filter((hit) => hit.piece === piece);
     const order = orderOfHits(own.length);
     return own.map((hit, i): BrakeLine => ({
@@ -116,11 +109,9 @@ export function brakePlan(
   });
   const turnDeg = zones.reduce((sum, zone) => sum + zone.turnDeg, 0);
   const most = Math.max(
-    ...[...place.keys()].map((piece) =>
-      zones.reduce((sum, zone) => sum + (zone.piece === piece ? zone.turnDeg : 0), 0),
-    ),
+    ...pieces.map((piece) => zones.reduce((sum, zone) => sum + (zone.piece === piece ? zone.turnDeg : 0), 0)),
   );
-  const pieces = most > HALF_TURN_DEG ? Math.max(item.pieces, HALF_SHELLS) : item.pieces;
+  const piecesToComeOff = most > HALF_TURN_DEG ? Math.max(item.pieces, HALF_SHELLS) : item.pieces;
   const radius = leastRadius(asked);
   const insideRadiusMm = RADIUS_OF_DIE * die;
   const longestHitMm = Math.max(0, ...lines.map(({ lengthMm, stopsShortMm }) => lengthMm - stopsShortMm));
@@ -128,7 +119,7 @@ export function brakePlan(
   const shape = {
     zones,
     turnDeg,
-    piecesToComeOff: pieces,
+    piecesToComeOff,
     insideRadiusMm,
     leastInsideRadiusMm: radius.radius,
   };
@@ -137,7 +128,7 @@ export function brakePlan(
     dieMm: die,
     leastDieMm: least,
     leastInsideRadiusBasis: radius.basis,
-    permittedFacetMm: permittedMm,
+    permittedFacetMm,
     lines,
     depths,
     tensileMPa: item.material.tensileMPa,

@@ -1,31 +1,32 @@
 import type { BendZone } from "./bendZone.ts";
 
 const MOST_SPACES = 720;
+/** Spaces from which the first guess is made: enough to feel where a stretch is bent most. */
+const FIRST_GUESS = 8;
+
+/** Where the borders of equal spaces lie, both ends of the stretch among them: normal angles. [rad] */
+function borders(zone: BendZone, spaces: number): number[] {
+  const step = (zone.toRad - zone.fromRad) / spaces;
+  return Array.from({ length: spaces + 1 }, (_, i) => (i === spaces ? zone.toRad : zone.fromRad + i * step));
+}
 
 /** Turning of the half spaces of a stretch, two for each space. [rad] */
 function halfTurns(zone: BendZone, spaces: number): number[] {
-  const step = (zone.toRad - zone.fromRad) / (2 * spaces);
-  return Array.from({ length: 2 * spaces }, (_, i) => {
-    const to = i === 2 * spaces - 1 ? zone.toRad : zone.fromRad + (i + 1) * step;
-    return zone.turnRad(zone.fromRad + i * step, to);
-  });
+  const at = borders(zone, 2 * spaces).map((theta) => zone.turnedRad(theta));
+  return at.slice(1).map((turned, i) => turned - (at[i] as number));
 }
 
-/** Turning of a space by the rate half-way: near enough to search by, and far quicker than adding it up. [rad] */
-function nearTurns(zone: BendZone, spaces: number): number[] {
+/** Greatest height of a facet under the curve at the wide end, for so many equal spaces. [mm] */
+function facetMm(zone: BendZone, spaces: number): number {
   const step = (zone.toRad - zone.fromRad) / spaces;
-  return Array.from({ length: spaces }, (_, i) => zone.turnRate(zone.fromRad + (i + 0.5) * step) * step);
-}
-
-const pairs = (halves: readonly number[]): number[] =>
-  Array.from({ length: halves.length / 2 }, (_, i) => (halves[2 * i] ?? 0) + (halves[2 * i + 1] ?? 0));
-
-/** Greatest height of a facet under the curve at the wide end, for equal spaces that turn so much each. [mm] */
-function facetMm(zone: BendZone, turns: readonly number[]): number {
-  const step = (zone.toRad - zone.fromRad) / turns.length;
-  return Math.max(
-    ...turns.map((turn, i) => zone.wideRadiusMm(zone.fromRad + (i + 0.5) * step) * (1 - Math.cos(turn / 2))),
-  );
+  let [most, before] = [0, zone.turnedRad(zone.fromRad)];
+  for (let i = 1; i <= spaces; i++) {
+    const turned = zone.turnedRad(i === spaces ? zone.toRad : zone.fromRad + i * step);
+    const height = 1 - Math.cos((turned - before) / 2);
+    most = Math.max(most, zone.wideRadiusMm(zone.fromRad + (i - 0.5) * step) * height);
+    before = turned;
+  }
+  return most;
 }
 
 /** A stretch in equal spaces. */
@@ -39,55 +40,59 @@ interface Spaces {
 }
 
 /** A stretch in so many spaces. */
-function spacesIn(zone: BendZone, count: number, halves = halfTurns(zone, count)): Spaces {
-  const step = (zone.toRad - zone.fromRad) / count;
+function spacesIn(zone: BendZone, count: number, facet: number): Spaces {
   return {
-    halves,
-    facet: facetMm(zone, pairs(halves)),
-    places: Array.from({ length: count + 1 }, (_, i) =>
-      zone.place(i === count ? zone.toRad : zone.fromRad + i * step),
-    ),
+    halves: halfTurns(zone, count),
+    facet,
+    places: borders(zone, count).map((theta) => zone.place(theta)),
   };
 }
 
-/** Fewest spaces whose facets keep within the permitted error: nearly, by doubling and halving, and then exactly. */
-function fewest(zone: BendZone, permittedMm: number): Spaces {
-  const isNear = (count: number) => facetMm(zone, nearTurns(zone, count)) <= permittedMm;
-  // Parts take a handful: feel the way up rather than down from the most there could be.
-  let [few, enough] = [0, 1];
-  while (enough < MOST_SPACES && !isNear(enough)) [few, enough] = [enough, Math.min(MOST_SPACES, 2 * enough)];
-  while (enough - few > 1) {
-    const middle = Math.floor((few + enough) / 2);
-    if (isNear(middle)) enough = middle;
-    else few = middle;
-  }
-  for (; ; enough++) {
-    const halves = halfTurns(zone, enough);
-    if (enough >= MOST_SPACES || facetMm(zone, pairs(halves)) <= permittedMm)
-      return spacesIn(zone, enough, halves);
-  }
-}
-
-/** Every die of every brake asks the same of a stretch, and its turning is dear to add up: by the permitted error, and by the most spaces. */
+/** Every die of every brake asks the same of a stretch. */
 interface Known {
   readonly permittedMm: number;
-  readonly fewest: Spaces;
+  /** Fewest spaces whose facets keep within the permitted error. */
+  readonly fewest: number;
+  readonly facetOf: (spaces: number) => number;
+  /** By the number of spaces. */
   readonly within: Map<number, Spaces>;
 }
 const found = new WeakMap<BendZone, Known>();
+
+/**
+ * Fewest spaces whose facets keep within the permitted error. A facet's height goes by the square of its space, which
+ * guesses the number nearly; from there it is found by trying.
+ */
+function fewest(facetOf: Known["facetOf"], permittedMm: number): number {
+  const guess = (count: number) =>
+    Math.min(MOST_SPACES, Math.max(1, Math.round(count * Math.sqrt(facetOf(count) / permittedMm))));
+  const isEnough = (count: number) => facetOf(count) <= permittedMm;
+  let count = guess(guess(FIRST_GUESS));
+  while (count < MOST_SPACES && !isEnough(count)) count++;
+  while (count > 1 && isEnough(count - 1)) count--;
+  return count;
+}
+
+function lookAt(zone: BendZone, permittedMm: number): Known {
+  const facets = new Map<number, number>();
+  const facetOf = (spaces: number) => {
+    const facet = facets.get(spaces) ?? facetMm(zone, spaces);
+    facets.set(spaces, facet);
+    return facet;
+  };
+  return { permittedMm, fewest: fewest(facetOf, permittedMm), facetOf, within: new Map() };
+}
 
 /**
  * A curved stretch in the fewest equal spaces of the normal angle whose facets keep within the permitted error, but in no
  * more than there is room for.
  */
 export function spacesFor(zone: BendZone, permittedMm: number, most: number): Spaces {
-  let known = found.get(zone);
-  if (known?.permittedMm !== permittedMm) {
-    known = { permittedMm, fewest: fewest(zone, permittedMm), within: new Map() };
-    found.set(zone, known);
-  }
-  if (known.fewest.halves.length / 2 <= most) return known.fewest;
-  const spaces = known.within.get(most) ?? spacesIn(zone, most);
-  known.within.set(most, spaces);
+  const before = found.get(zone);
+  const known = before?.permittedMm === permittedMm ? before : lookAt(zone, permittedMm);
+  found.set(zone, known);
+  const count = Math.min(known.fewest, most);
+  const spaces = known.within.get(count) ?? spacesIn(zone, count, known.facetOf(count));
+  known.within.set(count, spaces);
   return spaces;
 }

@@ -3,30 +3,30 @@ import { closedOfGap } from "./closedOfGap.ts";
 import { endRolled } from "./closure.ts";
 import { closureOfShare, shareOfClosure } from "./firstPass.ts";
 import { careful } from "./trialCorrection.ts";
-import { trialModel, type TrialModel } from "./trialModel.ts";
+import { trialModel } from "./trialModel.ts";
 
-/** One column of the table for a correction without a screen. */
+/** One column of the table for a correction without a screen: the gaps that it is for, and what is done. */
 export interface ByHand {
-  /** Gap at the large end that came out; null where the blank sprang back flat. [mm] */
-  readonly gapMm: number | null;
-  /** Raise both ends by so much from where they were set; below 0 for the next blank, this one being closed too far. [mm] */
+  /** Widest gap of the range at the large end; null: any wider, and a blank that sprang back flat. [mm] */
+  readonly fromMm: number | null;
+  /** Narrowest; null: any narrower. [mm] */
+  readonly toMm: number | null;
+  /** Raise both ends by so much from where they were set; 0 to leave it, below 0 for the next blank, this one being closed too far. [mm] */
   readonly moreMm: number;
 }
 
-/** Shares of the bend at the start of the window for which the table has a gap: from hardly bent to where the first trial aims. */
-const SHARES = [0.25, 0.5, 0.75, 0.9];
+/** Shares of the bend at the start of the window that part the gaps wider than it: from hardly bent to nearly there. */
+const SHARES = [0.25, 0.5, 0.75];
 /** Gaps are round numbers that are found on a tape: 10 mm, or half an inch. [mm] */
 const TAPE_MM = 10;
 const TAPE_IN = 12.7;
 
-const gapAt = ({ item }: RollAsked, { cone }: TrialModel, closed: number): number =>
-  endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed }).insideGapMm;
-
 /**
- * The first correction as a table: for some gaps, widest first, how much more to raise, by the offset alone and never
- * further than the liveliest machine may go below the cap. It serves after every trial, from the last setting; after the
- * second one the correction with both trials comes nearer. The first column is for a blank that sprang back flat at the
- * plan's own first setting, the last for one at the cap, and for the next blank.
+ * The first correction as a table: for ranges of gaps, widest first, how much more to raise, by the offset alone, as much
+ * as the narrowest gap of the range wants, never further than the liveliest machine may go below the cap, never past the
+ * plan's own high, and never more than a wider gap gets: a blank that has hardly bent says little of the machine. It serves after every trial, from the last setting; after the second one
+ * the correction with both trials comes nearer. The last but one range is the window, the last what is closed further,
+ * by what a blank at the cap wants.
  *
  * @returns nothing where there is no model to correct by
  * @see derived here
@@ -38,18 +38,30 @@ export function byHand(asked: RollAsked): ByHand[] {
   const { aim, cone, window } = model;
   const settingMm = model.pass("trial")?.start?.largeMm;
   if (settingMm === undefined) return [];
-  const { halfAngleRad } = cone;
+  const { halfAngleRad, largeRadiusMm: radiusMm } = cone;
+  const gapAt = (closed: number) => endRolled(asked.item, cone, { radiusMm, closed }).insideGapMm;
   const tape = asked.item.units === "in" ? TAPE_IN : TAPE_MM;
   const fromShare = shareOfClosure({ halfAngleRad, closed: window.from }) ?? 0;
-  const gaps = SHARES.map((share) => {
-    const gap = gapAt(asked, model, closureOfShare({ halfAngleRad, share: share * fromShare }));
-    return tape * Math.round(gap / tape);
+  const [widestMm, narrowestMm] = [gapAt(window.from), gapAt(window.to)];
+  const round = SHARES.map((share) => {
+    const gapMm = gapAt(closureOfShare({ halfAngleRad, share: share * fromShare }));
+    return tape * Math.round(gapMm / tape);
   });
+  const gaps = [...new Set(round)].filter((gapMm) => gapMm > widestMm);
   const more = (closed: number) => careful(model.read({ settingMm, closed }), aim) - settingMm;
   const flatMm = careful(model.read({ settingMm, flat: true }), aim) - settingMm;
+  let mostMm = Math.max(0, Math.min(flatMm, aim.highMm - settingMm));
+  const raises: ByHand[] = [];
+  for (const toMm of [...gaps, widestMm]) {
+    const moreMm = Math.min(mostMm, more(closedOfGap(asked.item, cone, toMm)));
+    // Held to the same raise, two ranges are one.
+    const before = raises.at(-1)?.moreMm === moreMm ? raises.pop() : raises.at(-1);
+    raises.push({ fromMm: before?.moreMm === moreMm ? before.fromMm : (before?.toMm ?? null), toMm, moreMm });
+    mostMm = moreMm;
+  }
   return [
-    { gapMm: null, moreMm: Math.max(0, flatMm) },
-    ...[...new Set(gaps)].map((gapMm) => ({ gapMm, moreMm: more(closedOfGap(asked.item, cone, gapMm)) })),
-    { gapMm: gapAt(asked, model, window.cap), moreMm: more(window.cap) },
+    ...raises,
+    { fromMm: widestMm, toMm: narrowestMm, moreMm: 0 },
+    { fromMm: narrowestMm, toMm: null, moreMm: more(window.cap) },
   ];
 }

@@ -1,10 +1,8 @@
-import { endRolled, gapAcross } from "./closure.ts";
+import { insideAcrossMm } from "./closure.ts";
 import type { FormingCase } from "./case.ts";
 
 type Cone = NonNullable<FormingCase["cone"]>;
 
-/** Halvings of the bracket: more than a double can tell apart. */
-const HALVINGS = 60;
 /** An overlap is followed so far past the turn; beyond, the edges have long struck the wall, and the chord turns back. [-] */
 const MOST_CLOSED = 1.25;
 
@@ -17,18 +15,18 @@ const MOST_CLOSED = 1.25;
  * @see derived here
  */
 export function closedOfGap(item: FormingCase, cone: Cone, gapMm: number): number {
-  const { pieces, seamGapMm } = item;
+  const { thicknessMm, edges, pieces, seamGapMm } = item;
   const { halfAngleRad, largeRadiusMm: radiusMm } = cone;
   // An overlap is a gap below 0, which the table's own figure does not go to.
   const gap = (closed: number) =>
-    gapAcross({ closed, pieces, seamGapMm })(endRolled(item, cone, { radiusMm, closed }).insideLevelRadiusMm);
+    insideAcrossMm({ radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces, seamGapMm });
   // Bent so little that no inside is left, a formula with level edges would let the gap shrink again: stay above that.
   const flat = Math.max(Math.sin(halfAngleRad), Number.EPSILON);
   if (gapMm === gap(1)) return 1;
   if (gapMm <= gap(MOST_CLOSED)) return MOST_CLOSED;
   let [open, tight] = [flat, MOST_CLOSED];
-  for (let i = 0; i < HALVINGS; i++) {
-    const middle = (open + tight) / 2;
+  // Until there is no number between them.
+  for (let middle = (open + tight) / 2; middle > open && middle < tight; middle = (open + tight) / 2) {
     if (gap(middle) > gapMm) open = middle;
     else tight = middle;
   }

@@ -28,6 +28,23 @@ export function gapAcross({
   return (levelMm) => 2 * levelMm * Math.sin(turn) + weld;
 }
 
+/** k cos a_k, of which the radius square to the element is r/(k cos a_k). [-] */
+function bendOf({ closed, halfAngleRad }: Pick<PartRolled, "closed" | "halfAngleRad">): number {
+  const flat = Math.sin(halfAngleRad);
+  return Math.sqrt((closed - flat) * (closed + flat));
+}
+
+/** Level radius of the inside in the plane of the middle rim, or at square edges; never below 0. [mm] */
+function insideLevelMm(rolled: PartRolled): number {
+  const { radiusMm, closed, thicknessMm, edges } = rolled;
+  const cosine = bendOf(rolled) / closed;
+  const half = thicknessMm / 2;
+  return Math.max(0, radiusMm / closed - (edges === "square" ? half * cosine : half / cosine));
+}
+
+/** Straight across from inside corner to inside corner; below 0 where the edges overlap. [mm] */
+export const insideAcrossMm = (rolled: PartRolled): number => gapAcross(rolled)(insideLevelMm(rolled));
+
 /**
  * One end of a right cone's blank when it is rolled to sweep k of the turn. Its sector is that of a cone of half angle
  * a_k, sin a_k = sin α/k, so with the final middle radius r:
@@ -44,23 +61,16 @@ export function gapAcross({
  * @see derived here
  */
 export function partRolled(rolled: PartRolled): ClosureEnd {
-  const { radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces, seamGapMm = 0 } = rolled;
-  const flat = Math.sin(halfAngleRad);
-  const bend = Math.sqrt((closed - flat) * (closed + flat)); // k cos a_k
-  const cosine = bend / closed;
-  const half = thicknessMm / 2;
-
+  const { radiusMm, closed, thicknessMm } = rolled;
   const level = radiusMm / closed;
-  const square = radiusMm / bend;
-  const insideLevel = Math.max(0, level - (edges === "square" ? half * cosine : half / cosine));
-  const across = gapAcross({ closed, pieces, seamGapMm });
+  const square = radiusMm / bendOf(rolled);
   return {
     levelRadiusMm: level,
     squareRadiusMm: square,
-    gapMm: across(level),
-    insideLevelRadiusMm: insideLevel,
-    insideSquareRadiusMm: Math.max(0, square - half),
-    insideGapMm: Math.max(0, across(insideLevel)),
+    gapMm: gapAcross(rolled)(level),
+    insideLevelRadiusMm: insideLevelMm(rolled),
+    insideSquareRadiusMm: Math.max(0, square - thicknessMm / 2),
+    insideGapMm: Math.max(0, insideAcrossMm(rolled)),
   };
 }
 

@@ -2,7 +2,7 @@ import type { FormingCase } from "./case.ts";
 import { DERIVED } from "./judge.ts";
 import { number } from "./say.ts";
 import { isPointed } from "./skin.ts";
-import { zonesOf } from "./zones.ts";
+import { MOST_ZONES, zonesOf } from "./zones.ts";
 
 /** How unevenly a round skin is curved, and what that means for the way it is made. */
 export interface Evenness {
@@ -20,9 +20,6 @@ export interface Evenness {
   }[];
   readonly basis: string;
 }
-
-/** More changes of radius and tilt than this in one turn are not worth setting up for. Derived here. [-] */
-const MOST_ZONES = 8;
 
 const spread = (radii: readonly number[]) => Math.max(...radii) / Math.min(...radii);
 

@@ -35,9 +35,6 @@ export function shareOfClosure({
   return closed === 1 ? 1 : Math.sqrt((closed - flat) * (closed + flat)) / Math.cos(halfAngleRad);
 }
 
-/** Window and cap as shares of the final bend, where no closure can be told: skins that are curved unevenly. */
-export const FIRST_PASS_SHARES: FirstPass = SHARE;
-
 /** Where the first of two passes ends: the window in closure, and the closure it must never pass. */
 export interface FirstPass {
   readonly from: number;
@@ -58,4 +55,19 @@ export function firstPass(halfAngleRad: number): FirstPass {
     to: Math.max(STEEP.to, wide(SHARE.to)),
     cap: Math.max(STEEP.cap, wide(SHARE.cap)),
   };
+}
+
+/**
+ * The same window and cap as shares of the final bend: for skins that are curved unevenly, where no closure can be told,
+ * by the half angle of the right cone of the same rims and mean slant.
+ *
+ * @see derived here
+ * @example firstPassShares(Math.PI / 6).to // → 0.750000
+ * @example firstPassShares(0).to // → 0.800000
+ */
+export function firstPassShares(halfAngleRad: number): FirstPass {
+  const window = firstPass(halfAngleRad);
+  // The window never begins at the flat blank, so a closure in it always has a share.
+  const share = (closed: number) => shareOfClosure({ halfAngleRad, closed }) ?? 0;
+  return { from: share(window.from), to: share(window.to), cap: share(window.cap) };
 }

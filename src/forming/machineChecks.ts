@@ -1,10 +1,10 @@
 import { ask, type PartAsked, type Rule, type RollAsked } from "./asked.ts";
 import { bendRadius } from "./bendRadius.ts";
 import { bendSpacing } from "./bendSpacing.ts";
+import { brakeBends } from "./brakeBends.ts";
 import { brakeBed } from "./brakeBed.ts";
 import { brakeForce } from "./brakeForce.ts";
 import { brakeThroat } from "./brakeThroat.ts";
-import { brakePlan } from "./brakePlan.ts";
 import { capacity } from "./capacity.ts";
 import { type Check, worst } from "./check.ts";
 import { coneAttachment } from "./coneAttachment.ts";
@@ -63,8 +63,8 @@ export function rollChecks(part: PartAsked, roll: PlateRoll): Check[] {
 export function brakeChecks(part: PartAsked, brake: PressBrake): Check[] {
   const severity = { pass: 0, caution: 1, fail: 2 };
   const answers = diesFor(part.item.thicknessMm, brake).map((dieMm) => {
-    const plan = brakePlan(part, { dieMm, brake });
-    const checks = ask([dieOpening, brakeForce, bendSpacing], { ...part, brake, dieMm, plan });
+    const bends = brakeBends(part.item, dieMm);
+    const checks = ask([dieOpening, brakeForce, bendSpacing], { ...part, brake, dieMm, bends });
     return { checks, verdict: worst(checks.map((check) => check.verdict)) };
   });
   const best = answers.reduce((a, b) =>

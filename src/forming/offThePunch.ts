@@ -12,7 +12,7 @@ export const HALF_TURN_DEG = 180;
 function bentDeg({ bendZones, pieces }: FormingCase): number {
   const sums = new Map<number, number>();
   for (const zone of bendZones ?? [])
-    sums.set(zone.piece, (sums.get(zone.piece) ?? 0) + degrees(zone.turnRad(zone.fromRad, zone.toRad)));
+    sums.set(zone.piece, (sums.get(zone.piece) ?? 0) + degrees(zone.turnedRad(zone.toRad)));
   return sums.size > 0 ? Math.max(...sums.values()) : FULL_TURN_DEG / pieces;
 }
 

@@ -1,5 +1,7 @@
 import type { FormingCase } from "./case.ts";
-import { closureOfShare, FIRST_PASS_SHARES, firstPass, shareOfClosure } from "./firstPass.ts";
+import { closureOfShare, firstPass, shareOfClosure } from "./firstPass.ts";
+import { meanHalfAngleRad } from "./skin.ts";
+import { zonesOf } from "./zones.ts";
 
 /** A moment of rolling that has a setting of its own. */
 export interface PassPoint {
@@ -12,7 +14,9 @@ export interface PassPoint {
 }
 
 /** The first trial aims at this share of the bend that the window begins with: a lively machine must not pass the cap on it. [-] */
-const TRIAL_SHARE = 0.9;
+const TRIAL_SHARE = 0.85;
+/** Rolled in zones a little less: each zone takes some of its neighbours' setting, and has a cap of its own. Derived here. [-] */
+const ZONE_TRIAL_SHARE = 0.8;
 
 const LABELS = {
   trial: "first pass, first trial",
@@ -24,24 +28,23 @@ const LABELS = {
 
 /**
  * The moments that the plan gives settings for: a first trial from below, both ends and the middle of the first pass's
- * window, and the finished bend. By closure for right cones and pipes, else by the share of the bend.
+ * window, and the finished bend. By closure for right cones and pipes, else by the bend of such a cone of the same rims and slant.
  *
  * @see derived here, from the window of the first pass
  */
-export function passPoints({ cone }: FormingCase): PassPoint[] {
-  const window = cone ? firstPass(cone.halfAngleRad) : FIRST_PASS_SHARES;
+export function passPoints(item: FormingCase): PassPoint[] {
+  const halfAngleRad = meanHalfAngleRad(item);
+  const window = firstPass(halfAngleRad);
   // The window never begins at the flat blank, so a closure in it always has a share.
-  const shareOf = (at: number) =>
-    cone ? (shareOfClosure({ halfAngleRad: cone.halfAngleRad, closed: at }) ?? 0) : at;
+  const shareOf = (closed: number) => shareOfClosure({ halfAngleRad, closed }) ?? 0;
   const point = (id: PassPoint["id"], share: number, closed: number): PassPoint => ({
     id,
     label: LABELS[id],
-    closed: cone ? closed : null,
+    closed: item.cone ? closed : null,
     share,
   });
   const at = (id: PassPoint["id"], closed: number) => point(id, shareOf(closed), closed);
-  const trial = TRIAL_SHARE * shareOf(window.from);
-  const halfAngleRad = cone?.halfAngleRad ?? 0;
+  const trial = (zonesOf(item).length > 1 ? ZONE_TRIAL_SHARE : TRIAL_SHARE) * shareOf(window.from);
   return [
     point("trial", trial, closureOfShare({ halfAngleRad, share: trial })),
     at("start", window.from),

@@ -24,6 +24,8 @@ interface RollStart {
   readonly largeMm: number;
   readonly middleMm: number;
   readonly smallMm: number;
+  /** How many times too high a straight roll set for both ends by themselves would stand at half the slant. [-] */
+  readonly middleOverbend: number;
   readonly tiltDeg: number;
   /** At the bearing beyond the small edge, and at that beyond the large edge; null where the shop gives no bearings. */
   readonly smallBearingMm: number | null;
@@ -78,14 +80,15 @@ function pinchClearance(
 
 function startOf(
   { roll, zone, stopMm }: PassAsked,
-  { large, small, turned }: { large: PlaceSetting; small: PlaceSetting; turned: boolean },
+  places: { large: PlaceSetting; middle: PlaceSetting; small: PlaceSetting; turned: boolean },
 ): RollStart | null {
+  const { large, middle, small, turned } = places;
   if (large.bestMm === null || small.bestMm === null) return null;
   const { bearings } = roll;
   // For the second pass the job has been turned round: the small edge stands as far in from the fixed end as it stood from the drop end.
   const [drop, fixed] = bearings ?? [0, 0];
   const tilt = rollTilt({
-    raiseMm: { large: large.bestMm, small: small.bestMm },
+    raiseMm: { large: large.bestMm, middle: middle.bestMm, small: small.bestMm },
     ratio: zone.largeRadiusMm / zone.smallRadiusMm,
     slantMm: zone.slantMm,
     stopMm,
@@ -96,6 +99,7 @@ function startOf(
     largeMm: tilt.largeMm,
     middleMm: tilt.middleMm,
     smallMm: tilt.smallMm,
+    middleOverbend: tilt.overbend,
     tiltDeg: degrees(tilt.tiltRad),
     smallBearingMm: bearings ? tilt.bearingMm.small : null,
     largeBearingMm: bearings ? tilt.bearingMm.large : null,
@@ -163,7 +167,7 @@ export function passSettings(asked: PassAsked, point: PassPoint): PassSettings {
   const at = (radiusMm: number) => placeSetting(asked, radiusMm, point.share);
   const [large, small] = [at(zone.largeRadiusMm), at(zone.smallRadiusMm)];
   const middle = at((zone.largeRadiusMm + zone.smallRadiusMm) / 2);
-  const start = startOf(asked, { large, small, turned: point.id === "finished" });
+  const start = startOf(asked, { large, middle, small, turned: point.id === "finished" });
   const higher = start && Math.max(start.smallMm, start.largeMm, start.smallBearingMm ?? 0);
   return {
     ...point,

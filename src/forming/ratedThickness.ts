@@ -19,11 +19,19 @@ export interface StrengthRatio {
 
 const mean = (a: number, b: number) => (a + b) / 2;
 
+/** Two yield strengths that differ by less are one: the standards give one grade as 36 ksi and as 250 MPa, 0.7 % apart. [-] */
+const SAME_GRADE_REL = 0.01;
+
+/** The rated yield strength, in the figure that the plate has where both are one grade. [MPa] */
+const ratedYieldMPa = (ratedMPa: number, plateMPa: number): number =>
+  Math.abs(ratedMPa / plateMPa - 1) < SAME_GRADE_REL ? plateMPa : ratedMPa;
+
 /** Compare by grade: the mean of yield and tensile strength on both sides, the rating's tensile as of structural plate. */
 export function gradeRatio({ material }: Strength, { rating }: PlateRoll): StrengthRatio | null {
   if (rating.yieldMPa === undefined) return null;
   const plate = [material.yieldMPa, material.tensileMPa] as const;
-  const rated = [rating.yieldMPa, nominalTensileMPa(rating.yieldMPa)] as const;
+  const yieldMPa = ratedYieldMPa(rating.yieldMPa, material.yieldMPa);
+  const rated = [yieldMPa, nominalTensileMPa(yieldMPa)] as const;
   const [plateMPa, ratedMPa] = [mean(...plate), mean(...rated)];
   const factor = Math.min(1, Math.sqrt(ratedMPa / plateMPa));
   return { factor, plateMPa, ratedMPa, from: "grade", of: { plate, rated } };
@@ -44,8 +52,8 @@ export function gradeRatio({ material }: Strength, { rating }: PlateRoll): Stren
  */
 export function strengthRatio(item: Strength, roll: PlateRoll): StrengthRatio | null {
   const plateMPa = item.certificateYieldMPa;
-  const ratedMPa = roll.rating.yieldMPa;
-  if (plateMPa === undefined || ratedMPa === undefined) return gradeRatio(item, roll);
+  if (plateMPa === undefined || roll.rating.yieldMPa === undefined) return gradeRatio(item, roll);
+  const ratedMPa = ratedYieldMPa(roll.rating.yieldMPa, plateMPa);
   const factor = Math.min(1, Math.sqrt(ratedMPa / plateMPa));
   return { factor, plateMPa, ratedMPa, from: "certificate", of: { plate: [plateMPa], rated: [ratedMPa] } };
 }

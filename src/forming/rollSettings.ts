@@ -1,15 +1,12 @@
 import type { RollAsked } from "./asked.ts";
 import { passPoints } from "./passPoints.ts";
 import { type PassSettings, passSettings } from "./passSettings.ts";
-import { middleOverbend } from "./rollTilt.ts";
 import { flatContact, sectionOf } from "./rollSetting.ts";
 import { isPipe } from "./skin.ts";
 import { plateOf } from "./springback.ts";
 import { type RollZone, zonesOf } from "./zones.ts";
 
 interface ZoneSettings extends RollZone {
-  /** How far a straight roll set for both ends overbends the middle. [-] */
-  readonly middleOverbend: number;
   readonly passes: readonly PassSettings[];
 }
 
@@ -74,7 +71,6 @@ export function rollSettings({ item, roll, say }: RollAsked): SettingsAnswer {
   const points = passPoints(item);
   const zones = zonesOf(item).map((zone) => ({
     ...zone,
-    middleOverbend: middleOverbend(zone.largeRadiusMm / zone.smallRadiusMm),
     passes: points.map((point) =>
       passSettings({ section, roll, plate, zone, stopMm: stopMm ?? 0, say }, point),
     ),

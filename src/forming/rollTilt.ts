@@ -13,8 +13,8 @@ export function middleOverbend(ratio: number): number {
 }
 
 export interface TiltAsked {
-  /** Raise that each end needs by itself. [mm] */
-  readonly raiseMm: { readonly large: number; readonly small: number };
+  /** Raise that each end and half the slant need by themselves; the middle null where the roll cannot bend it. [mm] */
+  readonly raiseMm: { readonly large: number; readonly middle: number | null; readonly small: number };
   /** Large rim over small rim. */
   readonly ratio: number;
   readonly slantMm: number;
@@ -31,20 +31,30 @@ export interface Tilt {
   readonly smallMm: number;
   /** What half the slant needs, and the start gives. [mm] */
   readonly middleMm: number;
+  /** How many times too high the line through both needs stands there. */
+  readonly overbend: number;
   readonly tiltRad: number;
   /** The same line carried to the bearings. [mm] */
   readonly bearingMm: { readonly small: number; readonly large: number };
 }
 
+/** By what the middle needs; by the apex distances alone where that is not known. */
+function overbendOf({ raiseMm: { large, middle, small }, ratio }: TiltAsked): number {
+  if (middle === null || middle <= 0) return middleOverbend(ratio);
+  return Math.max(1, (large + small) / (2 * middle));
+}
+
 /**
- * Tilt of the bending roll for the first pass, the small edge on the stop at the drop end: both end raises divided by M,
- * so that the middle is right and both ends are a little open, and the straight line through them carried to the bearings.
- * A start for a trial: the small end is not gripped and usually needs more.
+ * Tilt of the bending roll for the first pass, the small edge on the stop at the drop end: both end raises divided by how
+ * far a straight roll set for them overbends the middle, so that half the slant gets what it needs and both ends are a
+ * little open, and the straight line through them carried to the bearings. Since the lever and the springback are not in
+ * proportion to the bend, that is less than by the apex distances. A start for a trial: the small end is not gripped and usually needs more.
  *
  * @see derived here
  */
-export function rollTilt({ raiseMm, ratio, slantMm, stopMm, rollFaceMm, bearingsMm }: TiltAsked): Tilt {
-  const over = middleOverbend(ratio);
+export function rollTilt(asked: TiltAsked): Tilt {
+  const { raiseMm, slantMm, stopMm, rollFaceMm, bearingsMm } = asked;
+  const over = overbendOf(asked);
   const [largeMm, smallMm] = [raiseMm.large / over, raiseMm.small / over];
   const slope = (smallMm - largeMm) / slantMm;
   const at = (fromDropEndMm: number) => smallMm - slope * (fromDropEndMm - stopMm);
@@ -52,6 +62,7 @@ export function rollTilt({ raiseMm, ratio, slantMm, stopMm, rollFaceMm, bearings
     largeMm,
     smallMm,
     middleMm: (largeMm + smallMm) / 2,
+    overbend: over,
     tiltRad: Math.atan(slope),
     bearingMm: { small: at(-bearingsMm[0]), large: at(rollFaceMm + bearingsMm[1]) },
   };

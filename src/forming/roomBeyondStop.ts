@@ -1,29 +1,18 @@
 import type { RollAsked } from "./asked.ts";
 import type { Check } from "./check.ts";
 import { DERIVED, judge, state } from "./judge.ts";
-import { isPipe, isPointed } from "./skin.ts";
+import { openReach, reachBeyondStopMm } from "./openReach.ts";
+import { number } from "./say.ts";
 
 /**
- * How far the far side of the small end reaches past the stop while the near side bears on it: the end's plane leans
- * towards the frame as much as the wall leans from the axis.
- *
- *   reach = ½ d (1 − cos ψ) sin(lean),   ψ = min(180°, 360°/pieces),   whole part: d·sin(lean)
- *
- * @param end middle diameter [mm], lean [rad] from 0 to a right angle, number of pieces round
- * @returns [mm]
- * @see derived here
- * @example reachBeyondStopMm({ diameterMm: 400, leanRad: Math.PI / 6, pieces: 1 }) // → 200
- * @example reachBeyondStopMm({ diameterMm: 400, leanRad: Math.PI / 6, pieces: 4 }) // → 100
+ * Is there room beyond the stop, or does the piece strike the yoke? What is asked is the reach while the piece is most
+ * open, for that is the farthest; if only that is more than there is, the height of the frame decides. A point reaches
+ * nowhere, a pipe has no stop. [mm]
  */
-export function reachBeyondStopMm(end: { diameterMm: number; leanRad: number; pieces: number }): number {
-  const sweep = Math.min(Math.PI, (2 * Math.PI) / end.pieces);
-  return (end.diameterMm / 2) * (1 - Math.cos(sweep)) * Math.sin(end.leanRad);
-}
-
-/** Is there room for that beyond the stop, or does the piece strike the yoke? A point reaches nowhere, a pipe has no stop. [mm] */
 export function roomBeyondStop({ item, roll, say }: RollAsked): Check | null {
-  if (isPipe(item) || isPointed(item) || roll.coneAttachment?.fitted === false) return null;
-  const value = reachBeyondStopMm({
+  const open = openReach(item);
+  if (!open || roll.coneAttachment?.fitted === false) return null;
+  const closedMm = reachBeyondStopMm({
     diameterMm: item.rimsMm.small / Math.PI,
     leanRad: item.leanRad,
     pieces: item.pieces,
@@ -34,24 +23,28 @@ export function roomBeyondStop({ item, roll, say }: RollAsked): Check | null {
     sense: "at most" as const,
     unit: "mm",
     basis: DERIVED,
-    rule: "small end diameter × sin(lean) ≤ clear room between stop and frame",
+    rule: "reach at the first trial ≤ clear room between stop and frame; closed it is small end diameter × sin(lean)",
   };
+  const reaches = `The far side of the small end reaches ${say.length(open.pastMm)} past the stop, at ${say.length(open.highMm)} over the pinch, while the piece is open (${number(100 * open.closed, 0)} % closed, the first trial), and ${say.length(closedMm)} when closed`;
   const limit = roll.coneAttachment?.clearRoom;
   if (limit === undefined)
     return state({
       ...words,
-      value,
+      value: open.pastMm,
       verdict: "caution",
-      advice: `Measure from the stop to the yoke: the far side of the small end reaches ${say.length(value)} past the stop and must not strike it.`,
+      advice: `${reaches}: measure from the stop to the yoke, which it must not strike.`,
     });
+  const ways = "set the stop further in, make more pieces, or use the press brake";
   return judge({
     ...words,
-    value,
+    value: open.pastMm,
     limit,
-    beyond: "fail",
-    advice: (verdict) =>
-      verdict === "pass"
-        ? `The far side of the small end reaches ${say.length(value)} past the stop, ${say.length(limit - value)} short of the frame.`
-        : `The far side of the small end reaches ${say.length(value)} past the stop and strikes the frame after ${say.length(limit)}: set the stop further in, make more pieces, or use the press brake.`,
+    beyond: closedMm > limit ? "fail" : "caution",
+    advice: (verdict) => {
+      if (verdict === "pass") return `${reaches}; there are ${say.length(limit)}.`;
+      return verdict === "fail"
+        ? `${reaches}, and strikes the frame after ${say.length(limit)}: ${ways}.`
+        : `${reaches}; the frame stands ${say.length(limit)} past the stop: look whether it is as high as that before the plate goes in, and if it is, ${ways}; the longer the piece stays open, the further it reaches.`;
+    },
   });
 }

@@ -20,10 +20,15 @@ export interface SecondPass extends RollPlaces {
  * templates and the gap decide the rest.
  *
  * @param trials in order; the last of those within the window counts
+ * @param learned slope of this machine that other zones of the same plate have shown; null where nothing has
  * @returns null where none lies within, or the plan has no start
  * @see derived here
  */
-export function secondPass(trials: readonly Trial[], { aim, pass }: TrialModel): SecondPass | null {
+export function secondPass(
+  trials: readonly Trial[],
+  { aim, pass }: Pick<TrialModel, "aim" | "pass">,
+  learned: number | null = null,
+): SecondPass | null {
   const at = trials.findLastIndex(
     ({ modelMm, sprangFlat }) => !sprangFlat && modelMm >= aim.fromMm && modelMm <= aim.toMm,
   );
@@ -31,7 +36,7 @@ export function secondPass(trials: readonly Trial[], { aim, pass }: TrialModel):
   const [first, finished] = [pass("trial")?.start, pass("finished")];
   if (!last || !first || !finished?.start || finished.middle.bestMm === null) return null;
   const before = at > 0 ? trials[at - 1] : undefined;
-  const slope = (before && slopeOf(before, last)) ?? 1;
+  const slope = learned ?? (before && slopeOf(before, last)) ?? 1;
   const offsetMm = last.settingMm + first.middleMm - first.largeMm - last.modelMm;
   const wantedMm = offsetMm + (slope - 1) * (finished.middle.bestMm - last.modelMm);
   const { start, large, small } = finished;

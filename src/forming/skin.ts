@@ -11,6 +11,18 @@ export function isPointed({ rimsMm }: FormingCase): boolean {
   return rimsMm.small <= SAME_POINT_MM;
 }
 
+/**
+ * Half angle of the right cone of the same rims and mean slant: its own for a right cone, 0 for a pipe, upright or
+ * leaning. sin α = (U − u)/(2π s), s half-way between the longest and the shortest element. [rad]
+ *
+ * @see derived here
+ */
+export function meanHalfAngleRad({ cone, rimsMm, slantMm }: FormingCase): number {
+  if (cone) return cone.halfAngleRad;
+  const mean = (slantMm.longest + slantMm.shortest) / 2;
+  return Math.asin(Math.min(1, Math.max(0, (rimsMm.large - rimsMm.small) / (2 * Math.PI * mean))));
+}
+
 /** Does a blank close on itself round a roll or a punch, or is it a segment that comes off sideways? */
 export function closesOnItself({ pieces }: FormingCase): boolean {
   return pieces === 1;

@@ -19,7 +19,7 @@ export interface Advised {
 }
 
 /** What has to be right before a plate that took no set is bent harder. */
-const LOOK =
+export const LOOK =
   "the scale stands at 0 where the bending roll just touches the flat plate, the plate is of the thickness and grade of the sheet, and the bending roll bears on the plate along its whole length";
 
 /** What is done with a blank that is past the cap of the first pass. */

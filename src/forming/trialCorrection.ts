@@ -18,8 +18,8 @@ export interface Aim {
   readonly highMm: number;
 }
 
-/** By what a setting is corrected: the model's difference, the slope of two trials, a short step after a flat blank, or the more careful of trials that do not agree. */
-export type By = "offset" | "slope" | "short" | "careful";
+/** By what a setting is corrected: the model's difference, the slope of two trials, that of other zones, a short step after a flat blank, or the more careful of trials that do not agree. */
+export type By = "offset" | "slope" | "learned" | "short" | "careful";
 
 export type NextSetting =
   /** The blank lies in the window: this pass is done. */
@@ -32,8 +32,8 @@ export type NextSetting =
   | { readonly kind: "check"; readonly why: "flat" | "disagree" };
 
 /** A machine answers its setting by no less and no more than this against the model. [-] */
-const LEAST_SLOPE = 0.67;
-const MOST_SLOPE = 1.5;
+export const LEAST_SLOPE = 0.67;
+export const MOST_SLOPE = 1.5;
 /** A raise that brought less than this share of the model's set is a reading that is wrong, not a machine: twice as slow as the slowest. [-] */
 const HARDLY = 1 / (2 * MOST_SLOPE);
 /** After a blank that took no set the raise grows by this share of itself at most. Derived here. [-] */
@@ -73,9 +73,15 @@ export function disagreeing(trials: readonly Trial[]): number[] {
  * The next setting by one trial alone: the model's difference, but no further than the liveliest machine (m = 0.67) may
  * go without passing the cap, nor by more than half the raise itself. A blank that took no set says little: a quarter of its raise more at most, and never past
  * the plan's own high.
+ *
+ * @param slope of this machine, where something else than this trial has shown it
  */
-export function careful({ settingMm, modelMm, sprangFlat }: Trial, { aimMm, capMm, highMm }: Aim): number {
-  const wanted = aimMm - modelMm;
+export function careful(
+  { settingMm, modelMm, sprangFlat }: Trial,
+  { aimMm, capMm, highMm }: Aim,
+  slope = 1,
+): number {
+  const wanted = slope * (aimMm - modelMm);
   if (wanted < 0) return settingMm + wanted;
   const safe = Math.min(wanted, LEAST_SLOPE * (capMm - modelMm));
   if (!sprangFlat) return settingMm + Math.min(safe, LONG_STEP * settingMm);
@@ -104,10 +110,11 @@ function afterDisagreement(last: Trial, others: readonly Trial[], aim: Aim): Nex
  * still, and where trials contradict each other the lowest setting that any of them asks is taken.
  *
  * @param trials in order, at least one; settings and model settings [mm]
+ * @param learned slope of this machine that other zones of the same plate have shown; null where nothing has
  * @throws RangeError without a trial
  * @see derived here
  */
-export function nextSetting(trials: readonly Trial[], aim: Aim): NextSetting {
+export function nextSetting(trials: readonly Trial[], aim: Aim, learned: number | null = null): NextSetting {
   const last = trials.at(-1);
   if (!last) throw new RangeError(`trials: ${trials.length}`);
   const { modelMm, settingMm, sprangFlat } = last;
@@ -122,9 +129,14 @@ export function nextSetting(trials: readonly Trial[], aim: Aim): NextSetting {
       : { kind: "check", why: "flat" };
   }
   const before = trials.at(-2);
-  const slope = before ? slopeOf(before, last) : null;
-  const by = slope === null ? "offset" : "slope";
+  const own = before ? slopeOf(before, last) : null;
+  const slope = learned ?? own;
+  const by = learned !== null ? "learned" : own === null ? "offset" : "slope";
   const wanted = (slope ?? 1) * (aim.aimMm - modelMm);
   if (wanted < 0) return { kind: "overshot", nextBlankMm: settingMm + wanted, by };
-  return { kind: "raise", settingMm: slope === null ? careful(last, aim) : settingMm + wanted, by };
+  return {
+    kind: "raise",
+    settingMm: own === null ? careful(last, aim, slope ?? 1) : settingMm + wanted,
+    by,
+  };
 }

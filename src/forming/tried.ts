@@ -1,27 +1,35 @@
+import type { AnySeen } from "./anyTrials.ts";
+import { correctAny } from "./anyTrials.ts";
 import type { RollAsked } from "./asked.ts";
 import { type RollPlaces, setting } from "./rollPlaces.ts";
 import { isPipe } from "./skin.ts";
 import { cameOut } from "./trialAdvice.ts";
-import { correctTrials, type TrialAnswer, type TrialCorrection } from "./trials.ts";
-import type { TrialSeen } from "./trialSeen.ts";
+import type { TrialAnswer, TrialCorrection } from "./trials.ts";
+import { triedZones } from "./triedZones.ts";
 
 /** Trials of the part on one machine. */
 export interface TrialsKept {
   readonly machine: string;
   /** In order. */
-  readonly seen: readonly TrialSeen[];
+  readonly seen: readonly AnySeen[];
 }
 
-/** What trials of this part on this roll came to, as its work sheet takes it. */
-export interface Tried {
-  /** What was set last, what came out, and what to do, in sentences. */
-  readonly words: string;
-  /** The same as it stands beside boxes that hold the numbers. */
-  readonly brief: string;
+/** Where one zone is set by trials. */
+export interface TriedZone {
   /** Where to set now; null where something is to be looked at first. */
   readonly set: RollPlaces | null;
   /** Where the second pass starts; null before a trial lies in the window. */
   readonly second: RollPlaces | null;
+}
+
+/** What trials of this part on this roll came to, as its work sheet takes it. */
+export interface Tried extends TriedZone {
+  /** What was set last, what came out, and what to do, in sentences. */
+  readonly words: string;
+  /** The same as it stands beside boxes that hold the numbers. */
+  readonly brief: string;
+  /** The same zone by zone, where a part is rolled in several; else none. */
+  readonly zones: readonly TriedZone[];
 }
 
 /** What to do, the numbers of the other places being in the boxes. */
@@ -48,13 +56,16 @@ function whatTo(answer: TrialAnswer): string {
 export function triedOn(asked: RollAsked, kept: TrialsKept | undefined): Tried | undefined {
   const last = kept?.machine === asked.roll.name ? kept.seen.at(-1) : undefined;
   if (!kept || !last) return undefined;
-  const answer = correctTrials(asked, kept.seen);
+  const answer = correctAny(asked, kept.seen);
+  if (answer.kind === "zones") return triedZones(asked, kept.seen, answer.correction);
   const correction = answer.kind === "none" ? null : answer.correction;
-  const came = `last set ${asked.say.length(last.settingMm)}, came out ${cameOut(last, asked.say)}`;
+  const what = "zone" in last ? "" : `, came out ${cameOut(last, asked.say)}`;
+  const came = `last set ${asked.say.length(last.settingMm)}${what}`;
   return {
     words: `${came.charAt(0).toUpperCase()}${came.slice(1)}. ${whatTo(answer)}`,
     brief: `By this part's own trials (${came}): ${correction ? shortly(asked, correction) : whatTo(answer)}`,
     set: correction?.set ?? null,
     second: correction?.secondPass ?? null,
+    zones: [],
   };
 }

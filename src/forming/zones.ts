@@ -26,6 +26,8 @@ export interface RollZone {
 
 /** Radii of one zone may differ by this factor: an eighth to either side of what it is set for. Derived here. [-] */
 const WITHIN_ZONE = 1.25;
+/** More changes of radius and tilt than this in one turn are not worth setting up for. Derived here. [-] */
+export const MOST_ZONES = 8;
 const FULL_TURN_DEG = 360;
 
 /** Tightest and slackest radius at both ends of a stretch. [mm] */

@@ -3,6 +3,7 @@ import { rimLength, skinArea } from "./measure.ts";
 import { onSheet, type Placing } from "./placing.ts";
 import {
   crossesItself,
+  hull,
   pathLength,
   polygonArea,
   smallestBox,
@@ -44,6 +45,8 @@ export interface FlatBlank {
   readonly outline: readonly Vec2[];
   readonly edges: readonly BlankEdge[];
   readonly areaMm2: number;
+  /** Convex hull of the outline, counter-clockwise. */
+  readonly hull: readonly Vec2[];
   /** The smallest rectangle at any angle, and the upright one as it lies. */
   readonly box: TurnedBox;
   readonly upright: { readonly xMm: number; readonly yMm: number };
@@ -176,12 +179,14 @@ function assemble(
   const exactArea = skinArea(skin, order.span);
   const netArea = Math.abs(polygonArea([...flatEnd("a")].reverse().concat(flatEnd("b"))));
   const area = exactArea + Math.abs(polygonArea(outline)) - netArea;
+  const round = hull(outline);
   return {
     kind: "blank",
     outline,
     edges: starts.map((edge) => ({ ...edge, lengthMm: lengths[edge.of] })),
     areaMm2: area,
-    box: smallestBox(outline),
+    hull: round,
+    box: smallestBox(round),
     upright: uprightBox(outline),
     development,
     net,

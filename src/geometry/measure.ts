@@ -91,15 +91,35 @@ export function volume(skin: Skin): number {
   return (heightMm / 3) * (mixedArea(skin, a, a) + mixedArea(skin, a, b) + mixedArea(skin, b, b));
 }
 
+/** To each degree. */
+const LOOKS = 360;
+
 /** Normal angles all round, for questions that are answered by looking everywhere. [rad] */
-export function allRound(count = 360): number[] {
+export function allRound(count = LOOKS): number[] {
   return Array.from({ length: count }, (_, i) => (i * TURN) / count);
 }
 
+/** Every question about one skin's lean is answered by the same look round it. */
+const leans = new WeakMap<Skin, { readonly least: number; readonly greatest: number }>();
+
 /** Extremes of the lean all round, at breaks as well. [rad] */
 export function leanRange(skin: Skin): { readonly least: number; readonly greatest: number } {
-  const leans = [...allRound(), ...skin.a.breaks, ...skin.b.breaks].map(
-    (theta) => leanAt(skin, theta, 1).beta,
-  );
-  return { least: Math.min(...leans), greatest: Math.max(...leans) };
+  const known = leans.get(skin);
+  if (known) return known;
+  // A wall leans the more the further its ends reach past each other: only the extremes become angles.
+  let [least, greatest] = [Infinity, -Infinity];
+  const look = (theta: number): void => {
+    const reach = skin.a.support(theta, 1).h - skin.b.support(theta, 1).h;
+    least = Math.min(least, reach);
+    greatest = Math.max(greatest, reach);
+  };
+  for (let i = 0; i < LOOKS; i++) look((i * TURN) / LOOKS);
+  skin.a.breaks.forEach(look);
+  skin.b.breaks.forEach(look);
+  const found = {
+    least: Math.atan2(least, skin.heightMm),
+    greatest: Math.atan2(greatest, skin.heightMm),
+  };
+  leans.set(skin, found);
+  return found;
 }

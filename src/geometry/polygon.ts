@@ -20,17 +20,17 @@ export function pathLength(path: readonly Vec2[]): number {
   return sum;
 }
 
+/** Which way does the path p, q, r turn? Above 0 to the left. */
+const turnAt = (p: Vec2, q: Vec2, r: Vec2): number =>
+  (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
+
 /** Convex hull, counter-clockwise. A. M. Andrew, Inf. Proc. Letters 9 (1979), from memory. */
 export function hull(points: readonly Vec2[]): Vec2[] {
   const sorted = [...points].sort((p, q) => p[0] - q[0] || p[1] - q[1]);
   const half = (list: readonly Vec2[]): Vec2[] => {
     const chain: Vec2[] = [];
     for (const p of list) {
-      while (chain.length > 1) {
-        const [q, r] = [chain.at(-1) as Vec2, chain.at(-2) as Vec2];
-        if (cross2(sub2(q, r), sub2(p, r)) > 0) break;
-        chain.pop();
-      }
+      while (chain.length > 1 && turnAt(chain.at(-2) as Vec2, chain.at(-1) as Vec2, p) <= 0) chain.pop();
       chain.push(p);
     }
     chain.pop();
@@ -65,9 +65,12 @@ export function uprightBox(points: readonly Vec2[]): { readonly xMm: number; rea
   return { xMm: range(0), yMm: range(1) };
 }
 
-/** The smallest rectangle, at any angle, that holds all points; one of its sides lies along the hull. [mm, rad] */
-export function smallestBox(points: readonly Vec2[]): TurnedBox {
-  const round = hull(points);
+/**
+ * The smallest rectangle, at any angle, that holds all points; one of its sides lies along the hull. [mm, rad]
+ *
+ * @param round hull of the points, counter-clockwise
+ */
+export function smallestBox(round: readonly Vec2[]): TurnedBox {
   let best: TurnedBox = { lengthMm: Infinity, widthMm: Infinity, turnRad: 0 };
   const count = round.length;
   // Calipers: as the side turns, the points furthest along, across and back only move forward round the hull.
@@ -103,56 +106,68 @@ export function smallestBox(points: readonly Vec2[]): TurnedBox {
 const TRIED_ANGLES = 180;
 
 /**
- * Rectangles that hold all points, at every half degree: those that no other betters in both length and width, the
- * narrowest first. A plate that holds one of them holds the points; one that holds none might still, by a hair. [mm, rad]
+ * How far a hull reaches in a direction that turns counter-clockwise from call to call: the furthest point only moves
+ * forward round the hull, so each search goes on from where the last one ended.
  */
-export function boxesAtAngles(points: readonly Vec2[]): TurnedBox[] {
-  const round = hull(points);
+function reachRound(round: readonly Vec2[]): (x: number, y: number) => number {
   const count = round.length;
-  /** The furthest points along, across, back and opposite across: as the angle grows they only move forward round the hull. */
-  const far = [0, 0, 0, 0];
-  /** How far the hull reaches in a direction, the search going on from where it ended at the angle before. */
-  const reach = (side: number, u: number, v: number, first: boolean): number => {
-    const at = (k: number) => {
-      const [p, q] = round[k] as Vec2;
-      return p * u + q * v;
-    };
-    let index = far[side] as number;
-    if (first) for (let k = 0; k < count; k++) index = at(k) > at(index) ? k : index;
-    let most = at(index);
-    for (let k = 0; k < count; k++) {
-      const next = (index + 1) % count;
-      const further = at(next);
-      if (further < most) break;
-      [index, most] = [next, further];
+  const along = (k: number, x: number, y: number): number => {
+    const p = round[k] as Vec2;
+    return p[0] * x + p[1] * y;
+  };
+  let index = -1;
+  return (x, y) => {
+    if (index < 0) {
+      index = 0;
+      for (let k = 1; k < count; k++) if (along(k, x, y) > along(index, x, y)) index = k;
     }
-    far[side] = index;
+    let most = along(index, x, y);
+    for (let k = 0; k < count; k++) {
+      const next = index + 1 === count ? 0 : index + 1;
+      const further = along(next, x, y);
+      if (further < most) break;
+      index = next;
+      most = further;
+    }
     return most;
   };
-  const boxes = Array.from({ length: TRIED_ANGLES }, (_, i) => {
+}
+
+/**
+ * Rectangles that hold all points, at every half degree and at the smallest's own angle: those that no other betters in
+ * both length and width, the narrowest first. A plate that holds one of them holds the points; one that holds none might
+ * still, by a hair. [mm, rad]
+ *
+ * @param round hull of the points, counter-clockwise
+ * @param smallest their smallest box
+ */
+export function boxesRound(round: readonly Vec2[], smallest = smallestBox(round)): TurnedBox[] {
+  const [right, up, left, down] = [
+    reachRound(round),
+    reachRound(round),
+    reachRound(round),
+    reachRound(round),
+  ];
+  const boxes = [smallest];
+  for (let i = 0; i < TRIED_ANGLES; i++) {
     const angle = (i / TRIED_ANGLES) * (Math.PI / 2);
     const [x, y] = [Math.cos(angle), Math.sin(angle)];
-    const first = i === 0;
-    return turnedBox(
-      reach(0, x, y, first) + reach(2, -x, -y, first),
-      reach(1, -y, x, first) + reach(3, y, -x, first),
-      angle,
-    );
-  });
-  const narrowestFirst = [...boxes, smallestBox(round)].sort(
-    (p, q) => p.widthMm - q.widthMm || p.lengthMm - q.lengthMm,
-  );
+    boxes.push(turnedBox(right(x, y) + left(-x, -y), up(-y, x) + down(y, -x), angle));
+  }
+  boxes.sort((p, q) => p.widthMm - q.widthMm || p.lengthMm - q.lengthMm);
   let shortest = Infinity;
-  return narrowestFirst.filter(({ lengthMm }) => {
+  return boxes.filter(({ lengthMm }) => {
     if (lengthMm >= shortest) return false;
     shortest = lengthMm;
     return true;
   });
 }
 
+/** The same for points of which no hull is known yet. */
+export const boxesAtAngles = (points: readonly Vec2[]): TurnedBox[] => boxesRound(hull(points));
+
 /** Which side of the line from p to q does r lie on? +1 left, −1 right, 0 on it. */
-const sideOf = (p: Vec2, q: Vec2, r: Vec2): number =>
-  Math.sign((q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]));
+const sideOf = (p: Vec2, q: Vec2, r: Vec2): number => Math.sign(turnAt(p, q, r));
 
 /** Do two segments cross, touching not counted? Most pairs lie clear of each other, so that is asked first. */
 function cross(p: Vec2, q: Vec2, r: Vec2, s: Vec2): boolean {

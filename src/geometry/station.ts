@@ -33,6 +33,12 @@ export function stationAt(skin: Skin, theta: number, side: Side): Station {
   };
 }
 
+/** Length of that element, where nothing else of it is asked. [mm] */
+export function elementMm(skin: Skin, theta: number, side: Side): number {
+  const at = wrap(theta);
+  return distance3(pointAt(skin.a, 0, at, side), pointAt(skin.b, skin.heightMm, at, side));
+}
+
 /** The line down the middle of a flat: from the middle of one side to the middle of the other, or to its corner. */
 function middleOfFlat(before: Station, after: Station): Station {
   return { ...before, a: middle3(before.a, after.a), b: middle3(before.b, after.b) };

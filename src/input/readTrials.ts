@@ -1,6 +1,8 @@
 import * as z from "zod/mini";
+import type { AnySeen } from "../forming/anyTrials.ts";
 import type { TrialsKept } from "../forming/tried.ts";
-import { MOST_TOLD, type TrialSeen } from "../forming/trialSeen.ts";
+import { MOST_TOLD } from "../forming/trialSeen.ts";
+import { deepest, radiusOfDepth } from "../forming/zoneSeen.ts";
 import { distance, size } from "../shapes/fields.ts";
 import type { Loose } from "../shapes/loose.ts";
 import type { FileContext } from "./context.ts";
@@ -11,8 +13,13 @@ const HUNDRED = 100;
 /** Per cent of the turn: further round no blank goes. */
 export const MOST_CLOSED = MOST_TOLD * HUNDRED;
 
+/** More zones no part is rolled in. */
+const MOST_ZONES = 99;
+
 /** One trial: where the roll was set, and one of what came out. */
 const TrialRow = z.strictObject({
+  /** Eccentric cones: the zone, from seam edge 1; the only one where it is left out. */
+  zone: z.optional(z.int().check(z.minimum(1), z.maximum(MOST_ZONES))),
   /** Raise of the bending roll at the large edge, from where it touches the flat plate, along its slide. [mm] */
   setting: size(),
   /** Straight across at the large end, inside corner to inside corner; with a minus where the edges overlap. [mm] */
@@ -21,6 +28,13 @@ const TrialRow = z.strictObject({
   closed: z.optional(z.number().check(z.minimum(0), z.maximum(MOST_CLOSED))),
   /** Or that it sprang back flat. */
   flat: z.optional(z.boolean()),
+  /** Or, in a zone, the inside radius at the large and at the small end, square to the element line. [mm] */
+  large: z.optional(size()),
+  small: z.optional(size()),
+  /** Or the depth of the inside there under a straightedge of this length. [mm] */
+  chord: z.optional(size()),
+  largeDepth: z.optional(size()),
+  smallDepth: z.optional(size()),
 });
 
 /** The trials of a part's first pass, kept in PART.trials.yaml next to PART.yaml. */
@@ -37,27 +51,67 @@ export function readTrials(text: string, file: FileContext): DocumentReading<Tri
   return readDocument({ schema: Trials, begins: "machine: Big roll", rules }, text, file);
 }
 
+type Row = Trials["trials"][number];
+type Told = "gap" | "closed" | "flat" | "radius" | "depth";
+
+/** The kinds of things that a row tells. */
+function toldBy(trial: Loose<Row>): Told[] {
+  const { gap, closed, flat, large, small, largeDepth, smallDepth } = trial;
+  const all: [Told, unknown][] = [
+    ["gap", gap],
+    ["closed", closed],
+    ["flat", flat || undefined],
+    ["radius", large ?? small],
+    ["depth", largeDepth ?? smallDepth],
+  ];
+  return all.flatMap(([told, value]) => (value === undefined ? [] : [told]));
+}
+
+/** What is wrong between the keys of one trial, as the file's problem; null where nothing is. */
+export function rowProblem(trial: Loose<Row>): { problem: string; remedy: string } | null {
+  const told = toldBy(trial);
+  if (told.length !== 1)
+    return {
+      problem: "a trial tells one thing that came out",
+      remedy:
+        "give exactly one of gap, closed and flat, or in a zone large and small (or largeDepth and smallDepth)",
+    };
+  const { zone, chord, largeDepth, smallDepth } = trial;
+  if (zone !== undefined && (told[0] === "gap" || told[0] === "closed"))
+    return { problem: "a zone has no gap and no closure", remedy: "give large and small, the inside radii" };
+  if ((chord !== undefined) !== (told[0] === "depth"))
+    return {
+      problem: "a depth is measured under a straightedge",
+      remedy: "give chord, its length, together with largeDepth and smallDepth",
+    };
+  const most = deepest(chord ?? 0);
+  return told[0] === "depth" && [largeDepth, smallDepth].some((depth) => depth !== undefined && depth > most)
+    ? { problem: "a depth is more than half the straightedge", remedy: "check chord and depth" }
+    : null;
+}
+
 function rules({ trials = [] }: Loose<Trials>): FieldProblem[] {
-  return trials.flatMap((trial, i) =>
-    !trial ||
-    [trial.gap, trial.closed, trial.flat || undefined].filter((one) => one !== undefined).length === 1
-      ? []
-      : [
-          {
-            path: ["trials", i],
-            problem: "a trial tells one thing that came out",
-            remedy: "give exactly one of gap, closed and flat",
-          },
-        ],
-  );
+  return trials.flatMap((trial, i) => {
+    const wrong = trial && rowProblem(trial);
+    return wrong ? [{ path: ["trials", i], ...wrong }] : [];
+  });
 }
 
 /** A row of the file as the correction takes it. */
-export function seenOf({ setting, gap, closed }: Trials["trials"][number]): TrialSeen {
+export function seenOf(row: Row): AnySeen {
+  const { zone, setting, gap, closed, flat, chord: chordMm } = row;
   if (gap !== undefined) return { settingMm: setting, gapMm: gap };
-  return closed === undefined
-    ? { settingMm: setting, flat: true }
-    : { settingMm: setting, closed: closed / HUNDRED };
+  if (closed !== undefined) return { settingMm: setting, closed: closed / HUNDRED };
+  if (flat) return { ...(zone !== undefined && { zone }), settingMm: setting, flat: true };
+  const radius = (depthMm: number | undefined) =>
+    depthMm === undefined || chordMm === undefined ? undefined : radiusOfDepth({ chordMm, depthMm });
+  const [largeMm, smallMm] = [row.large ?? radius(row.largeDepth), row.small ?? radius(row.smallDepth)];
+  return {
+    zone: zone ?? 1,
+    settingMm: setting,
+    ...(largeMm !== undefined && { largeMm }),
+    ...(smallMm !== undefined && { smallMm }),
+  };
 }
 
 /** The whole file as the work sheet takes it. */

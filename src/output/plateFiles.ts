@@ -1,26 +1,34 @@
 import type { FileUnits } from "./contour.ts";
-import type { PartFile } from "./partFiles.ts";
+import { CSV_TYPE, DXF_TYPE, dxfName, dxfWords, type FileOptions, type PartFile } from "./partFiles.ts";
 import { printPlateCsv } from "./plateCsv.ts";
 import { printPlateDxf } from "./plateDxf.ts";
 import type { PlateSheet } from "./plateSheet.ts";
 import { printPlateSvg } from "./svg.ts";
 
 /** Every file of one plate. */
-export function plateFiles(sheet: PlateSheet): PartFile[] {
+export function plateFiles(sheet: PlateSheet, { inches = false }: FileOptions = {}): PartFile[] {
   const lot = `${sheet.title}, ${sheet.copies} to cut`;
-  const dxf = (units: FileUnits, ending: string, words: string): PartFile => ({
-    name: `${sheet.name}${ending}.dxf`,
-    what: `DXF in ${words}, ${lot}`,
-    type: "image/vnd.dxf",
+  const dxf = (units: FileUnits): PartFile => ({
+    name: dxfName(sheet.name, units),
+    use: "cutting",
+    what: `${dxfWords(units)}, ${lot}`,
+    type: DXF_TYPE,
+    units,
+    piece: null,
+    count: sheet.copies,
     print: () => printPlateDxf(sheet, units),
   });
   return [
-    dxf("mm", "", "millimetres"),
-    ...(sheet.units === "in" ? [dxf("in", "-inches", "inches")] : []),
+    dxf("mm"),
+    ...(inches || sheet.units === "in" ? [dxf("in")] : []),
     {
       name: `${sheet.name}.svg`,
+      use: "drawing",
       what: `SVG at full size, ${lot}`,
       type: "image/svg+xml",
+      units: "mm",
+      piece: null,
+      count: sheet.copies,
       print: () => printPlateSvg(sheet),
     },
   ];
@@ -29,7 +37,11 @@ export function plateFiles(sheet: PlateSheet): PartFile[] {
 /** Where every blank lies, for all plates of the job. */
 export const plateList = (sheets: readonly PlateSheet[], units: FileUnits): PartFile => ({
   name: "plates.csv",
+  use: "marking",
   what: "every blank of every plate with its place and turn, as CSV",
-  type: "text/csv",
+  type: CSV_TYPE,
+  units,
+  piece: null,
+  count: null,
   print: () => printPlateCsv(sheets, units),
 });

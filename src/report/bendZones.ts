@@ -1,14 +1,14 @@
 import { degrees, wrap } from "../geometry/angle.ts";
+import { antiderivative } from "../geometry/antiderivative.ts";
 import { turning } from "../geometry/measure.ts";
-import { leanAt, planeNormal, type Skin, squareRadius, turningRate } from "../geometry/skin.ts";
-import { isFlat, stationAt } from "../geometry/station.ts";
+import { leanAt, planeNormal, type Skin, squareRadii, turningRate } from "../geometry/skin.ts";
+import { elementMm, isFlat } from "../geometry/station.ts";
 import { SAME_ANGLE, SAME_POINT_MM } from "../geometry/tolerance.ts";
 import {
   between2,
   cross2,
   cross3,
   distance2,
-  distance3,
   dot2,
   dot3,
   length3,
@@ -53,6 +53,37 @@ const SEAMS = [
   { by: "seam 2", at: -1, side: -1 },
 ] as const;
 
+/** A seam that a gap has been taken off. */
+interface GapSeam {
+  readonly by: "seam 1" | "seam 2";
+  readonly foot: Vec2;
+  readonly head: Vec2;
+  /** How deep a point lies within the plate as cut; below 0 in the gap. [mm] */
+  readonly depth: (p: Vec2) => number;
+  /** How far the gap runs along the edges of both ends. [mm] */
+  readonly besideMm: { readonly a: number; readonly b: number };
+}
+
+/** Both seams of a blank where a gap has been taken off them; none where not. */
+function gapSeams(laid: LaidBlank): GapSeam[] {
+  const { order, flat } = laid;
+  if (order.joint.kind !== "butt" || order.joint.gapMm === 0) return [];
+  const half = order.joint.gapMm / 2;
+  const hand = order.mirror ? -1 : 1;
+  return SEAMS.map(({ by, at, side }) => {
+    const [foot, head] = [flat.net.a.at(at) as Vec2, flat.net.b.at(at) as Vec2];
+    const seam = unit2(sub2(head, foot));
+    const beside = (end: "a" | "b") => Math.max(half, gapOff(laid, end, at)) + SAME_POINT_MM;
+    return {
+      by,
+      foot,
+      head,
+      depth: (p) => hand * side * cross2(seam, sub2(p, foot)) - half,
+      besideMm: { a: beside("a"), b: beside("b") },
+    };
+  });
+}
+
 /** Where a line begins or ends, as a share from end A to end B, and which seam cut it there. */
 interface Cut {
   readonly share: number;
@@ -63,28 +94,21 @@ interface Cut {
  * Which part of an element line is left on the plate when a gap has been taken off its seams: in a corner all lines meet
  * at a tip, which the gap cuts off where a seam runs into it.
  */
-function onPlate(laid: LaidBlank, from: Vec2, to: Vec2): { enter: Cut; leave: Cut } {
-  const { order, flat } = laid;
+function onPlate(seams: readonly GapSeam[], from: Vec2, to: Vec2): { enter: Cut; leave: Cut } {
   let enter: Cut = { share: 0, by: null };
   let leave: Cut = { share: 1, by: null };
-  if (order.joint.kind !== "butt" || order.joint.gapMm === 0) return { enter, leave };
-  const half = order.joint.gapMm / 2;
-  const hand = order.mirror ? -1 : 1;
-  for (const { by, at, side } of SEAMS) {
-    const [foot, head] = [flat.net.a.at(at) as Vec2, flat.net.b.at(at) as Vec2];
-    const seam = unit2(sub2(head, foot));
-    const depth = (p: Vec2) => hand * side * cross2(seam, sub2(p, foot)) - half;
+  for (const { by, foot, head, depth, besideMm } of seams) {
+    const [p, q] = [depth(from), depth(to)];
+    if (p >= 0 && q >= 0) continue;
     // A pattern turns far enough for its other end to lie behind the seam's line carried on: only beside the seam itself
     // is anything taken off, at the ends as far as the gap runs along their edges.
-    const isBeside = (p: Vec2, end: "a" | "b") =>
-      toSegment(p, foot, head) <= Math.max(half, gapOff(laid, end, at)) + SAME_POINT_MM;
-    const [p, q] = [depth(from), depth(to)];
+    const isBeside = (end: "a" | "b") => toSegment(end === "a" ? from : to, foot, head) <= besideMm[end];
     const share = p / (p - q);
     // All of it lies in the gap: there is no plate under it.
-    if (p < 0 && q < 0 && isBeside(from, "a") && isBeside(to, "b"))
+    if (p < 0 && q < 0 && isBeside("a") && isBeside("b"))
       return { enter: { share: 1, by }, leave: { share: 1, by } };
-    if (p < 0 && q > 0 && share > enter.share && isBeside(from, "a")) enter = { share, by };
-    if (q < 0 && p > 0 && share < leave.share && isBeside(to, "b")) leave = { share, by };
+    if (p < 0 && q > 0 && share > enter.share && isBeside("a")) enter = { share, by };
+    if (q < 0 && p > 0 && share < leave.share && isBeside("b")) leave = { share, by };
   }
   return { enter, leave };
 }
@@ -95,6 +119,20 @@ function acrossRad(skin: Skin, from: number, to: number): number {
   return Math.atan2(length3(cross3(p, q)), dot3(p, q));
 }
 
+/**
+ * Turning of the plate from where a curved stretch begins to any normal angle of it. Bends are shared out by asking it
+ * hundreds of times, so it is added up once, at the first question.
+ */
+function turnedFrom(skin: Skin, from: number, to: number): (theta: number) => number {
+  let turned: ((theta: number) => number) | undefined;
+  return (theta) => {
+    turned ??=
+      antiderivative((at) => turningRate(skin, at, at < to ? 1 : -1), from, to) ??
+      ((at) => turning(skin, { from, to: at }));
+    return turned(theta);
+  };
+}
+
 /** The curved stretches of one blank, from seam 1 to seam 2. */
 function zonesOfBlank(skin: Skin, laid: LaidBlank): BendZone[] {
   const { flat, blank } = laid;
@@ -103,8 +141,10 @@ function zonesOfBlank(skin: Skin, laid: LaidBlank): BendZone[] {
   const along = { a: lengthsTo(flat.net.a), b: lengthsTo(flat.net.b) };
   const off = { a: gapOff(laid, "a", 0), b: gapOff(laid, "b", 0) };
   /** Length of each end's edge of the plate as cut. */
-  const whole = (end: "a" | "b") =>
+  const wholeOf = (end: "a" | "b") =>
     Math.max(0, (along[end].at(-1) as number) - off[end] - gapOff(laid, end, -1));
+  const whole = { a: wholeOf("a"), b: wholeOf("b") };
+  const seams = gapSeams(laid);
   const theta = (i: number) => (stations[i] as (typeof stations)[number]).theta;
   const flatAt = (i: number) => {
     const [p, q] = [stations[i], stations[i + 1]];
@@ -113,24 +153,28 @@ function zonesOfBlank(skin: Skin, laid: LaidBlank): BendZone[] {
 
   /** The element at one normal angle, between the stations first … last. */
   const place = (at: number, first: number, last: number) => {
-    let i = first;
-    while (i < last - 1 && theta(i + 1) <= at) i++;
+    let [i, beyond] = [first, last];
+    while (beyond - i > 1) {
+      const middle = (i + beyond) >> 1;
+      if (theta(middle) <= at) i = middle;
+      else beyond = middle;
+    }
     const share = Math.min(1, Math.max(0, (at - theta(i)) / (theta(i + 1) - theta(i))));
     const on = (end: "a" | "b") => between2(flat.net[end][i] as Vec2, flat.net[end][i + 1] as Vec2, share);
     const reach = (end: "a" | "b") => {
       const [p, q] = [along[end][i] as number, along[end][i + 1] as number];
       return Math.max(0, p + share * (q - p) - off[end]);
     };
-    const element = stationAt(skin, at, at >= theta(last) - SAME_ANGLE ? -1 : 1);
+    const lengthMm = elementMm(skin, at, at >= theta(last) - SAME_ANGLE ? -1 : 1);
     const [foot, head] = [on("a"), on("b")];
-    const { enter, leave } = onPlate(laid, foot, head);
+    const { enter, leave } = onPlate(seams, foot, head);
     const cut = { a: enter.by, b: leave.by };
     // A line whose end the gap has cut off begins on a seam's edge: at the corner of that edge, told along the end.
     const alongOf = (end: "a" | "b") =>
-      cut[end] === "seam 1" ? 0 : cut[end] === "seam 2" ? whole(end) : Math.min(reach(end), whole(end));
+      cut[end] === "seam 1" ? 0 : cut[end] === "seam 2" ? whole[end] : Math.min(reach(end), whole[end]);
     return {
       planDeg: degrees(wrap(at)),
-      lengthMm: (leave.share - enter.share) * distance3(element.a, element.b),
+      lengthMm: (leave.share - enter.share) * lengthMm,
       alongMm: { a: alongOf("a"), b: alongOf("b") },
       from: between2(foot, head, enter.share),
       to: between2(foot, head, leave.share),
@@ -153,11 +197,10 @@ function zonesOfBlank(skin: Skin, laid: LaidBlank): BendZone[] {
         toRad,
         afterFlat: flatAt(start - 1),
         beforeFlat: flatAt(last),
-        turnRad: (from, to) => turning(skin, { from, to }),
+        turnedRad: turnedFrom(skin, fromRad, toRad),
         acrossRad: acrossRad(skin, fromRad, toRad),
-        turnRate: (at) => turningRate(skin, at, 1),
         edgeMm,
-        wideRadiusMm: (at) => squareRadius(skin[wide].support(at, 1).rho, leanAt(skin, at, 1)),
+        wideRadiusMm: (at) => squareRadii(skin, at, 1)[wide],
         place: (at) => place(at, start, last),
       });
     }

@@ -2,23 +2,28 @@ import type { FormingCase } from "../forming/case.ts";
 import type { PlateRoll } from "../forming/machine.ts";
 import { rollChecks } from "../forming/machineChecks.ts";
 import { sayIn } from "../forming/say.ts";
-import { correctTrials, type TrialAnswer } from "../forming/trials.ts";
-import { type TrialSeen } from "../forming/trialSeen.ts";
+import { type AnySeen, correctAny } from "../forming/anyTrials.ts";
+import { type TrialAnswer } from "../forming/trials.ts";
+import { type ZonesAnswer } from "../forming/zoneTrials.ts";
 import { type Refusal } from "../shapes/refusal.ts";
 import type { Context } from "./develop.ts";
-import { layOut, type NamedPart } from "./layOut.ts";
+import { layOut, type LaidOut, type NamedPart } from "./layOut.ts";
 import { formingCase } from "./formingCase.ts";
 import { rounded } from "./rounded.ts";
 
+/** What the forming rules, and so a correction, know of a laid out part. */
+export const caseOf = (part: NamedPart, { shape, layout, laid, material }: LaidOut): FormingCase =>
+  formingCase(part, shape, layout, laid, material);
+
 /**
- * What a correction on this roll asks of a part, without its blanks; null where it cannot be laid out, or neither a right
- * cone nor a pipe. For a page that corrects while somebody types.
+ * What a correction on this roll asks of a part, without its blanks; null where it cannot be laid out, or is not
+ * round. For a page that corrects while somebody types.
  */
 export function trialCase(part: NamedPart, context: Context): FormingCase | null {
   const laid = layOut(part, context);
   if (laid.kind === "refused") return null;
-  const item = formingCase(part, laid.shape, laid.layout, laid.laid, laid.material);
-  return item.cone ? { ...item, blanks: [] } : null;
+  const item = caseOf(part, laid);
+  return item.tightestRadiusMm ? { ...item, blanks: [], bendZones: [] } : null;
 }
 
 /**
@@ -30,8 +35,8 @@ export function correctPart(
   part: NamedPart,
   context: Context,
   machine: string | undefined,
-  seen: readonly TrialSeen[],
-): TrialAnswer | { readonly kind: "refused"; readonly issues: readonly Refusal[] } {
+  seen: readonly AnySeen[],
+): TrialAnswer | ZonesAnswer | { readonly kind: "refused"; readonly issues: readonly Refusal[] } {
   const laid = layOut(part, context);
   if (laid.kind === "refused") return laid;
   const rolls = (context.shop?.machines ?? []).filter((one): one is PlateRoll => one.kind === "plate roll");
@@ -48,10 +53,10 @@ export function correctPart(
     };
   if (machine === undefined && pinch.length > 1)
     return { kind: "none", why: `say on which roll it was tried with --machine: ${names}` };
-  const item = formingCase(part, laid.shape, laid.layout, laid.laid, laid.material);
+  const item = caseOf(part, laid);
   const say = sayIn(part.units);
   // A setting for a job that the roll is refused would be followed all the same.
   const refusal = rollChecks({ item, say }, roll).find(({ verdict }) => verdict === "fail");
   if (refusal) return { kind: "none", why: `${roll.name} does not take this part. ${refusal.advice}` };
-  return rounded(correctTrials({ item, roll, say }, seen));
+  return rounded(correctAny({ item, roll, say }, seen));
 }

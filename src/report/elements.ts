@@ -35,8 +35,14 @@ export function elementRange(laid: readonly { readonly flat: FlatBlank }[]): {
   readonly shortest: number;
   readonly longest: number;
 } {
-  const lengths = laid.flatMap(({ flat }) => flat.development.stations.map(({ a, b }) => distance3(a, b)));
-  return { shortest: Math.min(...lengths), longest: Math.max(...lengths) };
+  let [shortest, longest] = [Infinity, -Infinity];
+  for (const { flat } of laid)
+    for (const { a, b } of flat.development.stations) {
+      const length = distance3(a, b);
+      shortest = Math.min(shortest, length);
+      longest = Math.max(longest, length);
+    }
+  return { shortest, longest };
 }
 
 /**

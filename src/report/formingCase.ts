@@ -1,8 +1,8 @@
-import { degrees, radians, TURN, wrap } from "../geometry/angle.ts";
+import { degrees, radians, wrap } from "../geometry/angle.ts";
 import { allRound, leanRange, rimLength } from "../geometry/measure.ts";
-import { boxesAtAngles } from "../geometry/polygon.ts";
-import { leanAt, type Skin, squareRadius } from "../geometry/skin.ts";
-import { type Station, stationAt } from "../geometry/station.ts";
+import { boxesRound } from "../geometry/polygon.ts";
+import { leanAt, squareRadius } from "../geometry/skin.ts";
+import { stationAt } from "../geometry/station.ts";
 import { distance3 } from "../geometry/vector.ts";
 import { type FormingCase } from "../forming/case.ts";
 import { type Layout } from "../shapes/layout.ts";
@@ -12,20 +12,7 @@ import { elementRange } from "./elements.ts";
 import { bendZones } from "./bendZones.ts";
 import { type LaidBlank } from "./blanks.ts";
 import { finishOf } from "./finish.ts";
-
-/** Least distance between parallel tangents of a rim: what still passes through it. [mm] */
-function leastWidth(skin: Skin | null, end: "a" | "b"): number {
-  if (!skin) return 0;
-  const across = (theta: number) => skin[end].support(theta, 1).h + skin[end].support(theta + TURN / 2, 1).h;
-  return Math.min(...allRound().map(across));
-}
-
-/** Tightest radius square to an element at one end, of all stations. [mm] */
-function tightestSquare(skin: Skin, stations: readonly Station[], end: "a" | "b"): number {
-  return Math.min(
-    ...stations.map(({ theta }) => squareRadius(skin[end].support(theta, 1).rho, leanAt(skin, theta, 1))),
-  );
-}
+import { leastWidths, tightestSquares } from "./skinExtremes.ts";
 
 /** Steps of the normal angle at which an uneven skin is looked at: 5°. */
 const CURVATURE_STEPS = 72;
@@ -95,14 +82,9 @@ export function formingCase(
     ...(part.mirror && { faceUp: "outside" as const }),
     slantMm: elementRange(laid),
     rimsMm: { large: rimLength(skin, "a"), small: rimLength(skin, "b") },
-    insideDiameterMm: {
-      large: leastWidth(layout.faces.inside, "a"),
-      small: leastWidth(layout.faces.inside, "b"),
-    },
+    insideDiameterMm: leastWidths(layout.faces.inside),
     leanRad: Math.max(Math.abs(leans.least), Math.abs(leans.greatest)),
-    tightestRadiusMm: round
-      ? { large: tightestSquare(skin, stations, "a"), small: tightestSquare(skin, stations, "b") }
-      : null,
+    tightestRadiusMm: round ? tightestSquares(skin, stations) : null,
     ...(cone && {
       cone: {
         halfAngleRad: cone.halfAngleRad,
@@ -114,11 +96,11 @@ export function formingCase(
     ...(round && !cone && { curvature: curvatureOf(layout) }),
     bendZones: bendZones(skin, laid),
     finish: finishOf(part, shape, layout),
-    blanks: laid.map(({ blank }) => ({
+    blanks: laid.map(({ blank, flat }) => ({
       lengthMm: Math.max(blank.asDrawn.xMm, blank.asDrawn.yMm),
       widthMm: Math.min(blank.asDrawn.xMm, blank.asDrawn.yMm),
       massKg: blank.massKg,
-      turned: boxesAtAngles(blank.outline),
+      turned: boxesRound(flat.hull, flat.box),
     })),
     ...(!round && { bendLines: laid.flatMap(bendLines) }),
   };

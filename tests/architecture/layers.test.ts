@@ -13,7 +13,8 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   drawing: ["geometry", "report", "d3"],
   tables: ["geometry", "shapes", "forming", "drawing"],
   output: ["geometry", "report", "drawing", "jspdf"],
-  cli: ["input", "report", "output", "node:"],
+  job: ["geometry", "forming", "report", "nesting", "drawing", "output"],
+  cli: ["input", "report", "job", "output", "node:"],
   site: [
     "geometry",
     "shapes",
@@ -24,6 +25,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     "drawing",
     "tables",
     "output",
+    "job",
     "svelte",
     "d3",
     "fflate",
@@ -31,7 +33,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     "astro:",
     "node:",
   ],
-  pages: ["site", "input", "report", "tables", "output", "astro:"],
+  pages: ["site", "input", "report", "tables", "output", "job", "astro:"],
 };
 const IMPORT = /(import\s+type\b[^;]*?from|(?:from|import)\s*\(?)\s*["']([^"']+)["']/g;
 

@@ -4,47 +4,12 @@ import { Bench } from "tinybench";
 import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
 import { readPart } from "../../src/input/readPart.ts";
 import { readShop } from "../../src/input/readShop.ts";
-import { formingOf } from "../../src/forming/forming.ts";
 import { develop } from "../../src/report/develop.ts";
-import { layOut } from "../../src/report/layOut.ts";
-import { formingCase } from "../../src/report/formingCase.ts";
 import { kernelFrustum, kernelTransition } from "../outside/kernel.ts";
 
 const tables = loadCatalogue();
 const shopPath = "demo-data/shop.yaml";
 const { value: shop } = readShop(readFileSync(shopPath, "utf8"), { path: shopPath, ...tables });
-
-/**
- * How much of the time from part to report goes into forming: with all checks, settings, brake lines and work sheets on
- * every machine of the demo shop, it should add less than the development itself takes.
- */
-function benchForming(): void {
-  // The engine compiles what runs often: both sides are asked warm, as in a job of many parts.
-  const [WARM_UP, ROUNDS] = [200, 300];
-  for (const name of ["dust-cyclone-cone", "feed-spout-reducer", "fan-inlet"]) {
-    const path = `demo-data/parts/${name}.yaml`;
-    const { part } = readPart(readFileSync(path, "utf8"), { path, ...tables });
-    if (!part) throw new Error(`${path} cannot be read`);
-    const context = { catalogue: tables.catalogue, ...(shop && { shop }) };
-    const laid = layOut(part, context);
-    if (laid.kind === "refused") throw new Error(`${path} cannot be laid out`);
-    const { shape, layout, laid: blanks, material } = laid;
-    const median = (work: () => unknown) => {
-      for (let i = 0; i < WARM_UP; i++) work();
-      const times = Array.from({ length: ROUNDS }, () => {
-        const start = performance.now();
-        work();
-        return performance.now() - start;
-      });
-      return times.toSorted((a, b) => a - b)[ROUNDS / 2] ?? Number.NaN;
-    };
-    const development = median(() => layOut(part, context));
-    const forming = median(() => formingOf(formingCase(part, shape, layout, blanks, material), shop));
-    console.log(
-      `${name}: forming ${forming.toFixed(2)} ms, development ${development.toFixed(2)} ms; forming/development ${(forming / development).toFixed(2)}`,
-    );
-  }
-}
 
 /** All the work on one part file: text, checks, blanks, forming, JSON. */
 function fromTextToReport(text: string, path: string): number {
@@ -60,7 +25,6 @@ function fromTextToReport(text: string, path: string): number {
  * it. The kernel gives no pattern; its time is the yardstick that is the same on every machine.
  */
 export async function benchParts(): Promise<void> {
-  benchForming();
   const oc = await init();
   const cases = [
     {

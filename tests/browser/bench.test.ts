@@ -212,6 +212,7 @@ it("shows one element line in every drawing, by key and by touch, and says what 
         ...new Set(all.map((one) => one.closest(".look")?.getAttribute("aria-label")?.split(":")[0])),
       ]);
   expect(await lit("line.chosen")).toEqual(["Views", "Pattern"]);
+  expect(await page.locator(".look").first().locator("line.chosen").count()).toBe(2);
   expect(await lit("text.marked")).toEqual(["Views", "Pattern"]);
   await page.locator(".look").nth(1).scrollIntoViewIfNeeded();
   const line = (await page.locator(".look").nth(1).locator("line.chosen").boundingBox())!;
@@ -234,7 +235,77 @@ it("tells the two lines that bound a flat apart", async () => {
     said.push(await page.locator(".chosen-line strong").first().textContent());
     expect(await pattern.locator("line.chosen").count()).toBe(1);
   }
-  expect(said).toEqual([2, 3, 4, 5, 6, 7, 8, 9].map((number) => `Line ${number} of piece 1`));
+  expect(said).toEqual([1, 2, 3, 4, 5, 6, 7, 8].map((number) => `Line ${number} of piece 1`));
+});
+
+it("marks the row of a chosen line, chooses by a row with mouse and keys, and shows a line of the back dashed", async () => {
+  await open("shapes/square-to-round/");
+  const rows = page.locator(".bench .choosable");
+  await rows.first().waitFor();
+  await page.locator(".look").first().focus();
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("ArrowRight");
+  expect(await page.locator(".bench .choosable.chosen th").allTextContents()).toEqual([
+    expect.stringMatching(/^\s*2\s*$/),
+  ]);
+  const before = await page.evaluate(() => scrollY);
+  await page.keyboard.press("ArrowRight");
+  expect(await page.evaluate(() => scrollY)).toBe(before);
+  await rows.nth(4).locator("td").nth(2).click();
+  expect(await page.locator(".chosen-line strong").first().textContent()).toMatch(/^Line 5/);
+  await rows.nth(4).getByRole("button").focus();
+  await page.keyboard.press("ArrowDown");
+  expect(await page.locator(".chosen-line strong").first().textContent()).toMatch(/^Line 6/);
+  expect(await rows.nth(5).getByRole("button").getAttribute("aria-pressed")).toBe("true");
+  // Every line in both views and on the pattern, at the back dashed.
+  let dashed = 0;
+  for (let i = 0; i < 8; i++) {
+    await page.keyboard.press("ArrowDown");
+    expect(await page.locator(".look").first().locator("line.chosen").count()).toBeGreaterThanOrEqual(2);
+    dashed += await page.locator("line.chosen.hidden").count();
+  }
+  expect(dashed).toBeGreaterThan(0);
+  await page.keyboard.press("Escape");
+  expect(await page.locator("line.chosen").count()).toBe(0);
+  // A flat has one plan angle: both lines are told.
+  const told: string[] = [];
+  await page.locator(".look").first().focus();
+  for (let i = 0; i < 6; i++) {
+    await page.keyboard.press("ArrowRight");
+    told.push((await page.locator(".chosen-line").first().textContent()) ?? "");
+  }
+  expect(told.some((one) => /stays\s+flat/.test(one))).toBe(true);
+});
+
+it("keeps the pattern in sight on a telephone while one types, never over the field, and puts it away", async () => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await open("shapes/eccentric-cone/");
+  const low = page.locator(".low-pattern");
+  const shape = () => low.locator("path").last().getAttribute("d");
+  const inputs = page.locator(".bench-form > .bench-fields input, .bench-form > fieldset input");
+  const count = await inputs.count();
+  expect(count).toBeGreaterThan(5);
+  for (let i = count - 1; i >= 0; i--) {
+    await inputs.nth(i).focus();
+    const [strip, field] = [(await low.boundingBox())!, (await inputs.nth(i).boundingBox())!];
+    // In sight, and the field with its label below it.
+    expect(strip.y).toBeGreaterThanOrEqual(-1);
+    expect(strip.y + strip.height).toBeLessThan(field.y);
+    expect(field.y + field.height).toBeLessThan(844);
+    expect(strip.height).toBeLessThan(844 / 4);
+  }
+  const before = await shape();
+  await field(/^Height between/).fill("900");
+  await expect.poll(shape).not.toBe(before);
+  await low.getByRole("button").click();
+  expect(await low.locator("svg").count()).toBe(0);
+  expect(await low.evaluate((one) => getComputedStyle(one).position)).toBe("static");
+  await low.getByRole("button").click();
+  // A screen as low as a telephone's at twice the size with its keyboard out: it scrolls with the page.
+  await page.setViewportSize({ width: 195, height: 300 });
+  expect(await low.evaluate((one) => getComputedStyle(one).position)).toBe("static");
+  await page.setViewportSize({ width: 1280, height: 900 });
+  expect(await low.isVisible()).toBe(false);
 });
 
 it("looks nearer with lettering of the same size, where the pointer is", async () => {
@@ -274,6 +345,35 @@ it("looks nearer with lettering of the same size, where the pointer is", async (
   await expect.poll(() => pattern.locator("svg").getAttribute("viewBox")).not.toMatch(/^0 0/);
   const still = await under();
   for (const i of [0, 1] as const) expect(Math.abs(still[i] - there[i])).toBeLessThan(0.3);
+});
+
+it("says once that the wheel wants a key, and moves what is looked at nearer by keys", async () => {
+  await open("shapes/right-cone/");
+  const views = page.locator(".live-drawing").first();
+  const told = page.locator(".wheel");
+  await views.scrollIntoViewIfNeeded();
+  const box = (await views.locator("svg").boundingBox())!;
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.wheel(0, 60);
+  await told.waitFor();
+  expect(await told.textContent()).toMatch(/^Hold Ctrl and turn the wheel/);
+  expect(await views.locator("svg").getAttribute("viewBox")).toMatch(/^0 0/);
+  await page.keyboard.down("Control");
+  await page.mouse.wheel(0, -300);
+  await page.keyboard.up("Control");
+  await expect.poll(() => told.count()).toBe(0);
+  await expect.poll(() => views.locator("svg").getAttribute("viewBox")).not.toMatch(/^0 0/);
+  await page.mouse.wheel(0, 60);
+  expect(await told.count()).toBe(0);
+  const left = async () => Number((await views.locator("svg").getAttribute("viewBox"))!.split(" ")[0]);
+  const before = await left();
+  await views.locator(".look").focus();
+  await page.keyboard.press("Shift+ArrowRight");
+  await expect.poll(left).toBeGreaterThan(before);
+  await page.keyboard.press("0");
+  await expect.poll(left).toBe(0);
+  await views.getByText("Wheel, keys, fingers").click();
+  expect(await views.locator("details p").textContent()).toMatch(/two fingers/);
 });
 
 it("reads off a distance between two points, by touch and by key", async () => {

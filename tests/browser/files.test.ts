@@ -295,3 +295,24 @@ it("meets no objection of the accessibility checker, at any width, with somethin
     expect(small).toBe(0);
   }
 });
+
+it("packs the cutting files of the tray, and none of them while a part on it cannot be laid out", async () => {
+  await go("shapes/right-cone/");
+  await choose(file("cone-a.yaml", cone()));
+  await expect.poll(() => height().inputValue()).toBe("333");
+  await putAs("cone-a");
+  await page.getByLabel("Title of the job").fill("Two cones");
+  await page.getByLabel("Title of the job").blur();
+  const { name, bytes } = await saved("Save the cutting files of the tray (.zip)");
+  expect(name).toBe("two-cones-cutting-files.zip");
+  const names = Object.keys(unzipSync(bytes));
+  for (const ending of ["csv", "dxf", "json", "svg"]) expect(names).toContain(`parts/cone-a.${ending}`);
+  expect(names).toContain("list.csv");
+  expect(names).toContain("read-me.txt");
+  expect(names).toContain("plates/plates.csv");
+  await height().fill("-1");
+  await putAs("cone-b");
+  await button("Save the cutting files of the tray (.zip)").click();
+  await expect.poll(() => told().textContent()).toContain("No cutting files were made");
+  expect(await page.locator(".bench-lines li").first().textContent()).toMatch(/^cone-b: height: /);
+});

@@ -79,6 +79,22 @@ it("says what helps where a pattern takes too many sheets, and does what it says
   );
 });
 
+it("makes a half and a quarter of a pattern that has them, with a map of how they are turned over", async () => {
+  await page.goto(`${site.url}parts/silo-outlet-ring/`);
+  await button(/^PDF: full-size/).click();
+  const whole = (await readPdf((await saved("silo-outlet-ring-full-size-a4.pdf")).bytes)).pages.length;
+  const half = (await readPdf((await saved("silo-outlet-ring-half-a4.pdf")).bytes)).pages;
+  const quarter = (await readPdf((await saved("silo-outlet-ring-quarter-a4.pdf")).bytes)).pages;
+  expect(half.length).toBeLessThan(whole);
+  expect(quarter.length).toBeLessThan(half.length);
+  expect(quarter[0]!.texts.map(({ text }) => text).join(" ")).toContain("turn both over about the middle");
+  await page.goto(`${site.url}parts/screw-feed-transition/`);
+  await button(/^PDF: full-size/).click();
+  await button("screw-feed-transition-piece-1-full-size-a4.pdf").waitFor();
+  await page.waitForTimeout(600);
+  expect(await button(/-(half|quarter)-a4\.pdf$/).count()).toBe(0);
+});
+
 it("makes it at the bench of the part as it stands there, on Letter for a part in inches", async () => {
   await page.goto(`${site.url}shapes/right-cone/`);
   await page.locator(".bench-form").waitFor();

@@ -121,6 +121,62 @@ describe.each(PAPERS)("on $format", ({ format, contentPx }) => {
   });
 });
 
+it("prints what is drawn by hand on the last work sheet where there is room, and takes no room where there is not", async () => {
+  await page.emulateMedia({ media: "print" });
+  // US Letter within its margins, the shorter paper.
+  await page.setViewportSize({
+    width: Math.floor(PAPERS[1].contentPx),
+    height: Math.floor(((279.4 - 12) / 25.4) * 96),
+  });
+  let [shown, without] = [0, 0];
+  for (const path of WORK) {
+    await page.goto(site.url + path);
+    const drawing = page.locator(".spare svg").first();
+    if ((await drawing.count()) === 0) continue;
+    if (await drawing.isVisible()) {
+      shown += 1;
+      const [box, block] = [
+        await drawing.boundingBox(),
+        await page.locator(".title-block").last().boundingBox(),
+      ];
+      expect(box!.y + box!.height, path).toBeLessThanOrEqual(block!.y);
+      expect(box!.width, path).toBeGreaterThan(250);
+    } else without += 1;
+  }
+  expect(shown).toBeGreaterThan(5);
+  expect(without).toBeGreaterThan(0);
+  await page.emulateMedia({ media: null });
+});
+
+it("prints views larger on the taller paper, and no lettering of a drawing below 7 points on either", async () => {
+  await page.emulateMedia({ media: "print" });
+  for (const path of PARTS) {
+    const heights: number[] = [];
+    for (const [paper, heightMm] of [
+      [PAPERS[0], 297],
+      [PAPERS[1], 279.4],
+    ] as const) {
+      const size = { width: Math.floor(paper.contentPx), height: Math.floor(((heightMm - 12) / 25.4) * 96) };
+      await page.setViewportSize(size);
+      await page.goto(site.url + path);
+      const seen = page.locator(".sheet svg.sheet-drawing:visible");
+      heights.push((await seen.first().boundingBox())!.height);
+      const points = await seen.evaluateAll((all) =>
+        all.flatMap((svg) => {
+          const { a } = (svg as SVGSVGElement).getScreenCTM()!;
+          return [...svg.querySelectorAll("text")].map(
+            (text) => (Number(text.getAttribute("font-size")) * a * 72) / 96,
+          );
+        }),
+      );
+      expect(points.length).toBeGreaterThan(10);
+      expect(Math.min(...points), path).toBeGreaterThanOrEqual(7);
+    }
+    expect(heights[0], path).toBeGreaterThanOrEqual(heights[1]! - 1);
+  }
+  await page.emulateMedia({ media: null });
+});
+
 it("counts its pages in the margin as the browser breaks them, and says no other number", async () => {
   await page.emulateMedia({ media: "print" });
   await page.goto(`${site.url}${PARTS[0] ?? ""}`);

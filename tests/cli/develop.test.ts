@@ -73,13 +73,15 @@ describe("develop", () => {
   it("writes whole files into a new folder and leaves nothing else there", () => {
     const out = join(folder, "new", "reports");
     expect(develop(GOOD, bad, "--out", out).status).toBe(1);
-    expect(readdirSync(out)).toEqual(["feed-spout-reducer.json"]);
+    expect(readdirSync(out)).toEqual(
+      ["csv", "dxf", "json", "svg"].map((ending) => `feed-spout-reducer.${ending}`),
+    );
     const written = readFileSync(join(out, "feed-spout-reducer.json"), "utf8");
     expect((JSON.parse(written) as Named).part.name).toBe("feed-spout-reducer");
   });
 
   it.each([
-    ["no part", [], "develop: no part file is named; give at least one .yaml file"],
+    ["no part", [], "develop: no part file is named; give at least one .yaml file, or a job's folder"],
     ["an unknown option", [GOOD, "--shp", SHOP], "develop: there is no option --shp; did you mean --shop?"],
     [
       "a missing file",

@@ -124,9 +124,11 @@ describe("a bad part", () => {
   it.each([
     ["is not there", ["nix.yaml"], "nix.yaml:1:1: file: there is no such file; check its name and folder\n"],
     [
-      "is a folder",
-      ["."],
-      ".:1:1: file: it is a folder; name a file\n.:1:1: file: its name does not end in .yaml; rename it to end in .yaml\n",
+      "is a folder beside another",
+      ["bad.yaml", "."],
+      ".:1:1: file: it is a folder; name a file\n.:1:1: file: its name does not end in .yaml; rename it to end in .yaml\n" +
+        "bad.yaml:6:23: largeEnd.diameter: -1 is not a size; give a number greater than 0\n" +
+        "bad.yaml:8:9: height: x is not a length; give a number, as in 12.5\n",
     ],
     ["is named twice", ["bad.yaml", "bad.yaml"], undefined],
   ])("that %s is told", (_, args, expected) => {
@@ -146,19 +148,23 @@ describe("a bad part", () => {
   });
 });
 
+/** What a part of one pattern has written, in the order of a folder. */
+const filesOf = (name: string) => ["csv", "dxf", "json", "svg"].map((ending) => `${name}.${ending}`);
+
 describe("--out", () => {
-  it("writes the same report into a folder that it makes, and no other file", () => {
+  it("writes the same report and the cutting files into a folder that it makes, and no other file", () => {
     const folder = folderOf({ "a.yaml": GOOD, "bad.yaml": "" });
     const { exitCode, stdout } = develop(folder, "a.yaml", "--out", "new/reports");
     expect(exitCode).toBe(0);
-    expect(readdirSync(join(folder, "new/reports"))).toEqual(["a.json"]);
+    expect(readdirSync(join(folder, "new/reports"))).toEqual(filesOf("a"));
+    expect(readdirSync(join(folder, "new"))).toEqual(["reports"]);
     expect(readFileSync(join(folder, "new/reports/a.json"), "utf8")).toBe(stdout);
   });
 
   it("writes the good parts of a list and nothing for the bad ones", () => {
     const folder = folderOf({ "a.yaml": GOOD, "bad.yaml": "" });
     expect(develop(folder, "bad.yaml", "a.yaml", "--out=reports").exitCode).toBe(1);
-    expect(readdirSync(join(folder, "reports"))).toEqual(["a.json"]);
+    expect(readdirSync(join(folder, "reports"))).toEqual(filesOf("a"));
   });
 
   it("replaces an older report", () => {
@@ -175,11 +181,11 @@ describe("--out", () => {
     const { exitCode, stderr } = develop(folder, "a.yaml", "b.yaml", "--out", "reports");
     expect(exitCode).toBe(1);
     expect(stderr.split("\n").slice(1)).toEqual([
-      "develop: reports/b.json was of an earlier run and is taken away",
+      ...filesOf("b").map((name) => `develop: reports/${name} was of an earlier run and is taken away`),
       "develop: reports also holds what is of no part of this run and was left as it was: gone.json",
       "",
     ]);
-    expect(readdirSync(join(folder, "reports"))).toEqual(["a.json", "gone.json"]);
+    expect(readdirSync(join(folder, "reports"))).toEqual([...filesOf("a"), "gone.json"]);
     // A list of one is no list: nothing is said of the others.
     expect(develop(folder, "a.yaml", "--out", "reports").stderr).toBe("");
   });
@@ -197,9 +203,11 @@ describe("--out", () => {
 
   it("writes none of a list where one cannot be written whole", () => {
     const folder = folderOf({ "a.yaml": GOOD, "b.yaml": GOOD });
-    mkdirSync(join(folder, `reports/.b.json.${process.pid}.tmp/inner`), { recursive: true });
+    mkdirSync(join(folder, "reports/b.svg/inner"), { recursive: true });
+    writeFileSync(join(folder, "reports/a.dxf"), "old");
     expect(develop(folder, "a.yaml", "b.yaml", "--out", "reports").exitCode).toBe(1);
-    expect(existsSync(join(folder, "reports/a.json"))).toBe(false);
+    expect(readdirSync(join(folder, "reports"))).toEqual(["a.dxf", "b.svg"]);
+    expect(readFileSync(join(folder, "reports/a.dxf"), "utf8")).toBe("old");
   });
 
   it("makes no folder for a bad part", () => {
@@ -237,7 +245,7 @@ describe("--out", () => {
     mkdirSync(join(folder, "reports"));
     chmodSync(join(folder, "reports"), 0o500);
     expect(develop(folder, "a.yaml", "--out", "reports").stderr).toBe(
-      "develop: reports/a.json cannot be written: you may not write there; give another folder\n",
+      "develop: nothing can be written into reports: you may not write there; give another folder\n",
     );
   });
 });
@@ -251,17 +259,21 @@ describe("the command line", () => {
   );
 
   it.each([
-    ["", "no part file is named; give at least one .yaml file"],
-    ["--shop shop.yaml", "no part file is named; give at least one .yaml file"],
+    ["", "no part file is named; give at least one .yaml file, or a job's folder"],
+    ["--shop shop.yaml", "no part file is named; give at least one .yaml file, or a job's folder"],
     ["a.yaml --shpo shop.yaml", "there is no option --shpo; did you mean --shop?"],
     [
       "a.yaml --pretty",
-      "there is no option --pretty; the options are --shop, --out, --trial, --machine, --help",
+      "there is no option --pretty; the options are --shop, --out, --inches, --trial, --machine, --help",
     ],
-    ["a.yaml -o x", "there is no option -o; the options are --shop, --out, --trial, --machine, --help"],
+    [
+      "a.yaml -o x",
+      "there is no option -o; the options are --shop, --out, --inches, --trial, --machine, --help",
+    ],
     ["a.yaml --shop", "--shop needs a file, as in --shop shop.yaml"],
     ["a.yaml --out --shop shop.yaml", "--out needs a folder, as in --out reports"],
     ["a.yaml --out=", "--out needs a folder, as in --out reports"],
+    ["a.yaml --inches", "--inches is about the files that are written; give --out too"],
     ["a.yaml --out x --out y", "--out is given twice; give it once"],
   ])("%j is refused", (line, sentence) => {
     const args = line === "" ? [] : line.split(" ");

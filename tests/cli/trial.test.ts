@@ -8,7 +8,7 @@ import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
 import { develop } from "../../src/report/develop.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "slantwork-trial-"));
-for (const name of ["dust-cyclone-cone", "feed-spout-reducer"])
+for (const name of ["dust-cyclone-cone", "feed-spout-reducer", "overflow-shift"])
   writeFileSync(join(folder, `${name}.yaml`), readFileSync(`demo-data/parts/${name}.yaml`));
 writeFileSync(join(folder, "kept.yaml"), readFileSync("demo-data/parts/dust-cyclone-cone.yaml"));
 writeFileSync(join(folder, "shop.yaml"), readFileSync("demo-data/shop.yaml"));
@@ -163,12 +163,88 @@ describe("develop --trial", () => {
       "--machine",
       "Big roll",
       "--trial",
-      "setting=21,flat",
+      "setting=21,gap=800",
     );
-    expect(uneven.stderr).toMatch(/only right cones and pipes/);
+    expect(uneven.stderr).toMatch(/has no one closure to correct by: give the zone, and the inside radius/);
     expect(cli("kept.yaml", "--trial", "setting=21,flat").stderr).toMatch(/give the shop file/);
     writeFileSync(join(folder, "feed-spout-reducer.trials.yaml"), TRIALS.replace("gap: 1350", "gab: 1350"));
     const bad = cli("feed-spout-reducer.yaml", "--shop", "shop.yaml", "--trial", "file");
     expect(bad.stderr).toMatch(/feed-spout-reducer\.trials\.yaml:4:20: trials\[1\]\.gab: .*did you mean gap/);
+  });
+});
+
+describe("develop --trial of an eccentric cone", () => {
+  interface Zones {
+    zones: { zone: number; kind: string; set: Correction["next"]; from: number[]; trials: unknown[] }[];
+    taught: string;
+  }
+  const shift = (...words: string[]) =>
+    cli(
+      "overflow-shift.yaml",
+      "--shop",
+      "shop.yaml",
+      "--machine",
+      "Big roll",
+      ...words.flatMap((word) => ["--trial", word]),
+    );
+  const zonesOf = (...words: string[]) => JSON.parse(shift(...words).stdout) as Zones;
+
+  it("gives every zone its next setting, and those not tried yet what the others taught", () => {
+    const { zones, taught } = zonesOf("zone=2,setting=70,large=1200,small=870");
+    expect(zones.map(({ kind }) => kind)).toEqual(["taught", "raise", "taught"]);
+    expect(zones[0]!.from).toEqual([2]);
+    expect(taught).toMatch(/^By zone 2 this plate on this roll asks about /);
+    const two = zonesOf("zone=2,setting=70,large=1200,small=870", "zone=1,setting=75,large=1000,small=730");
+    expect(two.taught).toMatch(/^By zones 1 and 2 .* for each millimetre of the model's/);
+  });
+
+  it("takes a depth under a straightedge for the radius that it shows", () => {
+    const depth = (radius: number) => radius - Math.sqrt(radius ** 2 - 150 ** 2);
+    const byDepth = zonesOf(`zone=1,setting=70,chord=300,largeDepth=${depth(1000)},smallDepth=${depth(730)}`);
+    const byRadius = zonesOf("zone=1,setting=70,large=1000,small=730");
+    expect(byDepth.zones[0]!.set!.largeMm).toBeCloseTo(byRadius.zones[0]!.set!.largeMm, 4);
+  });
+
+  it.each([
+    ["zone=4,setting=70,large=1000,small=730", /there is no zone 4: the blank has zones 1 to 3/],
+    ["zone=1,setting=70,large=1000", /measured at one end only/],
+    ["zone=0,setting=70,flat", /a zone is a number from 1 on/],
+    ["zone=1,setting=70,gap=800", /a zone has no gap and no closure/],
+    ["zone=1,setting=70,chord=300,large=900,small=700", /a depth is measured under a straightedge/],
+    ["zone=1,setting=70,largeDepth=9,smallDepth=12", /give chord, its length/],
+    ["zone=1,setting=70,chord=20,largeDepth=11,smallDepth=8", /more than half the straightedge/],
+    ["zone=1,setting=70,large=-9,small=7", /nought or less/],
+    ["zone=1,setting=70", /one thing that came out/],
+  ])("%s is told as a mistake", (word, words) => {
+    const { stderr, exitCode } = shift(word);
+    expect(exitCode).toBe(1);
+    expect(stderr).toMatch(words);
+  });
+
+  it("corrects a right cone as a whole, whatever zone somebody writes", () => {
+    expect(trial(...SMALL, "--trial", "zone=1,setting=21,large=900,small=300").stderr).toMatch(
+      /corrected as a whole: give the gap/,
+    );
+  });
+
+  it("starts the sheet from trials kept beside the part", () => {
+    const rows = "  - { zone: 2, setting: 70, large: 1200, small: 870 }\n";
+    writeFileSync(
+      join(folder, "overflow-shift.trials.yaml"),
+      `units: mm\nmachine: Big roll\ntrials:\n${rows}`,
+    );
+    const report = JSON.parse(cli("overflow-shift.yaml", "--shop", "shop.yaml").stdout) as {
+      forming: {
+        plans: { steps: { id: string; brief: string; toNote: { label: string; planned?: number }[] }[] }[];
+      };
+    };
+    const raise = report.forming.plans[0]!.steps.find(({ id }) => id === "first-raise")!;
+    expect(raise.brief).toMatch(
+      /^By this part's own trials of zone 2 \(zone 2 last set 70 mm, came out inside R/,
+    );
+    const { zones } = zonesOf("file");
+    const planned = (label: string) => raise.toNote.find((one) => one.label === label)?.planned;
+    expect(planned("zone 2, large, set")).toBeCloseTo(zones[1]!.set!.largeMm, 1);
+    expect(planned("zones 1 and 3, small, set")).toBeCloseTo(zones[0]!.set!.smallMm, 1);
   });
 });

@@ -100,10 +100,12 @@ describe.each([
       .map(({ at }) => at[1]);
     expect(Math.min(...seven)).toBeLessThan(middle);
     expect(Math.max(...seven)).toBeGreaterThan(middle);
-    const below = numbers(pattern).filter(({ at, text }) => {
-      const row = report.hand.rows[Number(text) - 1]!;
-      return distance(at, row.a) < distance(at, row.b);
-    });
+    const below = numbers(pattern)
+      .filter(({ at, text }) => {
+        const row = report.hand.rows[Number(text) - 1]!;
+        return distance(at, row.a) < distance(at, row.b);
+      })
+      .sort((p, q) => Number(p.text) - Number(q.text));
     const steps = below.slice(1).map(({ at }, i) => Math.sign(at[0] - below[i]!.at[0]));
     expect(new Set(steps)).toEqual(new Set([mirror ? 1 : -1]));
     expect(below.length).toBeGreaterThan(6);

@@ -1,9 +1,9 @@
 import { expect, it } from "vitest";
-import type { Drawing } from "../../src/drawing/model.ts";
-import { closed, element } from "../../src/drawing/model.ts";
+import type { Drawing, ElementLine } from "../../src/drawing/model.ts";
+import { closed } from "../../src/drawing/model.ts";
 import { NARROW, SHEET } from "../../src/drawing/paper.ts";
 import { patternDrawing } from "../../src/drawing/pattern.ts";
-import { elementLines, picked, seenAt, stepped } from "../../src/drawing/pick.ts";
+import { picked, seenAt, stepped } from "../../src/drawing/pick.ts";
 import { nextPoint, snapPoints } from "../../src/drawing/snap.ts";
 import { svgPen } from "../../src/drawing/svgPath.ts";
 import { viewsDrawing } from "../../src/drawing/views.ts";
@@ -41,8 +41,9 @@ it.each([
   ["a sleeve", sleeve],
 ])("gives every line on a pattern of %s the row of the marking table that runs along it", (_, report) => {
   for (const blank of report.blanks) {
-    const lines = elementLines(patternDrawing(report, { paper: SHEET, blank }));
-    expect(lines.length).toBe(blank.lines.length);
+    const { lines } = patternDrawing(report, { paper: SHEET, blank });
+    // Those of the seam edges too.
+    expect(lines.length).toBe(blank.lines.length + 2);
     for (const one of lines) {
       const row = report.hand.rows[one.elements[0]!]!;
       expect(row.piece).toBe(blank.piece);
@@ -61,9 +62,28 @@ it("gives every line of the view from above the element that it shows, by its le
   const drawing = viewsDrawing(hood, { paper: SHEET });
   const plans = hood.hand.rows.map(({ planMm }) => planMm);
   for (const k of plans.keys()) {
-    const seen = elementLines(drawing).filter(({ elements }) => elements.includes(k));
+    const seen = drawing.lines.filter(({ elements }) => elements.includes(k));
     expect(seen.some(({ from, to }) => Math.abs(distance2(from, to) - plans[k]!) < 1e-6)).toBe(true);
   }
+});
+
+it("has every line in every view: from the front those of the back hidden, and where lines are left out these too", () => {
+  const fine = reportOf({ ...sleeve.part, divisions: 96 });
+  for (const report of [hood, sleeve, fine]) {
+    const { lines } = viewsDrawing(report, { paper: SHEET });
+    const count = report.hand.rows.length;
+    for (const k of report.hand.rows.keys())
+      expect(lines.filter(({ elements }) => elements.includes(k)).length).toBe(lines.length / count);
+    const front = lines.slice(0, count);
+    for (const [k, { shown }] of front.entries()) {
+      // Looking along +y one sees what faces −y.
+      const facing = -Math.sin((report.hand.rows[k]!.planDeg * Math.PI) / 180);
+      if (Math.abs(facing) > 0.1) expect(shown === "hidden").toBe(facing < 0);
+    }
+  }
+  expect(
+    viewsDrawing(fine, { paper: { ...NARROW, widthMm: 40 } }).lines.some(({ shown }) => shown === "left out"),
+  ).toBe(true);
 });
 
 it("numbers the lines with the numbers of their rows", () => {
@@ -82,11 +102,18 @@ it("numbers the lines with the numbers of their rows", () => {
 });
 
 /** Two lines that meet at the origin, and one beside them. */
-const fan: Pick<Drawing, "strokes" | "labels"> = {
-  strokes: [
-    element("thin", [3], [0, 0], [100, 0]),
-    element("thin", [4, 9], [0, 0], [0, 100]),
-    element("thin", [7], [200, 0], [200, 100]),
+const at = (elements: readonly number[], from: Vec2, to: Vec2): ElementLine => ({
+  elements,
+  from,
+  to,
+  shown: "line",
+});
+const fan: Pick<Drawing, "lines" | "labels"> = {
+  lines: [
+    at([3], [0, 0], [100, 0]),
+    at([4, 9], [0, 0], [0, 100]),
+    at([7], [200, 0], [200, 100]),
+    { ...at([8], [300, 0], [300, 100]), shown: "hidden" },
   ],
   labels: [],
 };
@@ -101,6 +128,8 @@ it("takes the nearest line within reach, and by touching again the others that m
   // The line of a piece that is alike is this line too.
   expect(picked(fan, touch, 9)).toBeNull();
   expect(picked(fan, touch, 7)).toBe(3);
+  // What is hidden is not touched.
+  expect(picked(fan, { ...touch, at: [300, 50] }, undefined)).toBeUndefined();
 });
 
 it("takes a line by its number, where that stands when one looks nearer", () => {
@@ -116,11 +145,13 @@ it("takes a line by its number, where that stands when one looks nearer", () => 
 
 it("steps from line to line and round", () => {
   expect(stepped(fan, undefined, 1)).toBe(3);
-  expect(stepped(fan, undefined, -1)).toBe(7);
+  // By keys one comes to hidden lines too.
+  expect(stepped(fan, undefined, -1)).toBe(8);
   expect(stepped(fan, 3, 1)).toBe(4);
   expect(stepped(fan, 9, 1)).toBe(7);
-  expect(stepped(fan, 7, 1)).toBe(3);
-  expect(stepped({ strokes: [] }, 3, 1)).toBeUndefined();
+  expect(stepped(fan, 7, 1)).toBe(8);
+  expect(stepped(fan, 8, 1)).toBe(3);
+  expect(stepped({ lines: [] }, 3, 1)).toBeUndefined();
 });
 
 it("goes from point to point by keys, straight on rather than aside, and stays where there is none", () => {

@@ -23,7 +23,7 @@ const seen = (share: number, tiltDeg: number) =>
 const faces = (share: number, tiltDeg: number) =>
   new Set(
     seen(share, tiltDeg)
-      .facets.filter(({ face }) => face !== "edge")
+      .facets.filter(({ face }) => face === "inside" || face === "outside")
       .map(({ face }) => face),
   );
 
@@ -40,4 +40,57 @@ it("paints what is nearer over what is farther, and holds all of it", () => {
   expect(first.face).toBe("inside");
   for (const { points } of facets)
     for (const [x, y] of points) expect(Math.max(Math.abs(x), Math.abs(y))).toBeLessThanOrEqual(reachMm);
+});
+
+it("shows every numbered line, and the chosen one where it lies, seen or not", () => {
+  const [piece] = pieces;
+  expect(piece!.lines.length).toBe(13);
+  // The lines of a right cone of twelve divisions stand 30° apart.
+  const thetas = piece!.lines.map((i) => piece!.stations[i]!.theta);
+  for (const [k, theta] of thetas.slice(1).entries()) expect(theta - thetas[k]!).toBeCloseTo(Math.PI / 6, 9);
+  for (const share of [0, 0.3, 1])
+    for (let line = 0; line < 13; line++) {
+      const sight = { turnRad: 0.3, tiltRad: 0.4 };
+      const { chosen, facets } = roundDrawing(pieces, {
+        share,
+        sight,
+        thicknessMm: 3,
+        chosen: { piece: 0, line },
+      });
+      // Its true length is that of the slant, so that it is seen at most so long.
+      const [p, q] = chosen!;
+      expect(Math.hypot(p![0] - q![0], p![1] - q![1])).toBeLessThanOrEqual(Math.hypot(150, 400) + 1e-6);
+      expect(facets.filter(({ face }) => face === "chosen").length).toBe(1);
+      expect(facets.filter(({ face }) => face === "element").length).toBe(11);
+    }
+  // From the front one that stands at the back has facets painted over it, one at the front has not.
+  const order = (line: number) => {
+    const { facets } = roundDrawing(pieces, {
+      share: 0,
+      sight: { turnRad: 0, tiltRad: 0.1 },
+      thicknessMm: 3,
+      chosen: { piece: 0, line },
+    });
+    return facets.findIndex(({ face }) => face === "chosen") / facets.length;
+  };
+  const front = thetas.findIndex((theta) => Math.sin(theta) < -0.99);
+  const back = thetas.findIndex((theta) => Math.sin(theta) > 0.99);
+  expect(order(front)).toBeGreaterThan(0.8);
+  expect(order(back)).toBeLessThan(0.3);
+});
+
+it("draws the wall as thick as it is: the ring at an end seen from above is the plate's thickness wide", () => {
+  const { facets } = roundDrawing(pieces, {
+    share: 0,
+    sight: { turnRad: 0, tiltRad: Math.PI / 2 },
+    thicknessMm: 40,
+  });
+  const reaches = (kinds: readonly string[]) =>
+    facets
+      .filter(({ face }) => kinds.includes(face))
+      .flatMap(({ points }) => points.map(([x]) => Math.abs(x)));
+  // tan of the half angle is 150 / 400: from the middle of the wall half the thickness to either side, square to it.
+  const aside = (40 / 2) * (400 / Math.hypot(150, 400));
+  expect(Math.max(...reaches(["outside"]))).toBeCloseTo(300 + aside, 0);
+  expect(Math.max(...reaches(["edge"]))).toBeCloseTo(300 + aside, 0);
 });

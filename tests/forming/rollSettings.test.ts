@@ -58,14 +58,17 @@ describe("the settings of a right cone", () => {
 
   it("begin below what both ends ask, by the overbend of the middle, on one line from bearing to bearing", () => {
     const { zones, stopMm } = settingsOf();
-    const { passes, middleOverbend, slantMm } = zones[0]!;
-    expect(middleOverbend).toBeCloseTo((450 / 200 + 1) ** 2 / (4 * (450 / 200)), 12);
+    const { passes, slantMm } = zones[0]!;
     expect(stopMm).toBe(0);
-    for (const { id, start, large, small } of passes) {
+    for (const { id, start, large, middle, small } of passes) {
       // The job turned round for the second pass, the small edge stands at the fixed end.
       const [near, far] = id === "finished" ? [160, 140] : [140, 160];
-      expect(start!.largeMm).toBeCloseTo(large.bestMm! / middleOverbend, 9);
-      expect(start!.smallMm).toBeCloseTo(small.bestMm! / middleOverbend, 9);
+      // Half the slant gets what it needs by itself; the ends keep their proportion and are a little open.
+      expect(start!.middleMm).toBeCloseTo(middle.bestMm!, 9);
+      expect((start!.largeMm + start!.smallMm) / 2).toBeCloseTo(middle.bestMm!, 9);
+      expect(start!.smallMm / start!.largeMm).toBeCloseTo(small.bestMm! / large.bestMm!, 9);
+      expect(start!.middleOverbend).toBeGreaterThan(1);
+      expect(start!.middleOverbend).toBeLessThan((450 / 200 + 1) ** 2 / (4 * (450 / 200)));
       const slope = Math.tan((start!.tiltDeg * Math.PI) / 180);
       expect(start!.smallMm - start!.largeMm).toBeCloseTo(slope * slantMm, 9);
       expect(start!.smallBearingMm! - start!.smallMm).toBeCloseTo(slope * near, 9);
@@ -129,7 +132,11 @@ it("goes by the share of the bend where the skin is curved unevenly, zone by zon
     const radii = held.map(({ largeRadiusMm }) => largeRadiusMm);
     expect(zone.largeRadiusMm).toBeGreaterThanOrEqual(Math.min(...radii));
     expect(zone.largeRadiusMm).toBeLessThanOrEqual(Math.max(...radii));
-    expect(zone.passes.map(({ share }) => share)).toEqual([0.54, 0.6, 0.675, 0.75, 1]);
+    // As the right cone of the same rims and slant, whose curvature is even; the first trial of zones from further below.
+    const [trial, ...shares] = passPoints(coneCase(reducer)).map(({ share }) => share);
+    expect(zone.passes.map(({ share }) => share)).toEqual(
+      [(trial! * 0.8) / 0.85, ...shares].map((share) => expect.closeTo(share, 9) as number),
+    );
     expect(zone.passes[1]!.large.freeMm).toBeCloseTo(zone.largeRadiusMm / 0.6, 9);
   }
 });
@@ -157,7 +164,7 @@ describe("no settings", () => {
 
 it("asks the window of the first pass, by closure and by share", () => {
   const points = passPoints(coneCase({ ...reducer, smallRadiusMm: 450 }));
-  [0.585, 0.65, 0.725, 0.8, 1].forEach((at, i) => {
+  [0.5525, 0.65, 0.725, 0.8, 1].forEach((at, i) => {
     expect(points[i]!.closed).toBeCloseTo(at, 12);
     expect(points[i]!.share).toBeCloseTo(at, 12);
   });

@@ -65,10 +65,12 @@ describe("the work sheet of a right cone", () => {
   });
 
   it("tells what the far side of an open piece reaches, laid out in space", () => {
-    // The piece 65 … closed: its axis leans by a with sin a = sin α/k, its small rim is r/k; the far point of the rim.
+    // The piece k closed: its axis leans by a with sin a = sin α/k, its small rim is r/k; the far point of the rim. k is
+    // that of the first trial, 0.85 of the 0.6 of the bend with which this cone's window begins.
     const stop = step(steps, "stop");
     const { cone } = item;
-    const k = Math.max(0.65, Math.hypot(Math.sin(cone!.halfAngleRad), 0.6 * Math.cos(cone!.halfAngleRad)));
+    const flat = Math.sin(cone!.halfAngleRad);
+    const k = Math.hypot(flat, 0.85 * 0.6 * Math.cos(cone!.halfAngleRad));
     const a = Math.asin(Math.sin(cone!.halfAngleRad) / k);
     const far = [2 * (200 / k) * Math.sin(a), 2 * (200 / k) * Math.cos(a)] as const;
     expect(figure(stop, "reach past the stop while open")).toBeCloseTo(far[0], 9);
@@ -112,8 +114,11 @@ it("goes by templates, zone by zone, where the curvature is uneven", () => {
   );
   expect(step(steps, "edges").text).toMatch(new RegExp(`Mark the ${zones} zones by a line across the blank`));
   expect(step(steps, "close").figures).toHaveLength(2 * zones);
-  expect(step(steps, "first-measure").text).toMatch(/60 to 75 %/);
-  expect(step(steps, "first-correct")).toBeUndefined();
+  expect(step(steps, "first-measure").text).toMatch(/60 % to 77 % of the final bend, never above 83 %/);
+  // So curved that one of its zones is too short to be corrected by itself: that is said, and no setting named.
+  expect(step(steps, "first-correct").text).toMatch(
+    /^(Zone by zone: is the curve more open|No setting is corrected by trials here: zone \d is only)/,
+  );
 });
 
 describe("without settings", () => {

@@ -14,7 +14,7 @@ const asked = fc
   .map(({ ratio, small, slantMm, stopMm }) => ({
     ratio,
     // The need runs as 1/distance from the apex, so at the large end it is q times less.
-    raiseMm: { small, large: small / ratio },
+    raiseMm: { small, middle: null as number | null, large: small / ratio },
     slantMm,
     stopMm,
     rollFaceMm: 2500,
@@ -28,6 +28,18 @@ it("gives the middle of the slant exactly what it needs there", () => {
       const fromApex = slantMm / (ratio - 1); // of the small end
       const need = (raiseMm.small * fromApex) / (fromApex + slantMm / 2);
       expect(rollTilt(one).middleMm).toBeCloseTo(need, 9);
+    }),
+    RUNS,
+  );
+});
+
+it("gives it what it is said to need, wherever that is below the line through both ends", () => {
+  fc.assert(
+    fc.property(asked, even(0.5, 1.5), (one, share) => {
+      const mean = (one.raiseMm.small + one.raiseMm.large) / 2;
+      const tilt = rollTilt({ ...one, raiseMm: { ...one.raiseMm, middle: share * mean } });
+      expect(tilt.middleMm).toBeCloseTo(Math.min(share, 1) * mean, 9);
+      expect(tilt.smallMm / tilt.largeMm).toBeCloseTo(one.ratio, 9);
     }),
     RUNS,
   );

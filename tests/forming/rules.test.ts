@@ -4,7 +4,7 @@ import { formingOf } from "../../src/forming/forming.ts";
 import { leastOpeningMm } from "../../src/forming/dieOpening.ts";
 import { nominalTensileMPa } from "../../src/forming/nominalTensile.ts";
 import type { Machine, PlateRoll, PressBrake, Shop } from "../../src/forming/machine.ts";
-import { reachBeyondStopMm } from "../../src/forming/roomBeyondStop.ts";
+import { reachBeyondStopMm } from "../../src/forming/openReach.ts";
 import {
   aluminium,
   brake,
@@ -252,14 +252,22 @@ describe("the small end", () => {
     });
   });
 
-  it("reaches its diameter times the sine of the lean past the stop", () => {
-    const reach = 400 * Math.sin(lean);
+  // Another way: the small edge lies on a sphere of the pattern's radius r about the apex, so that a piece rolled to the
+  // half angle α reaches 2 r sin²α past the element at the stop. This cone's window begins at 0.6 of the
+  // bend, which is more than 65 % closed, and its first trial is for 0.85 of that.
+  const bent = 0.85 * 0.6 * Math.cos(lean);
+  const openAt = 2 * (200 / Math.sin(lean)) * Math.sin(Math.atan2(Math.sin(lean), bent)) ** 2;
+
+  it("asks for the reach at the first trial, and fails where even the closed piece strikes", () => {
+    const closed = 400 * Math.sin(lean);
     const room = (clearRoom: number) => ({ coneAttachment: { clearRoom } });
-    expect(onRoll("room-beyond-stop", item, room(reach + 0.1))!.verdict).toBe("pass");
-    expect(onRoll("room-beyond-stop", item, room(reach - 0.1))!.verdict).toBe("fail");
-    expect(onRoll("room-beyond-stop", item)!.value).toBeCloseTo(reach, 9);
-    expect(onRoll("room-beyond-stop", { ...item, pieces: 2 })!.value).toBeCloseTo(reach, 9);
-    expect(onRoll("room-beyond-stop", { ...item, pieces: 4 })!.value).toBeCloseTo(reach / 2, 9);
+    expect(openAt).toBeGreaterThan(1.5 * closed);
+    expect(onRoll("room-beyond-stop", item, room(openAt + 0.1))!.verdict).toBe("pass");
+    expect(onRoll("room-beyond-stop", item, room(openAt - 0.1))!.verdict).toBe("caution");
+    expect(onRoll("room-beyond-stop", item, room(closed + 0.1))!.verdict).toBe("caution");
+    expect(onRoll("room-beyond-stop", item, room(closed - 0.1))!.verdict).toBe("fail");
+    expect(onRoll("room-beyond-stop", item)!.value).toBeCloseTo(openAt, 9);
+    expect(onRoll("room-beyond-stop", { ...item, pieces: 4 })!.value).toBeLessThan(openAt / 1.5);
     expect(onRoll("room-beyond-stop", item, { coneAttachment: {} })).toMatchObject({
       limit: null,
       verdict: "caution",

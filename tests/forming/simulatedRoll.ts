@@ -87,3 +87,23 @@ export function realFree(section: RollSection, plate: Elastic, unlike: Unlike, r
   }
   return realBend(section, plate, unlike, gentle).free;
 }
+
+const KNOTS = 40;
+
+/**
+ * The same as a table, for rolls that are asked thousands of times: curvature left by a raise, drawn through bends from
+ * gentle to the top roll's own. [1/mm]
+ */
+export function realCurve(section: RollSection, plate: Elastic, unlike: Unlike): (raiseMm: number) => number {
+  const tight = 1 / (section.topRadiusMm + plate.thicknessMm / 2);
+  const knots = Array.from({ length: KNOTS }, (_, i) =>
+    realBend(section, plate, unlike, (tight * (i + 1)) / KNOTS),
+  );
+  return (raiseMm) => {
+    const after = knots.findIndex((one) => one.raiseMm >= raiseMm);
+    const [low, high] = [knots[after - 1], knots[after]];
+    if (!high) return after < 0 ? knots.at(-1)!.free : 0;
+    if (!low) return high.free * Math.max(0, raiseMm / high.raiseMm);
+    return low.free + ((high.free - low.free) * (raiseMm - low.raiseMm)) / (high.raiseMm - low.raiseMm);
+  };
+}

@@ -96,36 +96,49 @@ describe("a sheet with trials kept beside its part", () => {
 describe("the table to correct by without a screen", () => {
   const rows = (of = item) => step(stepsAfter(undefined, machine.name, of), "first-correct").byHand!;
 
-  it("says for each gap what the correction says after one trial at the plan's first setting", () => {
+  it("says for each range what the correction says for its narrowest gap after one trial at the plan's first setting", () => {
     for (const units of ["mm", "in"] as const) {
       const of = coneCase(reducer, { units });
-      const start = formingOf(of, shop([machine])).plans[0]!.settings!.zones[0]!.passes[0]!.start!;
-      const settingMm = start.largeMm;
-      expect(rows(of).length).toBeGreaterThanOrEqual(5);
-      for (const { gapMm, moreMm } of rows(of)) {
-        const seen: TrialSeen = gapMm === null ? { settingMm, flat: true } : { settingMm, gapMm };
-        const { nextMm } = correction([seen], of);
-        expect(moreMm, String(gapMm)).toBeCloseTo(nextMm! - settingMm, 6);
-        // Found on a tape, but for the cap, which stands on the sheet.
-        if (gapMm !== null && moreMm > 0)
-          expect((gapMm / (units === "mm" ? 10 : 12.7)) % 1).toBeCloseTo(0, 9);
+      const { passes } = formingOf(of, shop([machine])).plans[0]!.settings!.zones[0]!;
+      const settingMm = passes[0]!.start!.largeMm;
+      const next = (seen: { readonly gapMm: number } | { readonly flat: true }) =>
+        correction([{ settingMm, ...seen }], of).nextMm! - settingMm;
+      const [over, ...ranges] = rows(of);
+      expect(ranges.length).toBeGreaterThanOrEqual(3);
+      const highMm = passes.find(({ id }) => id === "end")!.large.highMm!;
+      const least = Math.min(next({ flat: true }), next({ gapMm: over!.toMm! }), highMm - settingMm);
+      expect(over!.moreMm).toBeCloseTo(least, 6);
+      for (const { fromMm, toMm, moreMm } of ranges.filter((one) => one.moreMm > 0)) {
+        // A hair wider than the window, which itself is left; never more than a wider gap gets.
+        const wanted = next({ gapMm: toMm! + 1e-7 });
+        expect(moreMm, `${toMm}`).toBeCloseTo(Math.min(wanted, over!.moreMm), 5);
+        // Found on a tape.
+        expect((fromMm! / (units === "mm" ? 10 : 12.7)) % 1).toBeCloseTo(0, 9);
       }
     }
   });
 
-  it("runs from the widest gap to the cap, the raise never growing as the gap narrows", () => {
-    const [flat, ...gaps] = rows();
-    expect(flat!.gapMm).toBeNull();
-    gaps.forEach(({ gapMm, moreMm }, i) => {
-      if (i === 0) return;
-      expect(gapMm).toBeLessThan(gaps[i - 1]!.gapMm!);
-      expect(moreMm).toBeLessThanOrEqual(gaps[i - 1]!.moreMm);
+  it("leaves no gap without an answer, from flat to past the cap, and leaves what lies in the window", () => {
+    const all = rows();
+    expect(all[0]!.fromMm).toBeNull();
+    expect(all.at(-1)!.toMm).toBeNull();
+    all.forEach(({ fromMm, toMm }, i) => {
+      if (i > 0) expect(fromMm).toBe(all[i - 1]!.toMm);
+      if (fromMm !== null && toMm !== null) expect(toMm).toBeLessThan(fromMm);
     });
-    const cap = step(stepsAfter(), "first-measure").figures.find(({ label }) =>
-      /large end, never below/.test(label),
-    )!;
-    expect(gaps.at(-1)!.gapMm).toBeCloseTo(cap.value, 6);
-    expect(gaps.at(-1)!.moreMm).toBeLessThan(0);
+    const raises = all.slice(1).map(({ moreMm }) => moreMm);
+    expect(raises).toEqual(raises.toSorted((a, b) => b - a));
+    const { figures } = step(stepsAfter(), "first-measure");
+    const figure = (words: RegExp) => figures.find(({ label }) => words.test(label))!.value;
+    const right = all.find(({ moreMm }) => moreMm === 0)!;
+    expect(right.fromMm).toBeCloseTo(figure(/large end, widest/), 6);
+    expect(right.toMm).toBeCloseTo(figure(/large end, narrowest/), 6);
+    // What is closed too far is corrected for as if it stood at the cap.
+    const { settings } = formingOf(item, shop([machine])).plans[0]!;
+    const settingMm = settings!.zones[0]!.passes[0]!.start!.largeMm;
+    const { nextMm } = correction([{ settingMm, gapMm: figure(/large end, never below/) }]);
+    expect(all.at(-1)!.moreMm).toBeCloseTo(nextMm! - settingMm, 6);
+    expect(all.at(-1)!.moreMm).toBeLessThan(0);
   });
 
   it("is not there where nothing says what to correct by", () => {
@@ -136,5 +149,42 @@ describe("the table to correct by without a screen", () => {
     const { text, brief } = step(stepsAfter(), "first-correct");
     expect(text).toMatch(/Is it below the “never below”: stop: do not roll on.*set it aside/);
     expect(brief).toMatch(/Under “never below”: set aside/);
+  });
+});
+
+describe("what is carried to the second pass and to the closing without a screen", () => {
+  const { settings } = formingOf(item, shop([machine])).plans[0]!;
+  const planned = settings!.zones[0]!.passes.find(({ id }) => id === "finished")!.start!;
+  const models = step(stepsAfter(), "second-raise")
+    .figures.filter(({ label }) => label.startsWith("by the model for a gap of"))
+    .map(({ label, value }) => ({ gapMm: Number(/gap of ([\d.]+)/.exec(label)![1]), value }));
+
+  it("is where the correction by one trial starts the second pass, at both ends of the window and half way", () => {
+    expect(models.length).toBe(3);
+    for (const { gapMm, value } of models)
+      for (const over of [-1.5, 0]) {
+        const { secondPass } = correction([{ settingMm: value + over, gapMm }]);
+        // The gap on the sheet is rounded to 0.1 mm or so, and the ends of the window are a hair's breadth.
+        if (!secondPass) continue;
+        expect(Math.abs(secondPass.largeMm - planned.largeMm - over)).toBeLessThan(0.01);
+      }
+    const { secondPass } = correction([{ settingMm: models[1]!.value - 1.5, gapMm: models[1]!.gapMm }]);
+    expect(secondPass!.largeMm).toBeCloseTo(planned.largeMm - 1.5, 2);
+  });
+
+  it("asks in the closing for what the model asks between 95 % and the whole of the turn", () => {
+    const close = step(stepsAfter(), "close");
+    const { value } = close.figures.find(({ label }) => label.startsWith("raise for every 10 mm"))!;
+    expect(close.text).toContain(`${say.length(value)} for every 10 mm of gap too much`);
+    // The chord from the end of the first pass's window to the closed cone, by the plan's own table and settings.
+    const { passes } = settings!.zones[0]!;
+    const end = passes.find(({ id }) => id === "end")!;
+    const { closure } = formingOf(item, shop([machine]));
+    const gapMm = (closed: number) =>
+      closure.find((row) => Math.abs(row.closed - closed) < 1e-9)!.large!.insideGapMm;
+    const best = (id: string) => passes.find((pass) => pass.id === id)!.middle.bestMm!;
+    const chord = (10 * (best("finished") - best("end"))) / (gapMm(end.closed!) - gapMm(1));
+    expect(value / chord).toBeGreaterThan(0.9);
+    expect(value / chord).toBeLessThan(1.3);
   });
 });

@@ -10,10 +10,14 @@ const IN = 25.4;
 
 // Common practice of plate-rolling shops, no source: a roll good for 1/4 in × 5 ft as a cylinder takes about 1/8 in × 5 ft
 // or 1/4 in × 2 1/2 ft as a cone.
-describe("a roll rated for 1/4 in × 5 ft of A36", () => {
+// ASTM A36 gives its yield strength as 36 ksi [250 MPa]; exactly, 36 ksi are 248.2 MPa, and the plate is the same.
+describe.each([
+  ["250 MPa", 250],
+  ["36 ksi", 36 * 6.894757],
+])("a roll rated for 1/4 in × 5 ft of A36 at %s", (_, yieldMPa) => {
   const machine = roll({
     workingWidth: 60 * IN,
-    rating: { thickness: IN / 4, yieldMPa: 250 },
+    rating: { thickness: IN / 4, yieldMPa },
     rolls: { topDiameter: 6 * IN, bendingDiameter: 6 * IN },
   });
   /** A cone with this slant and a half angle of 20°, wide enough for the top roll. */

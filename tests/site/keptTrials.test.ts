@@ -1,16 +1,24 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import type { TrialSeen } from "../../src/forming/trialSeen.ts";
+import type { AnySeen } from "../../src/forming/anyTrials.ts";
 import { readTrials, seenOf } from "../../src/input/readTrials.ts";
 import { keptIn, trialsYaml } from "../../src/site/trials/keptTrials.ts";
 import { runs } from "../arbitraries.ts";
 import { even } from "../even.ts";
 import { tables } from "../input/files.ts";
 
-const trial: fc.Arbitrary<TrialSeen> = fc
-  .record({ kind: fc.constantFrom("gap", "closed", "flat"), settingMm: even(0.1, 300), out: even(0, 1) })
-  .map(({ kind, settingMm, out }): TrialSeen => {
+const trial: fc.Arbitrary<AnySeen> = fc
+  .record({
+    kind: fc.constantFrom("gap", "closed", "flat", "zone", "one end", "flat zone"),
+    zone: fc.integer({ min: 1, max: 8 }),
+    settingMm: even(0.1, 300),
+    out: even(0, 1),
+  })
+  .map(({ kind, zone, settingMm, out }): AnySeen => {
     if (kind === "gap") return { settingMm, gapMm: 3000 * out - 500 };
+    if (kind === "zone") return { zone, settingMm, largeMm: 100 + 900 * out, smallMm: 60 + 400 * out };
+    if (kind === "one end") return { zone, settingMm, largeMm: 100 + 900 * out };
+    if (kind === "flat zone") return { zone, settingMm, flat: true };
     return kind === "closed" ? { settingMm, closed: 1.5 * out } : { settingMm, flat: true };
   });
 const list = fc.array(trial, { minLength: 1, maxLength: 6 });
@@ -45,7 +53,16 @@ it("takes from the browser what it kept there, and nothing else", () => {
     }),
     runs(50),
   );
-  for (const text of ["", "{}", "[1]", '[{"settingMm":"1","flat":true}]', '[{"settingMm":1}]', "null"])
+  for (const text of [
+    "",
+    "{}",
+    "[1]",
+    '[{"settingMm":"1","flat":true}]',
+    '[{"settingMm":1}]',
+    '[{"zone":1.5,"settingMm":1,"flat":true}]',
+    '[{"zone":1,"settingMm":1}]',
+    "null",
+  ])
     expect(keptIn(text), text).toBeUndefined();
   expect(keptIn(null)).toBeUndefined();
 });

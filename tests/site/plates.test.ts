@@ -2,8 +2,9 @@ import { expect, it } from "vitest";
 import { Shop } from "../../src/forming/machine.ts";
 import { layPlates } from "../../src/nesting/layPlates.ts";
 import type { Stock } from "../../src/nesting/model.ts";
-import { cuttingOf, effort } from "../../src/site/job/cutting.ts";
-import type { PlateGroup } from "../../src/site/job/layJob.ts";
+import { cuttingOf } from "../../src/job/cutting.ts";
+import type { PlateGroup } from "../../src/job/plates.ts";
+import { effort } from "../../src/site/job/layJob.ts";
 import { leftInWords } from "../../src/site/job/plateWords.ts";
 import { itemOf, rectangle } from "../nesting/shapes.ts";
 

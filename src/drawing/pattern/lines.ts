@@ -10,6 +10,8 @@ export interface Mark {
   readonly at: Vec2;
   /** Away from the plate: where the number stands; undefined where lines meet from all sides. */
   readonly out: Vec2 | undefined;
+  /** First and last of the numbers in one: they run round and come back. */
+  readonly closesRound?: true;
 }
 
 /** The rows of one blank's marking table. */

@@ -1,65 +1,120 @@
 import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import { add2, distance2, left2, scale2, sub2, type Vec2 } from "../../geometry/vector.ts";
-import type { Board } from "../board.ts";
+import type { Board, Placing } from "../board.ts";
 import { textWidth } from "../lettering.ts";
+import { path } from "../model.ts";
 import type { Mark } from "./lines.ts";
 
 /** From the edge to the number. [mm of paper] */
 const CLEAR = 1.2;
 /** A number may stand to one side of its line, clear of an extension line in its place. [mm of paper] */
 const SIDEWAYS = 0.8;
-/** What the first and the last number may cost, in the board's measure. */
+/** A number is so much nearer to its own line's end than to any other. [-] */
+const NEARER = 1.3;
+/** A number across anything but an element line is rather left out; in the board's measure. */
+const DEAREST = 5;
+/** What the first and the last number may cost where nothing else tells them. */
 const DEAREST_END = 200;
 const STEPS = [CLEAR, CLEAR + 2, CLEAR + 4];
+/** A leader to a number that finds no room at its line: how far it runs, and how it is turned from outward. [mm of paper, degrees] */
+const LEADER = { lengthsMm: [6, 9, 12, 16, 20, 25], turnsDeg: [0, 20, -20, 40, -40, 60, -60, 80, -80] };
+/** A leader is liked less than a place at the line itself. */
+const LEADER_EXTRA = 1;
 
 /**
- * Numbers at the ends of the lines, outside the edge; every second, third … where they stand too close.
+ * Numbers at the ends of the lines, outside the edge; every second, third … where they stand too close. The first and the
+ * last tell which way the numbers run: they come first, and on a leader where there is no room beside their line.
+ *
  * @param step only every so many lines are drawn, and a number stands at a line
+ * @param elsewhere do other numbers of the drawing tell which way they run?
  */
-export function numberEnds(board: Board, marks: readonly Mark[], step = 1): void {
+export function numberEnds(
+  board: Board,
+  marks: readonly Mark[],
+  { step = 1, elsewhere = false }: { step?: number; elsewhere?: boolean } = {},
+): void {
   const every = step * Math.ceil(stride(board, marks) / step);
-  for (const [i, mark] of marks.entries()) {
-    const last = i === marks.length - 1;
-    // The last is always there, so the one before it gives way.
-    const skipped = i % every !== 0 || (i > marks.length - 1 - every && !last && i > 0);
-    if (!last && skipped) continue;
-    const { out } = mark;
-    if (!out) continue;
-    const half = textWidth(mark.text, board.paper.capsMm.small) / 2;
-    const aside = scale2(left2(out), board.mm(half + SIDEWAYS));
-    const places = STEPS.flatMap((step) => {
-      const at = placeOf(board, { mark, out, step });
-      return [at, add2(at, aside), sub2(at, aside), add2(at, scale2(aside, 2)), sub2(at, scale2(aside, 2))];
-    });
-    // A number that has moved aside must still stand nearest to its own line, or to one that ends at the same point.
-    const own = places.filter((at) =>
-      marks.every(
-        (other) =>
-          distance2(other.at, mark.at) < SAME_POINT_MM || distance2(other.at, at) > distance2(mark.at, at),
-      ),
-    );
-    board.put(
-      `number ${mark.text}`,
-      own.map((at) => ({
-        strokes: [],
-        labels: [
-          {
-            ...board.label(mark.text, at, { role: "number", size: "small", of: mark.at }),
-            elements: mark.elements,
-          },
-        ],
-      })),
-      // The first and the last tell which way the numbers run: rather across a line than not at all.
-      i === 0 || last ? DEAREST_END : undefined,
-    );
+  const last = marks.length - 1;
+  // The last is always there, so the one before it gives way.
+  const between = marks.filter((_, i) => i > 0 && i < last && i % every === 0 && i <= last - every);
+  const [first, final] = [marks[0], last > 0 ? marks[last] : undefined];
+  if (first) number(board, { mark: first, marks, isEnd: true, elsewhere });
+  if (final) number(board, { mark: final, marks, isEnd: first?.closesRound !== true, elsewhere });
+  for (const mark of between) number(board, { mark, marks, isEnd: false, elsewhere });
+}
+
+interface Numbered {
+  readonly mark: Mark;
+  readonly marks: readonly Mark[];
+  readonly isEnd: boolean;
+  readonly elsewhere: boolean;
+}
+
+function number(board: Board, { mark, marks, isEnd, elsewhere }: Numbered): void {
+  const { out } = mark;
+  if (!out) return;
+  const aside = asideOf(board, mark, out);
+  const places = STEPS.flatMap((step) => {
+    const at = placeOf(board, { mark, out, step });
+    return [at, add2(at, aside), sub2(at, aside), add2(at, scale2(aside, 2)), sub2(at, scale2(aside, 2))];
+  });
+  // A number that has moved aside must still stand nearest to its own line, or to one that ends at the same point.
+  const own = places.filter((at) =>
+    marks.every(
+      (other) =>
+        distance2(other.at, mark.at) < SAME_POINT_MM ||
+        distance2(other.at, at) > NEARER * distance2(mark.at, at),
+    ),
+  );
+  const beside = own.map((at): Placing => ({ strokes: [], labels: [lettered(board, mark, at)] }));
+  const name = `number ${mark.text}`;
+  if (!isEnd || elsewhere) {
+    board.put(name, beside, DEAREST);
+    return;
   }
+  const ways = [...beside, ...leaders(board, mark, out)];
+  // Rather across a line than not at all.
+  if (!board.tried(ways, DEAREST)) board.put(name, ways, DEAREST_END);
+}
+
+const lettered = (board: Board, mark: Mark, at: Vec2) => ({
+  ...board.label(mark.text, at, { role: "number", size: "small", of: mark.at }),
+  elements: mark.elements,
+});
+
+/** The number at the end of a line of its own, which begins where the element ends. */
+function leaders(board: Board, mark: Mark, out: Vec2): Placing[] {
+  return LEADER.lengthsMm.flatMap((length) =>
+    LEADER.turnsDeg.map((deg): Placing => {
+      const turn = (deg * Math.PI) / 180;
+      const [c, s] = [Math.cos(turn), Math.sin(turn)];
+      const dir: Vec2 = [c * out[0] - s * out[1], s * out[0] + c * out[1]];
+      const tip = add2(mark.at, scale2(dir, board.mm(length)));
+      const at = add2(tip, scale2(dir, board.mm(roomAlong(board, mark, dir) + 0.6)));
+      return {
+        strokes: [path("dimension", [mark.at, tip])],
+        labels: [lettered(board, mark, at)],
+        extra: LEADER_EXTRA,
+      };
+    }),
+  );
+}
+
+/** Half the room that a number takes in a direction. [mm of paper] */
+function roomAlong(board: Board, { text }: Mark, [x, y]: Vec2): number {
+  const cap = board.paper.capsMm.small;
+  return (Math.abs(x) * textWidth(text, cap) + Math.abs(y) * cap * 1.3) / 2;
+}
+
+/** Aside so far that the number is clear of its own line carried on. */
+function asideOf(board: Board, mark: Mark, out: Vec2): Vec2 {
+  const across = left2(out);
+  return scale2(across, board.mm(roomAlong(board, mark, across) + SIDEWAYS));
 }
 
 /** Middle of the number, so far out that its box just clears the edge in this direction. */
 function placeOf(board: Board, { mark, out, step }: { mark: Mark; out: Vec2; step: number }): Vec2 {
-  const cap = board.paper.capsMm.small;
-  const room = (Math.abs(out[0]) * textWidth(mark.text, cap) + Math.abs(out[1]) * cap * 1.3) / 2;
-  return add2(mark.at, scale2(out, board.mm(room + step)));
+  return add2(mark.at, scale2(out, board.mm(roomAlong(board, mark, out) + step)));
 }
 
 /** The least step at which neighbouring numbers do not crowd each other. */

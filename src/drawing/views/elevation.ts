@@ -4,7 +4,7 @@ import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import { add2, distance2, direction, dot2, type Vec2 } from "../../geometry/vector.ts";
 import type { Drawable, SpacePoint } from "../../report/report.ts";
 import { lineStride } from "../dense.ts";
-import { closed, element, line, type Stroke } from "../model.ts";
+import { closed, element, type ElementLine, line, type Stroke } from "../model.ts";
 import { curveOf, type End } from "./ends.ts";
 
 /** A view from the side: which way is right on the sheet, and from where one looks; directions in plan. */
@@ -38,13 +38,34 @@ export function extremes(
   return [pick(-1), pick(1)];
 }
 
+/** One view from the side, and where it stands on the sheet. */
+interface Side {
+  readonly sight: Sight;
+  readonly at: Vec2;
+  readonly unit: number;
+}
+
+/** Does the skin face the eye along an element? Its outward normal tells. */
+const facing = ({ eye }: Sight, planDeg: number): number => dot2(direction(radians(planDeg)), eye);
+
+/** Where every element line lies in a view from the side; those at the back are hidden. */
+export function elevationLines(report: Drawable, { sight, at, unit }: Side): ElementLine[] {
+  const step = lineStride(report, unit);
+  const place = (p: SpacePoint): Vec2 => add2(project(sight, p), at);
+  return report.solid.elements.map(({ planDeg, a, b }, i) => {
+    const drawn = i % step === 0 || report.hand.rows[i]?.number === 1;
+    const shown = facing(sight, planDeg) < -EDGE_ON ? "hidden" : drawn ? "line" : "left out";
+    return { elements: [i], from: place(a), to: place(b), shown };
+  });
+}
+
 /**
  * Lines of a view from the side. The skin is the side of the convex hull of its ends, so its outline is the hull of
  * their outlines, and an element is seen if its outward normal points to the eye.
  */
 export function elevation(
   report: Drawable,
-  { ends, sight, at, unit }: { ends: { a: End; b: End }; sight: Sight; at: Vec2; unit: number },
+  { ends, sight, at, unit }: Side & { ends: { a: End; b: End } },
 ): Stroke[] {
   const { solid, part } = report;
   const step = lineStride(report, unit);
@@ -55,7 +76,7 @@ export function elevation(
     const [a, b] = [extremes(ends.a, "inside", sight), extremes(ends.b, "inside", sight)];
     for (const side of [0, 1] as const) strokes.push(line("hidden", place(a[side]), place(b[side])));
   }
-  const seen = (planDeg: number): boolean => dot2(direction(radians(planDeg)), sight.eye) > EDGE_ON;
+  const seen = (planDeg: number): boolean => facing(sight, planDeg) > EDGE_ON;
   const drawn = (kind: "thin" | "outline", i: number, one: { a: SpacePoint; b: SpacePoint }): Stroke =>
     element(kind, [i], place(project(sight, one.a)), place(project(sight, one.b)));
   for (const [i, one] of solid.elements.entries())

@@ -6,7 +6,7 @@ import type { Drawable, SpacePoint } from "../../report/report.ts";
 import { boxOf } from "../box.ts";
 import { clip } from "../clip.ts";
 import { lineStride } from "../dense.ts";
-import { closed, element, line, path, type Stroke, type StrokeKind } from "../model.ts";
+import { closed, element, type ElementLine, line, path, type Stroke, type StrokeKind } from "../model.ts";
 import { type Mark, marksAlong } from "../pattern/lines.ts";
 import { SEEN_WALL } from "./elevation.ts";
 import { centreOf, curveOf, type End, inPlan } from "./ends.ts";
@@ -88,6 +88,19 @@ export function plan(
   return strokes;
 }
 
+/** Where every element line lies in the view from above: none is hidden there. An upright one is a point. */
+export function planLines(
+  report: Drawable,
+  { at, unit }: { readonly at: Vec2; readonly unit: number },
+): ElementLine[] {
+  const step = lineStride(report, unit);
+  return report.solid.elements.map(({ a, b }, i) => {
+    const [from, to] = inPlan([a, b]) as [Vec2, Vec2];
+    const drawn = i % step === 0 || report.hand.rows[i]?.number === 1;
+    return { elements: [i], from: add2(from, at), to: add2(to, at), shown: drawn ? "line" : "left out" };
+  });
+}
+
 /** Crossed centre lines of both ends, one cross where they stand over each other. */
 export function crosses({ ends, at, unit }: { ends: { a: End; b: End }; at: Vec2; unit: number }): Stroke[] {
   const past = 4 * unit;
@@ -108,8 +121,9 @@ export function crosses({ ends, at, unit }: { ends: { a: End; b: End }; at: Vec2
 function closedRound(marks: readonly Mark[]): Mark[] {
   const [first, last] = [marks[0], marks.at(-1)];
   if (!first || !last || marks.length < 3 || distance2(first.at, last.at) > SAME_POINT_MM) return [...marks];
-  const both = {
+  const both: Mark = {
     ...first,
+    closesRound: true,
     text: `${first.text}, ${last.text}`,
     elements: [...first.elements, ...last.elements],
   };

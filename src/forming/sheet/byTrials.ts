@@ -1,11 +1,13 @@
 import { DERIVED } from "../judge.ts";
 import { isPipe } from "../skin.ts";
 import { placesSaid, type RollPlaces, setting } from "../rollPlaces.ts";
+import { listedZones } from "../zoneAdvice.ts";
+import { zoneName } from "../zoneWords.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import type { Figure, PlanStep } from "./step.ts";
 
 /** Where trials of this part say to set the roll. */
-function triedFigures({ item }: RollSheetAsked, places: RollPlaces | null): Figure[] {
+function triedFigures({ item }: RollSheetAsked, places: RollPlaces | null, zone = ""): Figure[] {
   if (!places) return [];
   const { largeMm, smallMm, smallBearingMm, largeBearingMm } = places;
   const all = isPipe(item)
@@ -21,7 +23,7 @@ function triedFigures({ item }: RollSheetAsked, places: RollPlaces | null): Figu
       ? []
       : [
           {
-            label: `by this part's own trials, ${place}`,
+            label: `${zone}by this part's own trials, ${place}`,
             value,
             unit: "mm",
             basis: DERIVED,
@@ -29,6 +31,15 @@ function triedFigures({ item }: RollSheetAsked, places: RollPlaces | null): Figu
           },
         ],
   );
+}
+
+/** The same zone by zone, named as the plan's own figures are. */
+function zoneFigures(asked: RollSheetAsked, of: "set" | "second"): Figure[] {
+  const zones = asked.settings?.zones ?? [];
+  return (asked.tried?.zones ?? []).flatMap((one, i) => {
+    const zone = zones[i];
+    return zone ? triedFigures(asked, one[of], zoneName(zone, zones.length)) : [];
+  });
 }
 
 /** The first raise as trials of this part have it. */
@@ -39,13 +50,24 @@ export function firstByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep {
     ...step,
     text: `By this part's own trials, which come before the plan's start: ${tried.words} Raise in small steps with the plate moving. Without them: ${step.text}`,
     brief: `${tried.brief} Plate moving, in small steps.`,
-    figures: [...triedFigures(asked, tried.set), ...step.figures],
+    figures: [...triedFigures(asked, tried.set), ...zoneFigures(asked, "set"), ...step.figures],
   };
 }
 
 /** The second raise, once the first pass of a blank of this part ended in its window. */
 export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep {
   const second = asked.tried?.second;
+  const zones = asked.tried?.zones ?? [];
+  const ready = zones.flatMap((one, i) => (one.second ? [i + 1] : []));
+  if (ready.length > 0) {
+    const rest = ready.length < zones.length ? "; the others by the plan" : "";
+    return {
+      ...step,
+      text: `By this part's own trials, which come before the plan's start: ${listedZones(ready)} as in the table${rest}; raise in small steps with the plate moving, and go on by the templates. Without them: ${step.text}`,
+      brief: `By this part's own trials ${listedZones(ready)}${rest}, as in the boxes: plate moving, in small steps. Roll from seam edge 2, zones from ${zones.length} to 1.`,
+      figures: [...zoneFigures(asked, "second"), ...step.figures],
+    };
+  }
   if (!second) return step;
   const { item, say } = asked;
   const pipe = isPipe(item);

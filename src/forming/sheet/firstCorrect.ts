@@ -3,17 +3,20 @@ import { DERIVED } from "../judge.ts";
 import { PAST_CAP } from "../trialAdvice.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import type { PlanStep } from "./step.ts";
+import { isPipe } from "../skin.ts";
+import { zoneModels } from "../zoneModel.ts";
 
 /** What is done after the first pass is measured: wider than the window, narrower, and past the cap. */
 export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
   const { item, settings, roll, say } = asked;
-  if (!settings || !item.cone) return null;
+  if (!settings) return null;
+  if (!item.cone) return zoneCorrect(asked);
   const table = roll ? byHand({ item, roll, say }) : [];
   return {
     id: "first-correct",
     phase: "first pass",
     title: "Correct the setting",
-    text: `Is the gap wider than the window: give the setting at the large edge and the gap to the trial correction, lower the bending roll, bring the piece back to seam edge 1, set what it answers with the plate moving, and roll this blank once more. Is it narrower: no further raise on this blank in this pass, and less for the next one. Is it below the “never below”: ${PAST_CAP.charAt(0).toLowerCase()}${PAST_CAP.slice(1)}${table.length > 0 ? " Without a screen the table says how much more to raise; between two gaps take the smaller raise." : ""}`,
+    text: `Is the gap wider than the window: give the setting at the large edge and the gap to the trial correction, lower the bending roll, bring the piece back to seam edge 1, set what it answers with the plate moving, and roll this blank once more. Is it narrower: no further raise on this blank in this pass, and less for the next one. Is it below the “never below”: ${PAST_CAP.charAt(0).toLowerCase()}${PAST_CAP.slice(1)}${table.length > 0 ? " Without a screen the table says how much more to raise for the gap that came out." : ""}`,
     brief:
       "Wider: trial correction or table, back to seam edge 1, lower first. Narrower: no more raise, next blank less. Under “never below”: set aside.",
     figures: [],
@@ -26,5 +29,36 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
     ],
     ...(table.length > 0 && { byHand: table }),
     basis: DERIVED,
+  };
+}
+
+/** The same where the skin is curved unevenly: by the templates of both ends, zone by zone. */
+function zoneCorrect({ item, settings, roll, say }: RollSheetAsked): PlanStep | null {
+  if (!roll || !settings) return null;
+  const answer = zoneModels({ item, roll, say });
+  const step = {
+    id: "first-correct",
+    phase: "first pass",
+    title: "Correct the setting",
+    figures: [],
+    basis: DERIVED,
+  } as const;
+  if (answer.kind === "none")
+    return {
+      ...step,
+      text: `No setting is corrected by trials here: ${answer.why}.`,
+      brief: "By the templates alone: the trial correction names no setting for this part.",
+      cautions: [],
+      toNote: [],
+    };
+  const several = answer.models.length > 1;
+  const each = several ? "Zone by zone" : "All round";
+  const both = isPipe(item) ? "" : " at both ends";
+  return {
+    ...step,
+    text: `${each}: is the curve more open than the window, find the inside radius that came out${both} (the template that fits, or the depth under a straightedge), give it with the setting at the large edge to the trial correction, lower the bending roll, bring the piece back to seam edge 1, set what it answers with the plate moving, and roll this blank once more. Is it tighter: no further raise ${several ? "in that zone " : ""}on this blank in this pass, and less for the next one. Is it tighter than the “never tighter”: ${PAST_CAP.charAt(0).toLowerCase()}${PAST_CAP.slice(1)}${several ? " What one zone shows of plate and machine serves the others too." : ""}`,
+    brief: `${several ? "Zone by zone: more" : "More"} open: trial correction by the radius${both}, back to seam edge 1, lower first. Tighter: no more raise, next blank less. Past “never tighter”: set aside.`,
+    cautions: ["A blank closed too far cannot be opened again by rolling on."],
+    toNote: [],
   };
 }

@@ -1,15 +1,15 @@
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
-import { FIRST_PASS_SHARES } from "../firstPass.ts";
 import { passPoints } from "../passPoints.ts";
-import { setting } from "../rollPlaces.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
+import { carriedOver } from "./carriedOver.ts";
 import { firstCorrect } from "./firstCorrect.ts";
 import { settingBoxes } from "./settingBoxes.ts";
 import { settingBrief, settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
-import { type Figure, type PlanStep, taped } from "./step.ts";
+import { type PlanStep, taped } from "./step.ts";
 import { firstByTrials, secondByTrials } from "./byTrials.ts";
-import { feelerWords, gapWindows, templateBrief, templateFigures } from "./touch.ts";
+import { stillOpen } from "./stillOpen.ts";
+import { feelerWords, gapWindows, sharesOf, templateBrief, templateFigures } from "./touch.ts";
 
 export const RAISE_MOVING =
   "Raise in small steps while the plate travels towards the bending roll. Never make a large raise under standing plate, never roll backwards at setting: what suits moving plate creases standing plate.";
@@ -20,22 +20,6 @@ const PRESSURE =
 
 const bewareOf = ([first]: readonly string[]): Pick<PlanStep, "beware"> =>
   first === undefined ? {} : { beware: first };
-
-/** What the middle of the window would ask by the model, for comparison with what comes out; one zone only. */
-function aimFigures({ settings }: RollSheetAsked): Figure[] {
-  const zones = settings?.zones ?? [];
-  const start = zones.length === 1 ? zones[0]?.passes.find(({ id }) => id === "aim")?.start : undefined;
-  if (!start) return [];
-  return [
-    {
-      label: "middle of the window by the model, at the large edge",
-      value: start.largeMm,
-      unit: "mm",
-      basis: DERIVED,
-      read: "scale",
-    },
-  ];
-}
 
 function raise(asked: RollSheetAsked): PlanStep {
   const { settings, noSettings, say } = asked;
@@ -51,7 +35,7 @@ function raise(asked: RollSheetAsked): PlanStep {
       ? `Plate moving, in small steps, to ${settingBrief(settings, "trial", say) ?? words}.`
       : "Plate moving, in small steps, by the template.",
     ...bewareOf(settings ? settingProblems(settings, "trial") : []),
-    figures: settings ? [...settingFigures(settings, "trial"), ...aimFigures(asked)] : [],
+    figures: settings ? settingFigures(settings, "trial") : [],
     cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial") : [])],
     toNote: settingBoxes(asked, "trial"),
     basis: settings ? DERIVED : COMMON_PRACTICE,
@@ -83,8 +67,9 @@ function through(asked: RollSheetAsked): PlanStep {
 }
 
 /** Gaps and templates in one line. */
-function briefly(asked: RollSheetAsked, share: number | undefined): string {
+function briefly(asked: RollSheetAsked, share: number): string {
   const { item, say } = asked;
+  const { from, to, cap: most } = sharesOf(item);
   const gaps = gapWindows(item).map(
     ({ end, fromMm, toMm, capMm }) =>
       `${end} ${say.tape(toMm)} to ${say.tape(fromMm)}, never below ${say.tape(capMm)}`,
@@ -92,21 +77,21 @@ function briefly(asked: RollSheetAsked, share: number | undefined): string {
   const what =
     gaps.length > 0
       ? `straight across, inside corners: ${gaps.join("; ")}`
-      : "60 to 75 % of the bend, never above 80 %";
-  const cap =
-    gaps.length > 0 ? "" : `; never tighter than ${templateBrief(item, say, FIRST_PASS_SHARES.cap)}`;
+      : `${say.percent(from)} to ${say.percent(to)} of the bend, never above ${say.percent(most)}`;
+  const cap = gaps.length > 0 ? "" : `; never tighter than ${templateBrief(item, say, most)}`;
   return `Release, support, measure ${what}. Inside templates square to the line: ${templateBrief(item, say, share)}${cap}.`;
 }
 
 function measure(asked: RollSheetAsked): PlanStep {
   const { item, say } = asked;
   const gaps = gapWindows(item);
-  const aim = passPoints(item).find(({ id }) => id === "aim");
+  const share = passPoints(item).find(({ id }) => id === "aim")?.share ?? 1;
+  const { from, to, cap } = sharesOf(item);
   const windows = gaps
     .map(({ end, fromMm, toMm }) => `${say.tape(toMm)} to ${say.tape(fromMm)} at the ${end}`)
     .join(", ");
   const large = gaps[0];
-  const templates = templateFigures(item, aim?.share);
+  const templates = templateFigures(item, share);
   const radii = templates.map(({ value }) => say.tape(value)).join(" and ");
   const held =
     templates.length <= 2
@@ -114,13 +99,13 @@ function measure(asked: RollSheetAsked): PlanStep {
       : "";
   const text = large
     ? `Release and support the piece, then measure straight across from inside corner to inside corner of its seam edges: ${windows}. Never below ${say.tape(large.capMm)} at the ${large.end} in this pass.${held}`
-    : `Release and support the piece and hold the templates of the first pass to ${templates.length <= 2 ? "it" : "every zone"}: 60 to 75 % of the final bend, never above 80 %, where the templates are ${templateBrief(item, say, FIRST_PASS_SHARES.cap)}.${held || ` Inside templates half way through, square to the element line: ${templates.map(({ label, value }) => `${label.replace(/: template radius inside, /, ", ").replace(/, held square.*/, "")} ${say.tape(value)}`).join("; ")}.`}`;
+    : `Release and support the piece and hold the templates of the first pass to ${templates.length <= 2 ? "it" : "every zone"}: ${say.percent(from)} to ${say.percent(to)} of the final bend, never above ${say.percent(cap)}, where the templates are ${templateBrief(item, say, cap)}.${held || ` Inside templates half way through, square to the element line: ${templates.map(({ label, value }) => `${label.replace(/: template radius inside, /, ", ").replace(/, held square.*/, "")} ${say.tape(value)}`).join("; ")}.`}`;
   return {
     id: "first-measure",
     phase: "first pass",
     title: "Measure the first pass",
     text,
-    brief: briefly(asked, aim?.share),
+    brief: briefly(asked, share),
     beware: "Nobody under the piece.",
     figures: [
       ...gaps.flatMap(({ end, fromMm, toMm, capMm }) => [
@@ -189,17 +174,6 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
   ];
 }
 
-/** How the first pass's correction is carried over, where the model says what its window's middle asks. */
-function carriedOver(asked: RollSheetAsked): { text: string; brief: string } {
-  const [aim] = aimFigures(asked);
-  if (!aim || !asked.item.cone || isPipe(asked.item)) return { text: "", brief: "" };
-  const size = setting(aim.value, asked.say);
-  return {
-    text: ` Move both ends by as much as the setting at the large edge that ended the first pass stood over or under ${size}, what the model asks for the middle of its window.`,
-    brief: ` Plus (less) what the first pass's last large-edge setting was over (under) ${size}.`,
-  };
-}
-
 /** In the second pass the zones come in the other order. */
 function zonesBack({ settings }: RollSheetAsked): string {
   const zones = settings?.zones.length ?? 0;
@@ -223,19 +197,19 @@ function second(asked: RollSheetAsked): PlanStep {
       ? `Plate moving, in small steps, towards ${settingBrief(settings, "finished", say) ?? words}.${carried.brief} Roll from seam edge 2.${zonesBack(asked)}`
       : "Plate moving, in small steps, a little tighter than before. Roll from seam edge 2.",
     ...bewareOf(settings ? settingProblems(settings, "finished") : []),
-    figures: settings ? settingFigures(settings, "finished") : [],
+    figures: settings ? [...settingFigures(settings, "finished"), ...carried.figures] : [],
     cautions: [RAISE_MOVING, RISING, ...(settings ? settingProblems(settings, "finished") : [])],
     toNote: settingBoxes(asked, "finished"),
     basis: settings ? DERIVED : COMMON_PRACTICE,
   };
 }
 
-function close({ item, say }: RollSheetAsked): PlanStep {
+function close(asked: RollSheetAsked): PlanStep {
+  const { item, say } = asked;
+  const more = stillOpen(asked);
   const templates = templateFigures(item, 1);
   const weld = item.seamGapMm ?? 0;
   const meet = weld > 0 ? `stand ${feelerWords(weld, say)} apart (weld gap, by feeler blade)` : "meet";
-  const tilt = isPipe(item) ? "" : "; one end open: a little more tilt towards it";
-  const how = `Not there yet: both ends a little more alike, back to seam edge 2 and through again${tilt}`;
   const end =
     item.pieces === 1
       ? `Close until the seam edges ${meet} over their whole length, the ends level with each other`
@@ -244,10 +218,10 @@ function close({ item, say }: RollSheetAsked): PlanStep {
     id: "close",
     phase: "closing",
     title: item.pieces === 1 ? "Close" : "Bring to the template",
-    text: `${end}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}. ${how}. Will it not close, stop: do not force it with clamps beyond what springs back. Then lower the bending roll, open pinch and yoke and take the piece off.`,
-    brief: `${item.pieces === 1 ? `Until the seam edges ${meet}, ends level` : "Until the templates fit at both ends"}. Templates ${templateBrief(item, say, 1)}. Else both ends a little more, from seam edge 2 again. Bending roll down, pinch and yoke open, off.`,
+    text: `${end}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}.${more.text} Will it not close, stop: do not force it with clamps beyond what springs back. Then lower the bending roll, open pinch and yoke and take the piece off.`,
+    brief: `${item.pieces === 1 ? `Until the seam edges ${meet}, ends level` : "Until the templates fit at both ends"}. Templates ${templateBrief(item, say, 1)}.${more.brief} Bending roll down, pinch and yoke open, off.`,
     beware: "No overlap into the pinch.",
-    figures: templates,
+    figures: [...templates, ...more.figures],
     cautions: [OVERLAP, PRESSURE],
     toNote: [
       { label: "raise at the end, set", unit: "mm" },

@@ -1,6 +1,5 @@
-import { firstPass } from "../firstPass.ts";
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
-import { reachBeyondStopMm } from "../roomBeyondStop.ts";
+import { openReach, reachBeyondStopMm } from "../openReach.ts";
 import { setting } from "../rollPlaces.ts";
 import { number } from "../say.ts";
 import { isPipe } from "../skin.ts";
@@ -84,31 +83,21 @@ function bevel(asked: RollSheetAsked): string {
     : `Bevel the edges of both ends level with their planes. Cut square, one corner of an edge stands over its plane: take ${dressing} end${asked.item.cone ? "" : "; where the wall leans outwards, off the other face"}. `;
 }
 
-/** Reach past the stop at the start of the first pass's window, and how high over the rolls; null where no closure is told. */
-function openReach({ item }: RollSheetAsked): { pastMm: number; highMm: number } | null {
-  const { cone, pieces } = item;
-  if (!cone) return null;
-  const closed = firstPass(cone.halfAngleRad).from;
-  const leanRad = Math.asin(Math.sin(cone.halfAngleRad) / closed);
-  const diameterMm = (2 * cone.smallRadiusMm) / closed;
-  const pastMm = reachBeyondStopMm({ diameterMm, leanRad, pieces: pieces / closed });
-  return { pastMm, highMm: pastMm / Math.tan(leanRad) };
-}
-
 /** Does the far side come further past the stop than there is clear room, while the piece is still open? */
 function isTight(asked: RollSheetAsked): boolean {
   const room = asked.roll?.coneAttachment?.clearRoom;
-  const open = openReach(asked);
+  const open = openReach(asked.item);
   return room !== undefined && open !== null && open.pastMm > room;
 }
 
-const YOKE = "The piece must not strike the yoke: watch the first turn by hand jog.";
+const YOKE =
+  "The piece must not strike the yoke: watch the first turn by hand jog. The longer it stays open, the further it reaches.";
 
 function yoke(asked: RollSheetAsked): string {
-  const open = openReach(asked);
+  const open = openReach(asked.item);
   const room = asked.roll?.coneAttachment?.clearRoom;
   if (!open || room === undefined || !isTight(asked)) return YOKE;
-  return `${YOKE} While still open its far side reaches ${asked.say.length(open.pastMm)} past the stop, at ${asked.say.length(open.highMm)} over the pinch; the clear room is ${asked.say.length(room)}: look whether the frame is as high as that.`;
+  return `${YOKE} While still open its far side reaches ${asked.say.length(open.pastMm)} past the stop, at ${asked.say.length(open.highMm)} over the pinch; the clear room is ${asked.say.length(room)}: look whether the frame is as high as that before the plate goes in.`;
 }
 
 function stop(asked: RollSheetAsked): PlanStep | null {
@@ -119,7 +108,7 @@ function stop(asked: RollSheetAsked): PlanStep | null {
     leanRad: item.leanRad,
     pieces: item.pieces,
   });
-  const open = openReach(asked);
+  const open = openReach(asked.item);
   const given = roll?.coneAttachment?.range ? (settings?.stopMm ?? null) : null;
   const where =
     given === null
@@ -131,9 +120,9 @@ function stop(asked: RollSheetAsked): PlanStep | null {
   return step({
     id: "stop",
     title: "Set the cone stop",
-    text: `${where}, and grease it. The far side of the small end reaches ${say.length(reach)} past it when closed${open ? `, and ${say.length(open.pastMm)} while the piece is still open` : ""}${room}. The second pass needs a stop at the other end of the rolls too: look before you begin, and where there is none ask the machine's manual.`,
-    brief: `${given === null ? "Stop as close to the drop end as the yoke allows" : `Stop ${say.length(given)} from the drop end`}, greased. The small end reaches ${say.length(reach)} past it closed${open ? `, ${say.length(open.pastMm)} while open` : ""}${room}. Second pass: one at the fixed end.`,
-    beware: `${isTight(asked) ? "Will it clear the yoke? " : ""}First turn by hand jog (short taps).`,
+    text: `${where}, and grease it. The far side of the small end reaches ${say.length(reach)} past it when closed${open ? `, and ${say.length(open.pastMm)} at ${say.length(open.highMm)} over the pinch while the piece is still open at the first trial` : ""}${room}. The second pass needs a stop at the other end of the rolls too: look before you begin, and where there is none ask the machine's manual.`,
+    brief: `${given === null ? "Stop as close to the drop end as the yoke allows" : `Stop ${say.length(given)} from the drop end`}, greased. The small end reaches ${say.length(reach)} past it closed${open ? `, ${say.length(open.pastMm)} while open (${say.length(open.highMm)} up)` : ""}${room}. Second pass: one at the fixed end.`,
+    beware: `${isTight(asked) ? "While open it may strike the yoke: look how high the frame is. " : ""}First turn by hand jog (short taps).`,
     figures: [
       ...(given === null ? [] : [derived("stop from the drop end of the roll face", given)]),
       derived("reach past the stop when closed", reach),

@@ -1,8 +1,8 @@
 import type { FormingCase } from "../case.ts";
 import { endRolled } from "../closure.ts";
-import { FIRST_PASS_SHARES, firstPass } from "../firstPass.ts";
+import { type FirstPass, firstPass, firstPassShares } from "../firstPass.ts";
 import { DERIVED } from "../judge.ts";
-import { isPipe } from "../skin.ts";
+import { isPipe, meanHalfAngleRad } from "../skin.ts";
 import type { Say } from "../say.ts";
 import { type RollZone, zonesOf } from "../zones.ts";
 import { alikeZones, zoneName } from "../zoneWords.ts";
@@ -34,15 +34,15 @@ export function gapWindows(item: FormingCase): GapWindow[] {
   return [at("large end", largeRadiusMm), at("small end", smallRadiusMm)];
 }
 
-/** Share of the final bend at the middle of the first pass's window where no closure can be told. */
-const AIM_SHARE = (FIRST_PASS_SHARES.from + FIRST_PASS_SHARES.to) / 2;
+/** Window and cap of a part's first pass as shares of the final bend. */
+export const sharesOf = (item: FormingCase): FirstPass => firstPassShares(meanHalfAngleRad(item));
 
 /** Inside radius of a template at a share of the final bend of a middle radius. [mm] */
-const templateRadius = ({ thicknessMm }: FormingCase, middleMm: number, share = AIM_SHARE): number =>
+const templateRadius = ({ thicknessMm }: FormingCase, middleMm: number, share: number): number =>
   Math.max(0, middleMm / share - thicknessMm / 2);
 
 /** Templates of every zone in few words: "R 467 and 205.2", or "zone 1: R 530 and 384; zone 2: …". */
-export function templateBrief(item: FormingCase, say: Say, share?: number): string {
+export function templateBrief(item: FormingCase, say: Say, share: number): string {
   const groups = alikeZones(zonesOf(item));
   const radii = ({ largeRadiusMm, smallRadiusMm }: RollZone) =>
     (isPipe(item) ? [largeRadiusMm] : [largeRadiusMm, smallRadiusMm])
@@ -56,9 +56,9 @@ export function templateBrief(item: FormingCase, say: Say, share?: number): stri
 /**
  * Radii of inside templates held square to an element line, at both ends of every zone. [mm]
  *
- * @param share of the final bend, 1 when finished; by default that of the middle of the first pass's window
+ * @param share of the final bend, 1 when finished
  */
-export function templateFigures(item: FormingCase, share?: number): Figure[] {
+export function templateFigures(item: FormingCase, share: number): Figure[] {
   const zones = zonesOf(item);
   return zones.flatMap((zone) => {
     const name = zoneName(zone, zones.length);

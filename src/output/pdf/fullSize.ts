@@ -3,6 +3,7 @@ import { markWords } from "../contour.ts";
 import { createPdf, type PdfFonts } from "./document.ts";
 import { mapSheet } from "./mapSheet.ts";
 import { printable } from "./printable.ts";
+import { type Share, sharesOf, uprightDeg } from "./share.ts";
 import { type Template, templateOf } from "./template.ts";
 import { TILE_PAPERS, type TilePaper, tileLayout } from "./tilePaper.ts";
 import { tileSheet } from "./tileSheet.ts";
@@ -24,11 +25,19 @@ export interface FullSizeOptions {
   readonly date: string;
   /** How many of the blank are cut. */
   readonly count: number;
+  /** Only a stretch of the pattern, to be turned over on the plate; all of it where this is left out. */
+  readonly share?: Share | undefined;
 }
 
 export type FullSize =
   | { readonly kind: "written"; readonly bytes: Uint8Array<ArrayBuffer>; readonly sheets: number }
   | { readonly kind: "refused"; readonly problem: string; readonly remedy: string };
+
+interface Wanted {
+  readonly paper: TilePaper;
+  readonly sheets: WhichSheets;
+  readonly share?: Share | undefined;
+}
 
 interface Laid {
   readonly template: Template;
@@ -37,19 +46,20 @@ interface Laid {
 
 /** The pattern of one blank at full size, on sheets of paper that are glued together. */
 export function fullSizePdf(report: Report, blank: Blank, options: FullSizeOptions): FullSize {
-  const { paper, sheets = "all", fonts, date, count } = options;
-  const { template, tiling } = layOn(report, blank, { paper, sheets });
+  const { paper, sheets = "all", fonts, date, count, share } = options;
+  const { template, tiling } = layOn(report, blank, { paper, sheets, share });
   if (tiling.tiles.length > MOST_SHEETS)
-    return tooMany(report, blank, { paper, sheets, many: tiling.tiles.length });
+    return tooMany(report, blank, { paper, sheets, share, many: tiling.tiles.length });
   const { part } = report;
+  const which = share ? `, one ${share.kind}` : "";
   const pdf = createPdf({
-    title: `${part.title}: full-size pattern`,
+    title: `${part.title}: full-size pattern${which}`,
     subject: `${part.name}, ${paper.name}, ${tiling.tiles.length} sheets`,
     date,
     fonts,
   });
-  const what = printable(`${part.title} · ${markWords(report, blank)}`, pdf.holds);
-  mapSheet(pdf, { report, template, tiling, sheets, count });
+  const what = printable(`${part.title} · ${markWords(report, blank)}${which}`, pdf.holds);
+  mapSheet(pdf, { report, whole: blank, template, tiling, sheets, count });
   tiling.tiles.forEach((tile, i) => {
     const place = `${i + 1} of ${tiling.tiles.length}`;
     tileSheet(pdf, template, { tiling, tile, words: { what, place, inches: part.units === "in" } });
@@ -59,14 +69,11 @@ export function fullSizePdf(report: Report, blank: Blank, options: FullSizeOptio
 }
 
 /** The fewest sheets: upright or lying, and the pattern as drawn or turned into its smallest rectangle. */
-function layOn(
-  report: Report,
-  blank: Blank,
-  { paper, sheets }: { paper: TilePaper; sheets: WhichSheets },
-): Laid {
-  const turns = blank.box.turnDeg === 0 ? [0] : [0, blank.box.turnDeg];
+function layOn(report: Report, blank: Blank, { paper, sheets, share }: Wanted): Laid {
+  const other = share ? uprightDeg(share) : blank.box.turnDeg;
+  const turns = other === 0 ? [0] : [0, other];
   const [asDrawn, turned] = turns.map((deg) => {
-    const template = templateOf(report, blank, deg);
+    const template = templateOf(report, blank, deg, share);
     const pieces = sheets === "all" ? [...template.edges, ...template.lines] : template.edges;
     const [upright, lying] = [false, true].map((one) => tilingOf(pieces, tileLayout(paper, one)));
     const fewer = lying && upright && lying.tiles.length < upright.tiles.length ? lying : upright;
@@ -81,23 +88,31 @@ function layOn(
 function tooMany(
   report: Report,
   blank: Blank,
-  { paper, sheets, many }: { paper: TilePaper; sheets: WhichSheets; many: number },
+  { paper, sheets, share, many }: Wanted & { many: number },
 ): FullSize {
-  const number = (on: TilePaper, which: WhichSheets) =>
-    layOn(report, blank, { paper: on, sheets: which }).tiling.tiles.length;
+  const number = (on: TilePaper, which: WhichSheets, of = share) =>
+    layOn(report, blank, { paper: on, sheets: which, share: of }).tiling.tiles.length;
   const larger = TILE_PAPERS.filter((one) => one.widthMm > paper.widthMm)
     .map((one) => ({ name: one.name, sheets: number(one, sheets) }))
     .filter((one) => one.sheets <= MOST_SHEETS)
     .map((one) => `${one.name} (${one.sheets} ${one.sheets === 1 ? "sheet" : "sheets"})`);
   const alongEdges = sheets === "all" ? number(paper, "edges") : Infinity;
+  const less = sharesOf(report, blank)
+    .filter(({ kind }) => !share || (share.kind === "half" && kind === "quarter"))
+    .map((one) => ({ kind: one.kind, sheets: number(paper, sheets, one) }))
+    .filter((one) => one.sheets <= MOST_SHEETS)
+    .map((one) => `one ${one.kind} (${one.sheets})`);
   const remedies = [
+    ...(less.length > 0
+      ? [`print only a share of it, which is turned over on the plate: ${less.join(", ")}`]
+      : []),
     ...(larger.length > 0 ? [`take larger paper: ${larger.join(", ")}`] : []),
     ...(alongEdges <= MOST_SHEETS ? [`print only the sheets that an edge crosses (${alongEdges})`] : []),
     "mark the blank out from the marking table, or cut it from the DXF file",
   ];
   return {
     kind: "refused",
-    problem: `The pattern takes ${many} sheets of ${paper.name}, more than the ${MOST_SHEETS} that can be glued together with care`,
+    problem: `${share ? `One ${share.kind} of the pattern` : "The pattern"} takes ${many} sheets of ${paper.name}, more than the ${MOST_SHEETS} that can be glued together with care`,
     remedy: remedies.join("; or "),
   };
 }

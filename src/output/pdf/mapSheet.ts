@@ -2,24 +2,30 @@ import { boxOf, height, join, width } from "../../drawing/box.ts";
 import { dimension, fixed, unitName } from "../../drawing/format.ts";
 import type { Box, Shape, StrokeKind } from "../../drawing/model.ts";
 import { distance2, type Vec2 } from "../../geometry/vector.ts";
-import type { Report } from "../../report/report.ts";
+import type { Blank, Report } from "../../report/report.ts";
 import { checkBars } from "./checkBars.ts";
 import type { Lettering, Pdf } from "./document.ts";
 import type { WhichSheets } from "./fullSize.ts";
 import { type Frame, onSheet } from "./pen.ts";
 import { printable } from "./printable.ts";
 import type { Template } from "./template.ts";
+import { shareFact, shareSteps } from "./shareWords.ts";
 import { readingPaper } from "./tilePaper.ts";
 import type { Tiling } from "./tiles.ts";
+import { wholePicture } from "./wholePicture.ts";
 import { fitted, paragraph, type ParagraphOptions, type Run } from "./words.ts";
 
 const MARGIN = 15;
 const TEXT = { capMm: 2.1 };
 /** The map takes no more of the first sheet than this. [-] */
 const MAP_SHARE = 0.42;
+/** Where it stands beside the picture of how a share becomes the whole, both are less high. [-] */
+const [SHARE_MAP, WHOLE] = [0.28, 0.13];
 
 interface Told {
   readonly report: Report;
+  /** The whole blank, also where the template is a share of it. */
+  readonly whole: Blank;
   readonly template: Template;
   readonly tiling: Tiling;
   readonly sheets: WhichSheets;
@@ -28,12 +34,14 @@ interface Told {
 
 /** The first sheet: what the pattern is, which sheet lies where, how they are joined, and what to measure before it is used. */
 export function mapSheet(pdf: Pdf, told: Told): void {
-  const { report, template, tiling } = told;
+  const { report, template, tiling, whole } = told;
+  const { share } = template;
   const { widthMm, heightMm } = readingPaper(tiling.layout.paper);
   pdf.sheet(widthMm, heightMm);
   pdf.bookmark("Map of the sheets");
   const wide = widthMm - 2 * MARGIN;
-  const title = printable(`Full-size pattern: ${report.part.title}`, pdf.holds);
+  const what = share ? `One ${share.kind} of the full-size pattern` : "Full-size pattern";
+  const title = printable(`${what}: ${report.part.title}`, pdf.holds);
   fitted(pdf, title, [MARGIN, 17], { capMm: 4.5, bold: true }, wide);
   let y = 25;
   const put = (words: string | readonly Run[], options: ParagraphOptions = {}): void => {
@@ -44,7 +52,9 @@ export function mapSheet(pdf: Pdf, told: Told): void {
   for (const one of facts(told)) put(one);
   // Names of corners stand above the uppermost edge.
   y += 5;
-  y = map(pdf, { template, tiling, from: [MARGIN, y], room: [wide, heightMm * MAP_SHARE] }) + 5;
+  const high = heightMm * (share ? SHARE_MAP : MAP_SHARE);
+  y = map(pdf, { template, tiling, from: [MARGIN, y], room: [wide, high] }) + 5;
+  if (share) y = wholePicture(pdf, { whole, share, from: [MARGIN, y], room: [wide, heightMm * WHOLE] }) + 5;
   steps(told).forEach((step, i) => {
     put(step, { mark: String(i + 1) });
     y += 0.8;
@@ -66,7 +76,7 @@ const CAUTION: readonly Run[] = [
   },
 ];
 
-function facts({ report, template, tiling, sheets, count }: Told): string[] {
+function facts({ report, whole, template, tiling, sheets, count }: Told): string[] {
   const { part, blanks } = report;
   const { blank, turnedDeg } = template;
   const piece = blanks.length > 1 ? `, piece ${blank.piece}` : "";
@@ -83,28 +93,31 @@ function facts({ report, template, tiling, sheets, count }: Told): string[] {
   return [
     `Part ${part.name}${piece}; ${part.material}, ${dimension(part.thickness, part.units)} ${part.units} thick; ${count} to cut. ${capital(blank.faceUp)} face up: marks end ${blank.faceUp}, and bends go ${blank.faceUp === "inside" ? "up" : "down"}.`,
     `${tiles.length} ${tiles.length === 1 ? "sheet" : "sheets"} of ${layout.paper.name}${lying}, ${tiling.rows} rows of ${tiling.columns}${none}.${turned}`,
-    `The edge to cut is the middle of the wide line. Narrow lines are ${template.lineName}${template.lineName === "bend lines" ? `, each with its number and bend; dashed where a hit stops short` : ", numbered as in the marking table"}.`,
+    ...(template.share ? [shareFact(template.share, whole)] : []),
+    `The edge to cut is the middle of the wide line. Narrow lines are ${template.lineName}${template.lineName === "bend lines" ? `, each with its number and bend; dashed where a hit stops short` : ", numbered as in the marking table"}${template.share ? ", with the numbers of all lines that they become" : ""}.`,
   ];
 }
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
-function steps({ report, template, tiling }: Told): string[] {
+function steps({ report, whole: blank, template, tiling }: Told): string[] {
   const { units } = report.part;
-  const { corners } = template;
+  const { corners, share } = template;
   const checks = spans(corners).map(
     ([i, j]) =>
       `P${i + 1} to P${j + 1} ${dimension(distance2(corners[i] as Vec2, corners[j] as Vec2), units)}`,
   );
+  const onPlate = share ? shareSteps(share, blank, units) : [];
   const whole = `Before it is used, measure straight across the whole, in ${unitName(units)}: ${checks.join(", ")} (derived here). Paper grows in damp air, so glue and use it the same day (common practice, no source).`;
   const print =
     "Print every sheet at 100 % (“actual size”), never “fit to page”, on one printer. Lay a rule to the 100 mm bars, which lie both ways on each sheet: an error of 0.2 mm there is 2 mm in a metre.";
-  if (tiling.tiles.length === 1) return [print, whole];
+  if (tiling.tiles.length === 1) return [print, whole, ...onPlate];
   return [
     print,
     "A sheet with dashed lines on its left or upper side is cut along them and laid on its neighbours: its cut edge to their narrow line, half crosses to half crosses, the pattern’s own lines running through. A straight edge across the crosses shows whether it lies true.",
     "Begin with the first row, from left to right, on a flat table; then the next row, which joins what still lies apart. Tape each sheet first, and glue when all lies true.",
     whole,
+    ...onPlate,
   ];
 }
 

@@ -13,6 +13,8 @@ import type { Blank, MarkingRow, Report } from "../../report/report.ts";
 import { brakeBends } from "../bendLines.ts";
 import { contourOf, markPlace, markWords } from "../contour.ts";
 import { uprightNumber } from "../uprightNumber.ts";
+import { type Share, shareBlank, type ShareKind } from "./share.ts";
+import { isOn, type Marked, shareLines } from "./shareLines.ts";
 import type { Piece } from "./tiles.ts";
 
 /** One blank at full size, as it is laid on the plate. */
@@ -29,15 +31,15 @@ export interface Template {
   readonly corners: readonly Vec2[];
   /** What the lines are: "element lines", "bend lines". */
   readonly lineName: string;
+  /** Which share of the pattern it is; undefined where it is all of it. */
+  readonly share: Share | undefined;
 }
 
-/** A line to be drawn, what is written along it, and how far it stops short of its end `to`. */
-interface Marked {
-  readonly from: Vec2;
-  readonly to: Vec2;
-  readonly stop: Vec2;
-  readonly text: string | undefined;
-}
+/** What is written on a share beside the part's name. */
+const SHARE_WORDS: Readonly<Record<ShareKind, string>> = {
+  half: "half of the pattern",
+  quarter: "a quarter of the pattern",
+};
 
 /** From an edge to the first number on a line, and from number to number along it. [mm] */
 const NUMBERS = { in: [9, 16, 26, 40, 60, 85], every: 220 };
@@ -48,14 +50,16 @@ const DEAREST_NAME = 20;
 const CORNER = [6, 9, 13, 18, 26];
 
 /** The template of a blank: exact contour, the lines that are bent or held to the roll, and what each of them is. */
-export function templateOf(report: Report, asLaid: Blank, turnedDeg = 0): Template {
+export function templateOf(report: Report, asLaid: Blank, turnedDeg = 0, share?: Share): Template {
   const turn = turning(turnedDeg);
-  const blank = turnedBlank(asLaid, turn);
+  const own = share && shareLines(report, asLaid, share);
+  const blank = turnedBlank(share ? shareBlank(asLaid, share, linesOn(asLaid, share)) : asLaid, turn);
   const rows = report.hand.rows
     .filter(({ piece }) => piece === asLaid.piece)
+    .filter(({ a, b }) => !share || isOn(share, { from: a, to: b }))
     .map((row): MarkingRow => ({ ...row, a: turn(row.a), b: turn(row.b) }));
-  const hits = hitLines(report, asLaid, turn);
-  const marked = hits ?? elementLines(blank, rows);
+  const hits = share ? undefined : hitLines(report, asLaid, turn);
+  const marked = own?.lines.map((one) => turnedLine(one, turn)) ?? hits ?? elementLines(blank, rows);
 
   const board = createBoard(FULL, 1);
   board.draw(closed("outline", blank.outline));
@@ -63,6 +67,7 @@ export function templateOf(report: Report, asLaid: Blank, turnedDeg = 0): Templa
     board.draw(line("thin", from, stop));
     if (distance2(stop, to) > SAME_POINT_MM) board.draw(line("hidden", stop, to));
   }
+  if (share?.seam) board.draw(line("hidden", turn(share.seam[0]), turn(share.seam[1])));
   const edges = edgePaths(blank);
   const corners = edges.filter(({ lengthMm }) => lengthMm > 0).map(({ points }) => points[0] as Vec2);
   const inward = middleOf(blank);
@@ -85,9 +90,11 @@ export function templateOf(report: Report, asLaid: Blank, turnedDeg = 0): Templa
   for (const edge of edges)
     board.put(edge.name, nameAlong(board, edge, { clearMm: [3, 5, 8, 12], insideToo: true }), DEAREST_NAME);
   upArrow(board, rows, `${endsOf(edges)[1]?.name ?? "point"} up`);
-  writeMark(board, markWords(report, blank), blank);
+  const which = share ? `, ${SHARE_WORDS[share.kind]}` : "";
+  writeMark(board, markWords(report, blank) + which, blank);
 
   return {
+    share,
     blank,
     turnedDeg,
     // The contour's own arcs in place of the outline's points, which the board has found its places by.
@@ -96,9 +103,18 @@ export function templateOf(report: Report, asLaid: Blank, turnedDeg = 0): Templa
     edges: blank.outline.map((p, i): Piece => [p, blank.outline[(i + 1) % blank.outline.length] as Vec2]),
     lines: marked.map(({ from, to }): Piece => [from, to]),
     corners,
-    lineName: hits ? "bend lines" : "element lines",
+    lineName: own?.name ?? (hits ? "bend lines" : "element lines"),
   };
 }
+
+const linesOn = (blank: Blank, share: Share): Blank["lines"] => blank.lines.filter((one) => isOn(share, one));
+
+const turnedLine = ({ from, to, stop, text }: Marked, turn: (p: Vec2) => Vec2): Marked => ({
+  from: turn(from),
+  to: turn(to),
+  stop: turn(stop),
+  text,
+});
 
 const only = (label: Label): Placing => ({ strokes: [], labels: [label] });
 

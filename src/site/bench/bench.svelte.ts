@@ -8,6 +8,7 @@ import { shapedOf } from "../../report/shaped.ts";
 import { begin, change, goOn, kept, redo, settle, undo, type History } from "./history.ts";
 import type { Keeper } from "./keep.ts";
 import type { NamedTyped } from "./link.ts";
+import { type Carried, ownTrials } from "./ownTrials.ts";
 import { readTypedPart, type Complaint } from "./readTyped.ts";
 
 /** A part that could be laid out, and how. */
@@ -30,6 +31,9 @@ function worked({ name, part: typed }: NamedTyped, tables: Tables): Outcome {
   if (made.kind === "refused") return { kind: "problems", problems: made.issues };
   return { kind: "drawn", drawn: { typed, part, made, shaped: shapedOf(part, made) } };
 }
+
+/** A part without the trials that go with it. */
+const textOf = ({ name, part }: NamedTyped): string => JSON.stringify({ name, part });
 
 /**
  * What is at the bench: the part as it is typed, the last one that could be drawn, and the shop it is asked of.
@@ -55,6 +59,11 @@ export class Bench {
   private readonly draft: Keeper<readonly NamedTyped[]>;
   private readonly shopDraft: Keeper<TypedGroup>;
   private asked = 0;
+  private readonly published: NamedTyped;
+  /** Trials that the sheet starts from, with what they hold for. */
+  private heldTrials: Carried | undefined = $state.raw(undefined);
+  /** Why trials of this part hold no longer, in a sentence; empty where they do, and where there are none. */
+  trialsTold = $state("");
   private shopRead: Promise<void> = Promise.resolve();
   private readonly first: string;
 
@@ -67,7 +76,8 @@ export class Bench {
       readonly shopDraft: Keeper<TypedGroup>;
     },
   ) {
-    this.first = JSON.stringify(first);
+    this.first = textOf(first);
+    this.published = first;
     this.tables = options.tables;
     this.draft = options.draft;
     this.shopDraft = options.shopDraft;
@@ -90,7 +100,12 @@ export class Bench {
   }
   /** Is it another part than the one that the page came with? */
   get isChanged(): boolean {
-    return JSON.stringify(this.now) !== this.first;
+    return textOf(this.now) !== this.first;
+  }
+  /** Does the sheet start from other trials than those of the file next to the part's own? */
+  get isTriedOtherwise(): boolean {
+    const seen = (trials: Carried | undefined) => JSON.stringify(trials?.seen ?? []);
+    return this.formed !== undefined && seen(this.heldTrials) !== seen(this.published.trials);
   }
   get canUndo(): boolean {
     return this.history.past.length > 0;
@@ -130,15 +145,17 @@ export class Bench {
   put(path: FieldPath, value: Typed | undefined, about: string | undefined = JSON.stringify(path)): void {
     this.message = "";
     const part = typedWith(this.typed, path, value) as TypedGroup;
-    this.show(change(this.history, { name: this.name, part }, about));
+    this.show(change(this.history, { ...this.now, part }, about));
   }
   rename(name: string): void {
-    this.show(change(this.history, { name, part: this.typed }, "name"));
+    const trials = this.carried;
+    this.show(change(this.history, { name, part: this.typed, ...(trials && { trials }) }, "name"));
   }
   /** Another part altogether; the one before stays one step back. */
   take(part: NamedTyped): void {
     this.message = "";
-    this.show(change(this.history, part));
+    const trials = part.trials ?? (part.name === this.name ? this.now.trials : undefined);
+    this.show(change(this.history, { ...part, ...(trials && { trials }) }));
   }
   /** Another window of this browser works on the same part, and what is typed last is what is kept. */
   warnOfOther(): void {
@@ -189,6 +206,21 @@ export class Bench {
     if (keep && !this.draft.write(kept(history))) this.tellUnkept();
   }
 
+  /** Trials of what is at the bench: those that came with it, else those of the page's own part. */
+  private get carried(): Carried | undefined {
+    const { now, published } = this;
+    if (now.trials && now.trials !== published.trials && now.trials.fit) return now.trials;
+    return now.name === published.name || now.trials
+      ? ownTrials(published.name, this.shopPublished, published.trials)
+      : undefined;
+  }
+
+  /** The part as it goes on the tray, with the trials that hold for it. */
+  get withTrials(): NamedTyped {
+    const { name, part } = this.now;
+    return { name, part, ...(this.heldTrials && { trials: this.heldTrials }) };
+  }
+
   private tellUnkept(): void {
     this.message = "This browser keeps nothing: save the part before you leave the page.";
   }
@@ -197,11 +229,26 @@ export class Bench {
   private judge(): void {
     const asked = ++this.asked;
     if (!this.lastDrawn) return;
-    void Promise.all([import("../../report/develop.ts"), this.shopRead]).then(([{ formedOf }]) => {
+    const carried = this.carried;
+    void Promise.all([
+      import("../../report/develop.ts"),
+      carried && import("./trialsHere.ts"),
+      this.shopRead,
+    ]).then(([{ formedOf }, tried]) => {
       setTimeout(() => {
         const [of, shop] = [this.lastDrawn, this.shopNow];
         if (asked !== this.asked || !of) return;
-        this.formed = { of, shop, forming: formedOf(of.part, of.made, { shop }) };
+        const here =
+          carried &&
+          tried?.trialsHere(
+            carried,
+            { part: this.published, shop: this.shopPublished },
+            { part: of.part, made: of.made, shop },
+            this.tables,
+          );
+        this.trialsTold = here?.told ?? "";
+        this.heldTrials = here?.trials && { ...here.trials, ...(here.fit && { fit: here.fit }) };
+        this.formed = { of, shop, forming: formedOf(of.part, of.made, { shop, trials: here?.trials }) };
       });
     });
   }

@@ -1,9 +1,12 @@
 import type { Typed, TypedGroup } from "../../input/typed.ts";
+import { asCarried, type Carried } from "./ownTrials.ts";
 
 /** A part with the name of its file, as it goes from hand to hand. */
 export interface NamedTyped {
   readonly name: string;
   readonly part: TypedGroup;
+  /** Trials of it that go with it; a link carries none. */
+  readonly trials?: Carried | undefined;
 }
 
 const MARK = "#part=";
@@ -57,7 +60,13 @@ export const asTypedGroup = (value: unknown): TypedGroup | undefined =>
 /** The states of a part, from what a browser kept: earlier versions kept the last one alone. */
 export function asDraft(value: unknown): readonly NamedTyped[] | undefined {
   const states: readonly unknown[] = Array.isArray(value) ? value : [value];
-  return states.length > 0 && states.every(isNamed) ? states : undefined;
+  return states.length > 0 && states.every(isNamed) ? states.map(withSoundTrials) : undefined;
+}
+
+/** A part with its trials as far as they are trials. */
+export function withSoundTrials({ name, part, trials }: NamedTyped): NamedTyped {
+  const carried = asCarried(trials);
+  return { name, part, ...(carried && { trials: carried }) };
 }
 const isNamed = (value: unknown): value is NamedTyped =>
   isGroup(value) && typeof value["name"] === "string" && asTypedGroup(value["part"]) !== undefined;

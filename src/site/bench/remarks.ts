@@ -15,6 +15,10 @@ export function remarks(bench: Bench): string[] {
           "NOT what is typed: something typed was wrong, and these are the last sizes that could be laid out.",
         ]),
     ...(bench.isChanged ? [`Made at the bench on ${today()}, not from the binder's own file.`] : []),
+    ...(bench.isTriedOtherwise && bench.trialsTold === ""
+      ? ["Settings by trials kept in one browser, not by the binder's own file."]
+      : []),
+    ...(bench.trialsTold === "" ? [] : [bench.trialsTold]),
     ...(bench.isShopChanged ? ["Machines and plates as changed in one browser."] : []),
   ];
 }

@@ -82,7 +82,7 @@ function printedUnlessChanged(place: HTMLElement, bench: Bench): void {
   const published = [...place.childNodes];
   place.replaceChildren();
   addEventListener("beforeprint", () => {
-    if (!bench.isChanged) place.append(...published);
+    if (!bench.isChanged && !bench.isTriedOtherwise) place.append(...published);
   });
   addEventListener("afterprint", () => published.forEach((node) => node.remove()));
 }

@@ -6,3 +6,6 @@ export const fileHref = (part: string, file: string): string =>
   `${partHref(part)}${encodeURIComponent(file)}`;
 export const shapeHref = (shape: string): string => `/shapes/${shape}/`;
 export const plateFileHref = (file: string): string => `/job/plates/${encodeURIComponent(file)}`;
+export const archiveHref = (file: string): string => `/job/${encodeURIComponent(file)}`;
+/** Where the files of the whole job are offered. */
+export const JOB_FILES_HREF = "/job/#files";

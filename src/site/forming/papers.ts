@@ -13,14 +13,21 @@ export const LINES_PAPER: Paper = { ...ACROSS, heightMm: 84 };
 
 /** What the sheet of the inspection holds on US Letter, the shorter paper: a row, one that takes a second line, and all else. [mm] */
 const INSPECTION = { room: 252, row: 7.2, second: 3.4, letters: 74, fixed: 62 };
-const BLANK_MM = { least: 44, most: 110 };
+const BLANK_MM = { least: 44, good: 58, most: 110 };
+/** What the drawings for the layout by hand take at its foot. [mm] */
+const SPARE_MM = 72;
 
-/** The blank under the inspection: which edge is which, not to be measured; as tall as the rows above it leave room for. */
+/** The blank under the inspection: which edge is which, not to be measured; as tall as the rows above it leave room for, that for the drawings by hand kept where it can be. */
 export function blankPaper({ forming }: Report): Paper {
   const { room, row, second, letters, fixed } = INSPECTION;
   const rows = (forming.inspection?.rows ?? []).map(({ what }) =>
     what.length > letters ? row + second : row,
   );
   const left = room - fixed - rows.reduce((sum, one) => sum + one, 0);
-  return { ...ACROSS, heightMm: Math.min(BLANK_MM.most, Math.max(BLANK_MM.least, left)) };
+  const own = left - SPARE_MM >= BLANK_MM.good ? left - SPARE_MM : left;
+  return { ...ACROSS, heightMm: Math.min(BLANK_MM.most, Math.max(BLANK_MM.least, own)) };
 }
+
+/** At the foot of the last sheet, alone or two side by side. */
+export const HAND_PAPER: Paper = { ...ACROSS, heightMm: 46 };
+export const HAND_PAIR: Paper = { ...COLUMN, heightMm: 46 };

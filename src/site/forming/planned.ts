@@ -10,3 +10,12 @@ export function plannedWords(planned: number, unit: string, units: Units): strin
 /** What is added to the reading at 0, or taken off it, with its sign: the same beside every sum. */
 export const addedWords = (planned: number, unit: string, units: Units): string =>
   `${planned < 0 ? "−" : "+"} ${plannedWords(Math.abs(planned), unit, units)}`;
+
+/** A line to write on says by itself that something is set or measured. */
+export const boxName = (label: string): string => label.replace(/, (?:set|measured)$/, "");
+
+/** What stands before a line to write on that nothing is planned for. */
+export function openBox(label: string, unit: string, units: Units): string {
+  const here = unit === "mm" ? units : unit === "kN" && units === "in" ? "short tons" : unit;
+  return `${boxName(label)}${unit === "-" ? "" : `, ${here}`}`;
+}

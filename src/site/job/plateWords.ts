@@ -1,7 +1,7 @@
 import type { Left, Stock } from "../../nesting/model.ts";
 import type { BlankOnPlate } from "../../output/plateSheet.ts";
 import { numbersIn } from "../words/numbers.ts";
-import type { JobPlate, PlateGroup } from "./layJob.ts";
+import type { JobPlate, PlateGroup } from "../../job/plates.ts";
 
 /** A blank's name: that of its part, with its piece where the pieces of the part differ. */
 export const blankName = ({ report, blank }: Pick<BlankOnPlate, "report" | "blank">): string =>

@@ -1,5 +1,5 @@
 import type { Machine } from "../../forming/machine.ts";
-import { slug } from "../bits/slug.ts";
+import { slug } from "../../output/slug.ts";
 
 /** Where the machines' cards stand. */
 export const MACHINES_HREF = "/machines/";

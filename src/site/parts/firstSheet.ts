@@ -73,8 +73,12 @@ function factsMm(report: Report, widthMm: number): number {
   return notes.split("\n").reduce((sum, one) => sum + ROW.text * lines(one, SIZE.text, widthMm), facts + 2);
 }
 
-/** What lies between the head and the title block of the first sheet. [mm] */
-function roomMm(report: Report): number {
+/**
+ * What lies between the head and the title block of the first sheet. [mm]
+ *
+ * @param more what the paper is taller than US Letter
+ */
+function roomMm(report: Report, more: number): number {
   const { part } = report;
   const title = HEAD.titleLine * (lines(part.title, SIZE.title, SHEET.width) - 1);
   const figures = keyFigures(report);
@@ -90,16 +94,16 @@ function roomMm(report: Report): number {
   const head = HEAD.plain + title + (HEAD.figures + second) * Math.ceil(wide / (FLEX * SHEET.width));
   const block = (textLength(part.title + part.name, SIZE.check) + BLOCK.others) / SHEET.width;
   const cut = patternsApart(report) ? CUT_MM : 0;
-  return SHEET.height - head - cut - BLOCK.plain - BLOCK.line * Math.max(0, Math.ceil(block) - 2);
+  return SHEET.height + more - head - cut - BLOCK.plain - BLOCK.line * Math.max(0, Math.ceil(block) - 2);
 }
 
 /** Height left for three views beside the sizes, over both columns of checks. [mm] */
-export const roomAcross = (report: Report): number =>
-  roomMm(report) - (HEADINGS_MM + checksMm(report)) / 2 - 12;
+export const roomAcross = (report: Report, more = 0): number =>
+  roomMm(report, more) - (HEADINGS_MM + checksMm(report)) / 2 - 12;
 
 /** Height left for views in a column, over the sizes. [mm] */
-export function roomInColumn(report: Report): number {
-  const room = roomMm(report);
+export function roomInColumn(report: Report, more = 0): number {
+  const room = roomMm(report, more);
   const facts = factsMm(report, SHEET.column);
   // Both columns filled, less what a row that does not break leaves empty; and the views with their sizes stay in one.
   return Math.min(2 * room - checksMm(report) - facts - HEADINGS_MM - 8, room - facts - 10);

@@ -25,10 +25,17 @@ export interface ViewsPaper {
   readonly across: boolean;
 }
 
+/** A sheet that holds as much as US Letter, the shorter paper, or as A4. */
+export type SheetHeight = "short" | "tall";
+/** What A4 is taller by. [mm] */
+const TALLER_MM = 17;
+const more = (sheet: SheetHeight): number => (sheet === "tall" ? TALLER_MM : 0);
+
 /** Views as tall as the words of the first sheet leave room for. */
-export function viewsPaper(report: Report): ViewsPaper {
+export function viewsPaper(report: Report, sheet: SheetHeight): ViewsPaper {
+  // The same arrangement on both papers.
   const across = offsetOf(report)[1] !== 0 && roomAcross(report) - FOOT_MM >= VIEWS_MM.across;
-  const room = (across ? roomAcross(report) : roomInColumn(report)) - FOOT_MM;
+  const room = (across ? roomAcross(report, more(sheet)) : roomInColumn(report, more(sheet))) - FOOT_MM;
   const heightMm = Math.min(VIEWS_MM.most, Math.max(VIEWS_MM.least, room));
   return {
     across,
@@ -64,7 +71,7 @@ interface PatternPaper {
 }
 
 /** One pattern: across the sheet where the tables below leave room for that, else beside its words, as tall as they allow. */
-export function patternPaper(report: Report, { rows, tables }: Marking): PatternPaper {
+export function patternPaper(report: Report, { rows, tables }: Marking, sheet: SheetHeight): PatternPaper {
   const { forming } = report;
   const { room, fixed, roll, steps, markingRow, closureHead, closureRow } = SECOND_SHEET;
   const elsewhere = chosenPlan(report) ? steps[forming.route] : 0;
@@ -72,7 +79,7 @@ export function patternPaper(report: Report, { rows, tables }: Marking): Pattern
   const closure =
     rolled && forming.closure.length > 0 ? closureHead + closureRow * forming.closure.length : 0;
   const marking = markingRow * Math.ceil(rows.length / tables);
-  const left = room - fixed + elsewhere - (rolled ? roll : 0) - closure - marking;
+  const left = room + more(sheet) - fixed + elsewhere - (rolled ? roll : 0) - closure - marking;
   const above = left - WORDS_BELOW_MM;
   if (above >= PATTERN_MM.across)
     return { across: true, paper: { ...ACROSS, heightMm: Math.min(PATTERN_MM.most, above) } };

@@ -2,6 +2,7 @@ import { createPdf, type PdfFonts } from "../../output/pdf/document.ts";
 import { flow } from "../../output/pdf/flow.ts";
 import type { Blank, Report } from "../../report/report.ts";
 import { fullSizePdf, type WhichSheets } from "../../output/pdf/fullSize.ts";
+import { type ShareKind, sharesOf } from "../../output/pdf/share.ts";
 import { readingPaper, tilePaper, type TilePaperId } from "../../output/pdf/tilePaper.ts";
 import { saveFile } from "../bench/files/saveFile.ts";
 import { type PartAround, partCells } from "../words/titleBlock.ts";
@@ -23,8 +24,15 @@ interface Pattern {
 export async function saveFullSize(
   report: Report,
   { name, blank, count }: Pattern,
-  { paper, sheets, file }: { paper: TilePaperId; sheets: WhichSheets; file: string },
+  {
+    paper,
+    sheets,
+    kind,
+    file,
+  }: { paper: TilePaperId; sheets: WhichSheets; kind: ShareKind | undefined; file: string },
 ): Promise<string> {
+  const share = kind && sharesOf(report, blank).find((one) => one.kind === kind);
+  if (kind && !share) return `${name}: the pattern as it stands has no ${kind} that could be turned over.`;
   const fonts = await fetchFonts();
   const done = fullSizePdf(report, blank, {
     paper: tilePaper(paper),
@@ -32,6 +40,7 @@ export async function saveFullSize(
     fonts,
     date: pdfDate(new Date()),
     count,
+    share,
   });
   if (done.kind === "refused") return `${name}: ${done.problem}. What helps: ${done.remedy}.`;
   saveFile(file, done.bytes, PDF);

@@ -1,4 +1,4 @@
-import type { TrialSeen } from "../../forming/trialSeen.ts";
+import type { AnySeen } from "../../forming/anyTrials.ts";
 import { MM_PER_INCH, plain, type Units } from "../../drawing/format.ts";
 
 const PER_CENT = 100;
@@ -7,39 +7,61 @@ const PER_CENT = 100;
 export const typed = (mm: number, units: Units): string =>
   units === "mm" ? plain(mm, 2) : plain(mm / MM_PER_INCH, 3);
 
+/** Under which this browser keeps the trials of a part on a roll. */
+export const trialsKey = (part: string, roll: string): string =>
+  `slantwork trials ${JSON.stringify([part, roll])}`;
+
 /** What came out of a trial, as its row in a file says it: "gap: 840". */
-function outcome(trial: TrialSeen, units: Units): string {
+function outcome(trial: AnySeen, units: Units): string {
   if ("gapMm" in trial) return `gap: ${typed(trial.gapMm, units)}`;
+  if ("zone" in trial && !("flat" in trial))
+    return (["large", "small"] as const)
+      .flatMap((end) => {
+        const mm = trial[`${end}Mm`];
+        return mm === undefined ? [] : [`${end}: ${typed(mm, units)}`];
+      })
+      .join(", ");
   return "closed" in trial ? `closed: ${plain(PER_CENT * trial.closed, 1)}` : "flat: true";
 }
 
 /** A file of trials, as it is kept next to the part's own file. */
 export function trialsYaml(
-  trials: readonly TrialSeen[],
+  trials: readonly AnySeen[],
   { units, machine }: { readonly units: Units; readonly machine: string },
 ): string {
   const rows = trials.map(
-    (trial) => `  - { setting: ${typed(trial.settingMm, units)}, ${outcome(trial, units)} }`,
+    (trial) =>
+      `  - { ${"zone" in trial ? `zone: ${trial.zone}, ` : ""}setting: ${typed(trial.settingMm, units)}, ${outcome(trial, units)} }`,
   );
   // A name in JSON is one in YAML too, whatever stands in it.
   return [`units: ${units}`, `machine: ${JSON.stringify(machine)}`, "trials:", ...rows, ""].join("\n");
 }
 
-const isTrial = (value: unknown): value is TrialSeen => {
+/** Is this a trial, from whatever was kept? */
+export const isSeen = (value: unknown): value is AnySeen => {
   if (typeof value !== "object" || value === null) return false;
-  const { settingMm, gapMm, closed, flat } = value as Record<string, unknown>;
+  const { settingMm, gapMm, closed, flat, zone, largeMm, smallMm } = value as Record<string, unknown>;
   const number = (one: unknown): one is number => typeof one === "number" && Number.isFinite(one);
   const size = (one: unknown) => number(one) && one >= 0;
+  const radius = (one: unknown) => one === undefined || (number(one) && one > 0);
+  if (zone !== undefined)
+    return (
+      number(zone) &&
+      Number.isInteger(zone) &&
+      zone >= 1 &&
+      size(settingMm) &&
+      (flat === true || (radius(largeMm) && radius(smallMm) && (number(largeMm) || number(smallMm))))
+    );
   // A gap may be an overlap.
   return size(settingMm) && (number(gapMm) || size(closed) || flat === true);
 };
 
 /** What the browser kept of a part's trials; nothing where what it kept is no list of trials. */
-export function keptIn(text: string | null): readonly TrialSeen[] | undefined {
+export function keptIn(text: string | null): readonly AnySeen[] | undefined {
   if (text === null) return undefined;
   try {
     const kept: unknown = JSON.parse(text);
-    return Array.isArray(kept) && kept.every(isTrial) ? kept : undefined;
+    return Array.isArray(kept) && kept.every(isSeen) ? kept : undefined;
   } catch {
     return undefined;
   }

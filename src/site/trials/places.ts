@@ -1,3 +1,4 @@
+import type { correctAny } from "../../forming/anyTrials.ts";
 import { type RollPlaces, settable } from "../../forming/rollPlaces.ts";
 import type { TrialCorrection } from "../../forming/trials.ts";
 import { type Units } from "../../drawing/format.ts";
@@ -21,20 +22,32 @@ function named(places: RollPlaces, pipe: boolean): PlacesRow["places"] {
   return all.flatMap(([name, mm]) => (mm === null ? [] : [[name, mm] as const]));
 }
 
-/** Where the roll is set by the trials: in this pass, and to start the second. */
-export function placesOf(correction: TrialCorrection | null, pipe: boolean): PlacesRow[] {
-  if (!correction) return [];
-  const { kind, set, secondPass } = correction;
-  const what = {
-    raise: "first pass, next",
-    overshot: "first pass, next blank",
-    done: "first pass, keep",
-    check: "",
-  };
+const WHAT = {
+  raise: "first pass, next",
+  overshot: "first pass, next blank",
+  done: "first pass, keep",
+  check: "",
+  taught: "first pass, by the other zones",
+  plan: "first pass, by the plan",
+} as const;
+
+type Set = Pick<TrialCorrection, "set" | "secondPass"> & { readonly kind: keyof typeof WHAT };
+
+function rowsOf({ kind, set, secondPass }: Set, pipe: boolean, head = ""): PlacesRow[] {
   return [
-    ...(set ? [{ what: what[kind], places: named(set, pipe) }] : []),
-    ...(secondPass ? [{ what: "second pass, start", places: named(secondPass, pipe) }] : []),
+    ...(set ? [{ what: `${head}${WHAT[kind]}`, places: named(set, pipe) }] : []),
+    ...(secondPass ? [{ what: `${head}second pass, start`, places: named(secondPass, pipe) }] : []),
   ];
+}
+
+type Answered = Exclude<ReturnType<typeof correctAny>, { kind: "none" }>;
+
+/** Where the roll is set by the trials: in this pass, and to start the second; in every zone. */
+export function placesOf(answer: Answered | null, pipe: boolean): PlacesRow[] {
+  if (!answer) return [];
+  if (answer.kind === "correction") return rowsOf(answer.correction, pipe);
+  const { zones } = answer.correction;
+  return zones.flatMap((one) => rowsOf(one, pipe, zones.length === 1 ? "" : `zone ${one.zone}: `));
 }
 
 function cell(name: "th" | "td", text: string, scope?: string): HTMLTableCellElement {

@@ -3,10 +3,12 @@ import { handLiftOf } from "../../forming/handling.ts";
 import { rollSettings } from "../../forming/rollSettings.ts";
 import { rollSheet } from "../../forming/sheet/rollSheet.ts";
 import { triedOn } from "../../forming/tried.ts";
-import type { TrialSeen } from "../../forming/trialSeen.ts";
+import type { AnySeen } from "../../forming/anyTrials.ts";
+import type { Units } from "../../drawing/format.ts";
+import type { NoteBox } from "../../forming/sheet/step.ts";
 import { footnotes, marked } from "../forming/footnotes.ts";
 import { joined } from "../forming/joined.ts";
-import { addedWords, plannedWords } from "../forming/planned.ts";
+import { addedWords, boxName, openBox, plannedWords } from "../forming/planned.ts";
 
 /** The steps of the sheet that trials have a say in. */
 const BY_TRIALS: ReadonlySet<string> = new Set(["first-raise", "second-raise"]);
@@ -18,7 +20,7 @@ function raised(text: string): HTMLElement {
 }
 
 /** Has the printed card start from the trials that stand in the form, as if they were kept beside the part. */
-export function printSteps(asked: RollAsked, seen: readonly TrialSeen[]): void {
+export function printSteps(asked: RollAsked, seen: readonly AnySeen[]): void {
   const answer = rollSettings(asked);
   if (answer.kind === "none") return;
   const tried = triedOn(asked, { machine: asked.roll.name, seen });
@@ -39,9 +41,34 @@ export function printSteps(asked: RollAsked, seen: readonly TrialSeen[]): void {
       mark === null ? [joined(text)] : [joined(text), raised(mark)],
     );
     words?.replaceChildren(...pieces);
-    toNote.forEach(({ planned, unit, onto }, i) => {
-      const box = document.querySelector(`[data-planned="${id} ${i}"]`);
-      if (box && planned !== undefined) box.textContent = joined((onto ? addedWords : plannedWords)(planned, unit, units));
-    });
+    showBoxes(id, toNote, units);
   }
+}
+
+/** The lines to write on: in zones there may be more of them than were printed without trials. */
+function showBoxes(id: string, boxes: readonly NoteBox[], units: Units): void {
+  const list = document.querySelector(`[data-boxes="${id}"]`);
+  const [first] = list?.children ?? [];
+  if (!list || !first) return;
+  const made = (name: string, ...inside: (string | Node)[]) => {
+    const one = document.createElement(name);
+    one.append(...inside);
+    return one;
+  };
+  const rows = boxes.map(({ label, unit, planned, onto }, i) => {
+    // A copy keeps what the styles know it by.
+    const row = first.cloneNode() as Element;
+    const sum = planned !== undefined && onto !== undefined;
+    row.classList.toggle("sum", sum);
+    if (planned === undefined) {
+      row.append(openBox(label, unit, units));
+      return row;
+    }
+    const number = made("strong", joined((sum ? addedWords : plannedWords)(planned, unit, units)));
+    number.dataset["planned"] = `${id} ${i}`;
+    if (sum) row.append(made("span", `${boxName(label)}: at 0`), made("i"), made("span", number, " ="));
+    else row.append(made("span", `${boxName(label)}: `, number));
+    return row;
+  });
+  list.replaceChildren(...rows);
 }

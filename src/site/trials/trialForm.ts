@@ -2,10 +2,13 @@ import type { FormingCase } from "../../forming/case.ts";
 import type { PlateRoll } from "../../forming/machine.ts";
 import { sayIn } from "../../forming/say.ts";
 import { isPipe } from "../../forming/skin.ts";
-import { correctTrials, impossibleTrial } from "../../forming/trials.ts";
-import { MOST_TOLD, type TrialSeen } from "../../forming/trialSeen.ts";
-import { MM_PER_INCH, type Units } from "../../drawing/format.ts";
-import { keptIn, trialsYaml, typed } from "./keptTrials.ts";
+import { type AnySeen, correctAny, impossibleAny } from "../../forming/anyTrials.ts";
+import type { Units } from "../../drawing/format.ts";
+import { find } from "./find.ts";
+import { keptIn, trialsKey, trialsYaml } from "./keptTrials.ts";
+import { trialWords } from "./trialWords.ts";
+import { wholeFields } from "./wholeFields.ts";
+import { zoneFields } from "./zoneFields.ts";
 import { placesOf, showPlaces } from "./places.ts";
 import { printSteps } from "./printSteps.ts";
 
@@ -15,41 +18,31 @@ export interface TrialAsked {
   readonly units: Units;
   readonly item: FormingCase;
   readonly roll: PlateRoll;
+  /** In how many zones it is rolled, each with a setting of its own. */
+  readonly zones: number;
   /** From the file next to the part's own. */
-  readonly trials: readonly TrialSeen[];
+  readonly trials: readonly AnySeen[];
 }
 
-const PER_CENT = 100;
-/** Steeper than any slide, wider than any gap: a slip of the keys. [mm] */
-const LARGEST_MM = 100_000;
-
-const find = <T extends Element>(root: Element, name: string, kind: new () => T): T => {
-  const found = root.querySelector(`[data-trial="${name}"]`);
-  if (!(found instanceof kind)) throw new RangeError(`trial form: ${name}`);
-  return found;
-};
-
-/** A number as it is typed, decimal comma and any minus sign allowed; undefined where it is none that can be meant. */
-function numberIn(text: string, [least, most]: readonly [number, number]): number | undefined {
-  const value = Number(
-    text
-      .trim()
-      .replace(",", ".")
-      .replace(/^[−–]\s*/, "-"),
-  );
-  return text.trim() !== "" && Number.isFinite(value) && value >= least && value <= most ? value : undefined;
+/** What is to be done, a line for each zone. */
+function answerLines(next: ReturnType<typeof correctAny> | null): string[] {
+  if (next === null) return ["No trial yet: the sheet’s own start comes first."];
+  switch (next.kind) {
+    case "none":
+      return [`No next setting: ${next.why}.`];
+    case "correction":
+      return [next.correction.advice];
+    case "zones":
+      return [next.correction.taught, ...next.correction.zones.map(({ advice }) => advice)].filter(Boolean);
+  }
 }
 
 /** Brings one form to life: what is typed, what is kept in this browser, and the next setting. */
 function startTrialForm(root: HTMLElement): void {
   const asked = JSON.parse(root.dataset["asked"] ?? "") as TrialAsked;
-  const { item, roll, units } = asked;
-  const perUnit = units === "mm" ? 1 : MM_PER_INCH;
-  const key = `slantwork trials ${JSON.stringify([asked.part, roll.name])}`;
+  const { item, roll, units, zones } = asked;
+  const key = trialsKey(asked.part, roll.name);
   const form = find(root, "form", HTMLFormElement);
-  const setting = find(root, "setting", HTMLInputElement);
-  const kind = find(root, "kind", HTMLSelectElement);
-  const outcome = find(root, "outcome", HTMLInputElement);
   const list = find(root, "list", HTMLOListElement);
   const answer = find(root, "answer", HTMLParagraphElement);
   const message = find(root, "message", HTMLParagraphElement);
@@ -57,9 +50,9 @@ function startTrialForm(root: HTMLElement): void {
   const places = find(root, "places", HTMLTableElement);
   const question = { item, roll, say: sayIn(units) };
   /** A slip that was kept or written in a file would stop every answer: it is left out, and told. */
-  const possible = (all: readonly TrialSeen[]) =>
-    all.filter((one) => impossibleTrial(question, one) === null);
-  let trials: readonly TrialSeen[] = possible(asked.trials);
+  const possible = (all: readonly AnySeen[]) => all.filter((one) => impossibleAny(question, one) === null);
+  const fields = item.cone ? wholeFields(root, units) : zoneFields(root, units);
+  let trials: readonly AnySeen[] = possible(asked.trials);
   let kept = true;
   try {
     trials = possible(keptIn(localStorage.getItem(key)) ?? asked.trials);
@@ -70,15 +63,6 @@ function startTrialForm(root: HTMLElement): void {
   const tell = (text: string): void => {
     message.textContent = text;
   };
-  const words = (trial: TrialSeen): string => {
-    const came =
-      "gapMm" in trial
-        ? `${trial.gapMm < 0 ? "overlap" : "gap"} ${typed(Math.abs(trial.gapMm), units)} ${units}`
-        : "closed" in trial
-          ? `${Math.round(PER_CENT * trial.closed)} % closed`
-          : "sprang back flat";
-    return `set ${typed(trial.settingMm, units)} ${units}: ${came} `;
-  };
   const show = () => {
     list.replaceChildren(
       ...trials.map((trial, i) => {
@@ -88,22 +72,22 @@ function startTrialForm(root: HTMLElement): void {
         remove.setAttribute("aria-label", `remove trial ${i + 1}`);
         remove.addEventListener("click", () => keep(trials.filter((_, j) => j !== i)));
         const row = document.createElement("li");
-        row.append(words(trial), remove);
+        row.append(trialWords(trial, { units, zones: zones > 1 }), remove);
         return row;
       }),
     );
-    const next = trials.length > 0 ? correctTrials(question, trials) : null;
-    const correction = next?.kind === "correction" ? next.correction : null;
-    answer.textContent =
-      next === null
-        ? "No trial yet: the sheet’s own start comes first."
-        : next.kind === "none"
-          ? `No next setting: ${next.why}.`
-          : next.correction.advice;
-    showPlaces(places, placesOf(correction, isPipe(item)), units);
+    const next = trials.length > 0 ? correctAny(question, trials) : null;
+    answer.replaceChildren(
+      ...answerLines(next).map((text) => {
+        const line = document.createElement("span");
+        line.textContent = text;
+        return line;
+      }),
+    );
+    showPlaces(places, placesOf(next?.kind === "none" ? null : next, isPipe(item)), units);
     printSteps(question, trials);
   };
-  const keep = (now: readonly TrialSeen[]) => {
+  const keep = (now: readonly AnySeen[]) => {
     trials = now;
     try {
       localStorage.setItem(key, JSON.stringify(now));
@@ -113,39 +97,22 @@ function startTrialForm(root: HTMLElement): void {
     if (!kept) tell("This browser keeps nothing: save the file before you leave the page.");
     show();
   };
-  const read = (): TrialSeen | string => {
-    const at = numberIn(setting.value, [0, LARGEST_MM]);
-    if (at === undefined || at === 0)
-      return `Write the raise at the large edge as a number of ${units}, above 0.`;
-    if (kind.value === "flat") return { settingMm: at * perUnit, flat: true };
-    const closed = kind.value === "closed";
-    const out = numberIn(outcome.value, closed ? [0, MOST_TOLD * PER_CENT] : [-LARGEST_MM, LARGEST_MM]);
-    if (out === undefined)
-      return closed
-        ? `Write how far it closed as 0 to ${MOST_TOLD * PER_CENT} per cent of the turn; above 100 where the edges overlap.`
-        : `Write the gap as a number of ${units}, with a minus in front where the edges overlap.`;
-    return closed
-      ? { settingMm: at * perUnit, closed: out / PER_CENT }
-      : { settingMm: at * perUnit, gapMm: out * perUnit };
-  };
-
   form.addEventListener("submit", (event) => {
     event.preventDefault();
-    const trial = read();
+    const trial = fields.read();
     if (typeof trial === "string") {
       tell(trial);
       return;
     }
-    const why = impossibleTrial(question, trial);
+    const why = impossibleAny(question, trial);
     if (why !== null) {
       tell(`That cannot have been, and is not kept: ${why}.`);
       return;
     }
     tell("");
-    outcome.value = "";
+    fields.clear();
     keep([...trials, trial]);
   });
-  kind.addEventListener("change", () => (outcome.disabled = kind.value === "flat"));
   find(root, "save", HTMLButtonElement).addEventListener("click", () => {
     const link = document.createElement("a");
     const text = trialsYaml(trials, { units, machine: roll.name });

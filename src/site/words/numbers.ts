@@ -12,6 +12,9 @@ import {
   volumeText,
   type Units,
 } from "../../drawing/format.ts";
+import { together } from "../../drawing/together.ts";
+
+export { thickness } from "../../drawing/thickness.ts";
 
 /** How the numbers of one part read in the text of its page: in its own units, each kept on one line with its unit. */
 export interface Numbers {
@@ -29,8 +32,6 @@ export interface Numbers {
   area(mm2: number): string;
   volume(mm3: number): string;
 }
-
-const together = (text: string): string => text.replaceAll(" ", "\u00a0");
 
 export const numbersIn = (unit: Units): Numbers => ({
   unit,
@@ -51,21 +52,6 @@ export const numbersIn = (unit: Units): Numbers => ({
 export const MM: Numbers = numbersIn("mm");
 
 export const degrees = angleText;
-
-/**
- * Plate thickness; gauges are thousandths of an inch apart, so that inches get four places and mm stand beside.
- * Where the thickness is a sheet gauge of its metal, that stands behind it.
- */
-export function thickness(
-  mm: number,
-  unit: Units,
-  gauge: string | null,
-): { readonly value: string; readonly beside?: string } {
-  const metric = `${plain(mm, 2)} mm`;
-  const own = unit === "mm" ? metric : `${plain(mm / MM_PER_INCH, 4)} in`;
-  const value = together(gauge === null ? own : `${own} (${gauge})`);
-  return unit === "mm" ? { value } : { value, beside: together(metric) };
-}
 
 /** Which way a pattern is turned by an angle, counter-clockwise being positive. */
 export const turnWord = (angle: number): string => (angle > 0 ? "counter-clockwise" : "clockwise");

@@ -59,10 +59,6 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
     unit: "mm",
     means: "Along the edge of the small end, from seam edge 1.",
   },
-  "forming.plans[].settings.zones[].middleOverbend": {
-    means:
-      "How many times too high a straight roll set for both ends stands in the middle; both ends are started lower by it.",
-  },
   "forming.plans[].settings.zones[].passes": {
     means:
       "A first trial from below, start, middle and end of the first pass’s window, and the finished bend.",
@@ -92,6 +88,10 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   [`${PASS}.start.largeMm`]: { unit: "mm", means: "Raise at the large edge." },
   [`${PASS}.start.middleMm`]: { unit: "mm", means: "Raise at half the slant." },
   [`${PASS}.start.smallMm`]: { unit: "mm", means: "Raise at the small edge." },
+  [`${PASS}.start.middleOverbend`]: {
+    means:
+      "How many times too high a straight roll set for both ends by themselves would stand at half the slant; both ends are started lower by it.",
+  },
   [`${PASS}.start.tiltDeg`]: { unit: "°", means: "Tilt of the roll, the small end higher." },
   [`${PASS}.start.smallBearingMm`]: {
     unit: "mm",
@@ -146,17 +146,20 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   "forming.plans[].steps[].cautions": { means: "What can hurt or spoil at this very step." },
   "forming.plans[].steps[].byHand": {
     means:
-      "Correcting the setting without a screen: for some gaps that may come out, by how much more to raise. Not present at other steps, and where there are no settings.",
+      "Correcting the setting without a screen: for ranges of the gap that may come out, by how much more to raise. Not present at other steps, and where there are no settings.",
   },
-  "forming.plans[].steps[].byHand[].gapMm": {
+  "forming.plans[].steps[].byHand[].fromMm": {
     unit: "mm",
-    means:
-      "Gap at the large end that came out; null where the blank sprang back flat at the plan’s first setting.",
+    means: "Widest gap of the range at the large end; null: any wider, and a blank that sprang back flat.",
+  },
+  "forming.plans[].steps[].byHand[].toMm": {
+    unit: "mm",
+    means: "Narrowest gap of the range; null: any narrower.",
   },
   "forming.plans[].steps[].byHand[].moreMm": {
     unit: "mm",
     means:
-      "Raise both ends by so much from where they were set; below 0 for the next blank, where this one is closed too far.",
+      "Raise both ends by so much from where they were set; 0 to leave it, below 0 for the next blank, where this one is closed too far.",
   },
   "forming.plans[].steps[].toNote": { means: "Boxes to write down what was really set or measured." },
   "forming.plans[].steps[].toNote[].label": { means: "What goes into the box." },

@@ -2,12 +2,15 @@ import { plateFiles, plateList } from "../../../output/plateFiles.ts";
 import type { PartFile } from "../../../output/partFiles.ts";
 import { readBinder } from "../../../site/binder/binder.ts";
 import { layJob } from "../../../site/job/layJob.ts";
-import { unitsOf } from "../../../site/job/unitsOf.ts";
+import { unitsOf } from "../../../job/unitsOf.ts";
 
 export const getStaticPaths = () => {
   const binder = readBinder();
   const sheets = layJob(binder).flatMap(({ plates }) => plates.map(({ sheet }) => sheet));
-  const files = sheets.length > 0 ? [plateList(sheets, unitsOf(binder)), ...sheets.flatMap(plateFiles)] : [];
+  const files =
+    sheets.length > 0
+      ? [plateList(sheets, unitsOf(binder)), ...sheets.flatMap((one) => plateFiles(one))]
+      : [];
   return files.map((file) => ({ params: { file: file.name }, props: { file } }));
 };
 

@@ -4,14 +4,28 @@ import type { D3ZoomEvent, ZoomBehavior } from "d3";
 const NEAREST = 16;
 const STEP = 1.6;
 
+interface Moves {
+  readonly by: (k: number) => void;
+  readonly whole: () => void;
+  readonly move: (across: number, up: number) => void;
+  readonly again: () => void;
+}
+
+/** Said once on a page, to whoever turns a wheel over a drawing and expects it to come nearer. */
+let isWheelTold = false;
+/** How long that is read. [ms] */
+const READ_MS = 6000;
+
 /** Which part of a sheet is looked at; the library that follows the fingers comes when a drawing is first touched. */
 export class Zoom {
   near = $state(1);
+  /** Is it to be said now that the wheel wants a key? */
+  isTelling = $state(false);
   private left = $state(0);
   private top = $state(0);
   private readonly size: () => { readonly widthMm: number; readonly heightMm: number };
   private place: HTMLElement | undefined;
-  private behaviour: Promise<{ by: (k: number) => void; whole: () => void; again: () => void }> | undefined;
+  private behaviour: Promise<Moves> | undefined;
 
   constructor(size: () => { readonly widthMm: number; readonly heightMm: number }) {
     this.size = size;
@@ -34,12 +48,14 @@ export class Zoom {
     const wake = () => void this.wake();
     const events = ["pointerenter", "pointerdown", "focusin"] as const;
     for (const event of events) place.addEventListener(event, wake, { once: true });
+    place.addEventListener("wheel", this.tell, { passive: true });
     // Another width of the same part of the sheet: a telephone that is turned.
     const widths = new ResizeObserver(() => void this.behaviour?.then(({ again }) => again()));
     widths.observe(place);
     return () => {
       widths.disconnect();
       for (const event of events) place.removeEventListener(event, wake);
+      place.removeEventListener("wheel", this.tell);
       this.place = undefined;
       this.behaviour = undefined;
     };
@@ -48,6 +64,17 @@ export class Zoom {
   nearer = () => void this.wake()?.then(({ by }) => by(STEP));
   farther = () => void this.wake()?.then(({ by }) => by(1 / STEP));
   whole = () => void this.wake()?.then(({ whole }) => whole());
+  /** What is looked at moves by a share of its width, for those who have no pointer. */
+  move = (across: number, up: number) => void this.wake()?.then(({ move }) => move(across, up));
+
+  private readonly tell = (event: WheelEvent): void => {
+    const isMeant = event.ctrlKey || event.metaKey;
+    if (isMeant) this.isTelling = false;
+    if (isMeant || isWheelTold) return;
+    isWheelTold = true;
+    this.isTelling = true;
+    setTimeout(() => (this.isTelling = false), READ_MS);
+  };
 
   private wake() {
     const { place } = this;
@@ -81,6 +108,12 @@ export class Zoom {
       return {
         by: (k: number) => behaviour.scaleBy(on, k),
         whole: () => behaviour.transform(on, zoomIdentity),
+        move: (across: number, up: number) =>
+          behaviour.translateBy(
+            on,
+            (-across * place.clientWidth) / this.near,
+            (up * place.clientWidth) / this.near,
+          ),
         again: () => {
           const pixels = (this.near * place.clientWidth) / this.size().widthMm;
           const [x, y] = [-this.left * pixels, -this.top * pixels];

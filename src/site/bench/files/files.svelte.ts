@@ -15,6 +15,8 @@ export class BenchFiles {
   told: Told | undefined = $state.raw();
   /** Where it is told. */
   place: Place = $state("bar");
+  /** Is something being made that takes its time? */
+  isBusy = $state(false);
   readonly bench: Bench;
   readonly tray: Tray;
   readonly tables: Tables;
@@ -156,7 +158,7 @@ export class BenchFiles {
       this.badName("The part was not put on the tray");
       return;
     }
-    this.onTray([this.bench.now]);
+    this.onTray([this.bench.withTrials]);
     if (this.bench.problems.length > 0 && this.told && !this.told.choices?.length)
       this.told = {
         ...this.told,
@@ -231,6 +233,19 @@ export class BenchFiles {
   async saveJob(): Promise<void> {
     const { saveJob } = await import("./saveJob.ts");
     this.told = saveJob(this.bench, this.tray, this.tables);
+  }
+
+  /** The cutting files of all parts on the tray, packed. */
+  async saveCutting(): Promise<void> {
+    const { bench, tray, tables } = this;
+    const { saveCutting } = await import("./saveCutting.ts");
+    this.isBusy = true;
+    try {
+      this.told = await saveCutting({ bench, tray, tables }, (words) => this.say(words));
+    } catch (error) {
+      this.wrong(`The cutting files could not be made (${String(error)}).`);
+    }
+    this.isBusy = false;
   }
 
   private badName(what: string): void {

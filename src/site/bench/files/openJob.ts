@@ -4,8 +4,10 @@ import { printProblems, refusalProblems } from "../../../input/problem.ts";
 import { read, type Reading } from "../../../input/reading.ts";
 import { MAX_SIZE } from "../../../input/text.ts";
 import type { TypedGroup } from "../../../input/typed.ts";
+import { keptOf } from "../../../input/readTrials.ts";
 import { layOut } from "../../../report/layOut.ts";
 import type { NamedTyped } from "../link.ts";
+import { carriedOf } from "../trialsHere.ts";
 import { unzip } from "./unzip.ts";
 import { zipDisk } from "./zipDisk.ts";
 
@@ -33,10 +35,15 @@ export function openJob(bytes: Uint8Array, tables: Tables): Reading<OpenedJob> {
   const problems = [...folder.problems];
   const parts: NamedTyped[] = [];
   const unfit = (folder.unfit ?? []).map(({ path, written }) => ({ name: nameOf(path), part: written }));
-  for (const { part, path, locate, written } of folder.parts) {
+  for (const { part, path, locate, written, trials } of folder.parts) {
     const made = layOut(part, tables);
     if (made.kind === "refused") problems.push(...refusalProblems(made.issues, { path, locate }));
-    (made.kind === "refused" ? unfit : parts).push({ name: part.name, part: written });
+    (made.kind === "refused" ? unfit : parts).push({
+      name: part.name,
+      part: written,
+      ...(trials &&
+        made.kind === "laid" && { trials: carriedOf(keptOf(trials), { part, made, shop: folder.shop }) }),
+    });
   }
   const { jobWritten: job, shopWritten: shop } = folder;
   const named = job?.["parts"];

@@ -29,7 +29,8 @@ export function saveJob(bench: Bench, tray: Tray, tables: Tables): Told {
   };
 }
 
-function titleOf({ title }: NamedTyped["part"]): string {
+/** What the job of the tray is called. */
+export function titleOf({ title }: NamedTyped["part"]): string {
   return (typeof title === "string" ? title.trim() : "") || "Job";
 }
 

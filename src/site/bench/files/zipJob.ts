@@ -1,7 +1,9 @@
-import { strToU8, zipSync, type Zippable } from "fflate";
 import type { TypedGroup } from "../../../input/typed.ts";
 import { typedYaml } from "../../../input/typedYaml.ts";
+import { zipTexts } from "../../bits/zip.ts";
+import { trialsYaml } from "../../trials/keptTrials.ts";
 import type { NamedTyped } from "../link.ts";
+import { machineNames } from "../ownTrials.ts";
 
 /** What goes into a job's folder. */
 export interface JobFiles {
@@ -11,15 +13,24 @@ export interface JobFiles {
   readonly parts: readonly NamedTyped[];
 }
 
-/** The earliest that an archive can say, on every clock alike: the same job gives the same bytes. */
-const noTime = (): Date => new Date(1980, 0, 1);
+/** Trials on a roll that the shop does not have would stop the binder. */
+const isOf = (shop: TypedGroup | undefined, machine: string): boolean =>
+  !shop || machineNames(shop).includes(machine);
+
+/** A part's file, and that of its trials beside it. */
+function filesOf({ name, part, trials }: NamedTyped, shop: TypedGroup | undefined) {
+  const own = { path: `parts/${name}.yaml`, text: typedYaml(part) };
+  if (!trials || !isOf(shop, trials.machine)) return [own];
+  const units = part["units"] === "in" ? "in" : "mm";
+  const text = trialsYaml(trials.seen, { units, machine: trials.machine });
+  return [own, { path: `parts/${name}.trials.yaml`, text }];
+}
 
 /** A job's folder in an archive, as a binder is built from it once it has been unpacked. */
 export function zipJob({ job, shop, parts }: JobFiles): Uint8Array<ArrayBuffer> {
-  const files: Zippable = {
-    "job.yaml": strToU8(typedYaml({ ...job, parts: parts.map(({ name }) => name) })),
-    ...(shop && { "shop.yaml": strToU8(typedYaml(shop)) }),
-  };
-  for (const { name, part } of parts) files[`parts/${name}.yaml`] = strToU8(typedYaml(part));
-  return zipSync(files, { mtime: noTime(), level: 9 });
+  return zipTexts([
+    { path: "job.yaml", text: typedYaml({ ...job, parts: parts.map(({ name }) => name) }) },
+    ...(shop ? [{ path: "shop.yaml", text: typedYaml(shop) }] : []),
+    ...parts.flatMap((one) => filesOf(one, shop)),
+  ]);
 }

@@ -1,6 +1,6 @@
 import type { TypedGroup } from "../../../input/typed.ts";
 import { nameProblem } from "../files/nameProblem.ts";
-import { asTypedGroup, type NamedTyped } from "../link.ts";
+import { asTypedGroup, type NamedTyped, withSoundTrials } from "../link.ts";
 
 /** Parts that belong together, kept in this browser: a job that is not yet a folder. */
 export interface TrayContent {
@@ -24,7 +24,10 @@ export const onTray = (tray: TrayContent, name: string): NamedTyped | undefined 
 
 /** Is it the same part, whatever the order of its keys? */
 const samePart = (a: NamedTyped, b: NamedTyped): boolean =>
-  a.name === b.name && sorted(a.part) === sorted(b.part);
+  a.name === b.name && sorted(a.part) === sorted(b.part) && sameTrials(a, b);
+
+const sameTrials = (a: NamedTyped, b: NamedTyped): boolean =>
+  JSON.stringify(a.trials?.seen ?? []) === JSON.stringify(b.trials?.seen ?? []);
 
 const sorted = (part: TypedGroup): string =>
   JSON.stringify(part, (_, value: unknown) =>
@@ -73,7 +76,9 @@ export function asTray(value: unknown): TrayContent | undefined {
   if (typeof value !== "object" || value === null) return undefined;
   const { job: kept, parts } = value as Record<string, unknown>;
   const job = asTypedGroup(kept);
-  return job && Array.isArray(parts) && parts.every(isNamed) ? { job, parts } : undefined;
+  return job && Array.isArray(parts) && parts.every(isNamed)
+    ? { job, parts: parts.map(withSoundTrials) }
+    : undefined;
 }
 
 function isNamed(value: unknown): value is NamedTyped {

@@ -1,4 +1,4 @@
-import type { Shop } from "../../forming/machine.ts";
+import type { Shop } from "../forming/machine.ts";
 
 /** Common practice, no source: the thickness of the plate, but no less than this; along the edges always so much. [mm] */
 const LEAST_SPACING_MM = 8;
@@ -22,12 +22,4 @@ export function cuttingOf(shop: Shop | undefined, thicknessMm: number): Cutting 
     edgeMm: edge ?? EDGE_MM,
     basis: { spacing: from(spacing), edge: from(edge) },
   };
-}
-
-/** How long plates are searched for: SLANTWORK_EFFORT, 1 if left out. */
-export function effort(given: string | undefined = process.env["SLANTWORK_EFFORT"]): number {
-  const value = Number(given ?? 1);
-  if (!(value > 0 && value <= 100))
-    throw new Error(`SLANTWORK_EFFORT=${given}: give a number up to 100, as in 20`);
-  return value;
 }

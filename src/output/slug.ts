@@ -2,6 +2,7 @@
 export const slug = (words: string): string =>
   words
     .normalize("NFKD")
+    .replaceAll(/\p{M}/gu, "")
     .toLowerCase()
     .replaceAll(/[^a-z0-9]+/g, "-")
     .replaceAll(/^-|-$/g, "");

@@ -1,0 +1,95 @@
+import { LEAST_SLOPE, MOST_SLOPE } from "./trialCorrection.ts";
+import type { ZoneModel, ZoneRead } from "./zoneModel.ts";
+
+/** A trial as every zone may learn from it: setting and model's setting at half the slant, where the plan aims. [mm] */
+interface Point {
+  readonly zone: number;
+  readonly settingMm: number;
+  readonly modelMm: number;
+}
+
+/** What the trials of all zones have taught about the machine and the plate, which are the same for every zone. */
+export interface Learned {
+  readonly points: readonly Point[];
+  /** Setting asked for each millimetre of the model's; null where fewer than two zones took set. [-] */
+  readonly slope: number | null;
+}
+
+/**
+ * How firmly the slope is held to 1 before trials say otherwise: one trial is off by about this share of what the model
+ * asks (plate, template, the change from zone to zone), over what slopes of machines differ by. Derived here. [-]
+ */
+const TRIAL_OFF = 0.03;
+const SLOPES_DIFFER = 0.25;
+
+/**
+ * The pinch's give, the frame and the springback of one plate on one roll make one curve, setting over model's setting,
+ * for all zones. Its slope from all trials that took set, by least squares, drawn towards 1 as firmly as the trials lie
+ * near each other:
+ *
+ *   m = (Σ Δx Δy + w)/(Σ Δx² + w),   w = (mean x · 0.03/0.25)²,   held within 0.67 … 1.5
+ *
+ * @param reads of all zones, in order
+ * @see derived here (ridge regression)
+ */
+export function learnedOf(models: readonly ZoneModel[], reads: readonly ZoneRead[]): Learned {
+  const points = reads
+    .filter(({ sprangFlat }) => !sprangFlat)
+    .map(({ zone, settingMm, modelMm }) => ({
+      zone,
+      settingMm: settingMm + (models[zone - 1]?.middleHigherMm ?? 0),
+      modelMm,
+    }));
+  if (new Set(points.map(({ zone }) => zone)).size < 2) return { points, slope: null };
+  const mean = (values: readonly number[]) => values.reduce((sum, one) => sum + one, 0) / values.length;
+  const x = mean(points.map(({ modelMm }) => modelMm));
+  const y = mean(points.map(({ settingMm }) => settingMm));
+  const weight = ((x * TRIAL_OFF) / SLOPES_DIFFER) ** 2;
+  let [xy, xx] = [weight, weight];
+  for (const { modelMm, settingMm } of points) {
+    xy += (modelMm - x) * (settingMm - y);
+    xx += (modelMm - x) ** 2;
+  }
+  return { points, slope: Math.min(MOST_SLOPE, Math.max(LEAST_SLOPE, xy / xx)) };
+}
+
+/** Where a zone that has no trial of its own starts, by what the others taught. */
+export interface TaughtStart {
+  /** At the large edge. [mm] */
+  readonly settingMm: number;
+  /** The zones whose trials it is taken from. */
+  readonly from: readonly number[];
+}
+
+/** How far from the start of the window to its middle a zone that has no trial yet is set. Derived here, by simulated rolls. [-] */
+const WITHIN = 0.25;
+/** How many trials a start is taken from: the nearest ones, and of these the lowest that one asks. */
+const NEAREST = 2;
+
+/**
+ * First setting of a zone that has no trial: from the trials whose bend lies nearest, moved by the slope to just
+ * within the window (what another zone taught says less than a trial of its own would), but never so far that a
+ * machine of slope 0.67 to 1.5 would pass this zone's cap; of two trials the lower.
+ *
+ * @returns null where no trial took set, or the start lies below the flat plate
+ * @see derived here
+ */
+export function taughtStart(
+  { aim, middleHigherMm, number }: ZoneModel,
+  { points, slope }: Learned,
+): TaughtStart | null {
+  const targetMm = aim.fromMm + WITHIN * (aim.aimMm - aim.fromMm);
+  const latest = points.filter((one, i) => points.findLastIndex(({ zone }) => zone === one.zone) === i);
+  const near = latest
+    .filter(({ zone }) => zone !== number)
+    .sort((a, b) => Math.abs(a.modelMm - targetMm) - Math.abs(b.modelMm - targetMm))
+    .slice(0, NEAREST);
+  if (near.length === 0) return null;
+  const asked = near.map(({ settingMm, modelMm }) => {
+    const wanted = (slope ?? 1) * (targetMm - modelMm);
+    const room = aim.capMm - modelMm;
+    return settingMm + Math.min(wanted, room > 0 ? LEAST_SLOPE * room : MOST_SLOPE * room);
+  });
+  const settingMm = Math.min(...asked) - middleHigherMm;
+  return settingMm > 0 ? { settingMm, from: near.map(({ zone }) => zone).sort((a, b) => a - b) } : null;
+}

@@ -1,0 +1,195 @@
+import type { RollAsked } from "./asked.ts";
+import { type FirstPass, firstPassShares } from "./firstPass.ts";
+import type { PassPoint } from "./passPoints.ts";
+import { type PassSettings, problemsOf } from "./passSettings.ts";
+import { movedBy, type RollPlaces } from "./rollPlaces.ts";
+import { rollSetting, sectionOf } from "./rollSetting.ts";
+import { rollSettings } from "./rollSettings.ts";
+import { meanHalfAngleRad } from "./skin.ts";
+import { plateOf } from "./springback.ts";
+import type { Aim, Trial } from "./trialCorrection.ts";
+import { MOST_ZONES, type RollZone } from "./zones.ts";
+import type { ZoneSeen } from "./zoneSeen.ts";
+
+/** One trial of a zone as the correction takes it: bend and model's setting at half the slant, the setting at the large edge. */
+export interface ZoneRead extends Trial {
+  readonly zone: number;
+  /** Model's setting for what came out at each end; null where it was not measured. [mm] */
+  readonly largeModelMm: number | null;
+  readonly smallModelMm: number | null;
+  /** Share of the finished bend at each end; null where it was not measured. [-] */
+  readonly largeShare: number | null;
+  readonly smallShare: number | null;
+}
+
+/** How far one end may go: the model's settings there for the end of the window and for the cap. [mm] */
+interface EndLimit {
+  readonly toMm: number;
+  readonly capMm: number;
+}
+
+/** What the trials of one zone are held against. */
+export interface ZoneModel {
+  /** Counted from 1. */
+  readonly number: number;
+  readonly zone: RollZone;
+  /** At half the slant. */
+  readonly aim: Aim;
+  readonly large: EndLimit;
+  readonly small: EndLimit;
+  /** By how much the roll stands higher at half the slant than at the large edge. [mm] */
+  readonly middleHigherMm: number;
+  /** Raise at the large edge that the plan begins with. [mm] */
+  readonly startMm: number;
+  readonly pass: (id: PassPoint["id"]) => PassSettings | undefined;
+  /** The plan's first setting of this zone moved so that the large edge stands here. */
+  readonly placesAt: (largeMm: number) => RollPlaces;
+  /** What stands in the way of the roll standing there, in sentences. */
+  readonly problemsAt: (places: RollPlaces) => readonly string[];
+  readonly read: (seen: ZoneSeen) => ZoneRead;
+}
+
+export type ZoneModelsAnswer =
+  | {
+      readonly kind: "models";
+      readonly models: readonly ZoneModel[];
+      /** Window and cap as shares of the finished bend. */
+      readonly window: FirstPass;
+      /** From the flat plate to the end of the slide. [mm] */
+      readonly travelMm: number;
+    }
+  | { readonly kind: "none"; readonly why: string };
+
+/** Bent less than this share of the final bend a trial took no set that a slope could be read from. Derived here. [-] */
+const TOOK_SET = 0.05;
+const HALVINGS = 50;
+/** No zone is bent further past its finished bend than this. [-] */
+const MOST_SHARE = 1.5;
+
+/** A zone shorter than this share of the roll's arm is bent by its neighbours' settings as much as by its own. Derived here, by simulated rolls. [-] */
+const SHORTEST = 0.5;
+const FULL_TURN_DEG = 360;
+
+/** Why zones cannot be corrected one by one; null where they can. */
+function unsound({ item, say }: RollAsked, zones: readonly RollZone[], armMm: number): string | null {
+  if (zones.length > MOST_ZONES)
+    return `one turn would take ${zones.length} settings, each too short to be corrected by itself: bend it on the press brake`;
+  if (zones.length === 1) return null;
+  const lengths = zones.map(({ fromDeg, toDeg }) => (item.rimsMm.small * (toDeg - fromDeg)) / FULL_TURN_DEG);
+  const short = lengths.findIndex((length) => length < SHORTEST * armMm);
+  return short < 0
+    ? null
+    : `zone ${short + 1} is only ${say.length(lengths[short] ?? 0)} long at the small edge, less than half of what lies between the pinch and the bending roll (${say.length(armMm)}): its neighbours bend it as much as its own setting does, so roll it by its templates alone, or bend the part on the press brake`;
+}
+
+const none = (why: string): ZoneModelsAnswer => ({ kind: "none", why });
+
+/** The models that trials of the zones of an uneven skin are held against on this roll, or why there are none. */
+export function zoneModels(asked: RollAsked): ZoneModelsAnswer {
+  const { item, roll } = asked;
+  const section = sectionOf(roll);
+  if (!section)
+    return none("only an initial-pinch roll whose slide the shop file gives has settings to correct");
+  const answer = rollSettings(asked);
+  if (answer.kind === "none") return answer;
+  const { travelMm, zones, stopMm, flat } = answer.settings;
+  const why = unsound(asked, zones, flat.acrossMm);
+  if (why !== null) return none(why);
+  const plate = plateOf(item);
+  const window = firstPassShares(meanHalfAngleRad(item));
+  /** The model's setting for a share of a finished radius; null where it gives none. */
+  const modelMm = (finalMm: number, share: number): number | null => {
+    const setting = rollSetting(section, plate, share > 0 ? finalMm / share : Infinity);
+    return setting.kind === "setting" ? setting.bestMm : null;
+  };
+
+  const models = zones.map((zone, i): ZoneModel | null => {
+    const pass = (id: PassPoint["id"]) => zone.passes.find((one) => one.id === id);
+    const start = pass("trial")?.start;
+    const middle = (zone.largeRadiusMm + zone.smallRadiusMm) / 2;
+    const aimMm = pass("aim")?.middle.bestMm ?? null;
+    const [fromMm, toMm, capMm] = [
+      modelMm(middle, window.from),
+      modelMm(middle, window.to),
+      modelMm(middle, window.cap),
+    ];
+    const limit = (finalMm: number) => ({
+      toMm: modelMm(finalMm, window.to),
+      capMm: modelMm(finalMm, window.cap),
+    });
+    const [large, small] = [limit(zone.largeRadiusMm), limit(zone.smallRadiusMm)];
+    if (!start || aimMm === null || fromMm === null || toMm === null || capMm === null) return null;
+    if (!isLimit(large) || !isLimit(small)) return null;
+    const middleHigherMm = start.middleMm - start.largeMm;
+    /** Bent past the roll's reach it is at the cap at least. */
+    const cameOut = (insideMm: number, finalMm: number, { capMm: most }: EndLimit) => {
+      const share = finalMm / (insideMm + plate.thicknessMm / 2);
+      return { share, mm: modelMm(finalMm, share) ?? most };
+    };
+    /** The way back, by halving: the share at half the slant that the model sets so. */
+    const shareAt = (mm: number): number => {
+      let [gentle, tight] = [0, MOST_SHARE];
+      for (let j = 0; j < HALVINGS; j++) {
+        const at = (gentle + tight) / 2;
+        if ((modelMm(middle, at) ?? Infinity) < mm) gentle = at;
+        else tight = at;
+      }
+      return gentle;
+    };
+    const flatMm = modelMm(middle, 0) ?? 0;
+    return {
+      number: i + 1,
+      zone,
+      aim: { aimMm, fromMm, toMm, capMm, highMm: pass("end")?.large.highMm ?? travelMm },
+      large,
+      small,
+      middleHigherMm,
+      startMm: start.largeMm,
+      pass,
+      placesAt: (largeMm) => movedBy(start, largeMm - start.largeMm),
+      problemsAt: (places) =>
+        // The tilt stays as it was set, and was told with the plan.
+        problemsOf({ ...asked, section, plate, zone, stopMm: stopMm ?? 0 }, [], {
+          ...start,
+          ...places,
+          tiltDeg: 0,
+        }).map(({ words }) => words),
+      read(seen) {
+        const ends: { readonly largeMm?: number; readonly smallMm?: number } = "flat" in seen ? {} : seen;
+        const [l, s] = [
+          ends.largeMm === undefined ? null : cameOut(ends.largeMm, zone.largeRadiusMm, large),
+          ends.smallMm === undefined ? null : cameOut(ends.smallMm, zone.smallRadiusMm, small),
+        ];
+        // The roll is straight, and so is the way from the raise at one end to that at the other.
+        const smallHigherMm = start.smallMm - start.largeMm;
+        const at =
+          l && s
+            ? (l.mm + s.mm) / 2
+            : l
+              ? l.mm + middleHigherMm
+              : s
+                ? s.mm - (smallHigherMm - middleHigherMm)
+                : flatMm;
+        const closed = shareAt(at);
+        return {
+          zone: seen.zone,
+          settingMm: seen.settingMm,
+          closed,
+          modelMm: at,
+          sprangFlat: closed < TOOK_SET,
+          largeModelMm: l?.mm ?? null,
+          smallModelMm: s?.mm ?? null,
+          largeShare: l?.share ?? null,
+          smallShare: s?.share ?? null,
+        };
+      },
+    };
+  });
+  const whole = models.filter((one) => one !== null);
+  return whole.length === models.length
+    ? { kind: "models", models: whole, window, travelMm }
+    : none("the model gives no setting for a zone of this part on this roll");
+}
+
+const isLimit = (limit: { toMm: number | null; capMm: number | null }): limit is EndLimit =>
+  limit.toMm !== null && limit.capMm !== null;

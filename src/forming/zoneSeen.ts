@@ -1,0 +1,67 @@
+import { number, type Say } from "./say.ts";
+
+/**
+ * A trial of one zone of a skin that is curved unevenly: what was set there, and what came out. The setting is the raise
+ * at the large edge, from the flat plate, along the slide, the tilt as the plan has it for that zone.
+ */
+export type ZoneSeen =
+  | {
+      /** Counted from 1, from seam edge 1. */
+      readonly zone: number;
+      readonly settingMm: number;
+      /** Inside radius that came out at the large end and at the small end, square to the element line, at least one of them. */
+      readonly largeMm?: number;
+      readonly smallMm?: number;
+    }
+  | { readonly zone: number; readonly settingMm: number; readonly flat: true };
+
+/** Tighter than this share of the finished bend no first pass bends: a slip of the pen. [-] */
+const MOST_BENT = 1.5;
+
+interface ZoneAsked {
+  /** Are both ends alike, so that one measure tells both? */
+  readonly pipe: boolean;
+  readonly zones: readonly { readonly largeRadiusMm: number; readonly smallRadiusMm: number }[];
+  readonly thicknessMm: number;
+  readonly say: Say;
+  /** From the flat plate to the end of the slide. [mm] */
+  readonly travelMm: number;
+}
+
+/**
+ * Inside radius of an arc from its depth under a straightedge: R = c²/(8h) + h/2. [mm]
+ *
+ * @see derived here, from the circle through three points
+ * @example radiusOfDepth({ chordMm: 300, depthMm: 10 }) // → 1130.000000
+ */
+export function radiusOfDepth({ chordMm, depthMm }: { chordMm: number; depthMm: number }): number {
+  return chordMm ** 2 / (8 * depthMm) + depthMm / 2;
+}
+
+/** Largest depth that a straightedge of this length finds in an arc: that of a half circle. [mm] */
+export const deepest = (chordMm: number): number => chordMm / 2;
+
+/** What cannot have been, in a sentence; null where it can. */
+export function impossibleInZone(seen: ZoneSeen, asked: ZoneAsked): string | null {
+  const { zones, thicknessMm, say, travelMm, pipe } = asked;
+  const zone = zones[seen.zone - 1];
+  if (!zone)
+    return `there is no zone ${number(seen.zone, 0)}: the blank has ${zones.length === 1 ? "one zone" : `zones 1 to ${zones.length}`}`;
+  if (seen.settingMm > travelMm)
+    return `a setting of ${say.length(seen.settingMm)} lies beyond the slide, which goes to ${say.length(travelMm)} above the flat plate`;
+  if ("flat" in seen) return null;
+  if (seen.largeMm === undefined && seen.smallMm === undefined)
+    return `zone ${seen.zone} has no inside radius that came out`;
+  if (!pipe && (seen.largeMm === undefined || seen.smallMm === undefined))
+    return `zone ${seen.zone} was measured at one end only: the roll is straight and the small end is not gripped, so the other end is wanted too`;
+  const ends = [
+    ["large", seen.largeMm, zone.largeRadiusMm],
+    ["small", seen.smallMm, zone.smallRadiusMm],
+  ] as const;
+  const tight = ends.find(
+    ([, insideMm, finalMm]) => insideMm !== undefined && MOST_BENT * (insideMm + thicknessMm / 2) < finalMm,
+  );
+  if (!tight) return null;
+  const [end, insideMm = 0, finalMm] = tight;
+  return `an inside radius of ${say.length(insideMm)} at the ${end} end is far tighter than the finished part’s ${say.length(finalMm - thicknessMm / 2)} in zone ${seen.zone}`;
+}

@@ -1,0 +1,209 @@
+import type { RollAsked } from "./asked.ts";
+import type { FirstPass } from "./firstPass.ts";
+import type { RollPlaces } from "./rollPlaces.ts";
+import { secondPass, type SecondPass } from "./secondPass.ts";
+import { isPipe } from "./skin.ts";
+import { type By, disagreeing } from "./trialCorrection.ts";
+import { learnedSaid, zoneAdvice, zoneBrief } from "./zoneAdvice.ts";
+import { type Learned, learnedOf, taughtStart } from "./zoneLearned.ts";
+import { type ZoneModel, zoneModels, type ZoneRead } from "./zoneModel.ts";
+import { endPastCap, type ZoneNext, zoneNext } from "./zoneNext.ts";
+import { impossibleInZone, type ZoneSeen } from "./zoneSeen.ts";
+
+/** One trial of a zone as it is understood. */
+export interface ZoneTrial extends ZoneRead {
+  readonly place: "open" | "in the window" | "past the window" | "past the cap";
+}
+
+/** Where one zone is set next. */
+export interface ZoneCorrection {
+  /** Counted from 1. */
+  readonly zone: number;
+  readonly fromDeg: number;
+  readonly toDeg: number;
+  readonly trials: readonly ZoneTrial[];
+  /** As after the trials of a right cone; "taught" where only other zones were tried, "plan" where nothing has been learned for it. */
+  readonly kind: ZoneNext["kind"] | "taught" | "plan";
+  /** Where it is set now; null where something is to be looked at first. */
+  readonly set: RollPlaces | null;
+  readonly by: By | null;
+  /** The zones from whose trials a zone that has none starts. */
+  readonly from: readonly number[];
+  /** Earlier trials of this zone that contradict its last one, counted from 1. */
+  readonly disagrees: readonly number[];
+  /** Where its second pass starts; null before a trial of it lies in the window. */
+  readonly secondPass: SecondPass | null;
+  /** What stands in the way of `set` on this machine, in sentences. */
+  readonly problems: readonly string[];
+  readonly advice: string;
+  /** The same in few words. */
+  readonly brief: string;
+}
+
+/** What to do after trials of the first pass of a skin that is curved unevenly. */
+export interface ZonesCorrection {
+  readonly machine: string;
+  /** The window of the first pass and its cap, as shares of the finished bend. */
+  readonly window: FirstPass;
+  readonly zones: readonly ZoneCorrection[];
+  /** What all trials taught about this plate on this roll; null before one took set. */
+  readonly learned: {
+    /** Raise that it asks beyond the model, on the mean of the trials. [mm] */
+    readonly offsetMm: number;
+    /** Raise for each millimetre of the model's; null where fewer than two zones tell. [-] */
+    readonly slope: number | null;
+    /** The zones that tell. */
+    readonly zones: readonly number[];
+  } | null;
+  /** The same in a sentence; empty before one took set. */
+  readonly taught: string;
+  readonly advice: string;
+  readonly brief: string;
+  readonly rule: string;
+  readonly basis: string;
+}
+
+export type ZonesAnswer =
+  | { readonly kind: "zones"; readonly correction: ZonesCorrection }
+  | { readonly kind: "none"; readonly why: string };
+
+const RULE =
+  "as for a right cone, by what half the slant asks: the mean of the model's settings for what came out at both ends; next setting = last setting + slope × (model's setting wanted − model's setting for what came out); plate and machine are the same for all zones, so the slope comes from the trials of all of them (drawn towards 1 where they lie near each other, held within 0.67 to 1.5), and a zone without a trial starts from the two nearest, the lower of both; no end is raised past the middle between its window's end and its cap";
+
+function placeOf(model: ZoneModel, read: ZoneRead): ZoneTrial["place"] {
+  const { modelMm } = read;
+  const { fromMm, toMm, capMm } = model.aim;
+  if (modelMm > capMm || endPastCap(model, read)) return "past the cap";
+  if (modelMm > toMm) return "past the window";
+  return read.sprangFlat || modelMm < fromMm ? "open" : "in the window";
+}
+
+/** The setting at the large edge where a zone is set now; null where something is to be looked at first. [mm] */
+function settingOf(next: ZoneNext, last: ZoneRead): number | null {
+  switch (next.kind) {
+    case "done":
+      return last.settingMm;
+    case "raise":
+      return next.settingMm;
+    case "overshot":
+      return next.nextBlankMm;
+    case "check":
+      return null;
+  }
+}
+
+function tried(model: ZoneModel, trials: readonly ZoneTrial[], learned: Learned) {
+  const last = trials.at(-1) as ZoneTrial;
+  const next = zoneNext(model, trials, learned);
+  return {
+    next,
+    kind: next.kind,
+    settingMm: settingOf(next, last),
+    by: "by" in next ? next.by : null,
+    from: [],
+    disagrees: disagreeing(trials).map((i) => i + 1),
+    secondPass: secondPass(trials, model, learned.slope),
+  };
+}
+
+function untried(model: ZoneModel, learned: Learned) {
+  const start = taughtStart(model, learned);
+  return {
+    next: null,
+    kind: start ? ("taught" as const) : ("plan" as const),
+    settingMm: start?.settingMm ?? model.startMm,
+    by: null,
+    from: start?.from ?? [],
+    disagrees: [],
+    secondPass: null,
+  };
+}
+
+/**
+ * Next setting of every zone of a skin that is curved unevenly after trials of some of them. The tilt of each zone stays
+ * the plan's; what one zone taught about plate and machine serves the others.
+ *
+ * @param seen in order, at least one
+ * @see derived here
+ */
+export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): ZonesAnswer {
+  const { roll, say } = asked;
+  const answer = zoneModels(asked);
+  if (answer.kind === "none") return answer;
+  const { models, window, travelMm } = answer;
+  const slip = seen.map((one) => slipIn(asked, answer, one)).find((why) => why !== null);
+  if (slip) return { kind: "none", why: slip };
+
+  const reads = seen.map((one) => (models[one.zone - 1] as ZoneModel).read(one));
+  const learned = learnedOf(models, reads);
+  const zones: ZoneCorrection[] = [];
+  for (const model of models) {
+    const trials = reads
+      .filter(({ zone }) => zone === model.number)
+      .map((read): ZoneTrial => ({ ...read, place: placeOf(model, read) }));
+    const came = trials.length > 0 ? tried(model, trials, learned) : untried(model, learned);
+    const { settingMm, next, ...rest } = came;
+    if (settingMm !== null && (settingMm <= 0 || settingMm > travelMm))
+      return {
+        kind: "none",
+        why: `by these trials zone ${model.number} would be set to ${say.length(settingMm)}, and the slide goes from 0 to ${say.length(travelMm)} above the flat plate: look at what was written down, and ask the machine's manual before more is set`,
+      };
+    const set = settingMm === null ? null : model.placesAt(settingMm);
+    const problems = set && rest.kind !== "done" && rest.kind !== "plan" ? model.problemsAt(set) : [];
+    const told = { ...rest, next, set, trials, model, window };
+    zones.push({
+      zone: model.number,
+      fromDeg: model.zone.fromDeg,
+      toDeg: model.zone.toDeg,
+      trials,
+      ...rest,
+      set,
+      problems,
+      advice: [zoneAdvice(asked, told, models.length), ...problems].join(" "),
+      brief: [zoneBrief(asked, told, models.length), ...problems].join(" "),
+    });
+  }
+  const figures = learnedFigures(learned);
+  const taught = learnedSaid(asked, figures);
+  return {
+    kind: "zones",
+    correction: {
+      machine: roll.name,
+      window,
+      zones,
+      learned: figures,
+      taught,
+      advice: [taught, ...zones.map(({ advice }) => advice)].filter(Boolean).join(" "),
+      brief: zones
+        .filter(({ kind }) => kind !== "plan")
+        .map(({ brief }) => brief)
+        .join(" "),
+      rule: RULE,
+      basis: "derived here",
+    },
+  };
+}
+
+function learnedFigures({ points, slope }: Learned): ZonesCorrection["learned"] {
+  if (points.length === 0) return null;
+  const offset = points.reduce((sum, { settingMm, modelMm }) => sum + settingMm - modelMm, 0);
+  const zones = [...new Set(points.map(({ zone }) => zone))].sort((a, b) => a - b);
+  return { offsetMm: offset / points.length, slope, zones };
+}
+
+type Models = Extract<ReturnType<typeof zoneModels>, { kind: "models" }>;
+
+const slipIn = ({ item, say }: RollAsked, { models, travelMm }: Models, seen: ZoneSeen): string | null =>
+  impossibleInZone(seen, {
+    pipe: isPipe(item),
+    zones: models.map(({ zone }) => zone),
+    thicknessMm: item.thicknessMm,
+    say,
+    travelMm,
+  });
+
+/** Why a trial cannot have been on this roll, to be told before it is kept; null where it can. */
+export function impossibleZoneTrial(asked: RollAsked, seen: ZoneSeen): string | null {
+  const answer = zoneModels(asked);
+  return answer.kind === "none" ? null : slipIn(asked, answer, seen);
+}

@@ -1,0 +1,67 @@
+import { thickness } from "../drawing/thickness.ts";
+import { type FileOptions, type PartFile, partFiles, reportFile } from "../output/partFiles.ts";
+import { plateFiles, plateList } from "../output/plateFiles.ts";
+import { apart } from "./apart.ts";
+import { fileList, LIST, READ_ME, readMe } from "./fileList.ts";
+import type { JobParts } from "./job.ts";
+import type { PlateGroup } from "./plates.ts";
+import { unitsOf } from "./unitsOf.ts";
+
+/** A file of a job where it lies in the job's folder, with strokes between folders. */
+export interface JobFile extends PartFile {
+  readonly path: string;
+  /** Name and title of the part; null where it is about a plate. */
+  readonly part: { readonly name: string; readonly title: string } | null;
+  /** Which plate it is cut from, or which plate it is: material and thickness, and its number. */
+  readonly plate: string;
+}
+
+/** What the job is called. */
+export interface JobAbout {
+  readonly title: string;
+  readonly reference?: string | undefined;
+}
+
+/** A text of a job's folder. */
+export interface NamedText {
+  readonly path: string;
+  readonly text: string;
+}
+
+/** Files of all parts in one folder, those of all plates in another. */
+export function jobFiles(job: JobParts, groups: readonly PlateGroup[], options: FileOptions = {}): JobFile[] {
+  const sheets = groups.flatMap(({ plates }) => plates.map(({ sheet }) => sheet));
+  const ofParts = job.parts.flatMap(({ report, material, gauge }) => {
+    const { name, title, units } = report.part;
+    const plate = `${material.name}, ${thickness(report.part.thickness, units, gauge).value}`;
+    return [...partFiles(report, options), reportFile(report)].map((file) => ({
+      ...file,
+      part: { name, title },
+      plate,
+    }));
+  });
+  const apartOnes = apart(ofParts, ({ part }) => part.name).map((file): JobFile => ({
+    ...file,
+    path: `parts/${file.path}`,
+  }));
+  const ofPlates = [
+    ...(sheets.length > 0 ? [{ file: plateList(sheets, unitsOf(job)), plate: "all plates" }] : []),
+    ...sheets.flatMap((sheet) => plateFiles(sheet, options).map((file) => ({ file, plate: sheet.title }))),
+  ].map(({ file, plate }): JobFile => ({ ...file, path: `plates/${file.name}`, part: null, plate }));
+  return [...apartOnes, ...ofPlates];
+}
+
+/** Everything that a job's folder of cutting files holds: its files, the list of them, and what to know first. Sorted by name. */
+export function jobFolder(
+  about: JobAbout,
+  job: JobParts,
+  groups: readonly PlateGroup[],
+  options: FileOptions = {},
+): NamedText[] {
+  const files = jobFiles(job, groups, options);
+  return [
+    { path: LIST, text: fileList(files) },
+    { path: READ_ME, text: readMe(about, job, groups) },
+    ...files.map(({ path, print }) => ({ path, text: print() })),
+  ].toSorted((a, b) => (a.path < b.path ? -1 : 1));
+}

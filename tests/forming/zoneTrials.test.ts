@@ -1,0 +1,359 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { passPoints } from "../../src/forming/passPoints.ts";
+import { rollSetting, sectionOf } from "../../src/forming/rollSetting.ts";
+import { sayIn } from "../../src/forming/say.ts";
+import { plateOf } from "../../src/forming/springback.ts";
+import { correctTrials } from "../../src/forming/trials.ts";
+import { zoneModels } from "../../src/forming/zoneModel.ts";
+import { radiusOfDepth, type ZoneSeen } from "../../src/forming/zoneSeen.ts";
+import { correctZones } from "../../src/forming/zoneTrials.ts";
+import { even } from "../even.ts";
+import { coneCase, roll } from "./cases.ts";
+import { type CameOut, eccentricCase, rolled, type ZoneJob, zoneJobs } from "./simulatedZones.ts";
+
+const say = sayIn("mm");
+
+/** The models of a job's zones; null where the tool says that zones cannot be corrected one by one. */
+function modelsOf({ item, machine }: Pick<ZoneJob, "item" | "machine">) {
+  const answer = zoneModels({ item, roll: machine, say });
+  if (answer.kind === "models") return answer;
+  expect(answer.why).toMatch(/less than half of what lies between|one turn would take \d+ settings/);
+  return null;
+}
+
+function corrected({ item, machine }: Pick<ZoneJob, "item" | "machine">, seen: readonly ZoneSeen[]) {
+  const answer = correctZones({ item, roll: machine, say }, seen);
+  if (answer.kind === "none") throw new Error(answer.why);
+  return answer.correction;
+}
+
+/** What somebody writes down of a zone; each radius read wrong by a share. */
+function seenIn(zone: number, settingMm: number, { inside }: CameOut, off = [0, 0]): ZoneSeen {
+  if (!Number.isFinite(inside.large) || !Number.isFinite(inside.small))
+    return { zone, settingMm, flat: true };
+  return { zone, settingMm, largeMm: inside.large * (1 + off[0]!), smallMm: inside.small * (1 + off[1]!) };
+}
+
+/** Passes over one job, setting for setting, and how each zone came out of every pass. */
+function passes(
+  job: ZoneJob,
+  {
+    count,
+    measured,
+    off,
+  }: { count: number; measured?: (pass: number, zone: number) => boolean; off?: number[] },
+) {
+  const answer = modelsOf(job);
+  if (!answer) return null;
+  const { models, window } = answer;
+  const pass = rolled(job);
+  const seen: ZoneSeen[] = [];
+  let settings = models.map(({ startMm }) => startMm);
+  const all: CameOut[][] = [];
+  for (let i = 0; i < count; i++) {
+    const out = pass(models.map((model, j) => model.placesAt(settings[j]!)));
+    all.push(out);
+    out.forEach((one, j) => {
+      if (measured?.(i, j + 1) ?? true) seen.push(seenIn(j + 1, settings[j]!, one, off));
+    });
+    if (seen.length > 0)
+      settings = corrected(job, seen).zones.map(({ set }, j) => set?.largeMm ?? settings[j]!);
+  }
+  return { window, all };
+}
+
+const isIn = ({ shares: { middle } }: CameOut, { from, to }: { from: number; to: number }, off = 0) =>
+  middle >= from * (1 - off) && middle <= to * (1 + off);
+const isPast = ({ shares }: CameOut, cap: number) =>
+  Math.max(shares.large, shares.middle, shares.small) > cap;
+
+describe("zones on rolls and plate that do not follow the model", () => {
+  it("are in their windows by the third setting, and none passes its cap, at half the slant or at an end", () => {
+    let [zones, inZones, third, past, refused] = [0, 0, 0, 0, 0];
+    const landed = [0, 0, 0];
+    fc.assert(
+      fc.property(zoneJobs, (job) => {
+        const made = passes(job, { count: 3 });
+        if (!made) {
+          refused++;
+          return;
+        }
+        const { window, all } = made;
+        zones += all[0]!.length;
+        if (all[0]!.length > 1) inZones += all[0]!.length;
+        all.forEach((out) => (past += out.filter((one) => isPast(one, window.cap)).length));
+        third += all[2]!.filter((one) => isIn(one, window)).length;
+        all[0]!.forEach((_, j) => {
+          const first = all.findIndex((out) => isIn(out[j]!, window));
+          if (first >= 0) landed[first]!++;
+        });
+      }),
+      { seed: 7, numRuns: 4000 },
+    );
+    expect(past).toBe(0);
+    expect(zones).toBeGreaterThan(4000);
+    expect(inZones).toBeGreaterThan(2000);
+    expect(third).toBeGreaterThanOrEqual(0.99 * zones);
+    // The draw does hold machines that need every step, and parts that the tool leaves alone.
+    expect(Math.min(...landed)).toBeGreaterThan(0);
+    expect(refused).toBeGreaterThan(100);
+  }, 120_000);
+
+  it("stay below the cap though both templates are read 2 % wrong, and come as near to the window as they are read", () => {
+    let [zones, third, past] = [0, 0, 0];
+    fc.assert(
+      fc.property(zoneJobs, fc.tuple(even(-0.02, 0.02), even(-0.02, 0.02)), (job, off) => {
+        const made = passes(job, { count: 3, off });
+        if (!made) return;
+        const { window, all } = made;
+        zones += all[0]!.length;
+        all.forEach((out) => (past += out.filter((one) => isPast(one, window.cap)).length));
+        third += all[2]!.filter((one) => isIn(one, window, 0.02)).length;
+      }),
+      { seed: 7, numRuns: 1000 },
+    );
+    expect(past).toBe(0);
+    expect(third).toBeGreaterThanOrEqual(0.99 * zones);
+  }, 120_000);
+
+  it("start from what another zone taught: far more of them lie in the window on their first own setting", () => {
+    let [zones, taught, plan, past] = [0, 0, 0, 0];
+    fc.assert(
+      fc.property(zoneJobs, (job) => {
+        // Only the first zone is measured on the first blank; the others are not rolled by the plan, but by what it taught.
+        const made = passes(job, { count: 2, measured: (_, zone) => zone === 1 });
+        if (!made) return;
+        const { window, all } = made;
+        const others = (i: number) => all[i]!.slice(1);
+        zones += others(0).length;
+        plan += others(0).filter((one) => isIn(one, window)).length;
+        taught += others(1).filter((one) => isIn(one, window)).length;
+        past += others(1).filter((one) => isPast(one, window.cap)).length;
+      }),
+      { seed: 7, numRuns: 3000 },
+    );
+    expect(past).toBe(0);
+    expect(taught / zones).toBeGreaterThan(0.5);
+    expect(taught).toBeGreaterThan(4 * plan);
+  }, 120_000);
+});
+
+describe("an eccentric cone whose offset goes to nought", () => {
+  const section = (job: ZoneJob) => sectionOf(job.machine)!;
+  /** Inside radius that the model leaves at this raise, by halving. */
+  function insideAt(job: ZoneJob, raiseMm: number): number {
+    const plate = plateOf(job.item);
+    let [tight, gentle] = [section(job).topRadiusMm, 1e7];
+    for (let i = 0; i < 200; i++) {
+      const middle = Math.sqrt(tight * gentle);
+      const setting = rollSetting(section(job), plate, middle);
+      if (setting.kind === "setting" && setting.bestMm < raiseMm) gentle = middle;
+      else tight = middle;
+    }
+    return tight - plate.thicknessMm / 2;
+  }
+  const sizes = fc.record({ small: even(250, 500), extra: even(5, 250), height: even(400, 900) });
+
+  it("gets the right cone's next setting, and its second pass", () => {
+    const machine = roll({
+      workingWidth: 8000,
+      slide: { origin: [230, -200], angle: 60, travel: 3000 },
+      bearings: [140, 160],
+    });
+    let [raised, done] = [0, 0];
+    fc.assert(
+      fc.property(
+        sizes,
+        fc.array(even(0.3, 0.8), { minLength: 1, maxLength: 2 }),
+        even(0, 9),
+        (size, shares, give) => {
+          const { small, extra, height } = size;
+          const right = coneCase({
+            largeRadiusMm: small + extra,
+            smallRadiusMm: small,
+            heightMm: height,
+            thicknessMm: 6,
+          });
+          const item = eccentricCase({ large: small + extra, small, offset: 1e-6, height, thickness: 6 });
+          const job = { machine, item } as ZoneJob;
+          const [model] = modelsOf(job)!.models;
+          const { halfAngleRad } = right.cone!;
+          const middle = (model!.zone.largeRadiusMm + model!.zone.smallRadiusMm) / 2;
+          // A trial that this share came out of at half the slant, both ends as the straight roll has them by the model.
+          const trials = [...shares]
+            .sort((a, b) => a - b)
+            .map((share) => {
+              const setting = rollSetting(section(job), plateOf(item), middle / share);
+              const middleMm = setting.kind === "setting" ? setting.bestMm : NaN;
+              const start = model!.pass("trial")!.start!;
+              return {
+                settingMm: middleMm - model!.middleHigherMm + give * (1 + share),
+                closed: Math.hypot(Math.sin(halfAngleRad), share * Math.cos(halfAngleRad)),
+                largeMm: insideAt(job, middleMm + start.largeMm - start.middleMm),
+                smallMm: insideAt(job, middleMm + start.smallMm - start.middleMm),
+              };
+            });
+          const own = correctTrials(
+            { item: right, roll: machine, say },
+            trials.map(({ settingMm, closed }) => ({ settingMm, closed })),
+          );
+          if (own.kind === "none") throw new Error(own.why);
+          const [zone] = corrected(
+            job,
+            trials.map(({ settingMm, largeMm, smallMm }) => ({ zone: 1, settingMm, largeMm, smallMm })),
+          ).zones;
+          // An end may stop a zone earlier than the right cone's gap does, and never lets it go further.
+          if (zone!.by === "careful" || own.correction.disagrees.length > 0) {
+            if (zone!.set && own.correction.set)
+              expect(zone!.set.largeMm).toBeLessThanOrEqual(own.correction.set.largeMm + 1e-3);
+            return;
+          }
+          expect(zone!.kind).toBe(own.correction.kind);
+          if (own.correction.kind === "raise") raised++;
+          if (own.correction.kind === "done") done++;
+          for (const place of ["largeMm", "smallMm", "smallBearingMm", "largeBearingMm"] as const) {
+            if (own.correction.set) expect(zone!.set![place]).toBeCloseTo(own.correction.set[place]!, 3);
+            if (own.correction.secondPass)
+              expect(zone!.secondPass![place]).toBeCloseTo(own.correction.secondPass[place]!, 3);
+          }
+        },
+      ),
+      { seed: 7, numRuns: 300 },
+    );
+    expect(Math.min(raised, done)).toBeGreaterThan(80);
+  });
+
+  it("has the right cone's moments, whose window is told as shares of the bend", () => {
+    fc.assert(
+      fc.property(sizes, ({ small, extra, height }) => {
+        const right = coneCase({
+          largeRadiusMm: small + extra,
+          smallRadiusMm: small,
+          heightMm: height,
+          thicknessMm: 6,
+        });
+        const item = eccentricCase({ large: small + extra, small, offset: 1e-6, height, thickness: 6 });
+        passPoints(item).forEach(({ share, closed }, i) => {
+          expect(closed).toBeNull();
+          expect(share).toBeCloseTo(passPoints(right)[i]!.share, 8);
+        });
+      }),
+      { seed: 7, numRuns: 100 },
+    );
+  });
+});
+
+describe("what is said of zones", () => {
+  const machine = roll({ workingWidth: 3000, slide: { origin: [230, -200], angle: 60, travel: 300 } });
+  const item = eccentricCase({ large: 900, small: 650, offset: 280, height: 700, thickness: 4, seam: 0 });
+  const job = { machine, item } as ZoneJob;
+  const models = () => modelsOf(job)!.models;
+  const open = (zone: number, share: number, settingMm: number): ZoneSeen => {
+    const { largeRadiusMm, smallRadiusMm } = models()[zone - 1]!.zone;
+    return { zone, settingMm, largeMm: largeRadiusMm / share - 2, smallMm: smallRadiusMm / share - 2 };
+  };
+
+  it("names the zones that taught, and those that start from them", () => {
+    expect(models().length).toBeGreaterThan(2);
+    const { zones, advice, learned } = corrected(job, [open(1, 0.5, 30)]);
+    expect(zones[0]).toMatchObject({ kind: "raise", trials: [{ place: "open" }] });
+    expect(zones[1]).toMatchObject({ kind: "taught", from: [1] });
+    expect(learned).toMatchObject({ zones: [1], slope: null });
+    expect(advice).toMatch(
+      /^By zone 1 this plate on this roll asks about .* more raise than the model; plate and machine being the same, that holds for every zone\. Zone 1: Bent 5[01] % .*wanted .*: set .*Zone 2: no trial yet; by what zone 1 taught start at /,
+    );
+    const two = corrected(job, [open(1, 0.5, 30), open(2, 0.5, 28)]);
+    expect(two.learned!.slope).not.toBeNull();
+    expect(two.advice).toMatch(/^By zones 1 and 2 this plate/);
+  });
+
+  it("learns nothing for others from a zone that took no set, and says what to look at", () => {
+    const { zones, learned } = corrected(job, [{ zone: 2, settingMm: 12, flat: true }]);
+    expect(learned).toBeNull();
+    expect(zones[1]!.advice).toMatch(/took no set at all\. First make sure that the scale stands at 0/);
+    expect(zones[0]).toMatchObject({ kind: "plan", set: { largeMm: models()[0]!.startMm } });
+  });
+
+  it("stops a zone past its cap, gives one past its window no further raise, and keeps one that is done", () => {
+    const { window } = modelsOf(job)!;
+    const of = (share: number) => corrected(job, [open(1, share, 40)]).zones[0]!;
+    expect(of(window.cap + 0.03)).toMatchObject({ kind: "overshot", trials: [{ place: "past the cap" }] });
+    expect(of(window.cap + 0.03).advice).toMatch(/Stop: do not roll on with this blank/);
+    expect(of((window.to + window.cap) / 2)).toMatchObject({
+      kind: "overshot",
+      trials: [{ place: "past the window" }],
+    });
+    const done = of(window.to - 0.02);
+    expect(done).toMatchObject({ kind: "done", set: { largeMm: 40 } });
+    expect(done.secondPass).not.toBeNull();
+    expect(done.advice).toMatch(/first pass is done; keep 40 mm at the large edge.* Second pass: start at/);
+  });
+
+  it("does not raise both ends where one is at its limit, and stops where that one is past its cap", () => {
+    const { window } = modelsOf(job)!;
+    const { largeRadiusMm, smallRadiusMm } = models()[0]!.zone;
+    const ends = (large: number, small: number): ZoneSeen => ({
+      zone: 1,
+      settingMm: 30,
+      largeMm: largeRadiusMm / large - 2,
+      smallMm: smallRadiusMm / small - 2,
+    });
+    const tilt = corrected(job, [ends(window.cap - 1e-4, 0.2)]).zones[0]!;
+    expect(tilt.set!.largeMm).toBeLessThan(30.1);
+    const past = corrected(job, [ends(window.cap + 0.01, 0.2)]).zones[0]!;
+    expect(past).toMatchObject({ kind: "overshot", trials: [{ place: "past the cap" }] });
+    expect(past.set!.largeMm).toBeLessThan(30);
+  });
+
+  it("says that the trials of a zone do not agree", () => {
+    const [zone] = corrected(job, [open(1, 0.5, 30), open(1, 0.45, 33)]).zones;
+    expect(zone!.disagrees).toEqual([1]);
+    expect(zone!.advice).toContain("do not agree");
+  });
+
+  it("tells a trial that cannot have been", () => {
+    const why = (seen: ZoneSeen) => {
+      const answer = correctZones({ item, roll: machine, say }, [seen]);
+      return answer.kind === "none" ? answer.why : null;
+    };
+    expect(why({ zone: 99, settingMm: 30, flat: true })).toMatch(
+      /there is no zone 99: the blank has zones 1 to \d/,
+    );
+    expect(why({ zone: 1, settingMm: 900, flat: true })).toContain("beyond the slide");
+    expect(why({ zone: 1, settingMm: 30, largeMm: 800 })).toMatch(/measured at one end only/);
+    expect(why({ zone: 1, settingMm: 30, largeMm: 100, smallMm: 600 })).toMatch(
+      /far tighter than the finished/,
+    );
+    expect(why(open(1, 0.5, 30))).toBeNull();
+  });
+
+  it("is left alone where a zone is too short, or another roll has no settings", () => {
+    const small = eccentricCase({ large: 330, small: 240, offset: 150, height: 260, thickness: 4 });
+    expect(
+      correctZones({ item: small, roll: machine, say }, [{ zone: 1, settingMm: 30, flat: true }]),
+    ).toMatchObject({
+      kind: "none",
+      why: expect.stringMatching(/its neighbours bend it|one turn would take/) as string,
+    });
+    expect(correctZones({ item, roll: roll(), say }, [open(1, 0.5, 30)])).toMatchObject({ kind: "none" });
+  });
+
+  it("takes one end of a leaning pipe for both", () => {
+    const pipe = eccentricCase({ large: 600, small: 600, offset: 250, height: 700, thickness: 4 });
+    const { zones } = corrected({ machine, item: pipe }, [{ zone: 1, settingMm: 20, largeMm: 1400 }]);
+    expect(zones[0]!.kind).not.toBe("plan");
+    expect(zones[0]!.advice).not.toMatch(/tilt|small edge/);
+  });
+});
+
+it("finds the radius of a depth under a straightedge, of any circle", () => {
+  fc.assert(
+    fc.property(even(100, 3000), even(0.05, 0.9), (radius, share) => {
+      const chordMm = 2 * radius * share;
+      const depthMm = radius - Math.sqrt(radius ** 2 - (chordMm / 2) ** 2);
+      expect(radiusOfDepth({ chordMm, depthMm })).toBeCloseTo(radius, 5);
+    }),
+    { seed: 7, numRuns: 200 },
+  );
+});
