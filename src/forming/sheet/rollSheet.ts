@@ -31,9 +31,9 @@ export function rollBatch({ item }: Pick<RollSheetAsked, "item">): string[] {
   if (blanks === 1) return [];
   return [
     `${blanks} blanks (${item.quantity} × ${item.pieces}): number each.`,
-    "First pass of the first one alone: correct the setting on it and write it down.",
-    `Then the first pass of all others, ${item.cone ? "the gap" : "the fit of the templates"} of each on its line of the lot's sheet: plate of one lot may still differ in strength.`,
-    "Only then move the stop, and make all second passes.",
+    "The first one alone through its first pass: correct the setting on it and write it down.",
+    `Then all others, ${item.cone ? "the gap" : "the fit of the templates"} of each on its line of the lot's sheet (plate of one lot may differ).`,
+    "Only then move the stop for the second passes.",
     "Inspect the first finished one before the last is closed.",
   ];
 }
