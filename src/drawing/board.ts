@@ -1,10 +1,11 @@
 import type { Vec2 } from "../geometry/vector.ts";
-import { boxOf, grow, height, join, meet, NO_BOX, width } from "./box.ts";
+import { boxOf, grow, height, join, NO_BOX, width } from "./box.ts";
 import { nearestFraction } from "../geometry/inches.ts";
 import { lengthNumber, type Units } from "./format.ts";
 import { flatten } from "./flatten.ts";
 import { labelCorners, readable } from "./lettering.ts";
 import type { Box, ElementLine, Label, LabelRole, LetterSize, Stroke, StrokeKind } from "./model.ts";
+import { nearby } from "./nearby.ts";
 import { meeting, type Rectangle, rectanglesOverlap, segmentsCross } from "./overlap.ts";
 import type { Paper } from "./paper.ts";
 import { thin } from "./thin.ts";
@@ -46,6 +47,8 @@ const GROWTH = 0.2;
 const TOO_DEAR = 60;
 /** Clear room between one label and the next. [mm of paper] */
 const CLEAR = 0.5;
+/** Side of the squares by which what is near is found. [mm of paper] */
+const CELL = 8;
 /** Lines are tested for crossings to this. [mm of paper] */
 const COARSE = 0.15;
 
@@ -59,42 +62,49 @@ interface Segment {
 /**
  * A drawing board: lines and lettering are put down one after the other, the most wanted first. Lettering never covers
  * lettering; of the places offered the one that crosses least is taken, and what finds no place is left out and named.
+ *
+ * @param room width and height that all has to keep within: a board that has run over it is no good any more, and takes nothing
+ *   more [mm of the part]
  */
-export function createBoard(paper: Paper, unit: number) {
+export function createBoard(paper: Paper, unit: number, room?: readonly [number, number]) {
   const strokes: Stroke[] = [];
   const labels: Label[] = [];
   const lines: ElementLine[] = [];
-  const taken: {
-    readonly corners: Rectangle;
-    readonly box: Box;
-    readonly meets: ReturnType<typeof meeting>;
-  }[] = [];
-  const segments: Segment[] = [];
+  const taken = nearby<{ readonly corners: Rectangle; readonly meets: ReturnType<typeof meeting> }>(
+    CELL * unit,
+  );
+  const segments = nearby<Segment>(CELL * unit);
   /** Those that a dimension or leader line had better not cross. */
-  const crossable: Segment[] = [];
+  const crossable = nearby<Segment>(CELL * unit);
   const dropped: string[] = [];
   let extent = NO_BOX;
+
+  let limit = room;
+  const isOver = (): boolean =>
+    limit !== undefined && (width(extent) > limit[0] || height(extent) > limit[1]);
 
   const segmentsOf = (stroke: Stroke): Segment[] => {
     const points = coarse(stroke.shape, COARSE * unit);
     return points.slice(1).map((to, i) => {
       const from = points[i] as Vec2;
-      return { kind: stroke.kind, from, to, box: boxOf([from, to]) };
+      return { kind: stroke.kind, from, to, box: boxOfTwo(from, to) };
     });
   };
 
   const draw = (stroke: Stroke): void => {
+    if (isOver()) return;
     strokes.push(stroke);
-    const drawn = segmentsOf(stroke);
-    segments.push(...drawn);
-    if (stroke.kind === "dimension" || stroke.kind === "outline") crossable.push(...drawn);
+    for (const one of segmentsOf(stroke)) {
+      segments.add(one, one.box);
+      if (stroke.kind === "dimension" || stroke.kind === "outline") crossable.add(one, one.box);
+    }
     extent = join(extent, boxOf(flatten(stroke.shape)));
   };
 
   const write = (label: Label): void => {
     const corners = labelCorners(label);
     labels.push(label);
-    taken.push({ corners, box: grow(boxOf(corners), CLEAR * unit), meets: meeting(corners) });
+    taken.add({ corners, meets: meeting(corners) }, grow(boxOf(corners), CLEAR * unit));
     extent = join(extent, boxOf(corners));
   };
 
@@ -107,38 +117,36 @@ export function createBoard(paper: Paper, unit: number) {
       const corners = labelCorners(label);
       const box = boxOf(corners);
       reach = join(reach, box);
-      const room = roomRound(label, CLEAR * unit);
-      if (taken.some((other) => meet(other.box, box) && rectanglesOverlap(other.corners, room)))
-        return Infinity;
+      const room = roomRound(corners, CLEAR * unit);
+      if (!taken.visit(box, (other) => !rectanglesOverlap(other.corners, room))) return Infinity;
       const meets = meeting(corners);
-      for (const one of segments)
-        if (touching(one.box, box) && meets(one.from, one.to)) {
-          sum += ACROSS[one.kind];
-          if (sum > most) return Infinity;
-        }
+      segments.visit(box, (one) => {
+        if (meets(one.from, one.to)) sum += ACROSS[one.kind];
+        return sum <= most;
+      });
       if (sum > most) return Infinity;
     }
-    for (const stroke of placing.strokes) {
-      const own = segmentsOf(stroke);
-      const around = own.reduce((box, one) => join(box, one.box), NO_BOX);
-      const near = stroke.kind === "arrow" ? [] : crossable.filter(({ box }) => touching(box, around));
-      reach = join(reach, around);
-      for (const mine of own) {
-        for (const other of taken)
-          if (touching(mine.box, other.box) && other.meets(mine.from, mine.to)) sum += THROUGH_TEXT;
-        for (const other of near) {
-          if (!touching(mine.box, other.box) || !segmentsCross(mine.from, mine.to, other.from, other.to))
-            continue;
-          sum += other.kind === "outline" ? ACROSS_OUTLINE : LEADERS_CROSS;
-        }
+    for (const stroke of placing.strokes)
+      for (const mine of segmentsOf(stroke)) {
+        reach = join(reach, mine.box);
+        taken.visit(mine.box, (other) => {
+          if (other.meets(mine.from, mine.to)) sum += THROUGH_TEXT;
+          return true;
+        });
+        if (stroke.kind !== "arrow")
+          crossable.visit(mine.box, (other) => {
+            if (segmentsCross(mine.from, mine.to, other.from, other.to))
+              sum += other.kind === "outline" ? ACROSS_OUTLINE : LEADERS_CROSS;
+            return true;
+          });
         if (sum > most) return Infinity;
       }
-    }
     const grown = width(reach) - width(extent) + height(reach) - height(extent);
     return sum + (Number.isFinite(grown) ? (GROWTH * grown) / unit : 0);
   };
 
   const tried = (placings: readonly Placing[], dearest: number): boolean => {
+    if (isOver()) return false;
     let best: { placing: Placing; price: number } | undefined;
     for (const [i, placing] of placings.entries()) {
       if (best && best.price <= i * LATER) break;
@@ -170,6 +178,9 @@ export function createBoard(paper: Paper, unit: number) {
         : { main, second: `(${second})` };
     },
     extent: (): Box => extent,
+    isOver,
+    /** From now on it takes whatever is put down: lines at the foot stand below the room. */
+    open: (): void => void (limit = undefined),
     draw: (...more: readonly Stroke[]): void => more.forEach(draw),
     /** Where element lines lie, to be shown when they are asked for. */
     locate: (...more: readonly ElementLine[]): void => void lines.push(...more),
@@ -222,13 +233,15 @@ function coarse(shape: Stroke["shape"], within: number): readonly Vec2[] {
   return points;
 }
 
-/** Boxes of upright lines have no width, so touching counts here. */
-const touching = (a: Box, b: Box): boolean =>
-  a.left <= b.right && b.left <= a.right && a.bottom <= b.top && b.bottom <= a.top;
+const boxOfTwo = ([x, y]: Vec2, [u, v]: Vec2): Box => ({
+  left: Math.min(x, u),
+  right: Math.max(x, u),
+  bottom: Math.min(y, v),
+  top: Math.max(y, v),
+});
 
-/** The label's corners with clear room all round. */
-function roomRound(label: Label, clear: number): Rectangle {
-  const [a, b, c, d] = labelCorners(label);
+/** A label's corners with clear room all round. */
+function roomRound([a, b, c, d]: Rectangle, clear: number): Rectangle {
   const long = Math.hypot(b[0] - a[0], b[1] - a[1]);
   const [ux, uy] = [((b[0] - a[0]) / long) * clear, ((b[1] - a[1]) / long) * clear];
   return [

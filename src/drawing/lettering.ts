@@ -35,10 +35,23 @@ const DESCENT = 0.3;
 /** Room for a fallback font that runs wider. [-] */
 const SPARE = 1.04;
 
+/** The same figures and names are measured for one place after another. */
+const measured = new Map<string, number>();
+const MOST_MEASURED = 2000;
+
+function thousandthsOf(text: string): number {
+  const known = measured.get(text);
+  if (known !== undefined) return known;
+  let sum = 0;
+  for (const letter of text) sum += WIDTH.get(letter) ?? WIDEST;
+  if (measured.size >= MOST_MEASURED) measured.clear();
+  measured.set(text, sum);
+  return sum;
+}
+
 /** Length of a line of lettering. [same unit as capMm] */
 export function textWidth(text: string, capMm: number): number {
-  let thousandths = 0;
-  for (const letter of text) thousandths += WIDTH.get(letter) ?? WIDEST;
+  const thousandths = thousandthsOf(text);
   return (SPARE * capMm * thousandths) / 1000 / CAP_PER_SIZE;
 }
 

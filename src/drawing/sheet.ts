@@ -44,19 +44,11 @@ export function fitSheet(options: SheetOptions, draw: (board: Board) => void): D
   const { paper, core, text } = options;
   const room = [paper.widthMm - 2 * MARGIN, paper.heightMm] as const;
   const scales = fittingScales(paper.scales, { ...core, room });
-  let best: { board: Board; scale: Scale; over: number } | undefined;
-  for (const scale of scales) {
-    if (best && (best.over === 0 || scale.unit > FURTHEST * (scales[0] as Scale).unit)) break;
-    const board = createBoard(paper, scale.unit);
-    draw(board);
-    const content = board.extent();
-    const over =
-      Math.max(0, width(content) / scale.unit - room[0]) +
-      Math.max(0, height(content) / scale.unit - room[1]);
-    if (over < (best?.over ?? Infinity)) best = { board, scale, over };
-  }
-  if (!best) throw new RangeError(`no scale for ${core.widthMm} × ${core.heightMm} mm`);
-  const { board, scale } = best;
+  // A board that runs over its paper is given up at once; one that does is looked at only where none keeps within it.
+  const found = best(scales, { paper, room, draw, strict: true }) ?? best(scales, { paper, room, draw });
+  if (!found) throw new RangeError(`no scale for ${core.widthMm} × ${core.heightMm} mm`);
+  const { board, scale } = found;
+  board.open();
   const toScale = options.toScale ?? true;
   const stated = options.plot ? BY_AXES : toScale ? scale.text : "not to scale";
   return finish(board, {
@@ -66,6 +58,40 @@ export function fitSheet(options: SheetOptions, draw: (board: Board) => void): D
     content: board.extent(),
     ...(options.projection && { sign: options.projection }),
   });
+}
+
+interface Found {
+  readonly board: Board;
+  readonly scale: Scale;
+  /** By how much it is too large. [mm of paper] */
+  readonly over: number;
+}
+
+/** The drawing at the largest scale at which it keeps within its paper; else, unless that is asked for, the one that runs over least. */
+function best(
+  scales: readonly Scale[],
+  {
+    paper,
+    room,
+    draw,
+    strict = false,
+  }: { paper: Paper; room: readonly [number, number]; draw: (board: Board) => void; strict?: boolean },
+): Found | undefined {
+  let found: Found | undefined;
+  for (const scale of scales) {
+    if (scale.unit > FURTHEST * (scales[0] as Scale).unit && (found || strict)) break;
+    const limit = [room[0] * scale.unit, room[1] * scale.unit] as const;
+    const board = createBoard(paper, scale.unit, strict ? limit : undefined);
+    draw(board);
+    if (strict && board.isOver()) continue;
+    const content = board.extent();
+    const over =
+      Math.max(0, width(content) / scale.unit - room[0]) +
+      Math.max(0, height(content) / scale.unit - room[1]);
+    if (over < (found?.over ?? Infinity)) found = { board, scale, over };
+    if (over === 0 || strict) break;
+  }
+  return found;
 }
 
 function finish(

@@ -1,6 +1,7 @@
 import type { PartAsked } from "./asked.ts";
 import { airBendForceN } from "./airBend.ts";
 import { type BrakeDepth, depthOf, depthsOf } from "./brakeDepths.ts";
+import { type BehindPunch, behindPunch } from "./brakeBehind.ts";
 import { brakeBends } from "./brakeBends.ts";
 import { type BrakeLine, type BrakeZone, orderOfHits } from "./brakeLines.ts";
 import { type BrakeRemark, remarksOf } from "./brakeRemarks.ts";
@@ -41,6 +42,8 @@ export interface BrakePlan {
   /** Turning of the whole part, and the pieces it has to be in to come off the punch. */
   readonly turnDeg: number;
   readonly piecesToComeOff: number;
+  /** Plate behind the punch, at the hit where it is most; null where nothing is hit. */
+  readonly behind: BehindPunch | null;
   /** What has to be looked at before the first hit, worst first. */
   readonly remarks: readonly BrakeRemark[];
   readonly basis: string;
@@ -122,6 +125,7 @@ export function brakePlan(
     piecesToComeOff,
     insideRadiusMm,
     leastInsideRadiusMm: radius.radius,
+    behind: behindPunch(item, bends),
   };
   return {
     ...shape,

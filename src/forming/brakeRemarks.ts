@@ -1,7 +1,8 @@
 import { SAME_POINT_MM } from "../geometry/tolerance.ts";
 import type { PartAsked } from "./asked.ts";
 import type { BrakePlan } from "./brakePlan.ts";
-import { brakeThroat } from "./brakeThroat.ts";
+import type { BehindPunch } from "./brakeBehind.ts";
+import { brakeThroat, lineWords } from "./brakeThroat.ts";
 import type { PressBrake } from "./machine.ts";
 
 /** Something to look at before the first hit. */
@@ -17,14 +18,14 @@ export interface BrakeRemark {
 
 type Planned = Pick<
   BrakePlan,
-  "zones" | "piecesToComeOff" | "turnDeg" | "insideRadiusMm" | "leastInsideRadiusMm"
+  "zones" | "piecesToComeOff" | "turnDeg" | "insideRadiusMm" | "leastInsideRadiusMm" | "behind"
 >;
 
 /** The plate behind the line does not find room, or nobody knows whether it does. */
-function throat(asked: PartAsked, brake: PressBrake | undefined): BrakeRemark[] {
-  const check = brake && brakeThroat({ ...asked, brake });
+function throat(asked: PartAsked, behind: BehindPunch | null, brake: PressBrake | undefined): BrakeRemark[] {
+  const check = brake && behind && brakeThroat({ ...asked, brake, behind });
   if (!check || check.verdict === "pass" || check.value === null) return [];
-  const { say } = asked;
+  const { item, say } = asked;
   const depth = say.length(check.value);
   return [
     {
@@ -33,7 +34,7 @@ function throat(asked: PartAsked, brake: PressBrake | undefined): BrakeRemark[] 
       text:
         check.limit === null
           ? check.advice
-          : `Up to ${depth} of plate lie behind the bend line, and the throat of this brake is ${say.length(check.limit)} deep: try with the flat blank first. Let it hang out past the frame at the end of the bed, bend it on a deeper brake, or make the part in more pieces.`,
+          : `Even with its shallower side behind the punch up to ${depth} of plate lie there (${lineWords(behind, item.pieces)}), and the throat of this brake is ${say.length(check.limit)} deep: try with the flat blank first. Let it hang out past the frame at the end of the bed, bend it on a deeper brake, or make the part in more pieces.`,
       brief:
         check.limit === null
           ? `Up to ${depth} of plate lie behind the line: measure the throat first.`
@@ -60,7 +61,7 @@ export function remarksOf(
   { brake, radiusOfDie }: { brake: PressBrake | undefined; radiusOfDie: number },
 ): BrakeRemark[] {
   const { item, say } = asked;
-  const remarks = throat(asked, brake);
+  const remarks = throat(asked, plan.behind, brake);
   if (plan.piecesToComeOff > item.pieces)
     remarks.push({
       id: "off-the-punch",

@@ -1,14 +1,29 @@
 import type { BrakeAsked } from "./asked.ts";
+import type { BehindPunch } from "./brakeBehind.ts";
 import type { Check } from "./check.ts";
 import { DERIVED, judge, state } from "./judge.ts";
 
+/** Which line it is, in few words: "line 7", "line 3 of piece 2". */
+export const lineWords = ({ piece, line }: BehindPunch, pieces: number): string =>
+  `line ${line}${pieces > 1 ? ` of piece ${piece}` : ""}`;
+
 /**
- * The flat blank reaches behind the bend line by no more than half its length, when it is worked from both edges towards
- * the middle. Where the shop gives no depth behind the line, the depth wanted is told instead. [mm]
+ * Does the plate find room behind the punch? Its shallower side goes there, at the line where that is deepest. Where no
+ * lines are known it is half the diagonal of a blank at most. Where the shop gives no depth behind the line, the depth
+ * wanted is told instead. [mm]
+ *
+ * @param asked `behind` from `behindPunch`, null where no lines are known
  */
-export function brakeThroat({ item, brake, say }: Omit<BrakeAsked, "dieMm">): Check | null {
+export function brakeThroat({
+  item,
+  brake,
+  behind,
+  say,
+}: Omit<BrakeAsked, "dieMm" | "bends"> & { readonly behind: BehindPunch | null }): Check | null {
   if (item.blanks.length === 0) return null;
-  const value = Math.max(...item.blanks.map(({ lengthMm, widthMm }) => Math.max(lengthMm, widthMm))) / 2;
+  const value =
+    behind?.depthMm ??
+    Math.max(...item.blanks.map(({ lengthMm, widthMm }) => Math.hypot(lengthMm, widthMm))) / 2;
   const words = {
     id: "brake-throat",
     title: "Depth behind the bend line",
@@ -16,14 +31,17 @@ export function brakeThroat({ item, brake, say }: Omit<BrakeAsked, "dieMm">): Ch
     sense: "at most" as const,
     unit: "mm",
     basis: DERIVED,
-    rule: "half the longest side of a blank ≤ depth behind the bend line, worked from both edges towards the middle",
+    rule: behind
+      ? "at every bend line the shallower side of the blank, its outline's greatest distance square to the line, measured flat ≤ depth behind the line; bends already made on that side must clear the ram"
+      : "half the diagonal of a blank ≤ depth behind the bend line",
   };
+  const most = `up to ${say.length(value)} of plate${behind ? ` (${lineWords(behind, item.pieces)})` : ""}`;
   const limit = brake.throat;
   if (limit === undefined)
     return state({
       ...words,
       verdict: "caution",
-      advice: `The shop file gives no throat: see that up to ${say.length(value)} of plate find room behind the line.`,
+      advice: `The shop file gives no throat: see that ${most} find room behind the line.`,
     });
   return judge({
     ...words,
@@ -31,7 +49,7 @@ export function brakeThroat({ item, brake, say }: Omit<BrakeAsked, "dieMm">): Ch
     beyond: "caution",
     advice: (verdict) =>
       verdict === "pass"
-        ? `Work from both edges towards the middle: up to ${say.length(value)} of plate lie behind the line, and there is room for ${say.length(limit)}.`
-        : `Up to ${say.length(value)} of plate lie behind the line, and there is room for ${say.length(limit)}: let the blank hang out past the frame, or make more pieces.`,
+        ? `With the shallower side in the throat ${most} lie behind the line, and there is room for ${say.length(limit)}.`
+        : `Even with the shallower side in the throat ${most} lie behind the line, and there is room for ${say.length(limit)}: let the blank hang out past the frame, or make more pieces.`,
   });
 }

@@ -65,6 +65,8 @@ export interface FormingCase {
     readonly lengthMm: number;
     readonly widthMm: number;
     readonly massKg: number;
+    /** Corners of the blank's convex hull as drawn, counter-clockwise. */
+    readonly hull?: readonly (readonly [number, number])[];
     /** The blank at other angles: rectangles that hold it, none better than another in both sides. */
     readonly turned?: readonly {
       readonly lengthMm: number;

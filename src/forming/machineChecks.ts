@@ -1,6 +1,7 @@
 import { ask, type PartAsked, type Rule, type RollAsked } from "./asked.ts";
 import { bendRadius } from "./bendRadius.ts";
 import { bendSpacing } from "./bendSpacing.ts";
+import { behindPunch } from "./brakeBehind.ts";
 import { brakeBends } from "./brakeBends.ts";
 import { brakeBed } from "./brakeBed.ts";
 import { brakeForce } from "./brakeForce.ts";
@@ -65,15 +66,14 @@ export function brakeChecks(part: PartAsked, brake: PressBrake): Check[] {
   const answers = diesFor(part.item.thicknessMm, brake).map((dieMm) => {
     const bends = brakeBends(part.item, dieMm);
     const checks = ask([dieOpening, brakeForce, bendSpacing], { ...part, brake, dieMm, bends });
-    return { checks, verdict: worst(checks.map((check) => check.verdict)) };
+    return { bends, checks, verdict: worst(checks.map((check) => check.verdict)) };
   });
   const best = answers.reduce((a, b) =>
     severity[b.verdict] < severity[a.verdict] || (b.verdict === "fail" && a.verdict === "fail") ? b : a,
   );
-  return [
-    brakeBed({ ...part, brake }),
-    ...best.checks,
-    ...[brakeThroat({ ...part, brake })].filter((c) => c !== null),
-    offThePunch(part),
-  ];
+  const { bends } = best;
+  const behind = bends && behindPunch(part.item, bends);
+  // Where the plate is hit nowhere it is never between punch and die.
+  const throat = bends?.hits.length === 0 ? null : brakeThroat({ ...part, brake, behind });
+  return [brakeBed({ ...part, brake }), ...best.checks, ...(throat ? [throat] : []), offThePunch(part)];
 }

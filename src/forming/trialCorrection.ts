@@ -43,6 +43,9 @@ const LONG_STEP = 0.5;
 /** Closures of one setting may differ by this from blank to blank. Derived here. [-] */
 const SCATTER = 0.05;
 
+/** A roll is set no closer than this: two settings nearer than that are one. Derived here. [mm] */
+const SAME_SETTING_MM = 0.5;
+
 /** Setting asked for each millimetre of the model's, from two trials that both took set; null where they do not differ. */
 export function slopeOf(before: Trial, last: Trial): number | null {
   const model = last.modelMm - before.modelMm;
@@ -57,9 +60,10 @@ export function slopeOf(before: Trial, last: Trial): number | null {
 function disagree(one: Trial, other: Trial): boolean {
   const [low, high] = one.settingMm <= other.settingMm ? [one, other] : [other, one];
   if (low.sprangFlat && high.sprangFlat) return false;
-  if (low.settingMm === high.settingMm) return Math.abs(high.closed - low.closed) > SCATTER;
-  if (high.closed < low.closed) return true;
-  return !low.sprangFlat && high.modelMm - low.modelMm < HARDLY * (high.settingMm - low.settingMm);
+  const apartMm = high.settingMm - low.settingMm;
+  if (apartMm > 0 && high.closed < low.closed) return true;
+  if (apartMm <= SAME_SETTING_MM) return Math.abs(high.closed - low.closed) > SCATTER;
+  return !low.sprangFlat && high.modelMm - low.modelMm < HARDLY * apartMm;
 }
 
 /** Which of the earlier trials contradict the last one: their places in the list, from 0. */

@@ -54,7 +54,9 @@ export function triedZones(
   return {
     words: `${came.charAt(0).toUpperCase()}${came.slice(1)}. ${advice}`,
     brief: [
-      `By this part's own trials${several ? ` of ${listedZones(numbers)}` : ""} (${came}): ${what}${several ? ", as in the boxes" : ""}.`,
+      several
+        ? `By this part's own trials of ${listedZones(numbers)}: ${what}, as in the boxes.`
+        : `By this part's own trials (${came}): ${what}.`,
       ...problems,
     ].join(" "),
     set: several ? null : (first?.set ?? null),

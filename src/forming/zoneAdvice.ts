@@ -38,14 +38,14 @@ export const listedZones = (zones: readonly number[]): string =>
 const at = ({ item, say }: Words, places: RollPlaces | null): string =>
   places ? placesSaid({ pipe: isPipe(item), say }, places) : "";
 
-/** "Bent 52 % of its finished bend (large end 50 %, small end 47 %)". */
+/** "bent 52 % of its finished bend (large end 50 %, small end 47 %)". */
 function bent({ say }: Words, { closed, largeShare, smallShare, sprangFlat }: ZoneTrial): string {
-  if (sprangFlat) return "The plate took no set at all";
+  if (sprangFlat) return "the plate took no set at all";
   const ends = [
     ...(largeShare === null ? [] : [`large end ${say.percent(largeShare)}`]),
     ...(smallShare === null ? [] : [`small end ${say.percent(smallShare)}`]),
   ];
-  return `Bent ${say.percent(closed)} of its finished bend at half the slant (${ends.join(", ")})`;
+  return `bent ${say.percent(closed)} of its finished bend at half the slant (${ends.join(", ")})`;
 }
 
 function wanted({ say }: Words, { from, to }: FirstPass): string {
@@ -60,7 +60,7 @@ function checked(asked: Words, { next, model }: ZoneTold, last: ZoneTrial): stri
     case "tilt":
       return `${bent(asked, last)}: the ${next.end} end is at its limit while half the slant is still open. Do not raise both ends: raise the ${next.end === "large" ? "small" : "large"} end alone, in small steps, and measure both ends after each.`;
     case "flat":
-      return `The plate took no set at all, and the plan's own high for this zone, ${asked.say.length(model.aim.highMm)} at the large edge, leaves no more to raise. Do not raise further: make sure that ${LOOK}, and begin again from the sheet's first setting.`;
+      return `the plate took no set at all, and the plan's own high for this zone, ${asked.say.length(model.aim.highMm)} at the large edge, leaves no more to raise. Do not raise further: make sure that ${LOOK}, and begin again from the sheet's first setting.`;
   }
 }
 
@@ -131,8 +131,8 @@ export function zoneBrief(asked: Words, told: ZoneTold, zones: number): string {
 export function learnedSaid({ say }: Words, learned: ZonesCorrection["learned"]): string {
   if (!learned) return "";
   const { offsetMm, slope, zones } = learned;
-  const more = `${say.length(Math.abs(offsetMm))} ${offsetMm < 0 ? "less" : "more"} raise than the model`;
-  const each = slope === null ? "" : `, and ${number(slope, 2)} for each millimetre of the model's`;
+  const more = `${say.length(Math.abs(offsetMm))} ${offsetMm < 0 ? "less" : "more"} raise than the model where it was tried`;
+  const each = slope === null ? "" : `, and ${number(slope, 2)} mm for each further millimetre of the model's`;
   return `By ${listedZones(zones)} this plate on this roll asks about ${more}${each}; plate and machine being the same, that holds for every zone.`;
 }
 

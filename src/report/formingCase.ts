@@ -100,6 +100,7 @@ export function formingCase(
       lengthMm: Math.max(blank.asDrawn.xMm, blank.asDrawn.yMm),
       widthMm: Math.min(blank.asDrawn.xMm, blank.asDrawn.yMm),
       massKg: blank.massKg,
+      hull: flat.hull,
       turned: boxesRound(flat.hull, flat.box),
     })),
     ...(!round && { bendLines: laid.flatMap(bendLines) }),

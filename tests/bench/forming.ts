@@ -1,12 +1,12 @@
-import { keptOf } from "../../src/input/readTrials.ts";
 import { formingOf } from "../../src/forming/forming.ts";
 import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
 import { readFolder } from "../../src/input/readFolder.ts";
+import { keptOf } from "../../src/input/readTrials.ts";
 import { formingCase } from "../../src/report/formingCase.ts";
 import { layOut } from "../../src/report/layOut.ts";
 
 /** The engine compiles what runs often: both sides are asked warm, as in a job of many parts. */
-const [WARM_UP, ROUNDS] = [60, 100];
+const [WARM_UP, ROUNDS] = [150, 100];
 
 /** Processor time of some work, collecting garbage included: unlike the clock it does not run on while others work. [ms] */
 function spent(work: () => unknown): number {
@@ -30,12 +30,9 @@ export function benchForming(): void {
     const laid = layOut(part, tables);
     if (laid.kind === "refused") throw new Error(`${part.name} cannot be laid out`);
     const develop = () => layOut(part, tables);
+    const kept = trials && keptOf(trials);
     const form = () =>
-      formingOf(
-        formingCase(part, laid.shape, laid.layout, laid.laid, laid.material),
-        shop,
-        trials && keptOf(trials),
-      );
+      formingOf(formingCase(part, laid.shape, laid.layout, laid.laid, laid.material), shop, kept);
     const spentOn = { development: 0, forming: 0 };
     for (let round = 0; round < WARM_UP + ROUNDS; round++) {
       const [development, forming] = [spent(develop), spent(form)];

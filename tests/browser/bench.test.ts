@@ -68,7 +68,7 @@ it("takes sizes as the drawing gives them: inches, fractions, feet and inches, g
   await field("Plate thickness, mm").fill("10 ga");
   await expect.poll(() => page.locator(".bench-field.wrong").count()).toBe(0);
   expect(await page.locator(".bench .drawing").first().textContent()).toContain("200");
-  await page.getByLabel("Units of the drawing").selectOption("in");
+  await page.getByLabel("Units of the drawing", { exact: true }).selectOption("in");
   await expect.poll(() => figure("Outer radius")).toMatch(/ in/);
   expect(await page.locator(".bench-field.wrong").count()).toBe(0);
 });

@@ -88,7 +88,7 @@ it("keeps the trials when the page is left, and saves them as a file that it rea
 it("says what is wrong with what is typed or opened, and loses nothing", async () => {
   const before = await answer();
   await add("soon", "840");
-  expect(await page.getByRole("alert").textContent()).toContain("as a number of mm");
+  expect(await page.getByRole("alert").textContent()).toContain("as millimetres, as in 12.5");
   await page.getByLabel("What came out").selectOption("closed");
   await add("20", "160");
   expect(await page.getByRole("alert").textContent()).toContain("above 100 where the edges overlap");

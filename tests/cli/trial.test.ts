@@ -195,7 +195,7 @@ describe("develop --trial of an eccentric cone", () => {
     expect(zones[0]!.from).toEqual([2]);
     expect(taught).toMatch(/^By zone 2 this plate on this roll asks about /);
     const two = zonesOf("zone=2,setting=70,large=1200,small=870", "zone=1,setting=75,large=1000,small=730");
-    expect(two.taught).toMatch(/^By zones 1 and 2 .* for each millimetre of the model's/);
+    expect(two.taught).toMatch(/^By zones 1 and 2 .* for each further millimetre of the model's/);
   });
 
   it("takes a depth under a straightedge for the radius that it shows", () => {
@@ -240,7 +240,7 @@ describe("develop --trial of an eccentric cone", () => {
     };
     const raise = report.forming.plans[0]!.steps.find(({ id }) => id === "first-raise")!;
     expect(raise.brief).toMatch(
-      /^By this part's own trials of zone 2 \(zone 2 last set 70 mm, came out inside R/,
+      /^By this part's own trials of zone 2: start zones 1, 2 and 3, as in the boxes/,
     );
     const { zones } = zonesOf("file");
     const planned = (label: string) => raise.toNote.find((one) => one.label === label)?.planned;

@@ -53,3 +53,15 @@ it("shows inches with their fractions on a sheet", () => {
   expect(board.length(304.8, "in")).toEqual({ main: "12" });
   expect(board.length(412.75, "mm")).toEqual({ main: "412.8" });
 });
+
+it("takes nothing more once it has run over its room, until it is opened for the lines at the foot", () => {
+  const board = createBoard(SHEET, 1, [50, 50]);
+  board.draw(line("outline", [0, 0], [40, 40]));
+  expect(board.put("within", [at(board, 10, 30)])).toBe(true);
+  expect(board.isOver()).toBe(false);
+  board.draw(line("outline", [0, 0], [60, 0]));
+  expect(board.isOver()).toBe(true);
+  expect(board.put("beyond", [at(board, 30, 10)])).toBe(false);
+  board.open();
+  expect(board.put("foot", [at(board, 30, -10)])).toBe(true);
+});

@@ -79,6 +79,10 @@ describe("after a trial", () => {
     });
     expect(disagreeing([trial(30, 15), trial(30, 16), trial(30, 17)])).toEqual([0]);
     expect(disagreeing([trial(30, 9, true), trial(36, 9, true)])).toEqual([]);
+    // Two settings nearer than a roll is set are one: as much closed is no contradiction, less closed is.
+    expect(disagreeing([trial(30, 15), trial(30.1, 15)])).toEqual([]);
+    expect(disagreeing([trial(30, 15), trial(30.1, 14.9)])).toEqual([0]);
+    expect(disagreeing([trial(30, 15), trial(33, 15)])).toEqual([0]);
     expect(disagreeing([])).toEqual([]);
   });
 

@@ -261,7 +261,7 @@ describe("what is said of zones", () => {
     expect(zones[1]).toMatchObject({ kind: "taught", from: [1] });
     expect(learned).toMatchObject({ zones: [1], slope: null });
     expect(advice).toMatch(
-      /^By zone 1 this plate on this roll asks about .* more raise than the model; plate and machine being the same, that holds for every zone\. Zone 1: Bent 5[01] % .*wanted .*: set .*Zone 2: no trial yet; by what zone 1 taught start at /,
+      /^By zone 1 this plate on this roll asks about .* more raise than the model where it was tried; plate and machine being the same, that holds for every zone\. Zone 1: bent 5[01] % .*wanted .*: set .*Zone 2: no trial yet; by what zone 1 taught start at /,
     );
     const two = corrected(job, [open(1, 0.5, 30), open(2, 0.5, 28)]);
     expect(two.learned!.slope).not.toBeNull();

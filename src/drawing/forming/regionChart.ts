@@ -166,6 +166,12 @@ function roomiest(lower: readonly Vec2[], upper: readonly Vec2[]): Vec2[] {
   return spaced(high.map(({ x, y, high }): Vec2 => [x, y + high / 2]));
 }
 
+/** How far above the axis the name of an upright line begins: low, and where there is no room at all, high. [mm of paper] */
+const LOW = [1, 3, 6, 10, 15];
+const HIGH = [21, 28, 36];
+/** Dearer than any crossing, so that it is taken last. */
+const LAST = 1e5;
+
 function upright(board: Board, { box, at }: Frame, { x, name }: { x: number; name: string }): void {
   const [px] = at(x, 0);
   board.draw(
@@ -175,9 +181,10 @@ function upright(board: Board, { box, at }: Frame, { x, name }: { x: number; nam
     ]),
   );
   const aside = board.mm(board.paper.capsMm.small);
-  const ways = [1, 3, 6, 10, 15].flatMap((up) =>
+  const ways = [...LOW, ...HIGH].flatMap((up) =>
     [-1, 1, 2, -2].map((side) => ({
       strokes: [],
+      extra: HIGH.includes(up) ? LAST : 0,
       labels: [
         board.label(name, [px + side * aside, box.bottom + board.mm(up)], {
           role: "note",

@@ -9,7 +9,7 @@ export interface NamedTyped {
   readonly trials?: Carried | undefined;
 }
 
-const MARK = "#part=";
+export const MARK = "#part=";
 /** Longer than any part; an address beyond it was not made here. */
 export const LONGEST = 20_000;
 const DEEPEST = 6;

@@ -32,11 +32,15 @@ export async function startBench(place: HTMLElement): Promise<void> {
     shop: shop ?? undefined,
     draft: keeper(draftKey(binder, first.name), asDraft),
     shopDraft: keeper(keyOf(binder, "shop"), asTypedGroup),
+    machineDraft: keeper(keyOf(binder, `machine ${first.name}`), (kept) =>
+      typeof kept === "string" ? kept : undefined,
+    ),
   });
   takeLink(bench);
   addEventListener("hashchange", () => takeLink(bench));
   addEventListener("storage", ({ key, newValue }) => {
-    if (key === draftKey(binder, first.name) && newValue !== null) bench.warnOfOther();
+    if (key === draftKey(binder, first.name) && newValue !== null) void bench.warnOfOther("part");
+    if (key === keyOf(binder, "shop")) void bench.warnOfOther("shop");
   });
   const shape = first.part["shape"];
   if (!isShapeId(shape)) throw new RangeError(`shape: ${JSON.stringify(shape)}`);
@@ -58,9 +62,12 @@ export async function startBench(place: HTMLElement): Promise<void> {
 /** A part that came in the address; one of another shape has its bench on that shape's page. */
 function takeLink(bench: Bench): void {
   const link = partInLink(location.hash);
-  if (link.kind === "none") return;
+  if (link.kind === "none") {
+    void tellOther(bench);
+    return;
+  }
   if (link.kind === "broken") {
-    bench.message = `The link holds no part that can be read: ${link.why}. Nothing was changed.`;
+    tellBroken(bench, link.why);
     return;
   }
   const shape = link.value.part["shape"];
@@ -77,12 +84,27 @@ function takeLink(bench: Bench): void {
   bench.message = "The part that was sent here is on the bench. Undo brings back what was here.";
 }
 
-/** What was published in the bench's place leaves the screen, and is printed as long as nothing of it has been changed. */
+const tellBroken = (bench: Bench, why: string): void => {
+  bench.message = `The link holds no part that can be read: ${why}. Nothing was changed.`;
+};
+
+/** Ids of the page as it was published: places that a link may lead to though the bench has taken theirs. */
+const ids = new Set([...document.querySelectorAll("[id]")].map(({ id }) => id));
+
+/** Something else behind #: a place on the page, or what is left of a link. */
+async function tellOther(bench: Bench): Promise<void> {
+  if (location.hash === "") return;
+  const { otherHash } = await import("./otherHash.ts");
+  const why = otherHash(location.hash, (id) => ids.has(id) || document.getElementById(id) !== null);
+  if (why !== undefined) tellBroken(bench, why);
+}
+
+/** What was published in the bench's place leaves the screen, and is printed as long as the bench says the same. */
 function printedUnlessChanged(place: HTMLElement, bench: Bench): void {
   const published = [...place.childNodes];
   place.replaceChildren();
   addEventListener("beforeprint", () => {
-    if (!bench.isChanged && !bench.isTriedOtherwise) place.append(...published);
+    if (!bench.printsOwn) place.append(...published);
   });
   addEventListener("afterprint", () => published.forEach((node) => node.remove()));
 }

@@ -14,6 +14,10 @@ export const addedWords = (planned: number, unit: string, units: Units): string 
 /** A line to write on says by itself that something is set or measured. */
 export const boxName = (label: string): string => label.replace(/, (?:set|measured)$/, "");
 
+const FEW_BOXES = 4;
+/** Settings of several zones stand side by side, large and small edge in one row: one below the other they would not fit the sheet. */
+export const isWide = (step: string, boxes: number): boolean => step.endsWith("-raise") && boxes > FEW_BOXES;
+
 /** What stands before a line to write on that nothing is planned for. */
 export function openBox(label: string, unit: string, units: Units): string {
   const here = unit === "mm" ? units : unit === "kN" && units === "in" ? "short tons" : unit;

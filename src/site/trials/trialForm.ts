@@ -114,6 +114,10 @@ function startTrialForm(root: HTMLElement): void {
     keep([...trials, trial]);
   });
   find(root, "save", HTMLButtonElement).addEventListener("click", () => {
+    if (trials.length === 0) {
+      tell("There is no trial yet to save.");
+      return;
+    }
     const link = document.createElement("a");
     const text = trialsYaml(trials, { units, machine: roll.name });
     link.href = URL.createObjectURL(new Blob([text], { type: "application/yaml" }));

@@ -1,6 +1,6 @@
-import { MM_PER_INCH, type Units } from "../../drawing/format.ts";
+import type { Units } from "../../drawing/format.ts";
 import { MOST_TOLD, type TrialSeen } from "../../forming/trialSeen.ts";
-import { find, LARGEST_MM, numberIn } from "./find.ts";
+import { find, lengthIn, LARGEST_MM, lengthHow, numberIn } from "./find.ts";
 
 const PER_CENT = 100;
 
@@ -14,7 +14,6 @@ export interface Fields<Seen> {
 
 /** The fields of a right cone or pipe: one setting, and one thing that came out. */
 export function wholeFields(root: Element, units: Units): Fields<TrialSeen> {
-  const perUnit = units === "mm" ? 1 : MM_PER_INCH;
   const setting = find(root, "setting", HTMLInputElement);
   const kind = find(root, "kind", HTMLSelectElement);
   const outcome = find(root, "outcome", HTMLInputElement);
@@ -22,19 +21,20 @@ export function wholeFields(root: Element, units: Units): Fields<TrialSeen> {
   return {
     clear: () => (outcome.value = ""),
     read: () => {
-      const at = numberIn(setting.value, [0, LARGEST_MM]);
-      if (at === undefined || at === 0)
-        return `Write the raise at the large edge as a number of ${units}, above 0.`;
-      if (kind.value === "flat") return { settingMm: at * perUnit, flat: true };
-      const closed = kind.value === "closed";
-      const out = numberIn(outcome.value, closed ? [0, MOST_TOLD * PER_CENT] : [-LARGEST_MM, LARGEST_MM]);
-      if (out === undefined)
-        return closed
+      const settingMm = lengthIn(setting.value, units, [0, LARGEST_MM]);
+      if (settingMm === undefined || settingMm === 0)
+        return `Write the raise at the large edge as ${lengthHow(units)}, above 0.`;
+      if (kind.value === "flat") return { settingMm, flat: true };
+      if (kind.value === "closed") {
+        const out = numberIn(outcome.value, [0, MOST_TOLD * PER_CENT]);
+        return out === undefined
           ? `Write how far it closed as 0 to ${MOST_TOLD * PER_CENT} per cent of the turn; above 100 where the edges overlap.`
-          : `Write the gap as a number of ${units}, with a minus in front where the edges overlap.`;
-      return closed
-        ? { settingMm: at * perUnit, closed: out / PER_CENT }
-        : { settingMm: at * perUnit, gapMm: out * perUnit };
+          : { settingMm, closed: out / PER_CENT };
+      }
+      const gapMm = lengthIn(outcome.value, units, [-LARGEST_MM, LARGEST_MM]);
+      return gapMm === undefined
+        ? `Write the gap as ${lengthHow(units)}, with a minus in front where the edges overlap.`
+        : { settingMm, gapMm };
     },
   };
 }

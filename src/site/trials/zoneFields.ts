@@ -1,11 +1,10 @@
-import { MM_PER_INCH, type Units } from "../../drawing/format.ts";
+import type { Units } from "../../drawing/format.ts";
 import { deepest, radiusOfDepth, type ZoneSeen } from "../../forming/zoneSeen.ts";
-import { find, LARGEST_MM, numberIn } from "./find.ts";
+import { find, lengthHow, lengthIn, LARGEST_MM } from "./find.ts";
 import type { Fields } from "./wholeFields.ts";
 
 /** The fields of an eccentric cone or leaning pipe: the zone, its setting, and the curve that came out at both ends. */
 export function zoneFields(root: Element, units: Units): Fields<ZoneSeen> {
-  const perUnit = units === "mm" ? 1 : MM_PER_INCH;
   const field = (name: string) => find(root, name, HTMLInputElement);
   const zone = find(root, "zone", HTMLSelectElement);
   const kind = find(root, "kind", HTMLSelectElement);
@@ -19,22 +18,20 @@ export function zoneFields(root: Element, units: Units): Fields<ZoneSeen> {
   kind.addEventListener("change", shown);
   shown();
 
-  const lengthIn = (input: HTMLInputElement): number | undefined => {
-    const value = numberIn(input.value, [0, LARGEST_MM]);
-    return value === undefined || value === 0 ? undefined : value * perUnit;
-  };
+  const sizeIn = (input: HTMLInputElement): number | undefined =>
+    lengthIn(input.value, units, [0, LARGEST_MM]) || undefined;
   const ends = (): { largeMm?: number; smallMm?: number } | string => {
-    const chordMm = kind.value === "depth" ? lengthIn(chord) : undefined;
+    const chordMm = kind.value === "depth" ? sizeIn(chord) : undefined;
     if (kind.value === "depth" && chordMm === undefined)
-      return `Write the length of the straightedge as a number of ${units}, above 0.`;
+      return `Write the length of the straightedge as ${lengthHow(units)}, above 0.`;
     const read: { largeMm?: number; smallMm?: number } = {};
     for (const [key, input] of [
       ["largeMm", large],
       ["smallMm", small],
     ] as const) {
       if (input.value.trim() === "") continue;
-      const value = lengthIn(input);
-      if (value === undefined) return `Write what was measured as numbers of ${units}, above 0.`;
+      const value = sizeIn(input);
+      if (value === undefined) return `Write what was measured as ${lengthHow(units)}, above 0.`;
       if (chordMm !== undefined && value > deepest(chordMm))
         return "A depth is more than half the straightedge: measure again.";
       read[key] = chordMm === undefined ? value : radiusOfDepth({ chordMm, depthMm: value });
@@ -49,9 +46,9 @@ export function zoneFields(root: Element, units: Units): Fields<ZoneSeen> {
       if (zone.length > 1) setting.value = "";
     },
     read: () => {
-      const settingMm = lengthIn(setting);
+      const settingMm = sizeIn(setting);
       if (settingMm === undefined)
-        return `Write the raise at the large edge as a number of ${units}, above 0.`;
+        return `Write the raise at the large edge as ${lengthHow(units)}, above 0.`;
       const at = { zone: Number(zone.value), settingMm };
       if (kind.value === "flat") return { ...at, flat: true };
       const came = ends();

@@ -109,6 +109,20 @@ export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; rea
   "forming.plans[].brake.piecesToComeOff": {
     means: "Pieces it has to be in to come off the punch: half shells at most.",
   },
+  "forming.plans[].brake.behind": {
+    means:
+      "Plate behind the punch, at the hit where it is most; null where nothing is hit. The piece is turned so that its shallower side is behind.",
+  },
+  "forming.plans[].brake.behind.depthMm": {
+    unit: "mm",
+    means: "The shallower side: the outline’s greatest distance square to the line, measured flat.",
+  },
+  "forming.plans[].brake.behind.otherMm": {
+    unit: "mm",
+    means: "The most on the deeper side of any line: what would lie behind the wrong way round.",
+  },
+  "forming.plans[].brake.behind.piece": { means: "The piece of that hit." },
+  "forming.plans[].brake.behind.line": { means: "Its number." },
   "forming.plans[].brake.remarks": { means: "What has to be looked at before the first hit, worst first." },
   "forming.plans[].brake.remarks[].id": {
     means: "“throat”, “off-the-punch”, “facets”, “sharp-fold” or “seam-edge”.",

@@ -1,0 +1,68 @@
+import type { Box } from "./model.ts";
+
+/** Things with a box, found again by where they lie: a drawing asks thousands of times what is near, and little is. */
+export interface Nearby<T> {
+  readonly add: (item: T, box: Box) => void;
+  /** Each thing whose box touches this one, once, in no order; ends early where `visit` says false. */
+  readonly visit: (box: Box, visit: (item: T) => boolean) => boolean;
+}
+
+/** Cells to a side that a box may lie in; a longer one is asked every time. */
+const MOST_CELLS = 64;
+
+interface Entry<T> {
+  readonly item: T;
+  readonly box: Box;
+  /** The last question that it was found for. */
+  asked: number;
+}
+
+/**
+ * A plain grid.
+ *
+ * @param cell side of its squares [same unit as the boxes]
+ */
+export function nearby<T>(cell: number): Nearby<T> {
+  const cells = new Map<number, Entry<T>[]>();
+  const everywhere: Entry<T>[] = [];
+  let question = 0;
+  const at = (value: number): number => Math.floor(value / cell);
+  // Far more columns than a sheet has.
+  const key = (x: number, y: number): number => x * 65_536 + y;
+
+  const touches = (a: Box, b: Box): boolean =>
+    a.left <= b.right && b.left <= a.right && a.bottom <= b.top && b.bottom <= a.top;
+
+  return {
+    add(item, box) {
+      const entry = { item, box, asked: 0 };
+      const [x0, x1, y0, y1] = [at(box.left), at(box.right), at(box.bottom), at(box.top)];
+      if (!((x1 - x0 + 1) * (y1 - y0 + 1) <= MOST_CELLS)) {
+        everywhere.push(entry);
+        return;
+      }
+      for (let x = x0; x <= x1; x++)
+        for (let y = y0; y <= y1; y++) {
+          const known = cells.get(key(x, y));
+          if (known) known.push(entry);
+          else cells.set(key(x, y), [entry]);
+        }
+    },
+    visit(box, visit) {
+      question += 1;
+      for (const entry of everywhere) if (touches(entry.box, box) && !visit(entry.item)) return false;
+      const [x0, x1, y0, y1] = [at(box.left), at(box.right), at(box.bottom), at(box.top)];
+      for (let x = x0; x <= x1; x++)
+        for (let y = y0; y <= y1; y++) {
+          const found = cells.get(key(x, y));
+          if (!found) continue;
+          for (const entry of found) {
+            if (entry.asked === question) continue;
+            entry.asked = question;
+            if (touches(entry.box, box) && !visit(entry.item)) return false;
+          }
+        }
+      return true;
+    },
+  };
+}
