@@ -1,12 +1,13 @@
 import type { Vec2 } from "../../geometry/vector.ts";
 import type { Board } from "../board.ts";
+import { inchFraction } from "../../geometry/inches.ts";
 import { MM_PER_INCH, type Units, unitName } from "../format.ts";
 import { textWidth } from "../lettering.ts";
 import { type Box, type Drawing, path } from "../model.ts";
 import type { Paper } from "../paper.ts";
 import { FULL_SIZE } from "../scale.ts";
 import { fitSheet } from "../sheet.ts";
-import { axesRoom, drawAxes, type Frame } from "./axes.ts";
+import { type Axis, axesRoom, drawAxes, type Frame } from "./axes.ts";
 import { type Dot, drawDots } from "./dots.ts";
 import { hatch, type Hatching } from "./hatch.ts";
 import { spaced } from "./plotCurve.ts";
@@ -25,14 +26,21 @@ export interface RegionPanel {
   readonly dots: readonly Dot[];
 }
 
+interface Measure {
+  readonly name: string;
+  readonly to: number;
+  /** A thickness, which a shop in inches calls by its fractions. */
+  readonly plate?: boolean;
+}
+
 export interface RegionChart {
   readonly title: string;
   readonly description: string;
   readonly lines: readonly string[];
   readonly units: Units;
   /** What the axes measure, and how far they run. [mm] */
-  readonly x: { readonly name: string; readonly to: number };
-  readonly y: { readonly name: string; readonly to: number };
+  readonly x: Measure;
+  readonly y: Measure;
   readonly panels: readonly RegionPanel[];
 }
 
@@ -75,15 +83,25 @@ export function regionChart(chart: RegionChart, { paper }: { paper: Paper }): Dr
   );
 }
 
+/** Steps of plate thickness, and so many figures at the most. [in] */
+const PLATE_STEPS = [1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1];
+const MOST_FIGURES = 8;
+
+const fractions = (toInch: number): NonNullable<Axis["each"]> => ({
+  step: PLATE_STEPS.find((step) => toInch / step <= MOST_FIGURES) ?? 1,
+  say: (inches) => inchFraction(inches * MM_PER_INCH, 32),
+});
+
 function drawPanel(
   board: Board,
   { chart, panel, box }: { chart: RegionChart; panel: RegionPanel; box: Box },
 ): void {
   const unit = chart.units === "mm" ? 1 : MM_PER_INCH;
-  const axis = ({ name, to }: { name: string; to: number }) => ({
+  const axis = ({ name, to, plate }: Measure): Axis => ({
     name: `${name} in ${unitName(chart.units)}`,
     from: 0,
     to: to / unit,
+    ...(plate && chart.units === "in" && { each: fractions(to / unit) }),
   });
   const frame = drawAxes(board, box, { x: axis(chart.x), y: axis(chart.y) });
   const within = (points: readonly Vec2[]): Vec2[] =>

@@ -65,7 +65,11 @@ export function rollRegions(roll: PlateRoll, { plates, dotsOf, units }: Charted)
     lines: [`${roll.name}: cones`, `By ${rule}, scaled for the strength of the plate. ${TOLD_APART}`],
     units,
     x: { name: "slant", to: toMm },
-    y: { name: "thickness", to: HEADROOM * Math.max(...groups.map(({ limits }) => limits.thicknessMm)) },
+    y: {
+      name: "thickness",
+      plate: true,
+      to: HEADROOM * Math.max(...groups.map(({ limits }) => limits.thicknessMm)),
+    },
     panels: groups.map(({ names, limits }) => ({
       title: chartTitle(names),
       ...rollCurves(limits, toMm),
@@ -123,7 +127,7 @@ export function brakeRegions(
       `Over the narrowest die that opens far enough; the steps are where the die changes. Dashed: the limit over the widest die. ${TOLD_APART}`,
     ],
     units,
-    x: { name: "thickness", to: toMm },
+    x: { name: "thickness", plate: true, to: toMm },
     y: { name: "bend line", to: BEYOND * brake.bedLength },
     panels: groups.map(({ names, limits: tensileMPa }) => {
       const { widest: over, ...curves } = brakeCurves({ tensileMPa, toMm }, brake);

@@ -16,7 +16,7 @@ import { basesOf, chosenPlan, phasesOf } from "../forming/plan.ts";
 import { sectionsOf } from "../forming/sections.ts";
 import { byHandWords } from "../forming/byHandWords.ts";
 import { SETTING_NAMES, settingProblems, settingRows } from "../forming/settingRows.ts";
-import { plannedWords } from "../forming/planned.ts";
+import { addedWords, plannedWords } from "../forming/planned.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
 import { ROLL_NEVER } from "../words/work.ts";
 import { basisRun, basisRuns } from "./basisRun.ts";
@@ -84,12 +84,12 @@ function stepBlock(pdf: Pdf, step: FormingPlan["steps"][number], { part }: Repor
   );
   const said = step.byHand ? stack([words, byHand(pdf, step.byHand, part.units)], 0.4) : words;
   if (step.toNote.length === 0) return said;
-  const notes = step.toNote.map(({ label, unit: own, planned }) => {
+  const notes = step.toNote.map(({ label, unit: own, planned, onto }) => {
     const name = label.replace(/, (?:set|measured)$/, "");
     const text =
       planned === undefined
         ? `${name}${own === "-" ? "" : `, ${unit(own)}`}`
-        : `${name}: ${plannedWords(planned, own, part.units)}`;
+        : `${name}: ${onto ? `at 0 ______ ${addedWords(planned, own, part.units)} =` : plannedWords(planned, own, part.units)}`;
     return toWrite(pdf, text);
   });
   return beside([said, stack(notes, 0.4)], [2.5, 1]);
@@ -171,7 +171,7 @@ function settings(
         ],
         [
           ...(several ? [{ text: "Zone" }] : []),
-          { text: `Raise in ${part.units}` },
+          { text: `Raise, ${part.units}` },
           ...SETTING_NAMES.map((text) => ({ text })),
         ],
       ],
@@ -271,7 +271,7 @@ function inspection(pdf: Pdf, { part, forming }: Report, known: Known): (Block |
       ],
       rows: found.rows.map(({ what, nominalMm, withinMm, basis, readings }) => [
         { text: [bold(what)] },
-        { text: say.column(nominalMm) },
+        { text: say.taped(nominalMm) },
         ...(limited ? [{ text: within(nominalMm, withinMm) }] : []),
         { text: "", toWrite: readings },
         { text: [basisRun(known, basis)] },
