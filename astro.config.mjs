@@ -4,6 +4,7 @@ import { fileURLToPath } from "node:url";
 import { benchInOne } from "./src/site/build/benchInOne.ts";
 import { licences } from "./src/site/build/licences.ts";
 import { offline } from "./src/site/build/offline.ts";
+import { onePage } from "./src/site/build/onePage.ts";
 import { relativeSite } from "./src/site/build/relativeLinks.ts";
 import { stopOnProblems } from "./src/site/build/stopOnProblems.ts";
 import { stylesInSheet } from "./src/site/build/stylesApart.ts";
@@ -15,6 +16,7 @@ export default defineConfig({
   integrations: [
     stopOnProblems(),
     withoutClient(svelte()),
+    onePage(),
     stylesInSheet(),
     relativeSite(),
     offline(),

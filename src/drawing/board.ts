@@ -1,6 +1,7 @@
 import type { Vec2 } from "../geometry/vector.ts";
 import { boxOf, grow, height, join, NO_BOX, width } from "./box.ts";
-import { lengthNumber, nearestFraction, type Units } from "./format.ts";
+import { nearestFraction } from "../geometry/inches.ts";
+import { lengthNumber, type Units } from "./format.ts";
 import { flatten } from "./flatten.ts";
 import { labelCorners, readable } from "./lettering.ts";
 import type { Box, ElementLine, Label, LabelRole, LetterSize, Stroke, StrokeKind } from "./model.ts";

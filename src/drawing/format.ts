@@ -1,4 +1,6 @@
-import { KG_PER_POUND, KN_PER_SHORT_TON, MM_PER_INCH, MPA_PER_KSI, type Units } from "../geometry/units.ts";
+import { forceIn } from "../geometry/force.ts";
+import { nearestFraction } from "../geometry/inches.ts";
+import { KG_PER_POUND, MM_PER_INCH, MPA_PER_KSI, type Units } from "../geometry/units.ts";
 
 export { MM_PER_INCH, type Units };
 
@@ -12,46 +14,6 @@ export function fixed(value: number, places: number): string {
 export function plain(value: number, places: number): string {
   const text = fixed(value, places);
   return text.includes(".") ? text.replace(/\.?0+$/, "") : text;
-}
-
-/**
- * Inches to the nearest part of an inch: 29-5/16, 3/8, 12.
- *
- * @param denominator 16 or 32, or another power of two
- * @example inchFraction(744.5375, 16) // "29-5/16"
- */
-export function inchFraction(mm: number, denominator = 16): string {
-  const parts = Math.round((Math.abs(mm) / MM_PER_INCH) * denominator);
-  const sign = mm < 0 && parts > 0 ? "-" : "";
-  const whole = Math.floor(parts / denominator);
-  let [above, below] = [parts % denominator, denominator];
-  while (above > 0 && above % 2 === 0) [above, below] = [above / 2, below / 2];
-  if (above === 0) return `${sign}${whole}`;
-  return whole === 0 ? `${sign}${above}/${below}` : `${sign}${whole}-${above}/${below}`;
-}
-
-/** Is a length a whole number of parts of an inch, as nearly as three decimals tell? */
-function isFraction(mm: number, denominator: number): boolean {
-  const parts = (mm / MM_PER_INCH) * denominator;
-  return Math.abs(parts - Math.round(parts)) < denominator * 0.0005;
-}
-
-/** How finely a rule is divided: a finer one is taken only where the coarser says something else than the decimals. */
-const RULES = [16, 32, 64];
-/** A fraction further off than this share of the length misleads, as on thin sheet. */
-const MISLEADS = 0.02;
-
-/**
- * A length on a rule in inches: sixteenths, thirty-seconds where those say it exactly, finer for small sizes; null where no
- * rule comes near enough, as for thin sheet.
- */
-export function nearestFraction(mm: number): string | null {
-  if (!isFraction(mm, 16) && isFraction(mm, 32)) return inchFraction(mm, 32);
-  const near = RULES.find((denominator) => {
-    const onRule = (Math.round((mm / MM_PER_INCH) * denominator) / denominator) * MM_PER_INCH;
-    return Math.abs(onRule - mm) <= MISLEADS * Math.abs(mm);
-  });
-  return near === undefined ? null : inchFraction(mm, near);
 }
 
 /** A length without its unit, to a tenth of a millimetre or a thousandth of an inch: 900, 412.5; 35.433. */
@@ -92,11 +54,11 @@ export function massText(kg: number, units: Units): string {
 
 /** [kN] */
 export const forceText = (kN: number, units: Units): string =>
-  units === "mm" ? `${plain(kN, kN < 10 ? 2 : 1)} kN` : `${plain(kN / KN_PER_SHORT_TON, 1)} short tons`;
+  `${forceIn(kN, units)} ${units === "mm" ? "kN" : "short tons"}`;
 
-/** The same in a column, rounded up. */
+/** The same in a column, short tons with their tenth. */
 export const forceColumn = (kN: number, units: Units): string =>
-  units === "mm" ? String(Math.ceil(kN)) : fixed(Math.ceil((10 * kN) / KN_PER_SHORT_TON) / 10, 1);
+  units === "mm" ? String(forceIn(kN, units)) : fixed(forceIn(kN, units), 1);
 
 /** [MPa] */
 export const strengthText = (mpa: number, units: Units): string =>

@@ -112,7 +112,7 @@ function drawPattern(
     board.put(edge.name, ways, DEAREST_NAME);
   }
   upArrow(board, rows, `${b?.name ?? "point"} up`);
-  if (report.forming?.route === "roll") rollingArrow(board, rows, "through the rolls");
+  if (report.forming?.route === "roll") rollingArrow(board, rows, { text: "through the rolls" });
 }
 
 function joint(report: Drawable): string {

@@ -32,6 +32,8 @@ export interface FormingCase {
   readonly seamGapMm?: number;
   /** Are the plate edges left square, or dressed level? */
   readonly edges: "level" | "square";
+  /** Is what dressing takes off a square cut added to the blank? */
+  readonly trimAllowance?: boolean;
   /** How far one seam edge goes over the other, where the seam is lapped. [mm] */
   readonly seamLapMm?: number;
   /** The face that is up as the pattern is drawn; the inside where absent. */

@@ -16,6 +16,8 @@ export interface Finish {
   }[];
   readonly heightMm: number;
   readonly tapes: readonly { readonly label: string; readonly lengthMm: number }[];
+  /** Plan angle of seam 1. [degrees] */
+  readonly seamDeg: number;
 }
 
 /** One line of the inspection sheet. */
@@ -63,6 +65,16 @@ function finishedTemplates(item: FormingCase): { readonly label: string; readonl
       ...(rimsMm.small > 0 ? [radius("small end", sample.smallRadiusMm)] : []),
     ];
   });
+}
+
+/** Where 0° is, and how many parts there are to inspect. */
+function whereWords({ pieces, quantity }: FormingCase, { seamDeg }: Finish): string {
+  const seam =
+    pieces === 1
+      ? `the seam is at ${seamDeg}°`
+      : `seam 1 is at ${seamDeg}°, one every ${Math.round(360 / pieces)}° from there`;
+  const sheets = quantity === 1 ? "" : ` One sheet for each of the ${quantity} parts: copy it.`;
+  return `Seen from above with end B up 0° is to the right as on the drawing, counted counter-clockwise; ${seam}.${sheets} `;
 }
 
 /**
@@ -113,10 +125,11 @@ export function inspectionOf(item: FormingCase): Inspection | null {
   });
   return {
     toleranceClass: toleranceClass ?? null,
-    note:
+    note: `${whereWords(item, finish)}${
       toleranceClass === undefined
         ? "The part names no tolerance class, so no limits are given: take them from the drawing."
-        : `Limits of class ${toleranceClass} of ISO 13920 for lengths; out of round and edge offset are derived from them. A drawing or a code in force stands above.`,
+        : `Limits of class ${toleranceClass} of ISO 13920 for lengths; out of round and edge offset are derived from them. A drawing or a code in force stands above.`
+    }`,
     rows: [
       ...ends,
       row("height", "height at four places", finish.heightMm, {

@@ -26,3 +26,16 @@ export function linearToleranceMm(tolerance: LinearClass, nominalMm: number): nu
   if (nominalMm < FROM_MM) return null;
   return LINEAR[tolerance][UP_TO.findIndex((to) => nominalMm <= to)] ?? null;
 }
+
+/**
+ * The range of nominal sizes that share a limit with this one.
+ *
+ * @param nominalMm [mm]
+ * @returns over … up to; the last has no end [mm]
+ * @see sources.yaml#iso-13920, read in a reproduction
+ * @example linearRangeMm(560) // → { overMm: 400, upToMm: 1000 }
+ */
+export function linearRangeMm(nominalMm: number): { readonly overMm: number; readonly upToMm: number } {
+  const at = UP_TO.findIndex((to) => nominalMm <= to);
+  return { overMm: UP_TO[at - 1] ?? FROM_MM, upToMm: UP_TO[at] ?? Infinity };
+}

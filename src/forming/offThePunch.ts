@@ -8,6 +8,9 @@ const FULL_TURN_DEG = 360;
 /** Bent further round than this, a piece closes in behind the punch. */
 export const HALF_TURN_DEG = 180;
 
+/** Bent further round than this, its edges meet behind the punch. Derived here: they stand a quarter of the width apart. */
+const NEARLY_CLOSED_DEG = 330;
+
 /** What all bends of the piece that is bent most come to; without known lines a full turn shared by the pieces, at most. [°] */
 function bentDeg({ bendZones, pieces }: FormingCase): number {
   const sums = new Map<number, number>();
@@ -21,10 +24,11 @@ function bentDeg({ bendZones, pieces }: FormingCase): number {
  * holder, and comes off only at the end of the bed, if at all. [°, all bends of a piece together]
  */
 export function offThePunch({ item }: PartAsked): Check {
+  const value = bentDeg(item);
   return judge({
     id: "off-the-punch",
     title: "All bends of a piece together",
-    value: bentDeg(item),
+    value,
     limit: HALF_TURN_DEG,
     sense: "at most",
     unit: "°",
@@ -34,6 +38,8 @@ export function offThePunch({ item }: PartAsked): Check {
     advice: (verdict) =>
       verdict === "pass"
         ? "The bent piece lifts off the punch; in the last bends see that its edges clear punch and ram."
-        : "In one piece it closes round the punch: make it in two halves, or see first that it slides off the open end of the punch.",
+        : value > NEARLY_CLOSED_DEG
+          ? "Not in one piece: bent so far round its seam edges come together where punch and ram stand; make it in two halves, or leave out its last lines and pull it shut off the brake."
+          : "In one piece it closes round the punch: make it in two halves, or see first that it slides off the open end of the punch.",
   });
 }

@@ -1,3 +1,4 @@
+import { MM_PER_INCH, type Units } from "../geometry/units.ts";
 import type { PassSettings } from "./passSettings.ts";
 import type { Say } from "./say.ts";
 
@@ -23,9 +24,12 @@ export function movedBy(start: Start, moveMm: number): RollPlaces {
   };
 }
 
-/** A roll is set to a tenth of a millimetre at the best. [mm] */
-export const settable = (mm: number): number => Math.round(mm * 10) / 10 + 0;
-export const setting = (mm: number, say: Say): string => say.length(settable(mm));
+/** A roll is set to a tenth of a millimetre at the best, and reads as in the table of settings: inches to a thousandth. [mm] */
+export const settable = (mm: number, units: Units): number =>
+  units === "mm"
+    ? Math.round(mm * 10) / 10 + 0
+    : (Math.round((1000 * mm) / MM_PER_INCH) * MM_PER_INCH) / 1000 + 0;
+export const setting = (mm: number, say: Say): string => say.length(settable(mm, say.units));
 
 /** "21.5 mm at the large edge and 34.4 mm at the small edge (bearings: 40 mm small side, 18 mm large side)"; one number for a pipe. */
 export function placesSaid({ pipe, say }: { pipe: boolean; say: Say }, places: RollPlaces): string {

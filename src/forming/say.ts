@@ -1,9 +1,14 @@
 import { degrees } from "../geometry/angle.ts";
+import { forceIn } from "../geometry/force.ts";
+import { nearestFraction } from "../geometry/inches.ts";
 import { KG_PER_POUND, KN_PER_SHORT_TON, MM_PER_INCH, MPA_PER_KSI, type Units } from "../geometry/units.ts";
 
 /** How numbers read in a sentence of advice. Lengths come in as mm, angles as radians. */
 export interface Say {
+  readonly units: Units;
   length(mm: number): string;
+  /** What a tape or a template tells: inches with the nearest fraction, where a rule comes near enough. */
+  tape(mm: number): string;
   angle(rad: number): string;
   percent(share: number): string;
   mass(kg: number): string;
@@ -23,27 +28,31 @@ function rounded(value: number, decimals: number): string {
 /** A plain number with at most this many decimals. */
 export const number = rounded;
 
-/** Below these a length is a thickness or a clearance, and is told more closely. */
+/** Below this a length is a thickness or a clearance, and is told more closely. */
 const SMALL_MM = 20;
-const SMALL_IN = 1;
+/** As in tables and on drawings: what is told in a sentence is found there again. */
+const INCH_PLACES = 3;
 const MM_PER_FOOT = 12 * MM_PER_INCH;
 const MM_PER_METRE = 1000;
 
-/** Words in the units of the reader: mm to a tenth, inches to a hundredth; small ones ten times as close. */
+/** Words in the units of the reader: mm to a tenth, small ones to a hundredth; inches to a thousandth. */
 export function sayIn(units: Units): Say {
+  const inches = (mm: number) => `${rounded(mm / MM_PER_INCH, INCH_PLACES)} in`;
   return {
-    length(mm) {
-      if (units === "mm") return `${rounded(mm, Math.abs(mm) < SMALL_MM ? 2 : 1)} mm`;
-      const inches = mm / MM_PER_INCH;
-      return `${rounded(inches, Math.abs(inches) < SMALL_IN ? 3 : 2)} in`;
+    units,
+    length: (mm) => (units === "mm" ? `${rounded(mm, Math.abs(mm) < SMALL_MM ? 2 : 1)} mm` : inches(mm)),
+    tape(mm) {
+      if (units === "mm") return `${rounded(mm, 1)} mm`;
+      const fraction = nearestFraction(mm);
+      const decimal = inches(mm);
+      return fraction === null || decimal === `${fraction} in` ? decimal : `${decimal} (${fraction})`;
     },
     angle: (rad) => `${rounded(degrees(rad), 1)}°`,
     mass(kg) {
       const value = units === "mm" ? kg : kg / KG_PER_POUND;
       return `${rounded(value, value < 10 ? 1 : 0)} ${units === "mm" ? "kg" : "lb"}`;
     },
-    force: (kN) =>
-      units === "mm" ? `${rounded(kN, 0)} kN` : `${rounded(kN / KN_PER_SHORT_TON, 1)} short tons`,
+    force: (kN) => `${forceIn(kN, units)} ${units === "mm" ? "kN" : "short tons"}`,
     forceAlong: (kNPerM) =>
       units === "mm"
         ? `${rounded(kNPerM, 0)} kN for each metre`

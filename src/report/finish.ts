@@ -1,4 +1,4 @@
-import { radians, TURN } from "../geometry/angle.ts";
+import { degrees, radians, TURN } from "../geometry/angle.ts";
 import { rimLength } from "../geometry/measure.ts";
 import type { Skin } from "../geometry/skin.ts";
 import { distance3, type Vec3 } from "../geometry/vector.ts";
@@ -29,27 +29,31 @@ const QUARTERS = [0, 90, 180, 270] as const;
 const CORNERS = [45, 135, 225, 315] as const;
 
 /** Straight across inside, from end A to the far side of end B: unequal ones tell that it leans or twists. */
-function tapes(inside: Skin | null, part: Part): Finish["tapes"] {
+function tapes(inside: Skin | null, part: Part, seamDeg: number): Finish["tapes"] {
   if (!inside) return [];
   const cornered = part.shape === "square-to-round";
   const point = (end: "a" | "b", deg: number): Vec3 => {
     const [x, y] = inside[end].point(radians(deg % 360), 1);
     return [x, y, inside.baseMm + (end === "a" ? 0 : inside.heightMm)];
   };
+  /** A plan angle, and that the seam lies there. */
+  const at = (deg: number) => `${deg % 360}°${deg % 360 === seamDeg ? " (the seam)" : ""}`;
   const pointed = part.shape !== "square-to-round" && part.smallEnd.diameter === 0;
   if (pointed)
     return QUARTERS.map((deg) => ({
-      label: `inside, large end at ${deg}° to the point`,
+      label: `inside, large end at ${at(deg)} to the point`,
       lengthMm: distance3(point("a", deg), point("b", deg)),
     }));
   return (cornered ? CORNERS : QUARTERS).map((deg) => ({
-    label: `inside, ${cornered ? `corner towards ${deg}°` : `large end at ${deg}°`} to ${cornered ? "round" : "small"} end at ${(deg + 180) % 360}°`,
+    label: `inside, ${cornered ? `corner towards ${deg}°` : `large end at ${at(deg)}`} to ${cornered ? "round" : "small"} end at ${at(deg + 180)}`,
     lengthMm: distance3(point("a", deg), point("b", deg + 180)),
   }));
 }
 
 /** What of the finished part is inspected. */
-export function finishOf(part: Part, shape: Shape, { faces, heightMm }: Layout): Finish {
+export function finishOf(part: Part, shape: Shape, { faces, heightMm, seamRad }: Layout): Finish {
+  // A hundredth of a degree is nothing on a wall.
+  const seamDeg = (Math.round(100 * degrees(seamRad)) / 100 + 360) % 360;
   const [a, b] = drawnEnds(part);
   const girth = (end: "a" | "b") =>
     faces.outside ? rimLength(faces.outside, end, { from: 0, to: TURN }) : null;
@@ -60,6 +64,7 @@ export function finishOf(part: Part, shape: Shape, { faces, heightMm }: Layout):
       { name: shape.ends.b, ...b, girthMm: girth("b") },
     ],
     heightMm,
-    tapes: tapes(faces.inside, part),
+    tapes: tapes(faces.inside, part, seamDeg),
+    seamDeg,
   };
 }

@@ -78,6 +78,7 @@ export function formingCase(
     quantity: part.quantity ?? 1,
     ...(part.seam?.joint !== "lap" && part.seam?.gap !== undefined && { seamGapMm: part.seam.gap }),
     edges: part.edges ?? "level",
+    ...(part.trimAllowance !== undefined && { trimAllowance: part.trimAllowance }),
     ...(part.seam?.lap !== undefined && { seamLapMm: part.seam.lap }),
     ...(part.mirror && { faceUp: "outside" as const }),
     slantMm: elementRange(laid),

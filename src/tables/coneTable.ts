@@ -1,4 +1,5 @@
-import { columnLength, fixed, nearestFraction, plain } from "../drawing/format.ts";
+import { columnLength, fixed, plain } from "../drawing/format.ts";
+import { nearestFraction } from "../geometry/inches.ts";
 import { degrees } from "../geometry/angle.ts";
 import type { Units } from "../geometry/units.ts";
 import { GREATEST_RATIO, coneForm, conesBetween, perThickness, STEEPEST, type Cone } from "./coneForm.ts";

@@ -1,4 +1,5 @@
-import { inchFraction, plain } from "../drawing/format.ts";
+import { plain } from "../drawing/format.ts";
+import { inchFraction } from "../geometry/inches.ts";
 import { KG_PER_POUND, MM_PER_INCH, type Units } from "../geometry/units.ts";
 import type { Catalogue } from "../shapes/catalogue.ts";
 import { halfUp } from "./halfUp.ts";

@@ -1,4 +1,5 @@
-import { fixed, nearestFraction } from "../drawing/format.ts";
+import { fixed } from "../drawing/format.ts";
+import { nearestFraction } from "../geometry/inches.ts";
 import { MM_PER_INCH, type Units } from "../geometry/units.ts";
 import { rowOf, steps } from "./steps.ts";
 import { NONE, type Column, type ReckonerTable } from "./table.ts";

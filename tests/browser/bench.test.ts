@@ -68,7 +68,7 @@ it("takes sizes as the drawing gives them: inches, fractions, feet and inches, g
   await field("Plate thickness, mm").fill("10 ga");
   await expect.poll(() => page.locator(".bench-field.wrong").count()).toBe(0);
   expect(await page.locator(".bench .drawing").first().textContent()).toContain("200");
-  await page.getByLabel("Units of the drawing").selectOption("in");
+  await page.getByLabel("Units of the drawing", { exact: true }).selectOption("in");
   await expect.poll(() => figure("Outer radius")).toMatch(/ in/);
   expect(await page.locator(".bench-field.wrong").count()).toBe(0);
 });
@@ -241,8 +241,9 @@ it("tells the two lines that bound a flat apart", async () => {
 it("marks the row of a chosen line, chooses by a row with mouse and keys, and shows a line of the back dashed", async () => {
   await open("shapes/square-to-round/");
   const rows = page.locator(".bench .choosable");
-  await rows.first().waitFor();
+  // The table stands far down, and comes with the first hand at the bench.
   await page.locator(".look").first().focus();
+  await rows.first().waitFor();
   await page.keyboard.press("ArrowRight");
   await page.keyboard.press("ArrowRight");
   expect(await page.locator(".bench .choosable.chosen th").allTextContents()).toEqual([

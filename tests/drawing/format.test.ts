@@ -6,12 +6,12 @@ import {
   columnLength,
   dimension,
   fixed,
-  inchFraction,
   lengthText,
   massText,
   plain,
   volumeText,
 } from "../../src/drawing/format.ts";
+import { inchFraction } from "../../src/geometry/inches.ts";
 import { runs } from "../arbitraries.ts";
 import { even } from "../even.ts";
 

@@ -18,8 +18,10 @@ import { svgText } from "./svgText.ts";
 const tables = loadCatalogue("content");
 const read = (path: string) => readFileSync(path, "utf8");
 const shop = readShop(read("demo-data/shop.yaml"), { path: "demo-data/shop.yaml", ...tables }).value!;
+/** A file with two dots in its name holds trials and no part. */
+const parts = globSync("demo-data/parts/*.yaml").filter((path) => !basename(path, ".yaml").includes("."));
 const reports = new Map(
-  globSync("demo-data/parts/*.yaml").map((path) => {
+  parts.map((path) => {
     const { part } = readPart(read(path), { path, ...tables });
     const developed = develop(part!, { catalogue: tables.catalogue, shop });
     if (developed.kind === "refused") throw new Error(path);

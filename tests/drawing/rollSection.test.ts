@@ -8,6 +8,7 @@ import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
 import { readPart } from "../../src/input/readPart.ts";
 import { readShop } from "../../src/input/readShop.ts";
 import { develop } from "../../src/report/develop.ts";
+import { SECTIONS_PAPER } from "../../src/site/forming/papers.ts";
 import { sectionsOf } from "../../src/site/forming/sections.ts";
 import { runs } from "../arbitraries.ts";
 import { even } from "../even.ts";
@@ -43,6 +44,47 @@ describe.each([
       expect(outsideSheet(drawing)).toEqual([]);
       expect(drawing.dropped).toEqual([]);
       expect(drawing.paperWidthMm).toBeCloseTo(paper.widthMm, 6);
+    }
+  });
+
+  it("leads to a roll's name without crossing another roll", () => {
+    const { roll, thicknessMm, moments } = what!;
+    const pinch = roll.pinchRadiusMm ?? 0;
+    const first = moments[0]!;
+    const circles = [
+      { name: "top", centre: [0, 0] as const, radius: roll.topRadiusMm },
+      { name: "pinch", centre: [0, -roll.topRadiusMm - thicknessMm - pinch] as const, radius: pinch },
+      {
+        name: "bending",
+        centre: centreAt(roll, first.flatUpMm + first.bestMm),
+        radius: roll.bendingRadiusMm,
+      },
+    ];
+    for (const paper of [SHEET, SECTIONS_PAPER]) {
+      const { strokes, labels, unit } = rollSections(what!, { paper });
+      for (const label of labels.filter(({ text }) => / Ø/.test(text))) {
+        // A leader ends at its landing, a millimetre of paper before its words.
+        const leader = strokes.find(
+          ({ kind, shape }) =>
+            kind === "dimension" &&
+            shape.type === "path" &&
+            Math.hypot(shape.points.at(-1)![0] - label.at[0], shape.points.at(-1)![1] - label.at[1]) <
+              1.1 * unit,
+        );
+        if (leader?.shape.type !== "path") continue;
+        const { points } = leader.shape;
+        const others = circles.filter(({ name, radius }) => radius > 0 && !label.text.startsWith(name));
+        for (let i = 1; i < points.length; i++)
+          for (let share = 0; share <= 1; share += 1 / 32) {
+            const [p, q] = [points[i - 1]!, points[i]!];
+            const at = [p[0] + share * (q[0] - p[0]), p[1] + share * (q[1] - p[1])] as const;
+            for (const { name, centre, radius } of others)
+              expect(
+                Math.hypot(at[0] - centre[0], at[1] - centre[1]),
+                `${label.text} through ${name}`,
+              ).toBeGreaterThan(radius);
+          }
+      }
     }
   });
 

@@ -103,10 +103,25 @@ describe("the printed brake sheet of a duct shoe", () => {
     expect(weak.said("tooling")).toContain("all that the brake has");
   });
 
+  it("says how a part of a line is bent, and names the middle line of each corner by its number", () => {
+    const { text } = step("bend");
+    expect(plan.lines.some(({ stopsShortMm }) => stopsShortMm > 0)).toBe(true);
+    expect(text).toMatch(/with a punch no longer than that, or with the narrow end hung out past the end/);
+    const named = /middle line \(lines? ([^)]*)\)/.exec(text)![1]!;
+    const numbers = [...named.matchAll(/\d+/g)].map(([one]) => Number(one));
+    expect(numbers.length).toBeGreaterThan(0);
+    for (const number of numbers) {
+      const one = plan.lines.find((line) => line.piece === 1 && line.number === number)!;
+      const zone = plan.lines.filter((line) => line.piece === 1 && line.zone === one.zone);
+      const place = zone.indexOf(one);
+      expect(Math.abs(place - (zone.length - 1) / 2)).toBeLessThanOrEqual(0.5);
+    }
+  });
+
   it("has a strip and a line to note for each different angle, borders too", () => {
     const angles = ["A, 8.3°", "B, 12.2°", "C, 12.8°", "D, 14.5°"];
     expect(step("strip").toNote.map(({ label }) => label)).toEqual(angles.map((one) => `${one}: ram depth`));
-    expect(step("strip").brief).toContain("A 8.3°, borders; B 12.2°; C 12.8°; D 14.5°");
+    expect(step("strip").brief).toContain("A 8.3° (the lines beside a flat); B 12.2°; C 12.8°; D 14.5°");
     expect(step("bend").toNote).toHaveLength(4);
     for (const line of plan.lines) {
       const own = plan.depths.find(({ letter }) => letter === line.depth)!;

@@ -107,6 +107,6 @@ it("reads lengths in the part's units, else the shop's, and leaves the numbers i
   expect(inches.checks.map(({ value }) => value)).toEqual(metric.checks.map(({ value }) => value));
   const width = (checks: readonly Check[]) => checks.find(({ id }) => id === "working-width")!.advice;
   expect(width(metric.checks)).toContain("743.3 mm");
-  expect(width(inches.checks)).toContain("29.26 in");
+  expect(width(inches.checks)).toContain("29.264 in");
   for (const { advice } of inches.checks) expect(advice).not.toMatch(/\d mm/);
 });

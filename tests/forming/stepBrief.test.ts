@@ -19,6 +19,12 @@ const IN_THE_TABLE =
   /half the slant|^tilt|bearing beyond|, low$|, high$|by the model|height of that place|needs by itself/;
 
 /** As fine as a roll is set. */
+const sum = (end: string, mm: number) => ({
+  label: `${end}, set`,
+  unit: "mm",
+  planned: tenth(mm),
+  onto: "reading at 0",
+});
 const tenth = (mm: number) => Math.round(mm * 10) / 10;
 
 describe("the few words beside the machine", () => {
@@ -57,14 +63,33 @@ describe("the few words beside the machine", () => {
     ] as const) {
       const start = settings!.zones[0]!.passes.find((one) => one.id === pass)!.start!;
       expect(step(steps, id).toNote).toEqual([
-        { label: "bearing, small edge, set", unit: "mm", planned: tenth(start.smallBearingMm!) },
-        { label: "bearing, large edge, set", unit: "mm", planned: tenth(start.largeBearingMm!) },
+        // The small edge lies towards the drop end until the job is turned round.
+        ...(id === "first-raise"
+          ? [sum("drop end", start.smallBearingMm!), sum("fixed end", start.largeBearingMm!)]
+          : [sum("drop end", start.largeBearingMm!), sum("fixed end", start.smallBearingMm!)]),
         { label: "raise, large edge, set", unit: "mm", planned: tenth(start.largeMm) },
-        { label: "raise, small edge, set", unit: "mm", planned: tenth(start.smallMm) },
       ]);
     }
     expect(step(steps, "stop").toNote[0]!.planned).toBe(60);
     expect(step(steps, "turn").toNote[0]!.planned).toBe(60);
+  });
+
+  it("say which bearing is which in both passes, for turning the job round swaps them", () => {
+    expect(step(steps, "first-raise").brief).toMatch(/small edge's \(drop end\).*large edge's \(fixed end\)/);
+    expect(step(steps, "second-raise").brief).toMatch(
+      /small edge's \(fixed end\).*large edge's \(drop end\)/,
+    );
+    expect(step(steps, "turn").brief).toContain("small edge's bearing at the fixed end");
+    expect(step(steps, "zero").brief).toMatch(/the tilt \([\d.]+°, small end higher\) follows from/);
+  });
+
+  it("say how much is dressed off which face", () => {
+    const off = (6 / 2) * Math.tan(coneCase(reducer).leanRad);
+    expect(step(steps, "edges").brief).toContain(
+      `${say.length(off)} off the inside of the large end, the outside of the small`,
+    );
+    const allowed = planOn(coneCase(reducer, { trimAllowance: true }));
+    expect(step(allowed.steps, "edges").brief).toContain(`${say.length(2 * off)} off the inside`);
   });
 
   it("plan nothing where the roll's geometry is not known", () => {

@@ -146,3 +146,33 @@ it("says what a lone wedge and the broken line of a brake's chart are, die by di
   expect(dies).toHaveLength(3);
   expect(brakeChartWords(unlisted, "mm")).toEqual([]);
 });
+
+it("names a part's own check beside its dot, as the part's page does", () => {
+  const entries = shop.machines.flatMap((machine, i) =>
+    machine.kind === "plate roll" ? rollEntries(binder, i, machine) : brakeEntries(binder, i, machine),
+  );
+  const chosen = entries.filter(({ one }) =>
+    shop.machines.some(({ name }, i) => {
+      const { forming } = one.report;
+      return (
+        name === forming.machine && forming.machines[i]?.verdict === "pass" && forming.verdict !== "pass"
+      );
+    }),
+  );
+  expect(chosen.length).toBeGreaterThan(0);
+  for (const { one, verdict, because } of chosen) {
+    expect(verdict, one.report.part.name).not.toBe("pass");
+    expect(because, one.report.part.name).not.toBeNull();
+  }
+});
+
+it("marks the thickness of a shop in inches by fractions", () => {
+  const inches = { ...binder, shop: { ...shop, units: "in" as const } };
+  shop.machines.forEach((machine, i) => {
+    const roll = machine.kind === "plate roll";
+    const entries = roll ? rollEntries(inches, i, machine) : brakeEntries(inches, i, machine);
+    const chart = roll ? rollChart(machine, entries, inches) : brakeChart(machine, entries, inches);
+    const texts = regionChart(chart, { paper: SHEET }).labels.map(({ text }) => text);
+    expect(texts.filter((text) => /^(\d-)?\d+\/(8|16|32)$/.test(text)).length).toBeGreaterThan(1);
+  });
+});

@@ -56,7 +56,8 @@ export function drawAxes(board: Board, box: Box, { x, y }: { x: Axis; y: Axis })
       Infinity,
     );
 
-  const figureOf = (tick: number, all: readonly number[]) => x.each?.say(tick) ?? plain(tick, places(all));
+  const figureOf = (tick: number, all: readonly number[], axis = x) =>
+    axis.each?.say(tick) ?? plain(tick, places(all));
   const wanted = x.ticks ?? 8;
   let levels = levelsOf(x, across.ticks(wanted), 1);
   for (let n = 1; n < wanted; n++) {
@@ -70,11 +71,13 @@ export function drawAxes(board: Board, box: Box, { x, y }: { x: Axis; y: Axis })
     board.draw(line("dimension", [px, box.bottom], [px, box.bottom - board.mm(TICK)]));
     figure(figureOf(tick, levels), [px, box.bottom - board.mm(TICK + AWAY + cap / 2)], "middle");
   }
-  const rises = up.ticks(y.ticks ?? 6);
+  const most = y.ticks ?? 6;
+  const every = y.each ? Math.ceil((y.to - y.from) / y.each.step / most) : 1;
+  const rises = levelsOf(y, up.ticks(most), every);
   let widest = 0;
   for (const tick of rises) {
     const py = up(tick);
-    const text = plain(tick, places(rises));
+    const text = figureOf(tick, rises, y);
     widest = Math.max(widest, textWidth(text, cap));
     board.draw(line("dimension", [box.left, py], [box.left - board.mm(TICK), py]));
     figure(text, [box.left - board.mm(TICK + AWAY), py], "end");

@@ -1,12 +1,13 @@
 import type { Vec2 } from "../../geometry/vector.ts";
 import type { Board } from "../board.ts";
+import { inchFraction } from "../../geometry/inches.ts";
 import { MM_PER_INCH, type Units, unitName } from "../format.ts";
 import { textWidth } from "../lettering.ts";
 import { type Box, type Drawing, path } from "../model.ts";
 import type { Paper } from "../paper.ts";
 import { FULL_SIZE } from "../scale.ts";
 import { fitSheet } from "../sheet.ts";
-import { axesRoom, drawAxes, type Frame } from "./axes.ts";
+import { type Axis, axesRoom, drawAxes, type Frame } from "./axes.ts";
 import { type Dot, drawDots } from "./dots.ts";
 import { hatch, type Hatching } from "./hatch.ts";
 import { spaced } from "./plotCurve.ts";
@@ -25,14 +26,21 @@ export interface RegionPanel {
   readonly dots: readonly Dot[];
 }
 
+interface Measure {
+  readonly name: string;
+  readonly to: number;
+  /** A thickness, which a shop in inches calls by its fractions. */
+  readonly plate?: boolean;
+}
+
 export interface RegionChart {
   readonly title: string;
   readonly description: string;
   readonly lines: readonly string[];
   readonly units: Units;
   /** What the axes measure, and how far they run. [mm] */
-  readonly x: { readonly name: string; readonly to: number };
-  readonly y: { readonly name: string; readonly to: number };
+  readonly x: Measure;
+  readonly y: Measure;
   readonly panels: readonly RegionPanel[];
 }
 
@@ -75,15 +83,25 @@ export function regionChart(chart: RegionChart, { paper }: { paper: Paper }): Dr
   );
 }
 
+/** Steps of plate thickness, and so many figures at the most. [in] */
+const PLATE_STEPS = [1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1];
+const MOST_FIGURES = 8;
+
+const fractions = (toInch: number): NonNullable<Axis["each"]> => ({
+  step: PLATE_STEPS.find((step) => toInch / step <= MOST_FIGURES) ?? 1,
+  say: (inches) => inchFraction(inches * MM_PER_INCH, 32),
+});
+
 function drawPanel(
   board: Board,
   { chart, panel, box }: { chart: RegionChart; panel: RegionPanel; box: Box },
 ): void {
   const unit = chart.units === "mm" ? 1 : MM_PER_INCH;
-  const axis = ({ name, to }: { name: string; to: number }) => ({
+  const axis = ({ name, to, plate }: Measure): Axis => ({
     name: `${name} in ${unitName(chart.units)}`,
     from: 0,
     to: to / unit,
+    ...(plate && chart.units === "in" && { each: fractions(to / unit) }),
   });
   const frame = drawAxes(board, box, { x: axis(chart.x), y: axis(chart.y) });
   const within = (points: readonly Vec2[]): Vec2[] =>
@@ -148,6 +166,12 @@ function roomiest(lower: readonly Vec2[], upper: readonly Vec2[]): Vec2[] {
   return spaced(high.map(({ x, y, high }): Vec2 => [x, y + high / 2]));
 }
 
+/** How far above the axis the name of an upright line begins: low, and where there is no room at all, high. [mm of paper] */
+const LOW = [1, 3, 6, 10, 15];
+const HIGH = [21, 28, 36];
+/** Dearer than any crossing, so that it is taken last. */
+const LAST = 1e5;
+
 function upright(board: Board, { box, at }: Frame, { x, name }: { x: number; name: string }): void {
   const [px] = at(x, 0);
   board.draw(
@@ -157,9 +181,10 @@ function upright(board: Board, { box, at }: Frame, { x, name }: { x: number; nam
     ]),
   );
   const aside = board.mm(board.paper.capsMm.small);
-  const ways = [1, 3, 6, 10, 15].flatMap((up) =>
+  const ways = [...LOW, ...HIGH].flatMap((up) =>
     [-1, 1, 2, -2].map((side) => ({
       strokes: [],
+      extra: HIGH.includes(up) ? LAST : 0,
       labels: [
         board.label(name, [px + side * aside, box.bottom + board.mm(up)], {
           role: "note",

@@ -159,29 +159,42 @@ const shifted = ({ left, right, bottom, top }: Box, [x, y]: Vec2): Box => ({
 function nameRolls(board: Board, { roll, thicknessMm, units }: RollSections, moment: RollMoment): void {
   const { topRadiusMm: top, bendingRadiusMm: bending, pinchRadiusMm: pinch } = roll;
   const named = (name: string, radius: number) => `${name} Ø${lengthNumber(2 * radius, units)}`;
-  nameRoll(board, named("top", top), { centre: [0, 0], radius: top });
+  nameRoll(board, named("top", top), { centre: [0, 0], radius: top, besideDeg: AWAY_FROM_BEND });
   if (pinch !== null)
-    nameRoll(board, named("pinch", pinch), { centre: [0, -top - thicknessMm - pinch], radius: pinch });
+    nameRoll(board, named("pinch", pinch), {
+      centre: [0, -top - thicknessMm - pinch],
+      radius: pinch,
+      besideDeg: AWAY_FROM_BEND,
+    });
   nameRoll(board, named("bending", bending), {
     centre: centreAt(roll, moment.flatUpMm + moment.bestMm),
     radius: bending,
+    besideDeg: BELOW_RIGHT,
   });
 }
 
+/** Where leaders come from: no leader crosses another roll. [degrees] */
+const AWAY_FROM_BEND = [200, 160, 180, 230];
+const BELOW_RIGHT = [-65, -80, -45, -90, -100, -25];
+
 /** A roll's name and diameter within it, or led to from beside it. */
-function nameRoll(board: Board, text: string, { centre, radius }: { centre: Vec2; radius: number }): void {
+function nameRoll(
+  board: Board,
+  text: string,
+  { centre, radius, besideDeg }: { centre: Vec2; radius: number; besideDeg: readonly number[] },
+): void {
   const cap = board.paper.capsMm.small;
   const within = textWidth(text, cap) * board.unit < 1.8 * radius;
   const inside = [0.35, -0.35, 0.6, -0.6].map((share) => ({
     strokes: [],
     labels: [board.label(text, [centre[0], centre[1] + share * radius], { role: "name", size: "small" })],
   }));
-  const beside = [200, 160, 230, -20, -50].flatMap((deg) =>
+  const beside = besideDeg.flatMap((deg) =>
     leader(board, {
       tip: add2(centre, scale2(direction((deg * Math.PI) / 180), radius)),
       text,
       directionsDeg: [deg],
-      lengthsMm: [4, 8, 13],
+      lengthsMm: [4, 8, 13, 19, 26],
       role: "name",
     }).map((way) => ({ ...way, extra: 10 })),
   );

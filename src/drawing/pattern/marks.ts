@@ -1,6 +1,7 @@
 import { add2, distance2, left2, middle2, scale2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
 import type { MarkingRow } from "../../report/report.ts";
 import type { Board, Placing } from "../board.ts";
+import { boxOf } from "../box.ts";
 import { slope } from "../dimension/angular.ts";
 import { ARROW_LONG, arrowhead } from "../dimension/arrow.ts";
 import { line } from "../model.ts";
@@ -61,8 +62,18 @@ export function upArrow(board: Board, rows: readonly MarkingRow[], text: string)
   board.put("up arrow", ways, DEAREST);
 }
 
-/** Which way the plate runs through the rolls: square to its elements, either way. */
-export function rollingArrow(board: Board, rows: readonly MarkingRow[], text: string): void {
+/** What an arrow below the blank costs more than one on it, in the board's measure. */
+const BELOW = 15;
+
+/**
+ * Which way the plate runs through the rolls: square to its elements, either way.
+ * @param below the outline under which the arrow stands, clear of it, where the blank has no room for it; left out, it is rather not drawn
+ */
+export function rollingArrow(
+  board: Board,
+  rows: readonly MarkingRow[],
+  { text, below }: { text: string; below?: readonly Vec2[] },
+): void {
   const ways = [0.75, 0.2, 0.6, 0.35].flatMap((share) =>
     spaces(rows, share)
       .filter(({ at }) => distance2(at, rows[0]?.a ?? at) > board.mm(12))
@@ -70,5 +81,19 @@ export function rollingArrow(board: Board, rows: readonly MarkingRow[], text: st
         lettered(board, { middle: at, dir: scale2(left2(up), -1), longMm: 22, text, heads: 2 }),
       ),
   );
-  board.put("rolling arrow", ways, DEAREST);
+  if (!below) {
+    board.put("rolling arrow", ways, DEAREST);
+    return;
+  }
+  const { left, right, bottom } = boxOf(below);
+  const under = [7, 11, 15, 20, 26].flatMap((down) =>
+    lettered(board, {
+      middle: [(left + right) / 2, bottom - board.mm(down)],
+      dir: [1, 0],
+      longMm: 22,
+      text,
+      heads: 2,
+    }).map((way) => ({ ...way, extra: BELOW })),
+  );
+  board.put("rolling arrow", [...ways, ...under], Infinity);
 }

@@ -29,9 +29,9 @@ function unlike({ depths }: BrakePlan): string {
     : "";
 }
 
-const KINDS = { border: ", borders", inner: "", both: "" } as const;
+const KINDS = { border: " (the lines beside a flat)", inner: "", both: "" } as const;
 
-/** The depths by their letters: "A 8.3°, borders; B 12.2°". */
+/** The depths by their letters: "A 8.3° (the lines beside a flat); B 12.2°". */
 const depthWords = ({ depths }: BrakePlan): string =>
   depths.map((one) => `${one.letter} ${angleOf(one)}${KINDS[one.kind]}`).join("; ");
 
@@ -49,8 +49,8 @@ function mark({ item }: PartAsked, plan: BrakePlan): PlanStep {
     id: "mark",
     phase: "set-up",
     title: "Dress and mark",
-    text: `Dress the edges. ${face}. The punch presses on the inside, so that the plate folds upwards, towards you. Scribe the ${lines} bend lines of each piece on the inside, with number and letter of the depth, by their distances along both edges from seam edge 1; mark where a line stops short.`,
-    brief: `Dress the edges. ${face}: the punch presses on the inside and the plate folds up. Scribe the ${lines} bend lines of each piece there, with number and letter (see the picture and the table); mark where one stops short.`,
+    text: `Dress the edges. ${face}. The punch presses on the inside, so that the plate folds upwards, towards you. Scribe the ${lines} bend lines of each piece on the inside, with number and letter of the depth, by their distances along both edges from seam edge 1; mark how far from the wide end a line is bent, where not over its whole length.`,
+    brief: `Dress the edges. ${face}: the punch presses on the inside and the plate folds up. Scribe the ${lines} bend lines of each piece there, with number and letter (see the picture and the table); mark how far one is bent, where not all along.`,
     beware: "Sharp and heavy: gloves.",
     figures: [],
     cautions: ["Cut plate is sharp and heavy: gloves, and the shop's own lifting rules."],

@@ -10,12 +10,32 @@ import { mm, type NumberedStep, numbered, type PlanStep } from "./step.ts";
 
 /** What becomes of the metal beyond the ends of lines that stop short. */
 const TIPS = {
-  corner:
-    "at the tip of each corner fold the rest along the corner's middle line, in short hits, until its two flats stand as checked in the next step",
-  cone: "the narrow end beyond them is drawn in over a bar, by template",
-  point:
+  corner: (lines: string) =>
+    `at the tip of each corner fold the rest along the corner's middle line${lines}, in short hits with no depth of their own, a little at a time, until its two flats stand as checked in the next step`,
+  cone: () => "the narrow end beyond them is drawn in over a bar, by template",
+  point: () =>
     "next to the point no line can be bent: cut a small end and cap it, or draw the tip in over a bar by template",
 } as const;
+
+/** The middle line of every corner of the first piece, or the two on both sides of its middle: " (lines 4 and 11)". */
+function middleLines({ lines, zones }: BrakePlan): string {
+  const first = zones[0]?.piece;
+  const own = zones.filter(({ piece }) => piece === first);
+  const numbers = own.flatMap(({ zone }) => {
+    const hits = lines.filter((one) => one.piece === first && one.zone === zone);
+    const [low, high] = [hits[Math.floor((hits.length - 1) / 2)], hits[Math.floor(hits.length / 2)]];
+    if (!low || !high) return [];
+    return [low === high ? `${low.number}` : `between ${low.number} and ${high.number}`];
+  });
+  if (numbers.length === 0) return "";
+  const list =
+    numbers.length > 1 ? `${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1)}` : numbers.join();
+  return ` (line${numbers.length > 1 ? "s" : ""} ${list}${zones.length > own.length ? " of a piece" : ""})`;
+}
+
+/** How a brake bends a part of a line only. */
+const SHORT_HITS =
+  "bend those from the wide end over the bent length in the table alone, with a punch no longer than that, or with the narrow end hung out past the end of punch and die";
 
 /** A piece so narrow that no hit finds room over the die. */
 const NO_LINES: PlanStep = {
@@ -38,15 +58,15 @@ function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
   const short = Math.max(0, ...plan.lines.map(({ stopsShortMm }) => stopsShortMm));
   const [least, most] = [Math.min(...angles), Math.max(...angles)].map((deg) => `${number(deg, 1)}°`);
   const range = least === most ? least : `${least} to ${most}`;
-  const tips = TIPS[corners ? "corner" : isPointed(item) ? "point" : "cone"];
+  const tips = TIPS[corners ? "corner" : isPointed(item) ? "point" : "cone"](middleLines(plan));
   const template = brakeTemplate(asked);
   const look = lookAt(plan, "bend");
   return {
     id: "bend",
     phase: "bending",
     title: "Bend line by line",
-    text: `Inside up, lay each line under the punch by its two ends and bend it by its own angle (${range}): from seam edge 1 to the middle, then turn the piece and go from seam edge 2 to the middle.${short > 0 ? ` End lines short of the narrow end where they run nearer than half the die opening, by up to ${say.length(short)}; ${tips}.` : ""} Underbend at first and try the template after every few hits. ${template.words}.`,
-    brief: `Inside up, each line under the punch by its two ends, by its letter's depth (${range}): seam edge 1 to the middle, turn, seam edge 2 to the middle.${short > 0 ? ` Lines stop up to ${say.length(short)} short; ${tips}.` : ""} Underbend first; template after every few hits. ${template.words}.`,
+    text: `Inside up, lay each line under the punch by its two ends and bend it by its own angle (${range}): from seam edge 1 to the middle, then turn the piece and go from seam edge 2 to the middle.${short > 0 ? ` End lines short of the narrow end where they run nearer than half the die opening, by up to ${say.length(short)}: ${SHORT_HITS}; ${tips}.` : ""} Underbend at first and try the template after every few hits. ${template.words}.`,
+    brief: `Inside up, each line under the punch by its two ends, by its letter's depth (${range}): seam edge 1 to the middle, turn, seam edge 2 to the middle.${short > 0 ? ` Lines stop up to ${say.length(short)} short: ${SHORT_HITS}; ${tips}.` : ""} Underbend first; template after every few hits. ${template.words}.`,
     beware: `${look.brief}Look before each hit that no flange meets the machine.`,
     figures: [
       ...(short > 0
@@ -139,6 +159,6 @@ export function brakeBatch({ item }: PartAsked): string[] {
     ? []
     : [
         `${blanks} blanks in the lot (${item.quantity} × ${item.pieces}): mark each with its number.`,
-        "Bend the first alone, try it against the templates and write down the ram depths; then all others by the same stops.",
+        "Bend the first alone, try it against the templates and write down the ram depths; then all others to the same depths.",
       ];
 }

@@ -21,7 +21,15 @@ function triedFigures({ item }: RollSheetAsked, places: RollPlaces | null, zone 
   return all.flatMap(([place, value]) =>
     value === null
       ? []
-      : [{ label: `${zone}by this part's own trials, ${place}`, value, unit: "mm", basis: DERIVED }],
+      : [
+          {
+            label: `${zone}by this part's own trials, ${place}`,
+            value,
+            unit: "mm",
+            basis: DERIVED,
+            read: "scale" as const,
+          },
+        ],
   );
 }
 

@@ -2,6 +2,7 @@ import type { PartAsked } from "../asked.ts";
 import { COMMON_PRACTICE } from "../judge.ts";
 import { isPipe } from "../skin.ts";
 import type { PlanStep } from "./step.ts";
+import { feelerWords } from "./touch.ts";
 
 const HOT =
   "Hot work: fire watch and ventilation by local rules; inside a closed piece the shop's rules for confined spaces hold.";
@@ -9,7 +10,7 @@ const HOT =
 /** Tacking, and bringing a rolled piece round. */
 export function finishRolled({ item, say }: PartAsked): PlanStep[] {
   const weld = item.seamGapMm ?? 0;
-  const gap = weld > 0 ? ` to a gap of ${say.length(weld)} for the weld, by feeler` : "";
+  const gap = weld > 0 ? ` to a gap of ${feelerWords(weld, say)} for the weld, by feeler blade` : "";
   const tack: PlanStep = {
     id: "tack",
     phase: "tack and re-round",

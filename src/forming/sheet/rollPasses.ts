@@ -6,10 +6,10 @@ import { carriedOver } from "./carriedOver.ts";
 import { firstCorrect } from "./firstCorrect.ts";
 import { settingBoxes } from "./settingBoxes.ts";
 import { settingBrief, settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
-import type { PlanStep } from "./step.ts";
+import { type PlanStep, taped } from "./step.ts";
 import { firstByTrials, secondByTrials } from "./byTrials.ts";
 import { stillOpen } from "./stillOpen.ts";
-import { gapWindows, sharesOf, templateBrief, templateFigures } from "./touch.ts";
+import { feelerWords, gapWindows, sharesOf, templateBrief, templateFigures } from "./touch.ts";
 
 export const RAISE_MOVING =
   "Raise in small steps while the plate travels towards the bending roll. Never make a large raise under standing plate, never roll backwards at setting: what suits moving plate creases standing plate.";
@@ -72,7 +72,7 @@ function briefly(asked: RollSheetAsked, share: number): string {
   const { from, to, cap: most } = sharesOf(item);
   const gaps = gapWindows(item).map(
     ({ end, fromMm, toMm, capMm }) =>
-      `${end} ${say.length(toMm)} to ${say.length(fromMm)}, never below ${say.length(capMm)}`,
+      `${end} ${say.tape(toMm)} to ${say.tape(fromMm)}, never below ${say.tape(capMm)}`,
   );
   const what =
     gaps.length > 0
@@ -88,18 +88,18 @@ function measure(asked: RollSheetAsked): PlanStep {
   const share = passPoints(item).find(({ id }) => id === "aim")?.share ?? 1;
   const { from, to, cap } = sharesOf(item);
   const windows = gaps
-    .map(({ end, fromMm, toMm }) => `${say.length(toMm)} to ${say.length(fromMm)} at the ${end}`)
+    .map(({ end, fromMm, toMm }) => `${say.tape(toMm)} to ${say.tape(fromMm)} at the ${end}`)
     .join(", ");
   const large = gaps[0];
   const templates = templateFigures(item, share);
-  const radii = templates.map(({ value }) => say.length(value)).join(" and ");
+  const radii = templates.map(({ value }) => say.tape(value)).join(" and ");
   const held =
     templates.length <= 2
       ? ` Inside templates half way through the window, square to the element line: ${radii}.`
       : "";
   const text = large
-    ? `Release and support the piece, then measure straight across from inside corner to inside corner of its seam edges: ${windows}. Never below ${say.length(large.capMm)} at the ${large.end} in this pass.${held}`
-    : `Release and support the piece and hold the templates of the first pass to ${templates.length <= 2 ? "it" : "every zone"}: ${say.percent(from)} to ${say.percent(to)} of the final bend, never above ${say.percent(cap)}, where the templates are ${templateBrief(item, say, cap)}.${held || ` Inside templates half way through, square to the element line: ${templates.map(({ label, value }) => `${label.replace(/: template radius inside, /, ", ").replace(/, held square.*/, "")} ${say.length(value)}`).join("; ")}.`}`;
+    ? `Release and support the piece, then measure straight across from inside corner to inside corner of its seam edges: ${windows}. Never below ${say.tape(large.capMm)} at the ${large.end} in this pass.${held}`
+    : `Release and support the piece and hold the templates of the first pass to ${templates.length <= 2 ? "it" : "every zone"}: ${say.percent(from)} to ${say.percent(to)} of the final bend, never above ${say.percent(cap)}, where the templates are ${templateBrief(item, say, cap)}.${held || ` Inside templates half way through, square to the element line: ${templates.map(({ label, value }) => `${label.replace(/: template radius inside, /, ", ").replace(/, held square.*/, "")} ${say.tape(value)}`).join("; ")}.`}`;
   return {
     id: "first-measure",
     phase: "first pass",
@@ -109,9 +109,9 @@ function measure(asked: RollSheetAsked): PlanStep {
     beware: "Nobody under the piece.",
     figures: [
       ...gaps.flatMap(({ end, fromMm, toMm, capMm }) => [
-        { label: `gap at the ${end}, widest of the window`, value: fromMm, unit: "mm", basis: DERIVED },
-        { label: `gap at the ${end}, narrowest of the window`, value: toMm, unit: "mm", basis: DERIVED },
-        { label: `gap at the ${end}, never below`, value: capMm, unit: "mm", basis: DERIVED },
+        taped(`gap at the ${end}, widest of the window`, fromMm, DERIVED),
+        taped(`gap at the ${end}, narrowest of the window`, toMm, DERIVED),
+        taped(`gap at the ${end}, never below`, capMm, DERIVED),
       ]),
       ...templates,
     ],
@@ -159,10 +159,10 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       title: "Turn the job round",
       text: pipe
         ? "Turn the piece end for end so that seam edge 2 leads. Bring the bending roll down and square it again."
-        : `Move the stop to the other end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.length(stopMm)})`}. Bring the bending roll down and square it again, then tilt it the other way. Load with seam edge 2 in the aligning groove and the small edge on the stop. The bearing on the small edge's side is now the one at the fixed end.`,
+        : `Move the stop to the other end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.length(stopMm)})`}. Bring the bending roll down and square it again, then tilt it the other way. Load with seam edge 2 in the aligning groove and the small edge on the stop. The small edge's bearing is now the one at the fixed end; the readings at 0 stay.`,
       brief: pipe
         ? "End for end, seam edge 2 leads. Bending roll down and square."
-        : `Stop to the other end${stopMm === null ? "" : `, ${say.length(stopMm)} from it`}. Bending roll down, square, tilted the other way. Seam edge 2 in the groove, small edge on the stop.`,
+        : `Stop to the fixed end${stopMm === null ? "" : `, ${say.length(stopMm)} from it`}. Bending roll down, square, tilted the other way: small edge's bearing at the fixed end. Seam edge 2 in the groove, small edge on the stop.`,
       beware: "Springy: sling it.",
       figures: [],
       cautions: ["The piece is springy and awkward now: slings so that it cannot roll or spring open."],
@@ -209,7 +209,7 @@ function close(asked: RollSheetAsked): PlanStep {
   const more = stillOpen(asked);
   const templates = templateFigures(item, 1);
   const weld = item.seamGapMm ?? 0;
-  const meet = weld > 0 ? `stand ${say.length(weld)} apart (weld gap, by feeler)` : "meet";
+  const meet = weld > 0 ? `stand ${feelerWords(weld, say)} apart (weld gap, by feeler blade)` : "meet";
   const end =
     item.pieces === 1
       ? `Close until the seam edges ${meet} over their whole length, the ends level with each other`

@@ -1,10 +1,13 @@
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { openReach, reachBeyondStopMm } from "../openReach.ts";
+import { setting } from "../rollPlaces.ts";
 import { number } from "../say.ts";
 import { isPipe } from "../skin.ts";
 import type { RollZone } from "../zones.ts";
 import type { RollSheetAsked } from "./asked.ts";
-import type { PlanStep } from "./step.ts";
+import { ROLL_ENDS } from "./rollEnds.ts";
+import { dressingFigures, dressingWords } from "./dressing.ts";
+import { mm, type PlanStep } from "./step.ts";
 
 const step = (one: Omit<PlanStep, "phase" | "basis" | "toNote"> & Partial<PlanStep>): PlanStep => ({
   phase: "set-up",
@@ -52,17 +55,19 @@ function edges(asked: RollSheetAsked): PlanStep {
   const { item, say } = asked;
   const slide = (item.rimsMm.large - item.rimsMm.small) / item.pieces;
   const pipe = isPipe(item);
+  const dressing = dressingWords(asked);
   return step({
     id: "edges",
     title: "Dress and mark",
-    text: `${pipe ? "" : bevel(item)}Dress all edges free of dross and burrs${pipe ? "" : `, the small edge smooth: it slides ${say.length(slide)} along the stop in one pass`}. Scribe the element lines on the inside face; at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)}`,
-    brief: `${item.edges === "level" && !pipe ? "Dress both ends level with their planes, no burrs" : "Dress all edges"}${pipe ? "" : `; the small edge slides ${say.length(slide)} on the stop, so smooth`}. Scribe the element lines on the inside.${zoneBrief(asked)}`,
+    text: `${bevel(asked)}Dress all edges free of dross and burrs${pipe ? "" : `, the small edge smooth: it slides ${say.length(slide)} along the stop in one pass`}. Mark seam edges 1 and 2 as the picture of the blank has them, and scribe the element lines on the inside face; at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)}`,
+    brief: `${dressing === "" ? "Dress all edges" : `No burrs; dress both ends level: ${dressing}`}${pipe ? "" : `. Small edge smooth: it slides ${say.length(slide)} on the stop`}. Mark seam edges (picture: last sheet) and element lines inside.${zoneBrief(asked)}`,
     beware: isHeavy(asked)
       ? `Sharp: gloves. ${say.mass(heaviestKg(asked))}: crane.`
       : "Sharp and heavy: gloves.",
-    figures: pipe
-      ? []
-      : [{ label: "small edge slides along the stop", value: slide, unit: "mm", basis: COMMON_PRACTICE }],
+    figures: [
+      ...dressingFigures(item),
+      ...(pipe ? [] : [mm("small edge slides along the stop", slide, COMMON_PRACTICE)]),
+    ],
     cautions: [SHARP, ...(isHeavy(asked) ? [lift(asked)] : [])],
   });
 }
@@ -70,11 +75,13 @@ function edges(asked: RollSheetAsked): PlanStep {
 const lift = (asked: RollSheetAsked): string =>
   `A blank weighs ${asked.say.mass(heaviestKg(asked))}, more than is lifted by hand here (${asked.say.mass(asked.handLiftKg)}): crane or hoist, and support on both sides of the rolls.`;
 
-/** A square cut leaves one face of an end short of its plane. */
-const bevel = ({ edges: kind }: RollSheetAsked["item"]): string =>
-  kind === "level"
-    ? "Bevel the edges of both ends level with their planes; the part's own sheet says how much an edge cut square lacks or has over. "
-    : "";
+/** A square cut leaves one face of an end short of its plane, and the other over it. */
+function bevel(asked: RollSheetAsked): string {
+  const dressing = dressingWords(asked);
+  return dressing === ""
+    ? ""
+    : `Bevel the edges of both ends level with their planes. Cut square, one corner of an edge stands over its plane: take ${dressing} end${asked.item.cone ? "" : "; where the wall leans outwards, off the other face"}. `;
+}
 
 /** Does the far side come further past the stop than there is clear room, while the piece is still open? */
 function isTight(asked: RollSheetAsked): boolean {
@@ -109,22 +116,20 @@ function stop(asked: RollSheetAsked): PlanStep | null {
       : `Set the stop for the small edge ${say.length(given)} from the drop end of the roll face, as near as it goes`;
   const clear = roll?.coneAttachment?.clearRoom;
   const room = clear === undefined ? "" : `; clear room ${say.length(clear)}`;
-  const mm = (label: string, value: number) => ({ label, value, unit: "mm", basis: DERIVED });
+  const derived = (label: string, value: number) => mm(label, value, DERIVED);
   return step({
     id: "stop",
     title: "Set the cone stop",
     text: `${where}, and grease it. The far side of the small end reaches ${say.length(reach)} past it when closed${open ? `, and ${say.length(open.pastMm)} at ${say.length(open.highMm)} over the pinch while the piece is still open at the first trial` : ""}${room}. The second pass needs a stop at the other end of the rolls too: look before you begin, and where there is none ask the machine's manual.`,
-    brief: `${given === null ? "Stop as close to the drop end as the yoke allows" : `Stop ${say.length(given)} from the drop end`}, greased. The small end reaches ${say.length(reach)} past it closed${open ? `, ${say.length(open.pastMm)} while open (${say.length(open.highMm)} up)` : ""}${room}. The second pass needs a stop at the other end too.`,
-    beware: isTight(asked)
-      ? "While open it may strike the yoke: look how high the frame is; first turn by hand jog."
-      : "First turn by hand jog.",
+    brief: `${given === null ? "Stop as close to the drop end as the yoke allows" : `Stop ${say.length(given)} from the drop end`}, greased. The small end reaches ${say.length(reach)} past it closed${open ? `, ${say.length(open.pastMm)} while open (${say.length(open.highMm)} up)` : ""}${room}. Second pass: one at the fixed end.`,
+    beware: `${isTight(asked) ? "While open it may strike the yoke: look how high the frame is. " : ""}First turn by hand jog (short taps).`,
     figures: [
-      ...(given === null ? [] : [mm("stop from the drop end of the roll face", given)]),
-      mm("reach past the stop when closed", reach),
+      ...(given === null ? [] : [derived("stop from the drop end of the roll face", given)]),
+      derived("reach past the stop when closed", reach),
       ...(open
         ? [
-            mm("reach past the stop while open", open.pastMm),
-            mm("height of that place over the pinch", open.highMm),
+            derived("reach past the stop while open", open.pastMm),
+            derived("height of that place over the pinch", open.highMm),
           ]
         : []),
     ],
@@ -167,29 +172,41 @@ function pinch({ item, roll }: RollSheetAsked): PlanStep {
   });
 }
 
-/** Tilt of the first trial, where one setting serves all round; null where it does not or is not known. [°] */
-function tiltOf({ settings }: RollSheetAsked): number | null {
+/** Start of the first trial, where one setting serves all round; null where it does not or is not known. */
+function startOf({ settings }: RollSheetAsked) {
   const [zone, other] = settings?.zones ?? [];
-  return (!other && zone?.passes.find(({ id }) => id === "trial")?.start?.tiltDeg) || null;
+  return (!other && zone?.passes.find(({ id }) => id === "trial")?.start) || null;
 }
+
+/** How much the bending roll is tilted, and on what that is set: scales stand at the bearings. */
+function tiltWords(asked: RollSheetAsked): { text: string; brief: string } {
+  const start = startOf(asked);
+  if (isPipe(asked.item)) return { text: "", brief: "" };
+  if (!start) return both("tilt it for the cone, small end higher");
+  const by = `${number(start.tiltDeg, 1)}°`;
+  if (start.smallBearingMm !== null)
+    return both(`the tilt (${by}, small end higher) follows from the raises of its two bearings`);
+  const higher = setting(start.smallMm - start.largeMm, asked.say);
+  return both(`tilt it by ${by}, small end higher: the small edge ${higher} above the large one`);
+}
+const both = (words: string) => ({
+  text: ` Then lower it clear; ${words}.`,
+  brief: ` Lower it clear; ${words}.`,
+});
 
 function zero(asked: RollSheetAsked): PlanStep {
   const { item, roll } = asked;
-  const tilt = tiltOf(asked);
-  const by = tilt === null ? "" : ` by ${number(tilt, 1)}°`;
+  const tilt = tiltWords(asked);
   const two = roll?.bearings !== undefined && !isPipe(item);
   return step({
     id: "zero",
-    title: "Find nought",
-    text: `Bring the bending roll up square to the top roll, the blank pinched and lying flat, until it just touches the plate along its whole length: this is 0${two ? ", at both ends of the roll: write down both readings" : ""}. All raises on this sheet are measured from here, along the slide${two ? "; a scale then shows its reading at 0 plus the raise" : ""}.${isPipe(item) ? "" : ` Then lower it clear and tilt it for the cone${by}, the small end higher.`}`,
-    brief: `Blank flat in the pinch: bending roll up, square, until it just touches all along: this is 0${two ? " at both ends; add the raise to its reading" : ""}.${isPipe(item) ? "" : ` Lower it clear, tilt it${by}, small end higher.`}`,
+    title: "Find 0 (nought)",
+    text: `Bring the bending roll up square to the top roll, the blank pinched and lying flat, until it just touches the plate along its whole length: this is 0${two ? ", at both ends of the roll: write down both readings" : ""}. Every raise on this sheet is counted from here up the slide${two ? "; a scale then shows its reading at 0 plus the raise" : ""}.${tilt.text}`,
+    brief: `Blank flat in the pinch: bending roll up, square, until it just touches all along: 0${two ? " at both ends" : ""}. Raises count up the slide from here${two ? "; a scale shows its reading at 0 plus the raise" : ""}.${tilt.brief}`,
     figures: [],
     cautions: [],
     toNote: two
-      ? [
-          { label: "reading at 0, drop end", unit: "mm" },
-          { label: "reading at 0, fixed end", unit: "mm" },
-        ]
+      ? ROLL_ENDS.map(({ name }) => ({ label: `reading at 0, ${name}`, unit: "mm" }))
       : [{ label: "scale reading at 0", unit: "mm" }],
   });
 }

@@ -30,10 +30,10 @@ export function rollBatch({ item }: Pick<RollSheetAsked, "item">): string[] {
   const blanks = item.pieces * item.quantity;
   if (blanks === 1) return [];
   return [
-    `${blanks} blanks in the lot (${item.quantity} × ${item.pieces}): mark each with its number and seam edge 1.`,
-    "Roll the first blank alone through its first pass and correct the setting on it; write the setting down.",
-    `Then the first pass of all the others, ${item.cone ? "the gap of every one measured" : "the templates held to every one"}: plate of one lot may still differ in strength.`,
-    "Only then move the stop, and make all second passes.",
-    "Tack, re-round and inspect the first finished one before the last is closed.",
+    `${blanks} blanks (${item.quantity} × ${item.pieces}): number each.`,
+    "The first one alone through its first pass: correct the setting on it and write it down.",
+    `Then all others, ${item.cone ? "the gap" : "the fit of the templates"} of each on its line of the lot's sheet (plate of one lot may differ).`,
+    "Only then move the stop for the second passes.",
+    "Inspect the first finished one before the last is closed.",
   ];
 }

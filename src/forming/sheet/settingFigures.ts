@@ -5,10 +5,11 @@ import { worstOf } from "../settingProblem.ts";
 import type { RollSettings } from "../rollSettings.ts";
 import type { Say } from "../say.ts";
 import { alikeZones, zoneName } from "../zoneWords.ts";
+import { endTowards } from "./rollEnds.ts";
 import type { Figure } from "./step.ts";
 
 const length = (label: string, value: number | null): Figure[] =>
-  value === null ? [] : [{ label, value, unit: "mm", basis: DERIVED }];
+  value === null ? [] : [{ label, value, unit: "mm", basis: DERIVED, read: "scale" }];
 
 /** The setting of one moment in every zone: where to start, the band at both ends, tilt and bearings. */
 export function settingFigures({ zones, stopMm }: RollSettings, id: PassPoint["id"]): Figure[] {
@@ -57,7 +58,7 @@ export function settingWords({ zones, stopMm }: RollSettings, id: PassPoint["id"
   const bearings =
     smallBearingMm === null || largeBearingMm === null
       ? ""
-      : `; that is ${setting(smallBearingMm, say)} at the bearing beyond the small edge and ${setting(largeBearingMm, say)} at the one beyond the large edge, where the scales are`;
+      : `; that is ${setting(smallBearingMm, say)} at the small edge's bearing (now at the ${endTowards("small", id)}) and ${setting(largeBearingMm, say)} at the large edge's (at the ${endTowards("large", id)}), where the scales are: each shows its reading at 0 and this much more`;
   return `${setting(start.largeMm, say)} at the large edge and ${setting(start.smallMm, say)} at the small edge (${setting(start.middleMm, say)} at half the slant)${bearings}`;
 }
 
@@ -74,7 +75,7 @@ export function settingBrief(settings: RollSettings, id: PassPoint["id"], say: S
     const [small, large] = [start?.smallBearingMm ?? null, start?.largeBearingMm ?? null];
     return small === null || large === null
       ? edges
-      : `${setting(small, say)} at the small edge's bearing and ${setting(large, say)} at the large edge's (${edges})`;
+      : `${edges}; at the bearings ${setting(small, say)} small edge's (${endTowards("small", id)}), ${setting(large, say)} large edge's (${endTowards("large", id)})`;
   });
   return words.join("; ");
 }

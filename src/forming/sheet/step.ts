@@ -8,6 +8,8 @@ export interface Figure {
   readonly unit: string;
   /** A source id, "common practice, no source", or "derived here". */
   readonly basis: string;
+  /** A setting on a machine's scale is a decimal; what a tape or a template tells has its fraction beside it in inches. */
+  readonly read?: "scale" | "tape";
 }
 
 /** A length of the work sheet. [mm] */
@@ -18,12 +20,20 @@ export const mm = (label: string, value: number, basis: string): Figure => ({
   basis,
 });
 
+/** The same, where a tape or a template tells it. [mm] */
+export const taped = (label: string, value: number, basis: string): Figure => ({
+  ...mm(label, value, basis),
+  read: "tape",
+});
+
 /** A box on the sheet, to write down what was really set or measured. */
 export interface NoteBox {
   readonly label: string;
   readonly unit: string;
   /** What the plan has there, in the unit of the box, to stand beside what it came to; not present where the plan has no one number. */
   readonly planned?: number;
+  /** The scale shows more than what is planned: its reading here is written first, then the sum of both. */
+  readonly onto?: "reading at 0";
 }
 
 /** The parts of the work sheet, in the order of the work. */

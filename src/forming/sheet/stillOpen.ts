@@ -25,11 +25,15 @@ export function stillOpen(asked: RollSheetAsked): {
       ? " Edges past each other: lower the bending roll and take the piece off; they are sprung apart by a spreader, never by rolling on."
       : "";
   const rest = `${tilt}${past}`;
+  const fewer =
+    past === ""
+      ? tilt
+      : `${tilt} Edges past each other: bending roll down and off; a spreader springs them apart, never rolling on.`;
   const answer = roll && item.pieces === 1 ? trialModel({ item, roll, say }) : null;
   if (answer?.kind !== "model")
     return {
       text: ` Not there yet: both ends a little more alike, back to seam edge 2 and through again.${rest}`,
-      brief: ` Else both ends a little more, from seam edge 2 again.${rest}`,
+      brief: ` Else both ends a little more, from seam edge 2 again.${fewer}`,
       figures: [],
     };
   const { cone, read } = answer.model;
@@ -40,7 +44,7 @@ export function stillOpen(asked: RollSheetAsked): {
   const by = `${say.length(moreMm)} for every ${say.length(tapeMm)} of gap too much at the large end`;
   return {
     text: ` Not there yet: both ends more alike, by the model about ${by}, half of it first; back to seam edge 2 and through again.${rest}`,
-    brief: ` Else both ends more, about ${by}, half of it first; from seam edge 2 again.${rest}`,
+    brief: ` Else both ends more, about ${by}, half of it first; from seam edge 2 again.${fewer}`,
     figures: [
       {
         label: `raise for every ${say.length(tapeMm)} of gap too much at the large end`,

@@ -6,7 +6,7 @@ import { isPipe, meanHalfAngleRad } from "../skin.ts";
 import type { Say } from "../say.ts";
 import { type RollZone, zonesOf } from "../zones.ts";
 import { alikeZones, zoneName } from "../zoneWords.ts";
-import type { Figure } from "./step.ts";
+import { type Figure, taped } from "./step.ts";
 
 /** Gaps of the first pass at one end, inside corner to inside corner. [mm] */
 export interface GapWindow {
@@ -46,7 +46,7 @@ export function templateBrief(item: FormingCase, say: Say, share: number): strin
   const groups = alikeZones(zonesOf(item));
   const radii = ({ largeRadiusMm, smallRadiusMm }: RollZone) =>
     (isPipe(item) ? [largeRadiusMm] : [largeRadiusMm, smallRadiusMm])
-      .map((middleMm) => say.length(templateRadius(item, middleMm, share)))
+      .map((middleMm) => say.tape(templateRadius(item, middleMm, share)))
       .join(" and ");
   return groups
     .map(({ zone, name }) => `${groups.length === 1 ? "" : `${name}: `}R ${radii(zone)}`)
@@ -62,14 +62,18 @@ export function templateFigures(item: FormingCase, share: number): Figure[] {
   const zones = zonesOf(item);
   return zones.flatMap((zone) => {
     const name = zoneName(zone, zones.length);
-    const radius = (end: string, middleMm: number): Figure => ({
-      label: `${name}template radius inside, ${end}, held square to the element line`,
-      value: templateRadius(item, middleMm, share),
-      unit: "mm",
-      basis: DERIVED,
-    });
+    const radius = (end: string, middleMm: number): Figure =>
+      taped(
+        `${name}template radius inside, ${end}, held square to the element line`,
+        templateRadius(item, middleMm, share),
+        DERIVED,
+      );
     return isPipe(item)
       ? [radius("ends", zone.largeRadiusMm)]
       : [radius("large end", zone.largeRadiusMm), radius("small end", zone.smallRadiusMm)];
   });
 }
+
+/** A gap for the weld, told by feeler blades: as close as they go; in inches with the fraction that a drill's shank has. */
+export const feelerWords = (mm: number, say: Say): string =>
+  say.units === "in" ? say.tape(mm) : say.length(mm);

@@ -50,8 +50,16 @@ export class Bench {
   private outcome: Outcome = $state.raw({ kind: "problems", problems: [] });
   private lastDrawn: Drawn | undefined = $state.raw(undefined);
   private formed:
-    { readonly of: Drawn; readonly shop: Shop | undefined; readonly forming: Report["forming"] } | undefined =
-    $state.raw(undefined);
+    | {
+        readonly of: Drawn;
+        readonly shop: Shop | undefined;
+        readonly forming: Report["forming"];
+        /** The same on a machine of choice. */
+        readonly on: (machine: string) => Report["forming"];
+      }
+    | undefined = $state.raw(undefined);
+  /** The machine whose plan is asked for; undefined where nobody has chosen another than the first choice. */
+  machineAsked: string | undefined = $state();
   private readonly ownShop: PublishedShop | undefined;
   private shopNow: Shop | undefined = $state.raw(undefined);
   shopTyped: TypedGroup | undefined = $state.raw(undefined);
@@ -64,6 +72,7 @@ export class Bench {
   private readonly work: PartWork;
   private readonly draft: Keeper<readonly NamedTyped[]>;
   private readonly shopDraft: Keeper<TypedGroup>;
+  private readonly machineDraft: Keeper<string>;
   private asked = 0;
   private readonly published: NamedTyped;
   /** Trials that the sheet starts from, with what they hold for. */
@@ -83,6 +92,7 @@ export class Bench {
       readonly shop: PublishedShop | undefined;
       readonly draft: Keeper<readonly NamedTyped[]>;
       readonly shopDraft: Keeper<TypedGroup>;
+      readonly machineDraft: Keeper<string>;
     },
   ) {
     this.first = textOf(first);
@@ -92,6 +102,8 @@ export class Bench {
     this.draft = options.draft;
     this.shopDraft = options.shopDraft;
     this.ownShop = options.shop;
+    this.machineDraft = options.machineDraft;
+    this.machineAsked = options.machineDraft.read();
     const shop = options.shopDraft.read();
     this.takeShop(shop ?? options.shop?.typed);
     this.isShopChanged = shop !== undefined;
@@ -148,11 +160,28 @@ export class Bench {
   get shop(): Shop | undefined {
     return this.shopNow;
   }
-  /** With forming; for a moment that of the sizes before. */
+  /** With forming, on the machine that was chosen where it takes the part; for a moment that of the sizes before. */
   get report(): Report | undefined {
     if (!this.formed) return undefined;
-    const { notes, ...shaped } = this.formed.of.shaped;
-    return { ...shaped, forming: this.formed.forming, notes };
+    const { of, forming, on } = this.formed;
+    const { notes, ...shaped } = of.shaped;
+    return {
+      ...shaped,
+      forming: this.machineAsked === undefined ? forming : on(this.machineAsked),
+      notes,
+    };
+  }
+  /** The machine that would be taken if nobody chose; null where none takes the part. */
+  get firstMachine(): string | null {
+    return this.formed?.forming.machine ?? null;
+  }
+  /** Would sheets printed from here say anything else than those that the page came with? */
+  get printsOwn(): boolean {
+    return this.isChanged || this.isTriedOtherwise || this.isShopChanged || this.isOtherMachine;
+  }
+  /** Is the plan that is shown that of another machine than the first choice? */
+  get isOtherMachine(): boolean {
+    return this.report !== undefined && this.report.forming.machine !== this.firstMachine;
   }
   /** Is the report that of what is drawn? */
   get isJudged(): boolean {
@@ -165,6 +194,11 @@ export class Bench {
     const part = typedWith(this.typed, path, value) as TypedGroup;
     this.show(change(this.history, { ...this.now, part }, about));
   }
+  /** Another machine of those that take the part; the first choice is none that was asked for, so that it can change. */
+  chooseMachine(machine: string): void {
+    this.machineAsked = machine === this.firstMachine ? undefined : machine;
+    if (!this.machineDraft.write(this.machineAsked)) this.tellUnkept();
+  }
   rename(name: string): void {
     const trials = this.carried;
     this.show(change(this.history, { name, part: this.typed, ...(trials && { trials }) }, "name"));
@@ -175,10 +209,10 @@ export class Bench {
     const trials = part.trials ?? (part.name === this.name ? this.now.trials : undefined);
     this.show(change(this.history, { ...part, ...(trials && { trials }) }));
   }
-  /** Another window of this browser works on the same part, and what is typed last is what is kept. */
-  warnOfOther(): void {
-    this.message =
-      "Another window of this browser has just changed its own copy of this part. Both go on, but only what is typed last is kept: save this one as a file, or close the other.";
+  /** Another window of this browser works on the same part or shop, and what is typed last is what is kept. */
+  async warnOfOther(what: "part" | "shop"): Promise<void> {
+    const { otherWindow } = await import("./otherWindow.ts");
+    this.message = otherWindow(what);
   }
   /** The field was left: the next change is a step of its own. */
   leave(): void {
@@ -283,9 +317,10 @@ export class Bench {
     const carried = this.carried;
     void Promise.all([
       import("../../report/formed.ts"),
+      import("../../forming/onMachine.ts"),
       carried && import("./trialsHere.ts"),
       this.shopRead,
-    ]).then(([{ formedOf }, tried]) => {
+    ]).then(([{ formedOf }, { onMachine }, tried]) => {
       setTimeout(() => {
         const [of, shop] = [this.lastDrawn, this.shopNow];
         if (asked !== this.asked || !of) return;
@@ -299,7 +334,8 @@ export class Bench {
           );
         this.trialsTold = here?.told ?? "";
         this.heldTrials = here?.trials && { ...here.trials, ...(here.fit && { fit: here.fit }) };
-        this.formed = { of, shop, forming: formedOf(of.part, of.made, { shop, trials: here?.trials }) };
+        const forming = formedOf(of.part, of.made, { shop, trials: here?.trials });
+        this.formed = { of, shop, forming, on: (machine) => onMachine(forming, machine) };
       });
     });
   }

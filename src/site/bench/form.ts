@@ -34,6 +34,15 @@ export interface FieldItem {
   readonly optional: boolean;
 }
 
+/** The units of a file: a choice that a form writes every size anew for. */
+export const UNITS_ITEM: FieldItem = {
+  kind: "choice",
+  path: ["units"],
+  choices: ["mm", "in"],
+  optional: false,
+};
+export const UNIT_NAMES = { mm: "millimetres", in: "inches" };
+
 /** Fields that belong together, under one heading. */
 interface FieldSet {
   readonly path: FieldPath;

@@ -1,6 +1,6 @@
 import { isNamed, type NamedTyped } from "./asTyped.ts";
 
-const MARK = "#part=";
+export const MARK = "#part=";
 /** Longer than any part; an address beyond it was not made here. */
 export const LONGEST = 20_000;
 

@@ -20,5 +20,10 @@ export function remarks(bench: Bench): string[] {
       : []),
     ...(bench.trialsTold === "" ? [] : [bench.trialsTold]),
     ...(bench.isShopChanged ? ["Machines and plates as changed in one browser."] : []),
+    ...(bench.isOtherMachine
+      ? [
+          `For ${bench.report?.forming.machine}, chosen at the bench; the first choice is ${bench.firstMachine}.`,
+        ]
+      : []),
   ];
 }

@@ -43,11 +43,15 @@ export async function startBench(place: HTMLElement): Promise<void> {
     shop: shop ?? undefined,
     draft: keeper(draftKey(binder, first.name), asDraft),
     shopDraft: keeper(keyOf(binder, "shop"), asTypedGroup),
+    machineDraft: keeper(keyOf(binder, `machine ${first.name}`), (kept) =>
+      typeof kept === "string" ? kept : undefined,
+    ),
   });
   await takeLink(bench);
   addEventListener("hashchange", () => void takeLink(bench));
   addEventListener("storage", ({ key, newValue }) => {
-    if (key === draftKey(binder, first.name) && newValue !== null) bench.warnOfOther();
+    if (key === draftKey(binder, first.name) && newValue !== null) void bench.warnOfOther("part");
+    if (key === keyOf(binder, "shop")) void bench.warnOfOther("shop");
   });
   // A draft or a link may hold what has to be read by all the rules; the page stays as published until it is.
   await bench.isRead;
@@ -71,9 +75,12 @@ async function takeLink(bench: Bench): Promise<void> {
   if (!location.hash.startsWith("#part=")) return;
   const { partInLink } = await import("./link.ts");
   const link = partInLink(location.hash);
-  if (link.kind === "none") return;
+  if (link.kind === "none") {
+    void tellOther(bench);
+    return;
+  }
   if (link.kind === "broken") {
-    bench.message = `The link holds no part that can be read: ${link.why}. Nothing was changed.`;
+    tellBroken(bench, link.why);
     return;
   }
   const shape = link.value.part["shape"];
@@ -90,12 +97,27 @@ async function takeLink(bench: Bench): Promise<void> {
   bench.message = "The part that was sent here is on the bench. Undo brings back what was here.";
 }
 
-/** What was published in the bench's place leaves the screen, and is printed as long as nothing of it has been changed. */
+const tellBroken = (bench: Bench, why: string): void => {
+  bench.message = `The link holds no part that can be read: ${why}. Nothing was changed.`;
+};
+
+/** Ids of the page as it was published: places that a link may lead to though the bench has taken theirs. */
+const ids = new Set([...document.querySelectorAll("[id]")].map(({ id }) => id));
+
+/** Something else behind #: a place on the page, or what is left of a link. */
+async function tellOther(bench: Bench): Promise<void> {
+  if (location.hash === "") return;
+  const { otherHash } = await import("./otherHash.ts");
+  const why = otherHash(location.hash, (id) => ids.has(id) || document.getElementById(id) !== null);
+  if (why !== undefined) tellBroken(bench, why);
+}
+
+/** What was published in the bench's place leaves the screen, and is printed as long as the bench says the same. */
 function printedUnlessChanged(place: HTMLElement, bench: Bench): void {
   const published = [...place.childNodes];
   place.replaceChildren();
   addEventListener("beforeprint", () => {
-    if (!bench.isChanged && !bench.isTriedOtherwise) place.append(...published);
+    if (!bench.printsOwn) place.append(...published);
   });
   addEventListener("afterprint", () => published.forEach((node) => node.remove()));
 }

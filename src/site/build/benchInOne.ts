@@ -64,15 +64,15 @@ function chunkOf(): (id: string, modules: Modules) => Chunk | undefined {
   };
 }
 
-/** Scripts that come by themselves, each named after its module. */
-const BY_ITSELF = /\/(?:start|formed|WillGo|Blank|filing)\.[^/]*$/;
+/** Scripts that come by themselves, and the one that a hand on a drawing waits for, each named after its module. */
+const IN_HASTE = /\/(?:start|formed|WillGo|Blank|filing|d3Zoom)\.[^/]*$/;
 
 /**
- * What is fetched along with a script that is loaded later on, before the script itself says so: for one that comes by itself
- * all it takes, for one that somebody asks for its style alone. The names of all those files would weigh as much as a drawing.
+ * What is fetched along with a script that is loaded later on, before the script itself says so: for one in haste all it takes,
+ * for others their styles alone. The names of all those files would weigh as much as a drawing.
  */
 const early = (script: string, files: string[]): string[] =>
-  BY_ITSELF.test(script) ? files : files.filter((file) => file.endsWith(".css"));
+  IN_HASTE.test(script) ? files : files.filter((file) => file.endsWith(".css"));
 
 /**
  * Puts what a bench loads by itself into few files: cut by who else loads which module it comes in two dozen, which together

@@ -15,7 +15,7 @@ export function byHandWords(rows: readonly ByHand[], units: Units): ByHandTable 
   const bare = (mm: number) => say.length(mm).replace(/ (?:mm|in)$/, "");
   // A roll is set to a tenth of a millimetre at the best; a raise is never rounded up.
   const tenth = (mm: number) => Math.floor(mm * 10) / 10;
-  const gap = (mm: number) => bare(settable(mm));
+  const gap = (mm: number) => bare(settable(mm, units));
   const range = ({ fromMm, toMm }: ByHand): string => {
     if (fromMm === null) return toMm === null ? "any" : `over ${gap(toMm)}, flat`;
     return toMm === null ? `under ${gap(fromMm)}` : `${gap(fromMm)} to ${gap(toMm)}`;

@@ -1,4 +1,5 @@
 import type { Paper } from "../../drawing/paper.ts";
+import type { Report } from "../../report/report.ts";
 import { ACROSS, COLUMN } from "../parts/papers.ts";
 
 /** Across the printed work sheet. */
@@ -10,8 +11,22 @@ export const PLOT_PAPER: Paper = { ...COLUMN, heightMm: 50 };
 /** Bend lines across the printed work sheet, above their table. */
 export const LINES_PAPER: Paper = { ...ACROSS, heightMm: 84 };
 
-/** The blank under the inspection: which edge is which, not to be measured. */
-export const BLANK_PAPER: Paper = { ...ACROSS, heightMm: 44 };
+/** What the sheet of the inspection holds on US Letter, the shorter paper: a row, one that takes a second line, and all else. [mm] */
+const INSPECTION = { room: 252, row: 7.2, second: 3.4, letters: 74, fixed: 62 };
+const BLANK_MM = { least: 44, good: 58, most: 110 };
+/** What the drawings for the layout by hand take at its foot. [mm] */
+const SPARE_MM = 72;
+
+/** The blank under the inspection: which edge is which, not to be measured; as tall as the rows above it leave room for, that for the drawings by hand kept where it can be. */
+export function blankPaper({ forming }: Report): Paper {
+  const { room, row, second, letters, fixed } = INSPECTION;
+  const rows = (forming.inspection?.rows ?? []).map(({ what }) =>
+    what.length > letters ? row + second : row,
+  );
+  const left = room - fixed - rows.reduce((sum, one) => sum + one, 0);
+  const own = left - SPARE_MM >= BLANK_MM.good ? left - SPARE_MM : left;
+  return { ...ACROSS, heightMm: Math.min(BLANK_MM.most, Math.max(BLANK_MM.least, own)) };
+}
 
 /** At the foot of the last sheet, alone or two side by side. */
 export const HAND_PAPER: Paper = { ...ACROSS, heightMm: 46 };

@@ -20,7 +20,7 @@ export interface Phase {
   readonly steps: readonly Step[];
 }
 
-export function phasesOf({ steps }: FormingPlan): Phase[] {
+export function phasesOf({ steps }: Pick<FormingPlan, "steps">): Phase[] {
   const names = [...new Set(steps.map(({ phase }) => phase))];
   return names.map((name) => ({ name, steps: steps.filter(({ phase }) => phase === name) }));
 }

@@ -7,6 +7,10 @@ export function plannedWords(planned: number, unit: string, units: Units): strin
   return unit === "kN" ? say.force(planned) : unit === "°" ? `${number(planned, 1)}°` : say.length(planned);
 }
 
+/** What is added to the reading at 0, or taken off it, with its sign: the same beside every sum. */
+export const addedWords = (planned: number, unit: string, units: Units): string =>
+  `${planned < 0 ? "−" : "+"} ${plannedWords(Math.abs(planned), unit, units)}`;
+
 /** A line to write on says by itself that something is set or measured. */
 export const boxName = (label: string): string => label.replace(/, (?:set|measured)$/, "");
 

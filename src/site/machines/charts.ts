@@ -5,11 +5,18 @@ import { crownSlantMm } from "../../forming/pinchTrim.ts";
 import type { Binder } from "../binder/binder.ts";
 import { numbersIn } from "../words/numbers.ts";
 import type { Entry } from "./entries.ts";
-import { alike, chartTitle, type Known, plateOf, platesOf } from "./plates.ts";
+import { alike, chartTitle, type Known, type Plate, plateOf, platesOf } from "./plates.ts";
 
 /** The plots run on beyond what the machine takes, so that what is beyond can be seen. [-] */
 const BEYOND = 1.15;
 const HEADROOM = 1.35;
+
+/** What is drawn into a machine's chart: plates, and the dots of the parts made of some of them. */
+interface Charted {
+  readonly plates: readonly Plate[];
+  readonly dotsOf: (names: readonly string[]) => RegionPanel["dots"];
+  readonly units: Shop["units"];
+}
 
 /** The dots of the parts made of one of these plates; on a roll slant across and thickness up, on a brake the other way. */
 const dotsOf = (
@@ -26,15 +33,22 @@ const dotsOf = (
 
 const TOLD_APART = "Close hatching: beyond. Open hatching: near the limit. No hatching: goes.";
 
-/** Thickness against slant of the cones that a roll takes, for the plates of the shop and the job. */
-export function rollChart(
+/** A roll's chart for the plates of the shop and the job, with the job's parts. */
+export const rollChart = (
   roll: PlateRoll,
   entries: readonly Entry[],
   binder: Binder & { shop: Shop },
-): RegionChart {
-  const { units } = binder.shop;
+): RegionChart =>
+  rollRegions(roll, {
+    plates: platesOf(binder, "by certificate"),
+    dotsOf: (names) => dotsOf(entries, { names, binder, known: "by certificate" }),
+    units: binder.shop.units,
+  });
+
+/** Thickness against slant of the cones that a roll takes. */
+export function rollRegions(roll: PlateRoll, { plates, dotsOf, units }: Charted): RegionChart {
   const say = numbersIn(units);
-  const groups = alike(platesOf(binder, "by certificate"), ({ strength }) => rollLimits(strength, roll));
+  const groups = alike(plates, ({ strength }) => rollLimits(strength, roll));
   const toMm = BEYOND * roll.workingWidth;
   const crown = crownSlantMm(roll);
   const trim = { true: "pinch trim", false: "no pinch trim", undefined: "pinch trim?" };
@@ -51,12 +65,16 @@ export function rollChart(
     lines: [`${roll.name}: cones`, `By ${rule}, scaled for the strength of the plate. ${TOLD_APART}`],
     units,
     x: { name: "slant", to: toMm },
-    y: { name: "thickness", to: HEADROOM * Math.max(...groups.map(({ limits }) => limits.thicknessMm)) },
+    y: {
+      name: "thickness",
+      plate: true,
+      to: HEADROOM * Math.max(...groups.map(({ limits }) => limits.thicknessMm)),
+    },
     panels: groups.map(({ names, limits }) => ({
       title: chartTitle(names),
       ...rollCurves(limits, toMm),
       ...(crown !== null && { uprights: [{ x: crown, name: trim[`${roll.pinchTrim}`] }] }),
-      dots: dotsOf(entries, { names, binder, known: "by certificate" }),
+      dots: dotsOf(names),
     })),
   };
 }
@@ -76,18 +94,29 @@ export function brakeChartWords(brake: PressBrake, units: Shop["units"]): string
 /** Where no dies are listed the chart goes at least so far. [mm] */
 const LEAST_SHOWN_MM = 12;
 
-/** Length against thickness of the lines that a brake air-bends over the narrowest die that suits. */
-export function brakeChart(
+/** A brake's chart for the plates of the shop and the job, with the job's parts. */
+export const brakeChart = (
   brake: PressBrake,
   entries: readonly Entry[],
   binder: Binder & { shop: Shop },
+): RegionChart =>
+  brakeRegions(brake, {
+    plates: platesOf(binder, "by grade"),
+    dotsOf: (names) => dotsOf(entries, { names, binder, known: "by grade" }),
+    units: binder.shop.units,
+    thicknessesMm: binder.parts.map(({ report }) => report.part.thickness),
+  });
+
+/** Length against thickness of the lines that a brake air-bends over the narrowest die that suits. */
+export function brakeRegions(
+  brake: PressBrake,
+  { plates, dotsOf, units, thicknessesMm }: Charted & { readonly thicknessesMm: readonly number[] },
 ): RegionChart {
-  const { units } = binder.shop;
   const say = numbersIn(units);
-  const groups = alike(platesOf(binder, "by grade"), ({ strength }) => strength.material.tensileMPa);
+  const groups = alike(plates, ({ strength }) => strength.material.tensileMPa);
   const thickest = brake.dies
     ? (dieSpans(brake).at(-1)?.upToMm ?? 0)
-    : Math.max(...binder.parts.map(({ report }) => report.part.thickness), LEAST_SHOWN_MM);
+    : Math.max(...thicknessesMm, LEAST_SHOWN_MM);
   const toMm = BEYOND * thickest;
   const widest = brake.dies && Math.max(...brake.dies);
   return {
@@ -98,7 +127,7 @@ export function brakeChart(
       `Over the narrowest die that opens far enough; the steps are where the die changes. Dashed: the limit over the widest die. ${TOLD_APART}`,
     ],
     units,
-    x: { name: "thickness", to: toMm },
+    x: { name: "thickness", plate: true, to: toMm },
     y: { name: "bend line", to: BEYOND * brake.bedLength },
     panels: groups.map(({ names, limits: tensileMPa }) => {
       const { widest: over, ...curves } = brakeCurves({ tensileMPa, toMm }, brake);
@@ -106,7 +135,7 @@ export function brakeChart(
         title: chartTitle(names),
         ...curves,
         ...(widest !== undefined && { also: { name: `over ${say.length(widest)}`, points: over } }),
-        dots: dotsOf(entries, { names, binder, known: "by grade" }),
+        dots: dotsOf(names),
       };
     }),
   };

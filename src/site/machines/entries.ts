@@ -1,6 +1,6 @@
-import type { MachineAnswer } from "../../forming/answer.ts";
+import type { Forming, MachineAnswer } from "../../forming/answer.ts";
 import { brakeRegion, rollLimits, rollRegion } from "../../forming/capacityChart.ts";
-import type { Check, Verdict } from "../../forming/check.ts";
+import { type Check, type Verdict, worst } from "../../forming/check.ts";
 import type { PlateRoll, PressBrake } from "../../forming/machine.ts";
 import type { BinderPart, Binder } from "../binder/binder.ts";
 import { plateOf } from "./plates.ts";
@@ -14,7 +14,7 @@ export interface Entry {
   readonly lengthMm: number;
   /** Where it lies on the chart. */
   readonly region: Verdict;
-  /** All questions, those of the chart included. */
+  /** All questions, those of the chart and those that no machine is asked included. */
   readonly verdict: Verdict;
   /** The first question that stands in the way. */
   readonly because: string | null;
@@ -23,8 +23,16 @@ export interface Entry {
 const find = ({ checks }: MachineAnswer, id: string): Check | undefined =>
   checks.find((check) => check.id === id);
 
-function because({ checks, verdict }: MachineAnswer): string | null {
-  return verdict === "pass" ? null : (checks.find((check) => check.verdict === verdict)?.title ?? null);
+/** What is asked of the part itself, whatever machine makes it: strain, mass of a blank, plate in stock. */
+const ownChecks = ({ checks, machines }: Forming): Check[] =>
+  checks.filter(({ id }) => !machines.some((one) => one.checks.some((check) => check.id === id)));
+
+/** The machine's questions and the part's own together, and the first of them that stands in the way. */
+function whole(answer: MachineAnswer, forming: Forming): Pick<Entry, "verdict" | "because"> {
+  const checks = [...answer.checks, ...ownChecks(forming)];
+  const verdict = worst(checks.map((check) => check.verdict));
+  const first = checks.find((check) => check.verdict === verdict);
+  return { verdict, because: verdict === "pass" ? null : (first?.title ?? null) };
 }
 
 const numbered = (
@@ -51,8 +59,7 @@ export function rollEntries({ parts, tables }: Binder, index: number, roll: Plat
       one,
       lengthMm: width.value,
       region: rollRegion(rollLimits(plate.strength, roll), { thicknessMm: thickness, slantMm: width.value }),
-      verdict: answer.verdict,
-      because: because(answer),
+      ...whole(answer, one.report.forming),
     };
   });
   return numbered(entries, ({ one }) => !pipes.has(one));
@@ -70,8 +77,7 @@ export function brakeEntries({ parts }: Binder, index: number, brake: PressBrake
       one,
       lengthMm: bed.value,
       region: brakeRegion({ tensileMPa, thicknessMm: part.thickness, lineMm: bed.value }, brake),
-      verdict: answer.verdict,
-      because: because(answer),
+      ...whole(answer, one.report.forming),
     };
   });
   return numbered(entries, () => true);

@@ -14,13 +14,14 @@ export const kindOf = (machine: Machine): string =>
     ? "Press brake"
     : ["Plate roll", ...(machine.arrangement ? [machine.arrangement.replace("-", " ")] : [])].join(", ");
 
-/** What a chart does not say. */
-export const NOT_CHARTED = {
-  "plate roll":
-    "The chart asks about strength, thickness and width alone. Beyond its upright line the pinch has to be trimmed out of parallel. Small end, room beyond the stop, travel and tilt are asked for each part on its own page.",
-  "press brake":
-    "The chart asks about force, bed and die alone, at the constant of 1.33; published constants run to 1.6, so that near the limit the real force may reach it. Spacing and throat are asked for each part on its own page.",
-} as const;
+/** What a chart does not say, and where that is asked. */
+export const notCharted = (
+  kind: Machine["kind"],
+  where: "on each part’s own page" | "in the checks above",
+) =>
+  kind === "plate roll"
+    ? `The chart asks about strength, thickness and width alone. Beyond its upright line the slant takes more than half the rolls, and the pinch has to be trimmed: set out of parallel, to grip the large end only (with “?” the shop file does not say whether it can). Small end, room beyond the stop, travel, tilt, mass and stock are asked ${where}.`
+    : `The chart asks about force, bed and die alone, at the constant of 1.33; published constants run to 1.6, so that near the limit the real force may reach it. Spacing and throat are asked ${where}.`;
 
 /** Stands on every machine's card. */
 export const CARD_NEVER: Readonly<Record<Machine["kind"], readonly string[]>> = {

@@ -16,10 +16,10 @@ import { basesOf, chosenPlan, phasesOf } from "../forming/plan.ts";
 import { sectionsOf } from "../forming/sections.ts";
 import { byHandWords } from "../forming/byHandWords.ts";
 import { SETTING_NAMES, settingProblems, settingRows } from "../forming/settingRows.ts";
-import { plannedWords } from "../forming/planned.ts";
+import { addedWords, plannedWords } from "../forming/planned.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
-import { basisName } from "../words/sources.ts";
 import { ROLL_NEVER } from "../words/work.ts";
+import { basisRun, basisRuns } from "./basisRun.ts";
 import { bold, caution, heading, picture, soft } from "./blocks.ts";
 
 type Known = ReadonlyMap<string, string>;
@@ -43,13 +43,7 @@ export function workSheet(
     caution(pdf, plan.route === "roll" ? ROLL_NEVER : []),
     ...(plan.brake ? lookFirst(pdf, plan.brake) : []),
     ...plan.steps.map((step) => stepBlock(pdf, step, report)),
-    paragraph(pdf, [
-      soft(
-        `Basis: ${basesOf(phasesOf(plan))
-          .map((basis) => basisName(known, basis))
-          .join("; ")}.`,
-      ),
-    ]),
+    paragraph(pdf, [soft("Basis: "), ...basisRuns(known, basesOf(phasesOf(plan))), soft(".")]),
     ...(plan.batch.length > 0 ? [paragraph(pdf, [bold("The lot. "), { text: plan.batch.join(" ") }])] : []),
     ...(shop ? sections(pdf, report, plan, shop) : []),
     ...settings(pdf, report, plan, known),
@@ -90,12 +84,12 @@ function stepBlock(pdf: Pdf, step: FormingPlan["steps"][number], { part }: Repor
   );
   const said = step.byHand ? stack([words, byHand(pdf, step.byHand, part.units)], 0.4) : words;
   if (step.toNote.length === 0) return said;
-  const notes = step.toNote.map(({ label, unit: own, planned }) => {
+  const notes = step.toNote.map(({ label, unit: own, planned, onto }) => {
     const name = label.replace(/, (?:set|measured)$/, "");
     const text =
       planned === undefined
         ? `${name}${own === "-" ? "" : `, ${unit(own)}`}`
-        : `${name}: ${plannedWords(planned, own, part.units)}`;
+        : `${name}: ${onto ? `at 0 ______ ${addedWords(planned, own, part.units)} =` : plannedWords(planned, own, part.units)}`;
     return toWrite(pdf, text);
   });
   return beside([said, stack(notes, 0.4)], [2.5, 1]);
@@ -177,7 +171,7 @@ function settings(
         ],
         [
           ...(several ? [{ text: "Zone" }] : []),
-          { text: `Raise in ${part.units}` },
+          { text: `Raise, ${part.units}` },
           ...SETTING_NAMES.map((text) => ({ text })),
         ],
       ],
@@ -192,7 +186,7 @@ function settings(
     ...(problems.length > 0
       ? [paragraph(pdf, [bold("Look at this first. "), { text: problems.join(" ") }])]
       : []),
-    paragraph(pdf, [{ text: `${found.rule} ` }, soft(basisName(known, found.basis))]),
+    paragraph(pdf, [{ text: `${found.rule} ` }, basisRun(known, found.basis)]),
   ];
 }
 
@@ -220,7 +214,7 @@ function bendLines(
               "Depth",
               ...ends.map((end) => `Along ${end}, ${units}`),
               `Length, ${units}`,
-              `Short, ${units}`,
+              `Bent, ${units}`,
               "Hit",
               `Force, ${units === "in" ? "short tons" : "kN"}`,
             ].map((text) => ({ text })),
@@ -233,7 +227,7 @@ function bendLines(
               say.column(one.alongMm.a),
               say.column(one.alongMm.b),
               say.column(one.lengthMm),
-              one.stopsShortMm > 0 ? say.column(one.stopsShortMm) : "—",
+              one.stopsShortMm > 0 ? say.column(one.lengthMm - one.stopsShortMm) : "all",
               String(one.order),
               forceColumn(one.forceKN, units),
             ].map((text) => ({ text })),
@@ -241,7 +235,7 @@ function bendLines(
         }),
       ];
     }),
-    paragraph(pdf, [{ text: `${plan.rule} ` }, soft(basisName(known, plan.basis))]),
+    paragraph(pdf, [{ text: `${plan.rule} ` }, basisRun(known, plan.basis)]),
   ];
 }
 
@@ -277,10 +271,10 @@ function inspection(pdf: Pdf, { part, forming }: Report, known: Known): (Block |
       ],
       rows: found.rows.map(({ what, nominalMm, withinMm, basis, readings }) => [
         { text: [bold(what)] },
-        { text: say.column(nominalMm) },
+        { text: say.taped(nominalMm) },
         ...(limited ? [{ text: within(nominalMm, withinMm) }] : []),
         { text: "", toWrite: readings },
-        { text: [soft(basisName(known, basis))] },
+        { text: [basisRun(known, basis)] },
       ]),
     }),
     paragraph(pdf, found.note),

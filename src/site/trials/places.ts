@@ -62,7 +62,7 @@ export function showPlaces(table: HTMLTableElement, rows: readonly PlacesRow[], 
   const [first] = rows;
   const lines = rows.map(({ what, places }) => [
     cell("th", what, "row"),
-    ...places.map(([, mm]) => cell("td", typed(settable(mm), units))),
+    ...places.map(([, mm]) => cell("td", typed(settable(mm, units), units))),
   ]);
   const head = first
     ? [cell("th", `Raise, ${units}`, "col"), ...first.places.map(([name]) => cell("th", name, "col"))]

@@ -6,11 +6,18 @@ import { triedOn } from "../../forming/tried.ts";
 import type { AnySeen } from "../../forming/anyTrials.ts";
 import type { Units } from "../../drawing/format.ts";
 import type { NoteBox } from "../../forming/sheet/step.ts";
+import { footnotes, marked } from "../forming/footnotes.ts";
 import { joined } from "../forming/joined.ts";
-import { boxName, isWide, openBox, plannedWords } from "../forming/planned.ts";
+import { addedWords, boxName, isWide, openBox, plannedWords } from "../forming/planned.ts";
 
 /** The steps of the sheet that trials have a say in. */
 const BY_TRIALS: ReadonlySet<string> = new Set(["first-raise", "second-raise"]);
+
+function raised(text: string): HTMLElement {
+  const made = document.createElement("sup");
+  made.textContent = text;
+  return made;
+}
 
 /** Has the printed card start from the trials that stand in the form, as if they were kept beside the part. */
 export function printSteps(asked: RollAsked, seen: readonly AnySeen[]): void {
@@ -25,10 +32,16 @@ export function printSteps(asked: RollAsked, seen: readonly AnySeen[]): void {
     handLiftKg: handLiftOf(undefined),
     tried,
   });
-  for (const { id, brief, toNote } of steps.filter((step) => BY_TRIALS.has(step.id))) {
+  const { units } = asked.say;
+  const notes = footnotes({ steps });
+  for (const step of steps.filter((one) => BY_TRIALS.has(one.id))) {
+    const { id, toNote } = step;
     const words = document.querySelector(`[data-brief="${id}"]`);
-    if (words) words.textContent = joined(brief);
-    showBoxes(id, toNote, asked.item.units ?? "mm");
+    const pieces = marked(step, units, notes).flatMap(({ text, mark }) =>
+      mark === null ? [joined(text)] : [joined(text), raised(mark)],
+    );
+    words?.replaceChildren(...pieces);
+    showBoxes(id, toNote, units);
   }
 }
 
@@ -37,17 +50,24 @@ function showBoxes(id: string, boxes: readonly NoteBox[], units: Units): void {
   const list = document.querySelector(`[data-boxes="${id}"]`);
   const [first] = list?.children ?? [];
   if (!list || !first) return;
-  const rows = boxes.map(({ label, unit, planned }, i) => {
+  const made = (name: string, ...inside: (string | Node)[]) => {
+    const one = document.createElement(name);
+    one.append(...inside);
+    return one;
+  };
+  const rows = boxes.map(({ label, unit, planned, onto }, i) => {
     // A copy keeps what the styles know it by.
-    const row = first.cloneNode();
-    if (planned === undefined) row.textContent = openBox(label, unit, units);
-    else {
-      const [words, number] = [document.createElement("span"), document.createElement("strong")];
-      number.dataset["planned"] = `${id} ${i}`;
-      number.textContent = joined(plannedWords(planned, unit, units));
-      words.append(`${boxName(label)}: `, number);
-      row.appendChild(words);
+    const row = first.cloneNode() as Element;
+    const sum = planned !== undefined && onto !== undefined;
+    row.classList.toggle("sum", sum);
+    if (planned === undefined) {
+      row.append(openBox(label, unit, units));
+      return row;
     }
+    const number = made("strong", joined((sum ? addedWords : plannedWords)(planned, unit, units)));
+    number.dataset["planned"] = `${id} ${i}`;
+    if (sum) row.append(made("span", `${boxName(label)}: at 0`), made("i"), made("span", number, " ="));
+    else row.append(made("span", `${boxName(label)}: `, number));
     return row;
   });
   list.replaceChildren(...rows);

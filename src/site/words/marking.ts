@@ -4,6 +4,9 @@ import { END_NAMES } from "./shapes.ts";
 
 /** One column of the marking table. */
 export interface MarkingColumn {
+  /** Under which it is asked how it was worked out. */
+  readonly key:
+    "plan" | "bend" | "ax" | "ay" | "bx" | "by" | "true" | "inPlan" | "nextA" | "nextB" | "diagonal";
   /** Heading over several columns, or null. */
   readonly group: string | null;
   readonly name: string;
@@ -14,6 +17,8 @@ export interface Marking {
   readonly columns: readonly MarkingColumn[];
   /** What is the same at every line, told once instead of in columns: all lines of a right cone are alike. */
   readonly alike: string | null;
+  /** The columns that `alike` stands for. */
+  readonly told: readonly MarkingColumn[];
   /** The pieces that have a pattern of their own, and their rows; a piece cut from an earlier pattern needs none. */
   readonly pieces: readonly number[];
   readonly rows: readonly MarkingRow[];
@@ -31,34 +36,48 @@ export function markingOf(report: Report): Marking {
   const next = (pick: (next: NonNullable<MarkingRow["next"]>) => number) => (row: MarkingRow) =>
     row.next ? say.column(pick(row.next)) : "";
   const points: MarkingColumn[] = [
-    { group: ends.a, name: "x", cell: ({ a }) => say.column(a[0]) },
-    { group: ends.a, name: "y", cell: ({ a }) => say.column(a[1]) },
-    { group: ends.b, name: "x", cell: ({ b }) => say.column(b[0]) },
-    { group: ends.b, name: "y", cell: ({ b }) => say.column(b[1]) },
+    { key: "ax", group: ends.a, name: "x", cell: ({ a }) => say.column(a[0]) },
+    { key: "ay", group: ends.a, name: "y", cell: ({ a }) => say.column(a[1]) },
+    { key: "bx", group: ends.b, name: "x", cell: ({ b }) => say.column(b[0]) },
+    { key: "by", group: ends.b, name: "y", cell: ({ b }) => say.column(b[1]) },
   ];
   const lengths: MarkingColumn[] = [
-    { group: "line length", name: "true", cell: ({ trueMm }) => say.column(trueMm) },
-    { group: "line length", name: "in plan", cell: ({ planMm }) => say.column(planMm) },
-    { group: "to the next line", name: ends.a, cell: next(({ flat }) => flat.aMm) },
-    { group: "to the next line", name: ends.b, cell: next(({ flat }) => flat.bMm) },
-    { group: "to the next line", name: "diagonal", cell: next(({ flat }) => flat.diagonalMm) },
+    { key: "true", group: "line length", name: "true", cell: ({ trueMm }) => say.column(trueMm) },
+    { key: "inPlan", group: "line length", name: "in plan", cell: ({ planMm }) => say.column(planMm) },
+    { key: "nextA", group: "to the next line", name: ends.a, cell: next(({ flat }) => flat.aMm) },
+    { key: "nextB", group: "to the next line", name: ends.b, cell: next(({ flat }) => flat.bMm) },
+    {
+      key: "diagonal",
+      group: "to the next line",
+      name: "diagonal",
+      cell: next(({ flat }) => flat.diagonalMm),
+    },
   ];
   const angle: MarkingColumn = {
+    key: "plan",
     group: null,
     name: "Plan angle",
     cell: ({ planDeg }) => degrees(planDeg, 1),
   };
   const bends: MarkingColumn[] =
-    forming.route === "brake" ? [{ group: null, name: "Bend", cell: bendCell(report) }] : [];
+    forming.route === "brake" ? [{ key: "bend", group: null, name: "Bend", cell: bendCell(report) }] : [];
   const first = rows[0];
   const values = first ? lengths.map(({ cell }) => cell(first)) : [];
   const same = lengths.every(({ cell }, i) => rows.every((row) => ["", values[i]].includes(cell(row))));
   if (!same || rows.length < 3)
-    return { columns: [angle, ...bends, ...points, ...lengths], alike: null, pieces, rows, tables: 1 };
+    return {
+      columns: [angle, ...bends, ...points, ...lengths],
+      alike: null,
+      told: [],
+      pieces,
+      rows,
+      tables: 1,
+    };
   const [trueLength, inPlan, alongA, alongB, diagonal] = values;
   const b = Number(alongB) === 0 ? "" : `, ${alongB} along the ${ends.b}`;
   return {
     columns: [angle, ...bends, ...points],
+    told: lengths,
     pieces,
     rows,
     tables: pieces.length > 1 ? 1 : bends.length > 0 ? 2 : 3,

@@ -1,3 +1,4 @@
+import { nearestFraction } from "../../geometry/inches.ts";
 import {
   angleText,
   areaText,
@@ -22,6 +23,8 @@ export interface Numbers {
   bare(mm: number): string;
   /** For a column of a table. */
   column(mm: number): string;
+  /** The same where it is taped: inches with the nearest fraction, where a rule comes near enough. */
+  taped(mm: number): string;
   length(mm: number): string;
   mass(kg: number): string;
   /** Kilonewtons, or short tons (2,000 lbf). */
@@ -34,6 +37,11 @@ export const numbersIn = (unit: Units): Numbers => ({
   unit,
   bare: (mm) => lengthNumber(mm, unit),
   column: (mm) => columnLength(mm, unit),
+  taped(mm) {
+    const fraction = unit === "in" && mm !== 0 ? nearestFraction(mm) : null;
+    const same = fraction === null || fraction === lengthNumber(mm, unit);
+    return together(`${columnLength(mm, unit)}${same ? "" : ` (${fraction})`}`);
+  },
   length: (mm) => together(lengthText(mm, unit)),
   mass: (kg) => together(massText(kg, unit)),
   force: (kN) => together(forceText(kN, unit)),

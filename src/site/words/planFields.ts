@@ -132,6 +132,10 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   "forming.plans[].steps[].figures[].basis": {
     means: "A source of the list, “common practice, no source”, “as drawn” or “derived here”.",
   },
+  "forming.plans[].steps[].figures[].read": {
+    means:
+      "“scale” for a setting on the machine’s scale, “tape” for what a tape or a template tells. Not present for others.",
+  },
   "forming.plans[].steps[].brief": {
     means: "The same in few words, as it is printed beside the machine.",
   },
@@ -162,6 +166,9 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   "forming.plans[].steps[].toNote[].unit": { means: "Its unit." },
   "forming.plans[].steps[].toNote[].planned": {
     means: "What the plan has there, in unit. Not present where the plan has no one number.",
+  },
+  "forming.plans[].steps[].toNote[].onto": {
+    means: "“reading at 0” where the scale shows that reading plus what is planned. Not present elsewhere.",
   },
   "forming.plans[].steps[].basis": { means: "Where the way of doing it comes from." },
   "forming.plans[].batch": {

@@ -24,7 +24,7 @@ export const ROLL_FIRST_PASS: readonly string[] = [
 
 /** What creases plate or hurts people. */
 export const ROLL_NEVER: readonly string[] = [
-  "Never make a large raise under standing plate, and never roll backwards at setting.",
+  "Never make a large raise under standing plate, never roll backwards at setting.",
   "Lower the bending roll before reversing. Do not draw the piece out under pinch pressure.",
   "Never let an overlap enter the pinch. Support the rising large end.",
 ];

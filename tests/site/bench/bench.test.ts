@@ -2,6 +2,7 @@ import { expect, it } from "vitest";
 import { loadCatalogue } from "../../../src/input/loadCatalogue.ts";
 import { begin, change, goOn, kept, redo, settle, undo } from "../../../src/site/bench/history.ts";
 import { linkOf, partInLink } from "../../../src/site/bench/link.ts";
+import { otherHash } from "../../../src/site/bench/otherHash.ts";
 import { readTypedPart } from "../../../src/site/bench/readTyped.ts";
 import { readTypedShop } from "../../../src/site/bench/readTypedShop.ts";
 import { stepped } from "../../../src/site/bench/step.ts";
@@ -83,4 +84,14 @@ it("carries a whole part in an address, and says why one carries none", () => {
   expect(partInLink("#blank")).toEqual({ kind: "none" });
   for (const hash of ["#part=", "#part=%7B", "#part=%", "#part=[]", `#part={"name":"a","part":{"b":1}}`])
     expect(partInLink(hash).kind, hash).toBe("broken");
+});
+
+it("says why something else behind # is no part, and is silent about a place on the page", () => {
+  const why = (hash: string) => otherHash(hash, (id) => id === "blank" || id === "größe");
+  for (const place of ["", "#", "#blank", "#größe", `#${encodeURIComponent("größe")}`])
+    expect(why(place), place).toBeUndefined();
+  for (const cut of ["#p", "#par", "#part", linkOf({ name: "a", part: cone }).slice(0, 5)])
+    expect(why(cut), cut).toMatch(/cut off before/);
+  expect(why("#parts")).toMatch(/neither a part nor a place/);
+  expect(why("#%E0%A4%A")).toMatch(/changed on its way/);
 });

@@ -36,10 +36,12 @@ const LABELS: Readonly<Record<string, string>> = {
   length: "Length",
   width: "Width",
   grain: "Lines across its length",
+  spacing: "Between two blanks",
+  edge: "Along the edges of the plate",
 };
 
 /** @returns the key itself where it has no name yet */
 export function machineLabel(path: FieldPath): string {
-  const key = path.slice(path.length > 1 ? 2 : 0).join(".");
+  const key = path.slice(path[0] === "cutting" ? 1 : path.length > 1 ? 2 : 0).join(".");
   return LABELS[key] ?? key;
 }

@@ -1,0 +1,3 @@
+/** Said where another window of the browser has changed what it shares with this one. */
+export const otherWindow = (what: "part" | "shop"): string =>
+  `Another window of this browser has just changed its own copy of this ${what}. Both go on, but only what is typed last is kept: save this one as a file, or close the other.`;

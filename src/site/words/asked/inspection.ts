@@ -1,0 +1,177 @@
+import { degrees as inDegrees, radians } from "../../../geometry/angle.ts";
+import { farthestTowards, leanOfRounds } from "../../../geometry/lineLean.ts";
+import { add2, scale2, type Vec2 } from "../../../geometry/vector.ts";
+import type { Inspection } from "../../../forming/inspection.ts";
+import { linearRangeMm } from "../../../forming/iso13920.ts";
+import type { Report, SpacePoint } from "../../../report/report.ts";
+import { MM_PER_INCH, plain } from "../../../drawing/format.ts";
+import { degrees, numbersIn, type Numbers } from "../numbers.ts";
+import type { Worked } from "../worked.ts";
+import { acrossWords, type TableAnswers, withUnitOf } from "./answers.ts";
+
+type Row = Inspection["rows"][number];
+type Size = Omit<Worked, "basis">;
+
+/** How the size and the limits of each row of the inspection sheet came about, by what the row measures. */
+export function askedInspection(report: Report): TableAnswers {
+  const { inspection } = report.forming;
+  const say = numbersIn(report.part.units);
+  return new Map(
+    (inspection?.rows ?? []).map((row) => {
+      const size = sizeOf(row, report, say);
+      const limit = limitOf(row, inspection?.toleranceClass ?? null, report);
+      return [
+        row.what,
+        {
+          name: row.what,
+          rows: [
+            {
+              row: "",
+              worked: {
+                rule: `${size.rule} ${limit.rule}`.trim(),
+                numbers: [size.numbers, limit.numbers].filter((words) => words !== "").join("; "),
+                basis: row.basis,
+              },
+            },
+          ],
+        },
+      ];
+    }),
+  );
+}
+
+function limitOf(
+  { id, nominalMm, withinMm }: Row,
+  toleranceClass: Inspection["toleranceClass"],
+  { part }: Report,
+): Size {
+  if (withinMm === null || toleranceClass === null) return { rule: "", numbers: "" };
+  // Out of round is asked of the diameter's own limit, the edges' offset as of a length of the thickness.
+  const asked = id === "edge-offset" ? part.thickness : nominalMm;
+  if (id === "out-of-round")
+    return {
+      rule: "Two diameters may each be off by their limit, so that they differ by no more than twice that.",
+      numbers: `2 × ${plain(withinMm / 2, 1)} mm = ${plain(withinMm, 1)} mm`,
+    };
+  const { overMm, upToMm } = linearRangeMm(asked);
+  const range = Number.isFinite(upToMm)
+    ? `over ${overMm === 2 ? "and from " : ""}${overMm} up to ${upToMm} mm`
+    : `over ${overMm} mm`;
+  return {
+    rule: `The limit is that of class ${toleranceClass} of ISO 13920 for a length of this size.`,
+    numbers: `class ${toleranceClass}, ${range}: ± ${plain(withinMm, 1)} mm`,
+  };
+}
+
+function sizeOf(row: Row, report: Report, say: Numbers): Size {
+  switch (row.id) {
+    case "diameter":
+    case "side":
+      return {
+        rule: "The size that the part file gives, measured as the drawing does.",
+        numbers: withUnitOf(say, row.nominalMm),
+      };
+    case "out-of-round":
+      return { rule: "Nought is what is wanted: a round end is as wide in every direction.", numbers: "" };
+    case "girth":
+      return girth(row, say);
+    case "height":
+      return {
+        rule: "Square from the plane of one end to that of the other.",
+        numbers: height(report, say),
+      };
+    case "tape":
+      return tape(row, report, say);
+    case "edge-offset":
+      return {
+        rule: "Nought is what is wanted: the edges meet flush. The limit is that of a length as small as the plate is thick.",
+        numbers: "",
+      };
+    case "template":
+      return template(row, report, say);
+  }
+}
+
+/** Which end a row is about: its words begin with the end's name, or hold it. */
+const endOf = ({ what }: Row): "a" | "b" => (/small end|round end/.test(what) ? "b" : "a");
+
+function girth({ nominalMm }: Row, say: Numbers): Size {
+  return {
+    rule: "Once round the wall’s own outside edge at this end, all its small pieces added up.",
+    numbers: `π × Ø${say.column(nominalMm / Math.PI)} = ${withUnitOf(say, nominalMm)}`,
+  };
+}
+
+function height({ part, shape, cone }: Report, say: Numbers): string {
+  const known = part.shape === "right-cone" && part.height === undefined && cone;
+  const total = withUnitOf(say, shape.heightMm);
+  return known
+    ? `${say.column(cone.slantMm)} × cos ${degrees(cone.halfAngleDeg, 3)} = ${total}, from the slant of the middle of the wall`
+    : `${total}, as the part file gives it`;
+}
+
+function tape({ what, nominalMm }: Row, { solid }: Report, say: Numbers): Size {
+  const [from = 0, to = from] = (what.match(/\d+(?=°)/g) ?? []).map(Number);
+  const [p, q] = [
+    farthestTowards(solid.a.inside, radians(from)),
+    farthestTowards(solid.b.inside, radians(to)),
+  ];
+  return {
+    rule: "Straight through the inside from one point to the other, by what they differ across, away and up. Tapes that ought to be alike tell by their difference that the part leans or twists.",
+    numbers: p && q ? `${acrossWords(say, p, q)} = ${withUnitOf(say, nominalMm)}` : "",
+  };
+}
+
+/** The middle of a round end, in plan. */
+const centreOf = (points: readonly SpacePoint[]): Vec2 =>
+  scale2(
+    points.reduce<Vec2>((sum, [x, y]) => add2(sum, [x, y]), [0, 0]),
+    1 / points.length,
+  );
+
+/** How the wall of round ends leans at a normal angle, and how fast that changes with it. */
+function leanOf(
+  { solid, shape }: Report,
+  deg: number,
+): { readonly leanDeg: number; readonly change: number } {
+  const { a, b } = solid;
+  const round = (points: readonly SpacePoint[], girthMm: number) => ({
+    centre: centreOf(points),
+    radiusMm: girthMm / (2 * Math.PI),
+  });
+  const heightMm = (b.middle[0]?.[2] ?? 0) - (a.middle[0]?.[2] ?? 0);
+  const { beta, dBeta } = leanOfRounds(round(a.middle, shape.rims.a), round(b.middle, shape.rims.b), {
+    heightMm,
+    planRad: radians(deg),
+  });
+  return { leanDeg: inDegrees(beta), change: dBeta };
+}
+
+const QUARTER_DEG = 90;
+
+/** The plan angle of a template: a whole number of quarter turns from the seam. */
+function planOf({ what }: Row, { shape: { seamDeg } }: Report): number {
+  const told = Number(/plan (\d+)°/.exec(what)?.[1] ?? seamDeg);
+  return seamDeg + QUARTER_DEG * Math.round((told - seamDeg) / QUARTER_DEG);
+}
+
+function template(row: Row, report: Report, say: Numbers): Size {
+  const { part, shape, cone } = report;
+  const { leanDeg, change } = cone
+    ? { leanDeg: cone.halfAngleDeg, change: 0 }
+    : leanOf(report, planOf(row, report));
+  const radius = say.column(shape.rims[endOf(row)] / (2 * Math.PI));
+  const half = `${plain(say.unit === "in" ? part.thickness / MM_PER_INCH : part.thickness, 4)} / 2`;
+  const cos = `cos ${degrees(Math.abs(leanDeg), 3)}`;
+  const square =
+    Math.abs(change) < STEADY
+      ? `${radius} / ${cos}`
+      : `${radius} × ${cos} / ((${cos})² + ${plain(Math.abs(change), 4)}²)`;
+  return {
+    rule: "Held square to a line of the wall, a template is bent to r × cos β / (cos² β + β′²), less half the thickness for the inside: r the middle radius of the end, β how the wall leans there, β′ how fast that changes on the way round. Where it leans alike all round that is r / cos β.",
+    numbers: `${square} − ${half} = ${withUnitOf(say, row.nominalMm)}`,
+  };
+}
+
+/** Slower than this the change of the lean does not show in a radius. [-] */
+const STEADY = 0.0005;

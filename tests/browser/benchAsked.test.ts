@@ -1,0 +1,94 @@
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
+import { launch } from "./chromium.ts";
+import { DIST, serve } from "./site.ts";
+
+let browser: Browser;
+let context: BrowserContext;
+let page: Page;
+let site: Awaited<ReturnType<typeof serve>>;
+let noise: string[] = [];
+
+beforeAll(async () => {
+  site = await serve(DIST);
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+  site.close();
+});
+beforeEach(async () => {
+  noise = [];
+  context = await browser.newContext();
+  page = await context.newPage();
+  page.setDefaultTimeout(10_000);
+  page.on("pageerror", (error) => noise.push(error.message));
+});
+afterEach(async () => {
+  await context.close();
+  expect(noise).toEqual([]);
+});
+
+const openShape = async (shape: string) => {
+  await page.goto(`${site.url}shapes/${shape}/`);
+  await page.locator(".bench .machine-choice").waitFor();
+};
+const ask = (name: string | RegExp) => page.getByRole("button", { name });
+const answer = (of: string) => page.getByRole("status", { name: new RegExp(`^${of}: `) });
+
+it("answers for a column of the marking table, line by line, and follows what is typed", async () => {
+  await openShape("eccentric-cone");
+  await ask("How was it worked out: line length, true?").click();
+  const said = answer("Marking table");
+  await said.waitFor();
+  expect(await said.textContent()).toMatch(
+    /Line length, true, Line 1\..*√\([\d.]+² \+ [\d.]+²\) = [\d.]+\smm.*Basis:/,
+  );
+  const before = await said.textContent();
+  await page.getByLabel("Line length, true, of").selectOption("Line 4");
+  await expect.poll(() => said.textContent()).toMatch(/Line 4\./);
+  await page
+    .locator(".bench-form")
+    .getByLabel(/^Height between/)
+    .fill("444");
+  await expect.poll(() => said.textContent(), { timeout: 10_000 }).toMatch(/\+ 444\.0²/);
+  expect(await said.textContent()).not.toBe(before);
+  await ask("How was it worked out: line length, true?").click();
+  expect(await said.count()).toBe(0);
+});
+
+it("answers for what all lines of a right cone have alike, for bend lines and for each row of the inspection", async () => {
+  await openShape("right-cone");
+  await ask("How was it worked out: line length, in plan?").click();
+  await answer("Marking table").waitFor();
+  await page.locator(".machine-choice input").last().check();
+  await ask("How was it worked out: Force?").click();
+  expect(await answer("Bend lines").textContent()).toMatch(
+    /1\.33 × \d+ × [\d.]+ × [\d.]+² \/ [\d.]+ \/ 1000 = [\d.]+\skN/,
+  );
+  const rows = page.locator(".bench .inspection tbody tr");
+  expect(await rows.locator(".ask").count()).toBe(await rows.count());
+  await ask(/^How was it worked out: height at four places/).click();
+  expect(await answer("Inspection").textContent()).toMatch(/Square from the plane/);
+});
+
+it("says what every field of the shop is, and lays blanks of the shop that is typed as far apart as it says", async () => {
+  await openShape("right-cone");
+  await page.getByRole("button", { name: "Look at the shop’s machines and change them" }).click();
+  const form = page.locator(".bench-shop").first();
+  await form.waitFor();
+  await form
+    .locator("details")
+    .evaluateAll((all) => all.forEach((one) => ((one as HTMLDetailsElement).open = true)));
+  const fields = form.locator(".bench-field");
+  expect(await fields.count()).toBeGreaterThan(30);
+  expect(await fields.locator(".ask").count()).toBe(await fields.count());
+  await form.getByRole("button", { name: "What is this: Units of its sizes?" }).click();
+  expect(await form.textContent()).toContain("How the numbers of the file are read");
+  await form.getByLabel(/^Between two blanks/).fill("14");
+  await page.reload();
+  await page.locator(".bench .machine-choice").waitFor();
+  await page.getByRole("button", { name: "Look at the shop’s machines and change them" }).click();
+  await page.locator(".bench-shop summary", { hasText: "Cutting" }).click();
+  expect(await page.getByLabel(/^Between two blanks/).inputValue()).toBe("14");
+});

@@ -1,0 +1,126 @@
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
+import { launch } from "./chromium.ts";
+import { DIST, serve } from "./site.ts";
+
+let browser: Browser;
+let context: BrowserContext;
+let page: Page;
+let site: Awaited<ReturnType<typeof serve>>;
+let noise: string[] = [];
+
+beforeAll(async () => {
+  site = await serve(DIST);
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+  site.close();
+});
+beforeEach(async () => {
+  noise = [];
+  context = await browser.newContext();
+  page = await context.newPage();
+  page.setDefaultTimeout(10_000);
+  page.on("pageerror", (error) => noise.push(error.message));
+});
+afterEach(async () => {
+  await context.close();
+  expect(noise).toEqual([]);
+});
+
+/** The bench in the place of a demo part's sheets. */
+async function openPart(name: string, on = page): Promise<void> {
+  await on.goto(`${site.url}parts/${name}/`);
+  await on.locator(".bench-ask button").click();
+  await on.locator(".bench .machine-choice").waitFor();
+}
+const title = (step: string) => page.locator(".bench .steps > li strong", { hasText: step });
+
+it("shows the plan of the machine that is chosen, and still does when the page is loaded anew", async () => {
+  await openPart("sand-trap-cone");
+  const radio = (name: string) => page.locator(".machine-choice").getByLabel(name, { exact: true });
+  expect(await page.locator(".machine-choice li").count()).toBe(3);
+  expect(await page.locator(".machine-choice input").count()).toBe(2);
+  expect(await radio("Big roll").isChecked()).toBe(true);
+  expect(await page.locator(".machine-choice li", { hasText: "Small roll" }).textContent()).toMatch(
+    /Does not take it: .*\d/,
+  );
+  await title("Align").first().waitFor();
+  expect(await page.locator(".bench .settings").count()).toBe(1);
+  await radio("Brake").check();
+  await expect.poll(() => page.locator(".bench .settings").count()).toBe(0);
+  expect(await page.locator(".bench-judged h2", { hasText: "Bend lines" }).count()).toBe(1);
+  expect(await page.locator(".bench .checks").textContent()).toContain("Die opening");
+  expect(await page.locator(".machine-choice [role=status]").textContent()).toMatch(/those of Brake/);
+  await openPart("sand-trap-cone");
+  expect(await radio("Brake").isChecked()).toBe(true);
+  // The part itself is as its file says.
+  expect(await page.locator(".bench > .care", { hasText: "changed here" }).count()).toBe(0);
+});
+
+it("prints the sheets of the machine that is chosen, and those of the binder once it is the first choice again", async () => {
+  await openPart("sand-trap-cone");
+  await page.locator(".machine-choice").getByLabel("Brake", { exact: true }).check();
+  await page.emulateMedia({ media: "print" });
+  await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+  const printed = page.locator(".bench-print");
+  expect(await printed.locator(".sheet").count()).toBe(2);
+  expect(await printed.textContent()).toMatch(/For Brake, chosen at the bench; the first choice is Big roll/);
+  expect(await printed.textContent()).toMatch(/on Brake/);
+  await page.evaluate(() => dispatchEvent(new Event("afterprint")));
+  await page.emulateMedia({ media: null });
+  await page.locator(".machine-choice").getByLabel("Big roll", { exact: true }).check();
+  await page.emulateMedia({ media: "print" });
+  await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+  expect(await printed.count()).toBe(0);
+  expect(await page.locator(".sheet .sheet, [data-bench] .sheet").first().isVisible()).toBe(true);
+});
+
+it("goes to the first choice while the chosen machine does not take what is typed, and says so", async () => {
+  await openPart("dust-main-sleeve");
+  await page.locator(".machine-choice").getByLabel("Brake", { exact: true }).check();
+  const height = page.locator(".bench-form").getByLabel(/^Height between/);
+  const before = await height.inputValue();
+  await height.fill("3500");
+  await expect
+    .poll(() => page.locator(".machine-choice [role=status]").textContent())
+    .toMatch(/Brake, which was chosen, does not take the part/);
+  await height.fill(before);
+  await expect
+    .poll(() => page.locator(".machine-choice [role=status]").textContent())
+    .toMatch(/those of Brake/);
+});
+
+it("has a work sheet for every machine that takes a part, one click from the part's page", async () => {
+  await page.goto(`${site.url}parts/dust-main-sleeve/`);
+  const links = page.locator(".machines a");
+  expect(await links.count()).toBe(2);
+  await links.last().click();
+  await page.waitForURL(/forming\/brake\//);
+  expect(await page.locator("main").textContent()).toMatch(/Brake takes this part too/);
+  expect(await page.locator("main").textContent()).toMatch(/first choice is\s*Small roll/);
+});
+
+it("moves the part as a dot over what the chosen machine takes as its thickness is typed, and says the same in words", async () => {
+  await openPart("sand-trap-cone");
+  const chart = page.locator(".capacity-chart");
+  const place = () =>
+    chart.locator("text", { hasText: "this part" }).evaluate((one) => {
+      const { e, f } = (one as SVGTextElement).getCTM()!;
+      return [e, f] as const;
+    });
+  await chart.locator("svg").waitFor();
+  const before = await place();
+  expect(await chart.textContent()).toMatch(
+    /This part, 0\.25\sin\s\S+ thick with 32\.72\sin\s\S+ of slant: goes\./,
+  );
+  await page.locator(".bench-form").getByLabel("Plate thickness, in", { exact: true }).fill("3/16");
+  await expect.poll(() => chart.textContent()).toMatch(/This part, 0\.188\sin\s\S+ thick/);
+  const [x, y] = await place();
+  expect(Math.abs(x - before[0])).toBeLessThan(60);
+  expect(y).toBeGreaterThan(before[1] + 3);
+  await page.locator(".machine-choice").getByLabel("Brake", { exact: true }).check();
+  await expect.poll(() => chart.locator("h3").textContent()).toBe("Where it lies on what Brake takes");
+  expect(await chart.textContent()).toMatch(/with bend lines up to/);
+});

@@ -1,0 +1,105 @@
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
+import { launch } from "./chromium.ts";
+import { DIST, serve } from "./site.ts";
+
+let browser: Browser;
+let context: BrowserContext;
+let page: Page;
+let site: Awaited<ReturnType<typeof serve>>;
+let noise: string[] = [];
+
+beforeAll(async () => {
+  site = await serve(DIST);
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+  site.close();
+});
+async function tab(): Promise<Page> {
+  const one = await context.newPage();
+  one.setDefaultTimeout(10_000);
+  one.on("pageerror", (error) => noise.push(error.message));
+  return one;
+}
+beforeEach(async () => {
+  noise = [];
+  context = await browser.newContext();
+  page = await tab();
+});
+afterEach(async () => {
+  await context.close();
+  expect(noise).toEqual([]);
+});
+
+const said = (on = page) => on.locator(".bench-bar [role=status]");
+
+it.each([
+  ["#part", /cut off before the part itself/],
+  ["#parking", /neither a part nor a place/],
+  ["#%E0%A4%A", /changed on its way/],
+])("says that %s behind the address is no part, and changes nothing", async (hash, why) => {
+  await page.goto(`${site.url}shapes/right-cone/${hash}`);
+  const height = page.locator(".bench-form").getByLabel(/^Height between/);
+  await expect.poll(() => said().textContent(), { timeout: 10_000 }).toMatch(why);
+  expect(await said().textContent()).toMatch(/Nothing was changed/);
+  expect(await page.getByRole("button", { name: "Undo", exact: true }).isDisabled()).toBe(true);
+  const before = await height.inputValue();
+  await page.evaluate(() => (location.hash = "#bench-size"));
+  await height.fill("345");
+  await page.evaluate((rest) => (location.hash = rest), `${hash}x`.slice(0, -1));
+  await expect.poll(() => said().textContent(), { timeout: 10_000 }).toMatch(why);
+  expect(await height.inputValue()).toBe("345");
+  expect(before).not.toBe("345");
+});
+
+it("says nothing of a link to a place on the page", async () => {
+  await page.goto(`${site.url}shapes/right-cone/#will-it-go`);
+  await page.locator(".bench .checks").waitFor();
+  expect(await said().textContent()).toBe("");
+});
+
+/** Opens the shop's form of a bench and the first of its machines. */
+async function openShop(on: Page): Promise<void> {
+  await on.goto(`${site.url}shapes/right-cone/`);
+  await on.locator(".bench .checks").waitFor();
+  await on.getByRole("button", { name: "Look at the shop’s machines and change them" }).click();
+  await on.locator(".bench-shop details summary").first().click();
+}
+const width = (on: Page) =>
+  on
+    .locator(".bench-shop")
+    .getByLabel(/^Working width/)
+    .first();
+
+it("keeps the shop that was typed last in either of two tabs, and tells the other one", async () => {
+  const other = await tab();
+  await openShop(page);
+  await openShop(other);
+  await width(page).fill("1111");
+  await expect.poll(() => said(other).textContent(), { timeout: 10_000 }).toMatch(/Another window .* shop/);
+  // Both go on with what they have: nothing that somebody types is taken from under their hands.
+  expect(await width(other).inputValue()).not.toBe("1111");
+  await width(other).fill("2222");
+  await expect.poll(() => said(page).textContent(), { timeout: 10_000 }).toMatch(/Another window .* shop/);
+  expect(await width(page).inputValue()).toBe("1111");
+  for (const one of [page, other]) {
+    await openShop(one);
+    await expect.poll(() => width(one).inputValue()).toBe("2222");
+  }
+});
+
+it("goes back to the binder's own shop in one tab while another still has its own changes", async () => {
+  const other = await tab();
+  await openShop(page);
+  const own = await width(page).inputValue();
+  await width(page).fill("1111");
+  await openShop(other);
+  expect(await width(other).inputValue()).toBe("1111");
+  await page.getByRole("button", { name: "The binder’s own shop", exact: true }).click();
+  await expect.poll(() => width(page).inputValue()).toBe(own);
+  await expect.poll(() => said(other).textContent(), { timeout: 10_000 }).toMatch(/Another window .* shop/);
+  await openShop(other);
+  await expect.poll(() => width(other).inputValue()).toBe(own);
+});

@@ -1,0 +1,179 @@
+import { expect, it } from "vitest";
+import { onMachine } from "../../src/forming/onMachine.ts";
+import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
+import { readFolder } from "../../src/input/readFolder.ts";
+import { develop } from "../../src/report/develop.ts";
+import type { Report } from "../../src/report/report.ts";
+import { chosenPlan } from "../../src/site/forming/plan.ts";
+import { askedBendLines } from "../../src/site/words/asked/bendLines.ts";
+import { askedInspection } from "../../src/site/words/asked/inspection.ts";
+import { askedMarking } from "../../src/site/words/asked/marking.ts";
+import type { TableAnswers } from "../../src/site/words/asked/answers.ts";
+import { markingOf } from "../../src/site/words/marking.ts";
+import { keyIn } from "../tables/arithmetic.ts";
+import { yamlOf } from "../content/read.ts";
+
+const tables = loadCatalogue();
+const { parts, shop } = readFolder("demo-data", tables);
+const SOURCES = new Set([
+  ...Object.keys(yamlOf("content/sources.yaml") as Record<string, unknown>),
+  "derived here",
+  "common practice, no source",
+  "as drawn",
+]);
+
+const reports: [string, Report][] = parts.flatMap(({ part }) => {
+  const made = develop(part, { ...tables, shop: shop! });
+  if (made.kind === "refused") throw new Error(part.name);
+  const { report } = made;
+  return [
+    ...report.forming.plans.map(({ machine }) => machine!),
+    ...(report.forming.plans.length ? [] : [""]),
+  ].map((machine): [string, Report] => [
+    `${part.name} on ${machine || "none"}`,
+    { ...report, forming: onMachine(report.forming, machine) },
+  ]);
+});
+
+/** A sum that was written for a reader, keyed in again. */
+const worth = (sum: string): number =>
+  keyIn(
+    sum
+      .replaceAll("\u00a0", " ")
+      .replaceAll(/\s(?:mm|in)\b|Ø/g, "")
+      .replaceAll(/ \/ /g, " ÷ "),
+  );
+
+interface Sum {
+  readonly left: number;
+  readonly right: number;
+  readonly text: string;
+  /** Half of the last place of what is told. */
+  readonly half: number;
+}
+
+/** Every sum of an answer: what stands before an equals sign and what after. */
+function sumsOf(numbers: string): Sum[] {
+  return numbers.split(/; (?=class|straight|in the)|: (?=√|[\d.]+° \+|\d+ [+×])/).flatMap((text) => {
+    const [left, after] = text.split(/ [=≈] /);
+    const right = after && /^-?[\d.]+(?=\D|$)/.exec(after)?.[0].replace(/\.$/, "");
+    if (!left || right === undefined || right === "" || !/[-+×/²√π]/.test(left)) return [];
+    const sum = left.replace(/^straight across the two points are /, "");
+    const places = right.split(".")[1]?.length ?? 0;
+    return [{ left: worth(sum), right: Number(right), text, half: 0.5 * 10 ** -places }];
+  });
+}
+
+/** How many angles a sum of bends adds: "3 × 8.1° + 7.2°" four. */
+const stretchOf = (text: string): number =>
+  text
+    .split(" = ")[0]!
+    .split("+")
+    .reduce((sum, term) => sum + Number(/(\d+) ×/.exec(term)?.[1] ?? 1), 1);
+
+function judge(answers: TableAnswers, slackOf: (key: string, sum: Sum) => number): number {
+  let count = 0;
+  for (const [key, { name, rows }] of answers) {
+    expect(rows.length, name).toBeGreaterThan(0);
+    for (const { worked } of rows) {
+      expect(worked.rule.length, name).toBeGreaterThan(20);
+      expect(SOURCES, `${name}: ${worked.basis}`).toContain(worked.basis);
+      expect(`${worked.rule}${worked.numbers}`).not.toMatch(/NaN|undefined|Infinity|\[object/);
+      for (const sum of sumsOf(worked.numbers)) {
+        count++;
+        expect(Math.abs(sum.left - sum.right), `${name}: ${sum.text}`).toBeLessThanOrEqual(slackOf(key, sum));
+      }
+    }
+  }
+  return count;
+}
+
+it.each(reports)(
+  "%s: every column of the marking table is answered for every figure in it, and its sums come out",
+  (_, report) => {
+    const { columns, told, rows } = markingOf(report);
+    const answers = askedMarking(report);
+    const last = report.part.units === "mm" ? 0.05 : 0.0005;
+    for (const { key, cell } of [...columns, ...told]) {
+      const shown = rows.map(cell).filter((text) => text !== "");
+      expect(answers.get(key)!.rows.length, key).toBe(shown.length);
+    }
+    const count = judge(answers, (key, { half }) =>
+      // A bend is told at this line's lean, the angle in between is rounded to 0.001°. Straight lines: each number is off by
+      // half of its last place, the differences by twice that.
+      key === "plan" ? half + 0.006 : key === "bend" ? half + 0.02 : half + 4 * last,
+    );
+    expect(count).toBeGreaterThan(30);
+    // A bend is near what its lean tells: the cosine changes slowly from line to line.
+    for (const { worked } of answers.get("bend")?.rows ?? []) {
+      const [near, exact] = worked.numbers.match(/[\d.]+(?=°[;.])/g)!.map(Number);
+      expect(Math.abs(near! / exact! - 1), worked.numbers).toBeLessThan(0.1);
+    }
+  },
+);
+
+it.each(reports)("%s: the points of the pattern lie where the two arcs that are told cross", (_, report) => {
+  const answers = askedMarking(report);
+  const last = report.part.units === "mm" ? 0.05 : 0.0005;
+  let arcs = 0;
+  for (const key of ["ax", "bx"] as const)
+    for (const { worked } of answers.get(key)!.rows) {
+      const at = /cross at \((-?[\d.]+), (-?[\d.]+)\)/.exec(worked.numbers);
+      if (!at) continue;
+      const [x, y] = [Number(at[1]), Number(at[2])];
+      for (const [, radius, cx, cy] of worked.numbers.matchAll(
+        /arc of (-?[\d.]+) round \((-?[\d.]+), (-?[\d.]+)\)/g,
+      )) {
+        arcs++;
+        expect(
+          Math.abs(Math.hypot(x - Number(cx), y - Number(cy)) - Number(radius)),
+          worked.numbers,
+        ).toBeLessThan(4 * last);
+      }
+    }
+  expect(arcs).toBeGreaterThan(10);
+});
+
+it.each(reports.filter(([, report]) => chosenPlan(report)?.brake))(
+  "%s: every column of the bend lines is answered for every line, and its sums come out",
+  (_, report) => {
+    const { brake } = chosenPlan(report)!;
+    const answers = askedBendLines(report, brake!);
+    const last = report.part.units === "mm" ? 0.05 : 0.0005;
+    const lines = brake!.lines.filter(({ piece }) =>
+      report.blanks.some((one) => one.piece === piece && one.sameAs === null),
+    );
+    const told = [...answers].filter(([key]) => key.endsWith(" force")).flatMap(([, { rows }]) => rows);
+    expect(told.length).toBe(lines.length);
+    const count = judge(answers, (key, { half, right, text }) => {
+      // Every bend of a long sum is rounded to 0.01°.
+      if (key.endsWith("bend")) return half + 0.005 * stretchOf(text);
+      // The bent length is told to a tenth.
+      if (key.endsWith("force")) return half + (0.06 / 20) * right;
+      // A share of two small spacings, each told to its last place.
+      if (key.endsWith("bent")) return half + 0.02 * Number.parseFloat(text) + 4 * last;
+      return half + 4 * last;
+    });
+    expect(count).toBeGreaterThan(3 * lines.length);
+  },
+);
+
+it.each(reports)("%s: every row of the inspection is answered, and its sums come out", (_, report) => {
+  const answers = askedInspection(report);
+  const { inspection } = report.forming;
+  expect([...answers.keys()]).toEqual(inspection!.rows.map(({ what }) => what));
+  const last = report.part.units === "mm" ? 0.05 : 0.0005;
+  judge(
+    answers,
+    (_key, { half, right }) =>
+      // A template's lean is told to 0.01°; a girth by its diameter, which is rounded before it is taken π times.
+      half + 8 * last + 0.0006 * right,
+  );
+  for (const row of inspection!.rows) {
+    const { worked } = answers.get(row.what)!.rows[0]!;
+    expect(worked.basis).toBe(row.basis);
+    if (row.withinMm !== null) expect(worked.numbers).toMatch(new RegExp(`(?:± |= )${row.withinMm} mm`));
+    if (row.id === "tape" || row.id === "template" || row.id === "girth")
+      expect(worked.numbers).toMatch(/ = /);
+  }
+});
