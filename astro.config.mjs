@@ -3,6 +3,7 @@ import { defineConfig } from "astro/config";
 import { fileURLToPath } from "node:url";
 import { licences } from "./src/site/build/licences.ts";
 import { offline } from "./src/site/build/offline.ts";
+import { onePage } from "./src/site/build/onePage.ts";
 import { relativeSite } from "./src/site/build/relativeLinks.ts";
 import { stopOnProblems } from "./src/site/build/stopOnProblems.ts";
 import { stylesInSheet } from "./src/site/build/stylesApart.ts";
@@ -14,6 +15,7 @@ export default defineConfig({
   integrations: [
     stopOnProblems(),
     withoutClient(svelte()),
+    onePage(),
     stylesInSheet(),
     relativeSite(),
     offline(),

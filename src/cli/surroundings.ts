@@ -2,16 +2,19 @@ import { read, unreadable, type Reading } from "../input/reading.ts";
 import { systemCode } from "../input/readText.ts";
 
 /** One line on standard error, and an exit code that says that it did not go well. */
-export function fail(sentence: string): void {
+export function fail(sentence: string, command = "develop"): void {
   process.exitCode = 1;
-  process.stderr.write(`develop: ${sentence}\n`);
+  process.stderr.write(`${command}: ${sentence}\n`);
 }
+
+/** The scripts of package.json that paths are given to. */
+const SCRIPTS = ["develop", "binder"];
 
 /** The folder that paths on the command line start from; it may have been taken away under one's feet. */
 export function startFolder(): Reading<string> {
   // npm runs its scripts in the folder of package.json; paths mean what they mean where the user stands.
   const { npm_lifecycle_event: script, INIT_CWD: start } = process.env;
-  if (script === "develop" && start !== undefined) return read(start);
+  if (SCRIPTS.includes(script ?? "") && start !== undefined) return read(start);
   try {
     return read(process.cwd());
   } catch (error) {

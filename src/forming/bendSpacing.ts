@@ -34,7 +34,7 @@ function facets({
     unit: "mm",
     beyond: "caution",
     basis: "derived here",
-    rule: "R (1 − cos ψ/2) at the wide end, ψ what one bend turns; bends no nearer there than half the die opening",
+    rule: "R (1 − cos φ/2) at the wide end, φ what one bend turns; bends no nearer there than half the die opening",
     advice: (verdict) =>
       verdict === "pass"
         ? `${bends.hits.length} bends, ${apart} apart at the wide end, over the ${say.length(dieMm)} die: its sides hardly show.`

@@ -1,6 +1,5 @@
 import { SAME_POINT_MM } from "../geometry/tolerance.ts";
 import type { BrakeBends } from "./brakeBends.ts";
-import type { Hit } from "./brakeLines.ts";
 import type { FormingCase } from "./case.ts";
 
 /** How much plate lies behind the punch, at the hit where it is most. */
@@ -14,15 +13,18 @@ export interface BehindPunch {
   readonly line: number;
 }
 
-type Line = Pick<Hit, "from" | "to">;
+type Point = readonly [number, number];
+
+interface Line {
+  readonly from: Point;
+  readonly to: Point;
+}
 
 /**
  * How far a blank reaches to both sides of a line that is carried on beyond both its ends. Every corner is looked at for
  * every hit, so the corners are laid out in one row of numbers first.
  */
-function reachOf(
-  corners: readonly (readonly [number, number])[],
-): (line: Line) => readonly [left: number, right: number] {
+function reachOf(corners: readonly Point[]): (line: Line) => readonly [left: number, right: number] {
   const row = new Float64Array(2 * corners.length);
   corners.forEach(([x, y], i) => {
     row[2 * i] = x;

@@ -61,7 +61,7 @@ const LEAST_RADIUS_STEEL = 1.5;
 const HALF_SHELLS = 2;
 
 const RULE =
-  "facet error R (1 − cos ψ/2) at the wide end ≤ what the part permits, else half the thickness, at least 0.5 mm; spacing at the wide end ≥ half the die opening; a line's angle is the turning between the middles of its neighbouring spaces; force = 1.33 × tensile strength × bent length × thickness² / die opening; hits from both seam edges to the middle (common practice, no source)";
+  "facet error R (1 − cos φ/2) at the wide end ≤ what the part permits, else half the thickness, at least 0.5 mm; spacing at the wide end ≥ half the die opening; a line's angle is the turning between the middles of its neighbouring spaces; force = 1.33 × tensile strength × bent length × thickness² / die opening; hits from both seam edges to the middle (common practice, no source)";
 
 function leastRadius({ item }: PartAsked): { radius: number; basis: string } {
   const radius = LEAST_RADIUS_STEEL * item.thicknessMm;

@@ -132,7 +132,8 @@ export function learnedSaid({ say }: Words, learned: ZonesCorrection["learned"])
   if (!learned) return "";
   const { offsetMm, slope, zones } = learned;
   const more = `${say.length(Math.abs(offsetMm))} ${offsetMm < 0 ? "less" : "more"} raise than the model where it was tried`;
-  const each = slope === null ? "" : `, and ${number(slope, 2)} mm for each further millimetre of the model's`;
+  const each =
+    slope === null ? "" : `, and ${number(slope, 2)} mm for each further millimetre of the model's`;
   return `By ${listedZones(zones)} this plate on this roll asks about ${more}${each}; plate and machine being the same, that holds for every zone.`;
 }
 

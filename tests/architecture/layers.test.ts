@@ -14,7 +14,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   tables: ["geometry", "shapes", "forming", "drawing"],
   output: ["geometry", "report", "drawing", "jspdf"],
   job: ["geometry", "forming", "report", "nesting", "drawing", "output"],
-  cli: ["input", "report", "job", "output", "node:"],
+  cli: ["input", "report", "job", "output", "site", "node:"],
   site: [
     "geometry",
     "shapes",

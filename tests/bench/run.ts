@@ -1,3 +1,4 @@
+import { benchBinder } from "./binder.ts";
 import { benchForming } from "./forming.ts";
 import { benchPages } from "./pages.ts";
 import { benchParts } from "./parts.ts";
@@ -7,5 +8,6 @@ import { keystrokes, printKeystrokes } from "./keystroke.ts";
 benchForming();
 await benchParts();
 benchPlates();
+benchBinder();
 await benchPages();
 printKeystrokes(await keystrokes());

@@ -371,8 +371,8 @@ describe("signs", () => {
   it("that are missing stop our own words, and give way in those that somebody typed", () => {
     expect(() => pdf().write("Ø 漢", [10, 10], { capMm: 2 })).toThrow(/漢/);
     const one = pdf();
-    expect(printable("⌀5 漢 tǎng\u00a0x\ny ⁄ 1‑2", one.holds)).toBe("Ø5 ? tang\u00a0x y / 1-2");
-    for (const sign of printable("\u{1F600} кошка ﬁ", one.holds)) expect(one.holds(sign)).toBe(true);
+    expect(printable("⌀5 漢 tǎng\u00a0x\ny ⁄ 1‑2", one)).toBe("Ø5 ? tang\u00a0x y / 1-2");
+    for (const sign of printable("\u{1F600} кошка ﬁ", one)) expect(one.holds(sign)).toBe(true);
   });
 
   it("are refused in a date that would not be the same everywhere", () => {

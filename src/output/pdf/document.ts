@@ -6,6 +6,7 @@ import { CAP_PER_SIZE } from "../../drawing/lettering.ts";
 import type { Label, Shape } from "../../drawing/model.ts";
 import { trace } from "../../drawing/pen.ts";
 import { type Frame, pdfPen } from "./pen.ts";
+import { escapedText, hexText } from "./textString.ts";
 
 /** The binder's font as TrueType files: a page's own formats cannot be put into a PDF. */
 export interface PdfFonts {
@@ -19,6 +20,19 @@ export interface PdfAbout {
   /** When it was made, as PDF writes it, with its zone: D:20260131120000+00'00'. The same date gives the same file. */
   readonly date: string;
   readonly fonts: PdfFonts;
+  /** Decimals of a point in the file; a full-size pattern is drawn as finely as the format goes. */
+  readonly decimals?: number;
+}
+
+/** An entry in the list of contents, for others to stand under. */
+export type Bookmark = ReturnType<jsPDF["outline"]["add"]>;
+
+/** A box on a sheet that leads to a named place of the file. */
+interface Link {
+  readonly sheet: number;
+  readonly at: Vec2;
+  readonly size: Vec2;
+  readonly to: string;
 }
 
 /** How a line is drawn. Millimetres of paper; ink from 0 black to 1 white. */
@@ -45,6 +59,8 @@ const FAMILY = "Binder Sans";
 const POINTS_PER_MM = 72 / MM_PER_INCH;
 /** Decimals of a number in the file: 0.000001 point. */
 const DECIMALS = 6;
+/** What is read and not measured needs no more: a hundredth of a point. */
+export const READING_DECIMALS = 2;
 const DATE = /^D:\d{14}[+-]\d\d'\d\d'$/;
 /** A file id belongs in the format; a fixed one keeps files of the same content the same. */
 const FILE_ID = "0".repeat(31) + "1";
@@ -62,14 +78,20 @@ function binary(bytes: Uint8Array): string {
  *
  * @throws RangeError for a sign that the font has not: it would print as a gap or as another sign, and nobody would see it
  */
-export function createPdf({ title, subject, date, fonts }: PdfAbout) {
+export function createPdf({ title, subject, date, fonts, decimals = DECIMALS }: PdfAbout) {
   if (!DATE.test(date)) throw new RangeError(`date of a PDF: ${date}`);
-  const doc = new jsPDF({ unit: "mm", precision: DECIMALS, compress: true, putOnlyUsedFonts: true });
+  const doc = new jsPDF({ unit: "mm", precision: decimals, compress: true, putOnlyUsedFonts: true });
   doc.deletePage(1);
   doc.setFileId(FILE_ID);
   doc.setCreationDate(date);
   doc.setLanguage("en");
-  doc.setProperties({ title, subject, creator: "Slantwork" });
+  doc.setProperties({ title: escapedText(title), subject: escapedText(subject), creator: "Slantwork" });
+  // The outline writes its titles by this, which its types leave out.
+  Object.assign(doc.outline, { makeString: hexText });
+  const here = (): number => doc.getCurrentPageInfo().pageNumber;
+  const places = new Map<string, { readonly sheet: number; readonly y: number }>();
+  const links: Link[] = [];
+  const lost = new Map<string, string>();
   doc.viewerPreferences({ PrintScaling: "None", PickTrayByPDFSize: true, DisplayDocTitle: true });
   for (const [style, bytes] of [
     ["normal", fonts.regular],
@@ -100,13 +122,27 @@ export function createPdf({ title, subject, date, fonts }: PdfAbout) {
   return {
     /** A new sheet of paper; what follows is drawn on it. */
     sheet: (widthMm: number, heightMm: number): void => {
+      settle(doc);
       doc.addPage([widthMm, heightMm], widthMm > heightMm ? "landscape" : "portrait");
       doc.setLineJoin("round");
     },
     sheets: (): number => doc.getNumberOfPages(),
-    /** An entry in the list of contents, for the sheet at hand. */
-    bookmark: (name: string): void =>
-      void doc.outline.add(null, name, { pageNumber: doc.getNumberOfPages() }),
+    /** Back to a sheet that is there already. */
+    turnTo: (sheet: number): void => void doc.setPage(sheet),
+    /** An entry in the list of contents, under another one or on its own, for the sheet at hand or another. */
+    bookmark: (name: string, under: Bookmark | null = null, sheet = here()): Bookmark =>
+      doc.outline.add(under, name, { pageNumber: sheet }),
+    /** Names a place of the sheet at hand for links to lead to: its top, or so far down. [mm] */
+    place: (name: string, y = 0): void => void places.set(name, { sheet: here(), y }),
+    /** The sheet of a named place. */
+    sheetOf: (name: string): number | undefined => places.get(name)?.sheet,
+    /** A box that leads to a named place, which may come later; where there is none in this file, it leads nowhere. */
+    link: (to: string, at: Vec2, size: Vec2): void => void links.push({ sheet: here(), at, size, to }),
+    /** Signs that somebody typed and that the font has not, each with the words that it stood in first. */
+    lost: (): ReadonlyMap<string, string> => lost,
+    lose(sign: string, words: string): void {
+      if (!lost.has(sign)) lost.set(sign, words);
+    },
     draw(shapes: readonly Shape[], frame: Frame, how: LineStyle): void {
       if (shapes.length === 0) return;
       style(how);
@@ -154,10 +190,26 @@ export function createPdf({ title, subject, date, fonts }: PdfAbout) {
       draw();
       doc.restoreGraphicsState();
     },
-    bytes: (): Uint8Array<ArrayBuffer> => new Uint8Array(doc.output("arraybuffer")),
+    bytes(): Uint8Array<ArrayBuffer> {
+      for (const { sheet, at, size, to } of links.splice(0)) {
+        const place = places.get(to);
+        if (!place) continue;
+        doc.setPage(sheet);
+        doc.link(...at, ...size, { pageNumber: place.sheet, top: place.y });
+      }
+      return new Uint8Array(doc.output("arraybuffer"));
+    },
   };
 }
 export type Pdf = ReturnType<typeof createPdf>;
+
+/** jsPDF keeps every stroke of a sheet as a text of its own, and joins them at last; a sheet that is done is joined at once. */
+function settle(doc: jsPDF): void {
+  if (doc.getNumberOfPages() === 0) return;
+  const { pageNumber } = doc.getCurrentPageInfo();
+  const strokes = (doc.internal as unknown as { pages: (string[] | undefined)[] }).pages[pageNumber];
+  strokes?.splice(0, strokes.length, strokes.join("\n"));
+}
 
 /** jsPDF's table of a font: 0 is the sign for what is missing. */
 function holds(doc: jsPDF, sign: string): boolean {

@@ -12,9 +12,20 @@ export interface FootCell {
   readonly wide?: boolean;
 }
 
-/** The frame from the paper's edge, and what is in it from the frame. [mm] */
-const [FRAME, PAD] = [9, 3];
+/** The frame from the paper's edges. [mm] */
+export interface Margins {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+const EVEN: Margins = { left: 9, right: 9, top: 9, bottom: 9 };
+/** What is in the frame, from it. [mm] */
+const PAD = 3;
 const GAP = 1.7;
+/** From the frame down to the line of lettering below it. [mm] */
+export const FOOT_BELOW_MM = 4.5;
 /** A row of the title block, and how many cells stand in one. */
 const CELL = { heightMm: 6.8, perRow: 8 };
 
@@ -26,31 +37,60 @@ interface Area {
   readonly bottom: number;
 }
 
+/** How blocks are set on sheets. */
+export interface Setting {
+  readonly paper: TilePaper;
+  readonly cells: readonly FootCell[];
+  readonly margins?: Margins;
+  /** Where the sheets of these blocks are counted below the frame: in the middle where the corner is somebody else's. */
+  readonly counted?: "end" | "middle";
+  /** Do headings stand in the list of contents? */
+  readonly bookmarks?: boolean;
+}
+
+/** Blocks set on pages, to be drawn. */
+export interface Flowed {
+  readonly pages: number;
+  /** Draws one of them, counted from 0, on the sheet at hand. */
+  readonly draw: (page: number) => void;
+}
+
 /**
- * Blocks in their order, on as many framed pages as they take. A page begins where a block asks for it (`null`), and a
- * heading is not left alone at the foot of one.
+ * Blocks in their order, on as many framed pages as they take; nothing is drawn yet. A page begins where a block asks for
+ * it (`null`), and a heading is not left alone at the foot of one.
  */
-export function flow(
+export function flowed(
   pdf: Pdf,
   blocks: readonly (Block | null)[],
-  { paper, cells }: { paper: TilePaper; cells: readonly FootCell[] },
-): void {
+  { paper, cells, margins = EVEN, counted = "end", bookmarks = true }: Setting,
+): Flowed {
   const rows = rowsOf(cells);
   const area: Area = {
-    x: FRAME + PAD,
-    y: FRAME + PAD,
-    widthMm: paper.widthMm - 2 * (FRAME + PAD),
-    bottom: paper.heightMm - FRAME - rows.length * CELL.heightMm - PAD,
+    x: margins.left + PAD,
+    y: margins.top + PAD,
+    widthMm: paper.widthMm - margins.left - margins.right - 2 * PAD,
+    bottom: paper.heightMm - margins.bottom - rows.length * CELL.heightMm - PAD,
   };
   const pages = paginate(blocks, area);
-  pages.forEach((page, i) => {
-    pdf.sheet(paper.widthMm, paper.heightMm);
-    foot(pdf, { paper, rows, place: `${i + 1} of ${pages.length}` });
-    for (const { block, y } of page) {
-      if (block.bookmark !== undefined) pdf.bookmark(block.bookmark);
-      block.draw(area.x, y, area.widthMm);
-    }
-  });
+  return {
+    pages: pages.length,
+    draw: (page) => {
+      foot(pdf, { paper, rows, margins, counted, place: `${page + 1} of ${pages.length}` });
+      for (const { block, y } of pages[page] ?? []) {
+        if (bookmarks && block.bookmark !== undefined) pdf.bookmark(block.bookmark);
+        block.draw(area.x, y, area.widthMm);
+      }
+    },
+  };
+}
+
+/** The same, drawn at once on new sheets. */
+export function flow(pdf: Pdf, blocks: readonly (Block | null)[], setting: Setting): void {
+  const { pages, draw } = flowed(pdf, blocks, setting);
+  for (let page = 0; page < pages; page++) {
+    pdf.sheet(setting.paper.widthMm, setting.paper.heightMm);
+    draw(page);
+  }
 }
 
 interface Laid {
@@ -122,22 +162,34 @@ function rowsOf(cells: readonly FootCell[]): FootCell[][] {
 
 function foot(
   pdf: Pdf,
-  { paper, rows, place }: { paper: TilePaper; rows: readonly (readonly FootCell[])[]; place: string },
+  {
+    paper,
+    rows,
+    margins,
+    counted,
+    place,
+  }: Required<Pick<Setting, "paper" | "margins" | "counted">> & {
+    rows: readonly (readonly FootCell[])[];
+    place: string;
+  },
 ): void {
-  const [wide, high] = [paper.widthMm - 2 * FRAME, paper.heightMm - 2 * FRAME];
-  pdf.box([FRAME, FRAME], [wide, high], { widthMm: 0.5 });
+  const { left, top } = margins;
+  const [wide, high] = [paper.widthMm - left - margins.right, paper.heightMm - top - margins.bottom];
+  pdf.box([left, top], [wide, high], { widthMm: 0.5 });
   rows.forEach((row, i) => {
-    const y = FRAME + high - (rows.length - i) * CELL.heightMm;
-    pdf.line([FRAME, y], [FRAME + wide, y], { widthMm: 0.25 });
+    const y = top + high - (rows.length - i) * CELL.heightMm;
+    pdf.line([left, y], [left + wide, y], { widthMm: 0.25 });
     const shares = row.reduce((sum, one) => sum + (one.wide ? 2 : 1), 0);
-    let x = FRAME;
+    let x = left;
     row.forEach((one, k) => {
       const room = (wide * (one.wide ? 2 : 1)) / shares;
       if (k > 0) pdf.line([x, y], [x, y + CELL.heightMm], { widthMm: 0.25 });
       pdf.write(one.label, [x + 1.2, y + 1.8], { capMm: 1.4 });
-      fitted(pdf, printable(one.value, pdf.holds), [x + 1.2, y + 4.7], { capMm: 2, bold: true }, room - 2.4);
+      fitted(pdf, printable(one.value, pdf), [x + 1.2, y + 4.7], { capMm: 2, bold: true }, room - 2.4);
       x += room;
     });
   });
-  pdf.write(place, [paper.widthMm - FRAME, paper.heightMm - FRAME / 2], { capMm: 1.6, anchor: "end" });
+  const below = top + high + FOOT_BELOW_MM;
+  if (counted === "end") pdf.write(place, [left + wide, below], { capMm: 1.6, anchor: "end" });
+  else pdf.write(`sheet ${place}`, [left + wide / 2, below], { capMm: 1.6, anchor: "middle" });
 }

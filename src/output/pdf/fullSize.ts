@@ -58,7 +58,7 @@ export function fullSizePdf(report: Report, blank: Blank, options: FullSizeOptio
     date,
     fonts,
   });
-  const what = printable(`${part.title} · ${markWords(report, blank)}${which}`, pdf.holds);
+  const what = printable(`${part.title} · ${markWords(report, blank)}${which}`, pdf);
   mapSheet(pdf, { report, whole: blank, template, tiling, sheets, count });
   tiling.tiles.forEach((tile, i) => {
     const place = `${i + 1} of ${tiling.tiles.length}`;

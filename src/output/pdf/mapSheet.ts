@@ -41,7 +41,7 @@ export function mapSheet(pdf: Pdf, told: Told): void {
   pdf.bookmark("Map of the sheets");
   const wide = widthMm - 2 * MARGIN;
   const what = share ? `One ${share.kind} of the full-size pattern` : "Full-size pattern";
-  const title = printable(`${what}: ${report.part.title}`, pdf.holds);
+  const title = printable(`${what}: ${report.part.title}`, pdf);
   fitted(pdf, title, [MARGIN, 17], { capMm: 4.5, bold: true }, wide);
   let y = 25;
   const put = (words: string | readonly Run[], options: ParagraphOptions = {}): void => {

@@ -41,7 +41,7 @@ export function putPicture(
     pdf.draw([ground(pdf, one, frame.unit)], frame, { widthMm: 0, fill: true, ink: 1 });
   BEFORE.forEach(draw);
   for (const one of words)
-    pdf.write(printable(one.text, pdf.holds), onSheet(frame, one.at), {
+    pdf.write(printable(one.text, pdf), onSheet(frame, one.at), {
       capMm: one.capMm / frame.unit,
       anchor: one.anchor,
       rotationDeg: one.rotationDeg,
@@ -52,7 +52,7 @@ export function putPicture(
 /** Just what the letters cover: a dimension line under its figure stays. */
 function ground(pdf: Pdf, label: Label, unit: number): Shape {
   const { at, anchor, capMm, rotationDeg, text } = label;
-  const long = pdf.width(printable(text, pdf.holds), { capMm: capMm / unit, bold: isBold(label) }) * unit;
+  const long = pdf.width(printable(text, pdf), { capMm: capMm / unit, bold: isBold(label) }) * unit;
   const start = { start: 0, middle: -long / 2, end: -long }[anchor];
   const [c, s] = [Math.cos(radians(rotationDeg)), Math.sin(radians(rotationDeg))];
   const corner = (x: number, y: number): Vec2 => [at[0] + c * x - s * y, at[1] + s * x + c * y];

@@ -2,7 +2,7 @@ import type { Block } from "./block.ts";
 import type { Pdf } from "./document.ts";
 import { paragraph, type Run } from "./words.ts";
 
-interface Cell {
+export interface Cell {
   readonly text: string | readonly Run[];
   /** Over so many columns. */
   readonly span?: number;
@@ -21,14 +21,27 @@ export interface Table {
   readonly head: readonly (readonly Cell[])[];
   readonly rows: readonly (readonly Cell[])[];
   readonly capMm?: number;
+  /** Columns that a line stands before. */
+  readonly edges?: readonly number[];
+  /** Does a firmer line stand above this row? */
+  readonly parted?: (row: readonly Cell[]) => boolean;
   /** Least height of a row, where it is written in. [mm] */
   readonly rowMm?: number;
 }
 
-const PAD = { x: 0.8, y: 0.15 };
+/** Beside what stands in a cell. [mm] */
+export const CELL_PAD_MM = 0.8;
+const PAD = { x: CELL_PAD_MM, y: 0.15 };
 
 /** A table with hairlines between its rows, cut between rows where a page ends. */
 export function tableBlock(pdf: Pdf, table: Table): Block {
+  return rowsBlock(pdf, table, new WeakMap());
+}
+
+/** Heights of rows by the width that they have: a long table is asked for them again on every page. */
+type Heights = WeakMap<readonly Cell[], Map<number, number>>;
+
+function rowsBlock(pdf: Pdf, table: Table, known: Heights): Block {
   const { columns, head, rows, capMm = 1.7, rowMm = 0 } = table;
   const whole = columns.reduce((sum, { share }) => sum + share, 0);
   const cellsOf = (cells: readonly Cell[], width: number, bold: boolean) => {
@@ -46,11 +59,18 @@ export function tableBlock(pdf: Pdf, table: Table): Block {
       return placed;
     });
   };
-  const heightOf = (cells: readonly Cell[], width: number, bold: boolean): number =>
-    Math.max(
-      rowMm,
-      ...cellsOf(cells, width, bold).map(({ block, wide }) => block.height(wide - 2 * PAD.x) + 2 * PAD.y),
-    );
+  const heightOf = (cells: readonly Cell[], width: number, bold: boolean): number => {
+    const heights = known.get(cells) ?? new Map<number, number>();
+    known.set(cells, heights);
+    const found =
+      heights.get(width) ??
+      Math.max(
+        rowMm,
+        ...cellsOf(cells, width, bold).map(({ block, wide }) => block.height(wide - 2 * PAD.x) + 2 * PAD.y),
+      );
+    heights.set(width, found);
+    return found;
+  };
   const heads = (width: number) => head.reduce((sum, cells) => sum + heightOf(cells, width, true), 0);
   return {
     height: (width) => heads(width) + rows.reduce((sum, cells) => sum + heightOf(cells, width, false), 0),
@@ -73,8 +93,13 @@ export function tableBlock(pdf: Pdf, table: Table): Block {
       for (const cells of head) put(cells, true);
       if (head.length > 0) rule(0.3);
       for (const cells of rows) {
+        if (table.parted?.(cells)) rule(0.3);
         put(cells, false);
         rule(0.1);
+      }
+      for (const edge of table.edges ?? []) {
+        const before = columns.slice(0, edge).reduce((sum, { share }) => sum + (share / whole) * width, 0);
+        pdf.line([x + before, y], [x + before, at], { widthMm: 0.1 });
       }
     },
     split: (width, room) => {
@@ -86,8 +111,8 @@ export function tableBlock(pdf: Pdf, table: Table): Block {
       }
       if (count === 0 || count === rows.length) return undefined;
       return [
-        tableBlock(pdf, { ...table, rows: rows.slice(0, count) }),
-        tableBlock(pdf, { ...table, rows: rows.slice(count) }),
+        rowsBlock(pdf, { ...table, rows: rows.slice(0, count) }, known),
+        rowsBlock(pdf, { ...table, rows: rows.slice(count) }, known),
       ];
     },
   };

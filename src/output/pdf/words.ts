@@ -10,6 +10,8 @@ export interface Run {
   readonly ink?: number;
   /** Height of its capitals; the paragraph's own if left out. [mm] */
   readonly capMm?: number;
+  /** The name of a place in the file that it leads to. */
+  readonly to?: string | undefined;
 }
 
 /** From line to line, over the height of the capitals. [-] */
@@ -53,7 +55,13 @@ export function paragraph(pdf: Pdf, runs: readonly Run[] | string, options: Para
       else if (mark !== undefined) pdf.write(mark, [x, first], { capMm, bold: true });
       lines(width).forEach(({ words, longMm }, i) => {
         const left = x + indentMm + (align === "right" ? width - indentMm - longMm : 0);
-        for (const one of words) pdf.write(one.text, [left + one.x, first + i * step], lettering(one, capMm));
+        for (const one of words) {
+          const at: Vec2 = [left + one.x, first + i * step];
+          const how = lettering(one, capMm);
+          pdf.write(one.text, at, how);
+          if (one.to !== undefined)
+            pdf.link(one.to, [at[0], at[1] - step / 2], [pdf.width(one.text, how), step]);
+        }
       });
     },
   };
@@ -74,7 +82,7 @@ function linesOf(
   const lines: { words: (Run & { x: number })[]; longMm: number }[] = [{ words: [], longMm: 0 }];
   for (const run of runs) {
     const how = lettering(run, capMm);
-    const pieces = printable(run.text, pdf.holds)
+    const pieces = printable(run.text, pdf)
       .split(" ")
       .flatMap((word, i) =>
         broken(pdf, word, how, widthMm).map((piece, k) => ({ piece, after: i > 0 && k === 0 ? " " : "" })),

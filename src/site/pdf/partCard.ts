@@ -15,8 +15,8 @@ import { markingOf, markingSentences } from "../words/marking.ts";
 import { numbersIn, percent, thickness } from "../words/numbers.ts";
 import { sizeFacts } from "../words/partSize.ts";
 import { SHAPE_NAMES } from "../words/shapes.ts";
-import { basisName } from "../words/sources.ts";
 import { CHECK_ALL, CHECK_ROLL, ROLL_NEVER } from "../words/work.ts";
+import { basisRun } from "./basisRun.ts";
 import {
   bold,
   caution,
@@ -87,7 +87,7 @@ export function partCard(
   ];
 }
 
-function keyRow(pdf: Pdf, report: Report): Block {
+export function keyRow(pdf: Pdf, report: Report): Block {
   const cells = keyFigures(report).map(({ name, value, second }) =>
     stack(
       [
@@ -119,7 +119,8 @@ function checkBlock(
     [
       bold(`${verdictWords(check.verdict)} · ${check.title} `),
       { text: `${figures === null ? "" : `${figures}. `}${check.advice} ` },
-      soft(`${check.rule} · ${basisName(known, check.basis)}`),
+      soft(`${check.rule} · `),
+      basisRun(known, check.basis),
     ],
     { capMm: 1.7 },
   );
@@ -152,7 +153,7 @@ function patterns(pdf: Pdf, report: Report): Block[] {
   return pairs(own.map((blank) => picture(pdf, patternDrawing(report, { blank, paper }))));
 }
 
-function marking(pdf: Pdf, report: Report): Block[] {
+export function marking(pdf: Pdf, report: Report): Block[] {
   const { columns, pieces, rows, tables } = markingOf(report);
   const groups = [...new Set(columns.map(({ group }) => group))];
   const head = [
@@ -167,7 +168,7 @@ function marking(pdf: Pdf, report: Report): Block[] {
     [{ text: "" }, ...columns.map(({ group, name }) => ({ text: group === null ? "" : name }))],
   ];
   const shares = [
-    { align: "right" as const, share: 0.6 },
+    { align: "right" as const, share: 0.85 },
     ...columns.map(() => ({ align: "right" as const, share: 1 })),
   ];
   const own = split(rows, tables).map((some) =>

@@ -18,8 +18,8 @@ import { byHandWords } from "../forming/byHandWords.ts";
 import { SETTING_NAMES, settingProblems, settingRows } from "../forming/settingRows.ts";
 import { addedWords, plannedWords } from "../forming/planned.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
-import { basisName } from "../words/sources.ts";
 import { ROLL_NEVER } from "../words/work.ts";
+import { basisRun, basisRuns } from "./basisRun.ts";
 import { bold, caution, heading, picture, soft } from "./blocks.ts";
 
 type Known = ReadonlyMap<string, string>;
@@ -43,13 +43,7 @@ export function workSheet(
     caution(pdf, plan.route === "roll" ? ROLL_NEVER : []),
     ...(plan.brake ? lookFirst(pdf, plan.brake) : []),
     ...plan.steps.map((step) => stepBlock(pdf, step, report)),
-    paragraph(pdf, [
-      soft(
-        `Basis: ${basesOf(phasesOf(plan))
-          .map((basis) => basisName(known, basis))
-          .join("; ")}.`,
-      ),
-    ]),
+    paragraph(pdf, [soft("Basis: "), ...basisRuns(known, basesOf(phasesOf(plan))), soft(".")]),
     ...(plan.batch.length > 0 ? [paragraph(pdf, [bold("The lot. "), { text: plan.batch.join(" ") }])] : []),
     ...(shop ? sections(pdf, report, plan, shop) : []),
     ...settings(pdf, report, plan, known),
@@ -192,7 +186,7 @@ function settings(
     ...(problems.length > 0
       ? [paragraph(pdf, [bold("Look at this first. "), { text: problems.join(" ") }])]
       : []),
-    paragraph(pdf, [{ text: `${found.rule} ` }, soft(basisName(known, found.basis))]),
+    paragraph(pdf, [{ text: `${found.rule} ` }, basisRun(known, found.basis)]),
   ];
 }
 
@@ -241,7 +235,7 @@ function bendLines(
         }),
       ];
     }),
-    paragraph(pdf, [{ text: `${plan.rule} ` }, soft(basisName(known, plan.basis))]),
+    paragraph(pdf, [{ text: `${plan.rule} ` }, basisRun(known, plan.basis)]),
   ];
 }
 
@@ -280,7 +274,7 @@ function inspection(pdf: Pdf, { part, forming }: Report, known: Known): (Block |
         { text: say.taped(nominalMm) },
         ...(limited ? [{ text: within(nominalMm, withinMm) }] : []),
         { text: "", toWrite: readings },
-        { text: [soft(basisName(known, basis))] },
+        { text: [basisRun(known, basis)] },
       ]),
     }),
     paragraph(pdf, found.note),

@@ -1,4 +1,4 @@
-import type { Column } from "../../tables/table.ts";
+import type { Column, ReckonerTable } from "../../tables/table.ts";
 
 /** A heading over one or more columns. */
 interface Heading {
@@ -26,3 +26,19 @@ export function upperRow(columns: readonly Column[]): Heading[] {
 /** Does a group, or a column of its own, begin here? There a line parts the columns. */
 export const begins = (columns: readonly Column[], i: number): boolean =>
   i > 0 && (columns[i]?.group === undefined || columns[i].group !== columns[i - 1]?.group);
+
+const FIVE = 5;
+
+/** Does a new block of rows begin with this row? A firmer line parts them. */
+export const newBlock = ({ block, rows }: ReckonerTable, row: number): boolean =>
+  row > 0 && (block === undefined ? row % FIVE === 0 : rows[row]?.[block] !== rows[row - 1]?.[block]);
+
+/** What the row that is reckoned step by step is looked up by: "Half angle 20°; thickness 3 mm." */
+export const workedEntries = ({ columns, rows, worked, entries }: ReckonerTable): string =>
+  `${columns
+    .slice(0, entries)
+    .map(
+      ({ head, group, unit }, i) =>
+        `${group === undefined ? head : `${group}, ${head}`} ${rows[worked.row]?.[i] ?? ""}${unit === undefined ? "" : unit === "°" ? unit : ` ${unit}`}`,
+    )
+    .join("; ")}.`;

@@ -1,0 +1,54 @@
+import { renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
+import { systemCode } from "../input/readText.ts";
+
+/**
+ * Writes one file under another name beside its place and then moves it there, so that nobody ever finds half of it, and
+ * what stood there before stays where it goes wrong.
+ *
+ * @param shown the file as the user wrote it
+ * @returns what went wrong, as a sentence; undefined where all went well
+ */
+export function writeWhole(path: string, shown: string, bytes: Uint8Array): string | undefined {
+  const temporary = join(dirname(path), `.${basename(path)}.${process.pid}.tmp`);
+  let begun = false;
+  try {
+    // Some systems would put a file in the place of an empty folder.
+    if (statSync(path, { throwIfNoEntry: false })?.isDirectory())
+      return `${shown} cannot be written: a folder of that name is in the way; give another name`;
+    // A disk that fills up shows itself only once the bytes have reached it.
+    writeFileSync(temporary, "", { flag: "wx" });
+    begun = true;
+    writeFileSync(temporary, bytes, { flush: true });
+    renameSync(temporary, path);
+    return undefined;
+  } catch (error) {
+    // Only what was begun here is cleared up again: something of that name may be in the way.
+    if (begun) rmSync(temporary, { force: true });
+    return `${shown} cannot be written: ${why(error)}`;
+  }
+}
+
+function why(error: unknown): string {
+  const code = systemCode(error);
+  switch (code) {
+    case undefined:
+      throw error;
+    case "ENOENT":
+      return "its folder is not there; make it, or give another";
+    case "ENOTDIR":
+      return "what should be its folder is a file; give another place";
+    case "EACCES":
+    case "EPERM":
+    case "EROFS":
+      return "you may not write there; give another place";
+    case "ENOSPC":
+    case "EDQUOT":
+    case "EFBIG":
+      return "the disk is full; make room or give another place";
+    case "ENAMETOOLONG":
+      return "its name is too long; give a shorter one";
+    default:
+      return `the system says ${code}; give another place`;
+  }
+}

@@ -1,0 +1,52 @@
+import type { Block } from "./block.ts";
+import type { Pdf } from "./document.ts";
+import { type Cell, CELL_PAD_MM, type Table, tableBlock } from "./tableBlock.ts";
+
+/** Letters of a table, the largest first; smaller ones are not read beside a machine. [mm] */
+const CAPS = [2, 1.85, 1.7, 1.55, 1.4, 1.25];
+/** Of a table with more rows than one page takes the letters are no larger than this, so that it takes two. [rows, mm] */
+const [LONG, LONG_CAP] = [70, 1.55];
+
+/** A table whose columns are as wide as what stands in them asks, in the largest letters that leave every cell on its line. */
+export function fittedTable(
+  pdf: Pdf,
+  table: Omit<Table, "columns" | "capMm"> & { readonly aligns: readonly ("left" | "right")[] },
+  widthMm: number,
+): Block {
+  const { aligns, ...rest } = table;
+  const wanted = (capMm: number): number[] =>
+    aligns.map((_, i) =>
+      Math.max(
+        ...rest.head.flatMap((row) => cellAt(row, i)).map((cell) => longestMm(pdf, wordsOf(cell), capMm)),
+        ...rest.rows.flatMap((row) => cellAt(row, i)).map((cell) => longestMm(pdf, [textOf(cell)], capMm)),
+      ),
+    );
+  const sum = (capMm: number): number => wanted(capMm).reduce((all, one) => all + one, 0);
+  const most = rest.rows.length > LONG ? LONG_CAP : Infinity;
+  const capMm = CAPS.find((one) => one <= most && sum(one) <= widthMm) ?? CAPS[CAPS.length - 1] ?? 0;
+  // What is left over is shared out evenly, so that narrow columns do not crowd beside wide ones.
+  const more = Math.max(0, widthMm - sum(capMm)) / aligns.length;
+  return tableBlock(pdf, {
+    ...rest,
+    capMm,
+    columns: wanted(capMm).map((own, i) => ({ share: own + more, align: aligns[i] ?? "right" })),
+  });
+}
+
+const textOf = ({ text }: Cell): string =>
+  typeof text === "string" ? text : text.map((run) => run.text).join("");
+/** A heading may stand on several lines. */
+const wordsOf = (cell: Cell): string[] => textOf(cell).split(" ");
+/** Bold letters are the widest, and one row of a table may stand in them. */
+const longestMm = (pdf: Pdf, words: readonly string[], capMm: number): number =>
+  Math.max(0, ...words.map((word) => pdf.width(word, { capMm, bold: true }))) + 2 * CELL_PAD_MM + 0.1;
+
+/** What stands in a column alone: a heading over several has room enough. */
+function cellAt(row: readonly Cell[], column: number): Cell[] {
+  let at = 0;
+  for (const cell of row) {
+    if (at === column && (cell.span ?? 1) === 1) return [cell];
+    at += cell.span ?? 1;
+  }
+  return [];
+}

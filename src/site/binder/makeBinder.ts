@@ -1,0 +1,67 @@
+import { basename, resolve } from "node:path";
+import type { Tables } from "../../input/context.ts";
+import { gaugeOf } from "../../input/gauge.ts";
+import { refusalProblems, type Problem } from "../../input/problem.ts";
+import { readFolder } from "../../input/readFolder.ts";
+import type { TypedGroup } from "../../input/typed.ts";
+import { keptOf, type Trials } from "../../input/readTrials.ts";
+import type { Job } from "../../input/readJob.ts";
+import type { Shop } from "../../forming/machine.ts";
+import { develop } from "../../report/develop.ts";
+import type { Report } from "../../report/report.ts";
+import type { Material } from "../../shapes/material.ts";
+
+export interface BinderPart {
+  readonly report: Report;
+  readonly material: Material;
+  /** The sheet gauge that its thickness is, "10 ga"; null where it is none. */
+  readonly gauge: string | null;
+  /** Trials of its first pass that were kept next to its file. */
+  readonly trials: Trials | undefined;
+  /** Its file as it is written. */
+  readonly written: TypedGroup;
+}
+
+/** One data folder, read and developed: what all pages are made of. */
+export interface Binder {
+  /** The folder's own name: where it lies is nobody's business on paper. */
+  readonly folder: string;
+  /** Materials and gauges. */
+  readonly tables: Tables;
+  readonly shop: Shop | undefined;
+  /** The shop's file as it is written. */
+  readonly shopWritten: TypedGroup | undefined;
+  readonly job: Job | undefined;
+  readonly parts: readonly BinderPart[];
+  /** Everything wrong in any of the files; a binder with problems is not published. */
+  readonly problems: readonly Problem[];
+}
+
+/** Reads and develops a folder, good and bad parts alike. */
+export function makeBinder(folder: string, tables: Tables): Binder {
+  const { parts, shop, shopWritten, job, problems } = readFolder(folder, tables);
+  const refused: Problem[] = [];
+  const made: BinderPart[] = [];
+  for (const { part, path, trials, locate, written } of parts) {
+    const developed = develop(part, {
+      catalogue: tables.catalogue,
+      ...(shop && { shop }),
+      trials: trials && keptOf(trials),
+    });
+    const material = tables.catalogue.materials[part.material];
+    if (developed.kind === "refused") refused.push(...refusalProblems(developed.issues, { path, locate }));
+    else if (material) {
+      const gauge = gaugeOf(tables.gauges, material.family, part.thickness);
+      made.push({ report: developed.report, material, gauge, trials, written });
+    }
+  }
+  return {
+    folder: basename(resolve(folder)),
+    tables,
+    shop,
+    shopWritten,
+    job,
+    parts: made,
+    problems: [...problems, ...refused],
+  };
+}

@@ -1,0 +1,56 @@
+import type { RegionChart } from "../../drawing/forming/regionChart.ts";
+import type { Paper } from "../../drawing/paper.ts";
+import type { Machine, Shop } from "../../forming/machine.ts";
+import type { Binder } from "../binder/makeBinder.ts";
+import { numbersIn } from "../words/numbers.ts";
+import type { Fact } from "../words/partSize.ts";
+import { brakeChart, brakeChartWords, rollChart } from "./charts.ts";
+import { brakeEntries, type Entry, rollEntries } from "./entries.ts";
+import { brakeFacts, brakeGaps, rollFacts, rollGaps } from "./facts.ts";
+import { chartPaper } from "./papers.ts";
+
+/** What stands on a machine's card. */
+export interface Card {
+  readonly roll: boolean;
+  readonly facts: readonly Fact[];
+  /** What the shop file does not say, and what is lost by it. */
+  readonly gaps: readonly string[];
+  readonly chart: RegionChart;
+  readonly chartWords: readonly string[];
+  readonly chartPaper: Paper;
+  /** What the chart rests on. */
+  readonly basis: string;
+  readonly entries: readonly Entry[];
+  /** What the length of an entry is here. */
+  readonly lengthName: string;
+}
+
+export function cardOf(machine: Machine, index: number, binder: Binder & { shop: Shop }): Card {
+  const { units } = binder.shop;
+  const say = numbersIn(units);
+  const roll = machine.kind === "plate roll";
+  const entries = roll ? rollEntries(binder, index, machine) : brakeEntries(binder, index, machine);
+  const facts = roll ? rollFacts(machine, say) : brakeFacts(machine, say);
+  const gaps = roll ? rollGaps(machine) : brakeGaps(machine);
+  const chartWords = roll ? [] : brakeChartWords(machine, units);
+  return {
+    roll,
+    facts,
+    gaps,
+    chart: roll ? rollChart(machine, entries, binder) : brakeChart(machine, entries, binder),
+    chartWords,
+    chartPaper: chartPaper({
+      entries: entries.length,
+      facts: facts.length,
+      gaps: gaps.length,
+      letters: chartWords.join(" ").length,
+    }),
+    basis: roll ? "common practice, no source" : "groover-memory",
+    entries,
+    lengthName: roll ? "Slant" : "Longest line",
+  };
+}
+
+export const chartHeading = ({ roll }: Pick<Card, "roll">): string =>
+  roll ? "What it takes as a cone" : "What it bends";
+export const NO_CHART = "No chart: neither stock nor parts name a material.";

@@ -1,0 +1,119 @@
+import { MM_PER_INCH } from "../../../geometry/units.ts";
+import { beside, type Block } from "../../../output/pdf/block.ts";
+import { fittedTable } from "../../../output/pdf/fittedTable.ts";
+import { tableBlock } from "../../../output/pdf/tableBlock.ts";
+import { paragraph } from "../../../output/pdf/words.ts";
+import { columns } from "../../bits/columns.ts";
+import { basisRun, basisRuns } from "../basisRun.ts";
+import { bold, heading, soft } from "../blocks.ts";
+import { type BinderSheet, type Making, sheetCells, textWidthMm } from "./model.ts";
+import { titled } from "./titled.ts";
+
+const LEAD = {
+  materials:
+    "Nominal values: density for masses, strengths for the checks. A mill certificate, where there is one, comes first.",
+  gauges:
+    "The same number is another thickness in another metal. Measure the plate; the number alone is not enough.",
+};
+
+/** What part files are read against. */
+export const dataSheets = (making: Making): BinderSheet[] => [
+  {
+    title: "Materials",
+    place: "materials",
+    cells: sheetCells(making, "Materials", "Table"),
+    blocks: () => materialBlocks(making),
+  },
+  {
+    title: "Sheet gauges",
+    place: "gauges",
+    cells: sheetCells(making, "Sheet gauges", "Table"),
+    blocks: () => gaugeBlocks(making),
+  },
+];
+
+function materialBlocks({ pdf, paper, tables, known }: Making): Block[] {
+  const { materials } = tables.catalogue;
+  const heads = [
+    "Id",
+    "Name",
+    "Gauges of",
+    "Yield MPa",
+    "Tensile, least MPa",
+    "Density kg/m³",
+    "Young’s GPa",
+    "Poisson",
+  ];
+  const all = Object.entries(materials);
+  return [
+    ...titled(pdf, "Materials", LEAD.materials),
+    fittedTable(
+      pdf,
+      {
+        aligns: heads.map((_, i) => (i < 3 ? "left" : "right")),
+        head: [heads.map((text) => ({ text }))],
+        rows: all.map(([id, one]) => [
+          { text: [bold(id)] },
+          ...[
+            one.name,
+            one.family,
+            one.yieldMPa,
+            one.tensileMPa,
+            one.densityKgM3,
+            one.youngsGPa,
+            one.poisson,
+          ].map((value) => ({ text: String(value) })),
+        ]),
+      },
+      textWidthMm(paper),
+    ),
+    heading(pdf, "Where the values come from, and what they hold for"),
+    ...all.map(([, { name, note, sources }]) =>
+      paragraph(pdf, [
+        bold(`${name}. `),
+        { text: note === undefined ? "" : `${note} ` },
+        soft("Strength: "),
+        basisRun(known, sources.strength),
+        soft("; density: "),
+        basisRun(known, sources.density),
+        soft("; stiffness: "),
+        basisRun(known, sources.elastic),
+        soft("."),
+      ]),
+    ),
+    paragraph(pdf, "A source marked “from memory” was recalled, not seen. Check it before you rely on it."),
+  ];
+}
+
+const HOW_KNOWN =
+  "A part file may give a thickness as 10 ga; the metal of its material decides which table counts. Each figure is marked: read, seen in print; rule, worked out by the rule of the table from figures that were read; memory, recalled and not seen.";
+
+function gaugeBlocks({ pdf, tables, known }: Making): Block[] {
+  const [left, right] = ["left" as const, "right" as const];
+  return [
+    ...titled(pdf, "Sheet gauges", LEAD.gauges),
+    paragraph(pdf, HOW_KNOWN),
+    ...Object.values(tables.gauges).flatMap(({ name, rule, sources, rows }): Block[] => [
+      heading(pdf, name),
+      paragraph(pdf, [{ text: `${rule} ` }, soft("Sources: "), ...basisRuns(known, sources), soft(".")]),
+      beside(
+        columns(rows, 3).map((some) =>
+          tableBlock(pdf, {
+            columns: [
+              { align: right, share: 1 },
+              { align: right, share: 1.3 },
+              { align: right, share: 1.3 },
+              { align: left, share: 1.2 },
+            ],
+            head: [["Gauge", "in", "mm", "Known by"].map((text) => ({ text }))],
+            rows: some.map(({ gauge, inches, provenance }) => [
+              { text: [bold(gauge)] },
+              ...[inches.toFixed(4), (inches * MM_PER_INCH).toFixed(3), provenance].map((text) => ({ text })),
+            ]),
+          }),
+        ),
+        [1, 1, 1],
+      ),
+    ]),
+  ];
+}

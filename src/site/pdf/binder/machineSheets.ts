@@ -1,0 +1,96 @@
+import { regionChart } from "../../../drawing/forming/regionChart.ts";
+import type { Shop } from "../../../forming/machine.ts";
+import { beside, type Block } from "../../../output/pdf/block.ts";
+import { tableBlock } from "../../../output/pdf/tableBlock.ts";
+import { paragraph } from "../../../output/pdf/words.ts";
+import type { Binder } from "../../binder/makeBinder.ts";
+import { cardOf, chartHeading, NO_CHART } from "../../machines/card.ts";
+import type { Entry } from "../../machines/entries.ts";
+import { CARD_NEVER, kindOf, notCharted, REGIONS } from "../../machines/words.ts";
+import { numbersIn, thickness } from "../../words/numbers.ts";
+import { basisRun } from "../basisRun.ts";
+import { bold, caution, facts, heading, picture, soft, verdictWords } from "../blocks.ts";
+import { type BinderSheet, type Making, PLACES } from "./model.ts";
+import { titled } from "./titled.ts";
+
+/** The card of every machine: ratings, what it takes, the job's parts on it, cautions. */
+export function machineSheets(making: Making, binder: Binder & { shop: Shop }): BinderSheet[] {
+  const { shop, job } = binder;
+  return shop.machines.map((machine, index) => ({
+    title: machine.name,
+    place: `machine ${index + 1}`,
+    cells: [
+      { label: "Title", value: machine.name, wide: true },
+      { label: "Kind", value: kindOf(machine), wide: true },
+      { label: "Shop", value: shop.name, wide: true },
+      ...(job ? [{ label: "Job", value: job.title, wide: true }] : []),
+    ],
+    blocks: () => cardBlocks(making, { binder, machine, index }),
+  }));
+}
+
+function cardBlocks(
+  { pdf, known }: Making,
+  {
+    binder,
+    machine,
+    index,
+  }: { binder: Binder & { shop: Shop }; machine: Shop["machines"][number]; index: number },
+): Block[] {
+  const card = cardOf(machine, index, binder);
+  const { chart, chartWords, entries, gaps } = card;
+  const half = Math.ceil(card.facts.length / 2);
+  const drawn = chart.panels.length > 0;
+  return [
+    ...titled(pdf, machine.name, kindOf(machine)),
+    caution(pdf, CARD_NEVER[machine.kind]),
+    heading(pdf, "Ratings"),
+    beside([facts(pdf, card.facts.slice(0, half)), facts(pdf, card.facts.slice(half))], [1, 1]),
+    ...(gaps.length > 0 ? [paragraph(pdf, [bold("Not given. "), { text: gaps.join(" ") }])] : []),
+    heading(pdf, chartHeading(card)),
+    drawn ? picture(pdf, regionChart(chart, { paper: card.chartPaper })) : paragraph(pdf, NO_CHART),
+    ...(drawn && chartWords.length > 0 ? [paragraph(pdf, chartWords.join(" "))] : []),
+    paragraph(pdf, [
+      { text: `${notCharted(machine.kind, "on each part’s own page")} ` },
+      soft("Basis: "),
+      basisRun(known, card.basis),
+      soft("; certificate and grade compared as derived here."),
+    ]),
+    ...(entries.length > 0
+      ? [heading(pdf, "The job’s parts on it"), entryTable({ pdf }, entries, card.lengthName)]
+      : []),
+  ];
+}
+
+function entryTable({ pdf }: Pick<Making, "pdf">, entries: readonly Entry[], length: string): Block {
+  const [left, right] = ["left" as const, "right" as const];
+  return tableBlock(pdf, {
+    columns: [
+      { align: right, share: 0.5 },
+      { align: left, share: 2.6 },
+      { align: left, share: 1 },
+      { align: right, share: 1.3 },
+      { align: right, share: 1 },
+      { align: left, share: 1.1 },
+      { align: left, share: 2.6 },
+    ],
+    head: [
+      ["Dot", "Part", "Material", "Thickness", length, "On the chart", "With every question asked"].map(
+        (text) => ({ text }),
+      ),
+    ],
+    rows: entries.map(({ one: { report, material, gauge }, number, lengthMm, region, verdict, because }) => {
+      const { part } = report;
+      const say = numbersIn(part.units);
+      return [
+        { text: number ?? "—" },
+        { text: [{ text: part.title, to: PLACES.part(part.name) }] },
+        { text: material.name },
+        { text: thickness(part.thickness, part.units, gauge).value },
+        { text: `${say.bare(lengthMm)} ${say.unit}` },
+        { text: number === null ? "cylinder" : REGIONS[region] },
+        { text: [bold(verdictWords(verdict)), soft(because === null ? "" : ` ${because}`)] },
+      ];
+    }),
+  });
+}

@@ -1,0 +1,35 @@
+import type { FootCell } from "../../../output/pdf/flow.ts";
+import type { Binder } from "../../binder/makeBinder.ts";
+import { chosenPlan } from "../../forming/plan.ts";
+import { partCells } from "../../words/titleBlock.ts";
+import { partCard } from "../partCard.ts";
+import { workSheet } from "../workSheet.ts";
+import { type BinderSheet, type Making, PLACES } from "./model.ts";
+
+/** The card of every part, each with its work sheet behind it where a machine takes it. */
+export function partSheets({ pdf, known }: Making, { parts, shop, job }: Binder): BinderSheet[] {
+  return parts.map(({ report, material, gauge }): BinderSheet => {
+    const { part } = report;
+    const around = { shop, job, material: material.name, gauge };
+    // Pages are counted below the frame, however many there come to be.
+    const cells: FootCell[] = partCells(report, { ...around, sheet: 1, sheets: 1 }).filter(
+      ({ screenOnly }) => !screenOnly,
+    );
+    const card: BinderSheet = {
+      title: part.title,
+      place: PLACES.part(part.name),
+      cells,
+      blocks: () => partCard(pdf, report, { ...around, known }),
+    };
+    if (!chosenPlan(report)) return card;
+    return {
+      ...card,
+      with: {
+        title: "Work sheet",
+        place: `work sheet ${part.name}`,
+        cells,
+        blocks: () => workSheet(pdf, report, { shop, known }) ?? [],
+      },
+    };
+  });
+}
