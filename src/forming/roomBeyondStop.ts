@@ -25,7 +25,7 @@ export function roomBeyondStop({ item, roll, say }: RollAsked): Check | null {
     basis: DERIVED,
     rule: "reach at the first trial ≤ clear room between stop and frame; closed it is small end diameter × sin(lean)",
   };
-  const reaches = `The far side of the small end reaches ${say.length(open.pastMm)} past the stop, at ${say.length(open.highMm)} over the pinch, while the piece is open (${number(100 * open.closed, 0)} % closed, the first trial), and ${say.length(closedMm)} when closed`;
+  const reaches = `Open at the first trial (${number(100 * open.closed, 0)} % closed) the far side of the small end reaches ${say.length(open.pastMm)} past the stop, ${say.length(open.highMm)} over the pinch; closed, ${say.length(closedMm)}`;
   const limit = roll.coneAttachment?.clearRoom;
   if (limit === undefined)
     return state({
@@ -41,10 +41,10 @@ export function roomBeyondStop({ item, roll, say }: RollAsked): Check | null {
     limit,
     beyond: closedMm > limit ? "fail" : "caution",
     advice: (verdict) => {
-      if (verdict === "pass") return `${reaches}; there are ${say.length(limit)}.`;
+      if (verdict === "pass") return `${reaches}; there is room for ${say.length(limit)}.`;
       return verdict === "fail"
-        ? `${reaches}, and strikes the frame after ${say.length(limit)}: ${ways}.`
-        : `${reaches}; the frame stands ${say.length(limit)} past the stop: look whether it is as high as that before the plate goes in, and if it is, ${ways}; the longer the piece stays open, the further it reaches.`;
+        ? `${reaches}, and it strikes the frame after ${say.length(limit)}: ${ways}.`
+        : `${reaches}; the frame stands ${say.length(limit)} past it: look whether it is that high before the plate goes in, and if so ${ways}.`;
     },
   });
 }
