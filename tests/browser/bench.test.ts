@@ -180,7 +180,7 @@ it("goes back to what was typed after a link has been opened and the page loaded
   await page.goto(`${site.url}shapes/right-cone/${linkOf({ name: "other", part })}`);
   await expect.poll(() => field(/^Height between/).inputValue(), { timeout: 10_000 }).toBe("321");
   await page.reload();
-  await expect.poll(() => field(/^Height between/).inputValue()).toBe("321");
+  await expect.poll(() => field(/^Height between/).inputValue(), { timeout: 10_000 }).toBe("321");
   await page.getByRole("button", { name: "Undo", exact: true }).click();
   expect(await field(/^Height between/).inputValue()).toBe("456");
 });
