@@ -12,7 +12,7 @@ import { type Figure, mm } from "./step.ts";
  * @returns [mm]; 0 where nothing is dressed. Where the lean changes round the part, the most of it
  * @see derived here
  */
-export function standsOverMm(item: FormingCase): number {
+function standsOverMm(item: FormingCase): number {
   if (item.edges !== "level" || isPipe(item)) return 0;
   return (item.thicknessMm / 2) * Math.tan(item.leanRad) * (item.trimAllowance ? 2 : 1);
 }

@@ -43,7 +43,7 @@ function placesIn(
     // A list has its unit at the last of its numbers alone.
     for (const text of new Set([figure, figure.replace(/ (?:mm|in)$/, "")]))
       for (let at = words.indexOf(text); at >= 0; at = words.indexOf(text, at + 1)) {
-        const [before = "", after = ""] = [words[at - 1], words.slice(at + text.length)];
+        const [before, after] = [words.charAt(at - 1), words.slice(at + text.length)];
         if (/[\d.,/–-]/.test(before) || /^(?:[\d/]|[.,]\d)/.test(after)) continue;
         const tail = /^ (?:mm|in)\b(?: \([^)]*\))?/.exec(after)?.[0] ?? "";
         found.push({ end: at + text.length + tail.length, mark });

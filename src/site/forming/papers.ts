@@ -12,8 +12,8 @@ export const PLOT_PAPER: Paper = { ...COLUMN, heightMm: 50 };
 export const LINES_PAPER: Paper = { ...ACROSS, heightMm: 84 };
 
 /** What the sheet of the inspection holds on US Letter, the shorter paper: a row, one that takes a second line, and all else. [mm] */
-const INSPECTION = { room: 252, row: 7.2, second: 3.4, letters: 74, fixed: 62 };
-const BLANK_MM = { least: 44, good: 58, most: 110 };
+const INSPECTION = { room: 252, row: 7.2, second: 3.4, letters: 74, fixed: 68 };
+const BLANK_MM = { least: 38, good: 58, most: 110 };
 /** What the drawings for the layout by hand take at its foot. [mm] */
 const SPARE_MM = 72;
 
