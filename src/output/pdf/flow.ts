@@ -23,11 +23,17 @@ export interface Margins {
 const EVEN: Margins = { left: 9, right: 9, top: 9, bottom: 9 };
 /** What is in the frame, from it. [mm] */
 const PAD = 3;
-const GAP = 1.7;
+export const GAP_MM = 1.7;
 /** From the frame down to the line of lettering below it. [mm] */
 export const FOOT_BELOW_MM = 4.5;
 /** A row of the title block, and how many cells stand in one. */
 const CELL = { heightMm: 6.8, perRow: 8 };
+
+/** What a page has for its blocks. [mm] */
+export interface Room {
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
 
 /** A page's place for its blocks. */
 interface Area {
@@ -48,6 +54,12 @@ export interface Setting {
   readonly bookmarks?: boolean;
 }
 
+/** What a page of this setting has for its blocks. */
+export const roomOf = ({ paper, cells, margins = EVEN }: Setting): Room => ({
+  widthMm: paper.widthMm - margins.left - margins.right - 2 * PAD,
+  heightMm: paper.heightMm - margins.top - margins.bottom - rowsOf(cells).length * CELL.heightMm - 2 * PAD,
+});
+
 /** Blocks set on pages, to be drawn. */
 export interface Flowed {
   readonly pages: number;
@@ -65,11 +77,12 @@ export function flowed(
   { paper, cells, margins = EVEN, counted = "end", bookmarks = true }: Setting,
 ): Flowed {
   const rows = rowsOf(cells);
+  const room = roomOf({ paper, cells, margins });
   const area: Area = {
     x: margins.left + PAD,
     y: margins.top + PAD,
-    widthMm: paper.widthMm - margins.left - margins.right - 2 * PAD,
-    bottom: paper.heightMm - margins.bottom - rows.length * CELL.heightMm - PAD,
+    widthMm: room.widthMm,
+    bottom: margins.top + PAD + room.heightMm,
   };
   const pages = paginate(blocks, area);
   return {
@@ -108,7 +121,7 @@ function paginate(blocks: readonly (Block | null)[], area: Area): Laid[][] {
   };
   const lay = (block: Block): void => {
     pages.at(-1)?.push({ block, y });
-    y += block.height(widthMm) + GAP;
+    y += block.height(widthMm) + GAP_MM;
   };
   const queue = [...blocks];
   for (let block = queue.shift(); block !== undefined; block = queue.shift()) {
@@ -118,7 +131,7 @@ function paginate(blocks: readonly (Block | null)[], area: Area): Laid[][] {
     }
     const next = queue[0];
     const needed =
-      block.height(widthMm) + (block.withNext && next ? GAP + leastOf(next, widthMm, bottom - area.y) : 0);
+      block.height(widthMm) + (block.withNext && next ? GAP_MM + leastOf(next, widthMm, bottom - area.y) : 0);
     if (y + needed <= bottom || (pages.at(-1)?.length === 0 && !block.split)) {
       lay(block);
       continue;

@@ -8,7 +8,7 @@ import type { Units } from "../../drawing/format.ts";
 import type { NoteBox } from "../../forming/sheet/step.ts";
 import { footnotes, marked } from "../forming/footnotes.ts";
 import { joined } from "../forming/joined.ts";
-import { addedWords, boxName, isWide, openBox, plannedWords } from "../forming/planned.ts";
+import { addedWords, boxName, isWide, openBox, plannedWords, sumStart } from "../forming/planned.ts";
 
 /** The steps of the sheet that trials have a say in. */
 const BY_TRIALS: ReadonlySet<string> = new Set(["first-raise", "second-raise"]);
@@ -66,7 +66,7 @@ function showBoxes(id: string, boxes: readonly NoteBox[], units: Units): void {
     }
     const number = made("strong", joined((sum ? addedWords : plannedWords)(planned, unit, units)));
     number.dataset["planned"] = `${id} ${i}`;
-    if (sum) row.append(made("span", `${boxName(label)}: at 0`), made("i"), made("span", number, " ="));
+    if (sum) row.append(made("span", sumStart(label)), made("i"), made("span", number, " ="));
     else row.append(made("span", `${boxName(label)}: `, number));
     return row;
   });
