@@ -2,7 +2,7 @@ import type { Block } from "./block.ts";
 import type { Pdf } from "./document.ts";
 
 /** Above and below what stands between two lines. [mm] */
-const PAD_MM = 0.35;
+const PAD_MM = 0.2;
 
 /** Blocks one under the other with a line above each; a page may end between any two of them. */
 export function ruled(pdf: Pdf, blocks: readonly Block[]): Block {

@@ -30,6 +30,7 @@ export const STEP_TYPES: readonly [StepType, ...StepType[]] = [
   { points: 10.5, leading: 1.12 },
   { points: 10.5, leading: 1.05 },
   { points: 10, leading: 1.05 },
+  { points: 10, leading: 1.02 },
 ];
 
 type Step = FormingPlan["steps"][number];
@@ -37,7 +38,7 @@ type Step = FormingPlan["steps"][number];
 const MM_PER_POINT = MM_PER_INCH / 72;
 const NUMBER_MM = 7;
 /** Boxes stand at the right: one column of them, or two where several zones are set. [mm] */
-const BOXES = { one: 50, two: 84, gap: 2.5 };
+const BOXES = { one: 47, two: 84, gap: 2.5 };
 
 /** All steps to work by, what is to be set and lines for what it came to; then what they rest on, by its letters. */
 export function stepCard(
@@ -98,7 +99,8 @@ function stepBlock(
   );
   const table = step.byHand && byHand(pdf, step.byHand, units);
   const under = [...(table ? [table] : []), ...(sums && boxes ? [boxes] : [])];
-  const left = under.length > 0 ? stack([words, indented(stack(under, 0.5))], 0.4) : words;
+  const left =
+    under.length > 0 ? stack([words, indented(stack(under, 0.5), table && aside?.widthMm)], 0.4) : words;
   return {
     height: (width) => Math.max(left.height(width), aside?.heightMm ?? 0),
     draw: (x, y, width) => {
@@ -108,9 +110,10 @@ function stepBlock(
   };
 }
 
-const indented = (inner: Block): Block => ({
-  height: (width) => inner.height(width - NUMBER_MM),
-  draw: (x, y, width) => inner.draw(x + NUMBER_MM, y, width - NUMBER_MM),
+/** Under the words of a step, beside its number and clear of the boxes at its right. */
+const indented = (inner: Block, asideMm = 0): Block => ({
+  height: (width) => inner.height(width - NUMBER_MM - asideMm),
+  draw: (x, y, width) => inner.draw(x + NUMBER_MM, y, width - NUMBER_MM - asideMm),
 });
 
 /** The table to correct by without a screen, its columns as wide as their words. */

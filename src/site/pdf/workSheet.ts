@@ -5,7 +5,7 @@ import { edgePaths, endsOf } from "../../drawing/pattern/edges.ts";
 import type { Shop } from "../../forming/machine.ts";
 import type { FormingPlan } from "../../forming/plan.ts";
 import type { BrakePlan } from "../../forming/brakePlan.ts";
-import { type Block, framed, stack } from "../../output/pdf/block.ts";
+import { beside, type Block, framed, stack } from "../../output/pdf/block.ts";
 import type { Pdf } from "../../output/pdf/document.ts";
 import { GAP_MM, type Room } from "../../output/pdf/flow.ts";
 import { tableBlock } from "../../output/pdf/tableBlock.ts";
@@ -56,9 +56,18 @@ const firstSheet = (
   { part }: Report,
   { plan, known, type }: { plan: FormingPlan; known: Known; type: StepType },
 ): Block[] => [
-  { ...paragraph(pdf, [bold(`Work sheet: ${part.title}`)], { capMm: 4.2, leading: 1.4 }), bookmark: "Steps" },
-  paragraph(pdf, plan.machine ?? "no shop file given", { capMm: 2.4, leading: 1.3 }),
-  caution(pdf, plan.route === "roll" ? ROLL_NEVER : []),
+  {
+    ...beside(
+      [
+        paragraph(pdf, [bold(`Work sheet: ${part.title}`)], { capMm: 4, leading: 1.4 }),
+        paragraph(pdf, plan.machine ?? "no shop file given", { capMm: 2.4, align: "right" }),
+      ],
+      [3, 1],
+    ),
+    bookmark: "Steps",
+  },
+  // In one paragraph: the steps below need the room.
+  caution(pdf, plan.route === "roll" ? [ROLL_NEVER.join(" ")] : []),
   ...(plan.brake ? lookFirst(pdf, plan.brake) : []),
   ...(plan.batch.length > 0 ? [paragraph(pdf, [bold("The lot. "), { text: plan.batch.join(" ") }])] : []),
   ...stepCard(pdf, plan, { units: part.units, known, type }),

@@ -6,7 +6,7 @@ import { joined } from "../forming/joined.ts";
 import { addedWords, boxName, isSum, openBox, plannedWords, sumStart } from "../forming/planned.ts";
 
 /** A name and a line to write on: letters, their row, what stays free before the line, and the least of the line. [mm] */
-const BOX = { capMm: 1.85, rowMm: 4.2, gapMm: 1.2, lineMm: 7 };
+const BOX = { capMm: 1.85, rowMm: 3.9, gapMm: 1.2, lineMm: 7 };
 /** Between columns. [mm] */
 const BETWEEN_MM = 2.5;
 
