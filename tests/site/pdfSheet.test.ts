@@ -106,7 +106,7 @@ it.each(planned)("$name: steps stand on the first page, in letters of 10 points"
     for (const { title } of plan.steps) expect(all).toContain(run(`${title}.`));
     for (const { title } of plan.steps) {
       const found = first!.texts.find(({ text }) => text.startsWith(title.split(" ").slice(0, 2).join(" ")));
-      expect(found!.sizeMm).toBeGreaterThan(TEN_POINTS_MM);
+      expect(found?.sizeMm, title).toBeGreaterThan(TEN_POINTS_MM);
     }
     expect(all).toContain(run(BASIS_NOTE));
     const letters = new Set(footnotes(plan).map(({ mark }) => mark));

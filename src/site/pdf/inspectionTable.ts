@@ -2,6 +2,7 @@ import { blankInHand } from "../../drawing/blankInHand.ts";
 import type { FormingPlan } from "../../forming/plan.ts";
 import { beside, type Block, stack } from "../../output/pdf/block.ts";
 import type { Pdf } from "../../output/pdf/document.ts";
+import { GAP_MM, type Room } from "../../output/pdf/flow.ts";
 import { tableBlock } from "../../output/pdf/tableBlock.ts";
 import { paragraph } from "../../output/pdf/words.ts";
 import type { Report } from "../../report/report.ts";
@@ -20,7 +21,7 @@ const right = { align: "right" as const, share: 1 };
 export function inspectionTable(
   pdf: Pdf,
   report: Report,
-  { plan, known }: { plan: FormingPlan; known: ReadonlyMap<string, string> },
+  { plan, known, room }: { plan: FormingPlan; known: ReadonlyMap<string, string>; room: Room },
 ): (Block | null)[] {
   const { part, forming } = report;
   const found = forming.inspection;
@@ -29,8 +30,7 @@ export function inspectionTable(
   const limited = found.toleranceClass !== null;
   const within = (nominalMm: number, withinMm: number | null) =>
     withinMm === null ? "—" : nominalMm === 0 ? say.column(withinMm) : `± ${say.column(withinMm)}`;
-  return [
-    null,
+  const sheet = [
     heading(pdf, `Inspection: ${part.title}`),
     tableBlock(pdf, {
       rowMm: WRITE_MM,
@@ -61,8 +61,10 @@ export function inspectionTable(
     }),
     paragraph(pdf, found.note),
     ...(plan.route === "roll" ? blank(pdf, report) : []),
-    ...byHand(pdf, report),
   ];
+  // Printed at the foot of the last sheet, where that has room left.
+  const whole = [...sheet, ...byHand(pdf, report)];
+  return [null, ...(stack(whole, GAP_MM).height(room.widthMm) <= room.heightMm ? whole : sheet)];
 }
 
 /** The blank that goes into the rolls, to see which edge and which line is which. */

@@ -46,7 +46,7 @@ export function workSheet(
     ...settings(pdf, report, plan, known),
     ...springbackPlots(pdf, report, { plan, known }),
     ...(plan.brake ? bendLines(pdf, report, { plan: plan.brake, known }) : []),
-    ...inspectionTable(pdf, report, { plan, known }),
+    ...inspectionTable(pdf, report, { plan, known, room }),
   ];
 }
 
