@@ -44,7 +44,11 @@ export function triedZones(
   const came = last
     ? `${several && "zone" in last ? `zone ${last.zone} ` : ""}last set ${say.length(last.settingMm)}, came out ${"zone" in last ? cameOutInZone(last, say) : "flat"}`
     : "";
-  const places = zones.map(({ set, secondPass }) => ({ set, second: secondPass }));
+  const places = zones.map(({ kind, set, secondPass }) => ({
+    set,
+    second: secondPass,
+    look: kind === "check",
+  }));
   const [only] = zones;
   const [first] = places;
   const problems = [...new Set(zones.flatMap((one) => one.problems))];
@@ -61,6 +65,7 @@ export function triedZones(
     ].join(" "),
     set: several ? null : (first?.set ?? null),
     second: several ? null : (first?.second ?? null),
+    look: several ? false : (first?.look ?? false),
     zones: several ? places : [],
   };
 }

@@ -16,7 +16,7 @@ import { basesOf, chosenPlan, phasesOf } from "../forming/plan.ts";
 import { sectionsOf } from "../forming/sections.ts";
 import { byHandWords } from "../forming/byHandWords.ts";
 import { SETTING_NAMES, settingProblems, settingRows } from "../forming/settingRows.ts";
-import { addedWords, plannedWords } from "../forming/planned.ts";
+import { addedWords, gridOf, plannedWords } from "../forming/planned.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
 import { ROLL_NEVER } from "../words/work.ts";
 import { basisRun, basisRuns } from "./basisRun.ts";
@@ -92,7 +92,15 @@ function stepBlock(pdf: Pdf, step: FormingPlan["steps"][number], { part }: Repor
         : `${name}: ${onto ? `at 0 ______ ${addedWords(planned, own, part.units)} =` : plannedWords(planned, own, part.units)}`;
     return toWrite(pdf, text);
   });
-  return beside([said, stack(notes, 0.4)], [2.5, 1]);
+  const grid = gridOf(step);
+  if (grid !== "zone-sums" && grid !== "pairs") return beside([said, stack(notes, 0.4)], [2.5, 1]);
+  // Too long to stand beside the words: below them, a row a zone.
+  const shares = grid === "pairs" ? [1, 1] : [1.35, 1.05, 0.7];
+  const rows = Array.from({ length: Math.ceil(notes.length / shares.length) }, (_, i) => {
+    const row = notes.slice(i * shares.length, (i + 1) * shares.length);
+    return beside(row, shares.slice(0, row.length), 3);
+  });
+  return stack([said, ...rows], 0.4);
 }
 
 /** The table to correct by without a screen. */
