@@ -37,7 +37,7 @@ export function blankInHand(
       core: { widthMm: width(box), heightMm: height(box) },
       text: {
         title: `The blank of ${report.part.title} in hand`,
-        description: `The flat blank with its ${blank.faceUp} face up, and which edge is which, counter-clockwise: ${names}.${marks === "" ? "" : ` Chain-dotted: ${marks}.`}`,
+        description: `The flat blank with its ${blank.faceUp} face up, and which edge is which, counter-clockwise: ${names}.${marks === "" ? "" : ` Chain-dotted, where they begin: ${marks}.`}`,
         lines: [report.part.title],
       },
     },

@@ -13,7 +13,7 @@ export interface ZoneBegin {
 }
 
 /** From the line to its name, on either side. [mm of paper] */
-const NAME_CLEAR = [1.2, -1.2, 2.5, -2.5];
+const NAME_CLEAR = [1.2, -1.2, 2.5, -2.5, 4, -4];
 
 /** The point so far along an edge from the end of it at seam edge 1. */
 function pointAlong({ points, lengthMm }: EdgePath, mm: number, seam1: Vec2): Vec2 {
