@@ -29,7 +29,7 @@ export type SettingsAnswer =
   | { readonly kind: "none"; readonly why: string };
 
 const RULE =
-  "Raise along the slide from where the bending roll touches the flat plate: low as if the plate had sprung back already, high as if it still were fully bent, best two thirds of the way. A start for a trial: pinch and frame give, and the small end, which is not gripped, usually needs more.";
+  "Raise along the slide from where the bending roll touches the flat plate: low as if the plate had sprung back already, high as if it still were fully bent, best two thirds of the way. A start for a trial: pinch and frame give, and the small end, which is not gripped, usually needs more. A trial is corrected at the tilt of the first one: every place by as much.";
 
 /** Where the small edge stands: as near to the drop end as the stop reaches. A pipe lies anywhere; the model takes the end. [mm] */
 function stopOf({ item, roll }: Pick<RollAsked, "item" | "roll">): number | null {

@@ -62,14 +62,15 @@ function mark({ item }: PartAsked, plan: BrakePlan): PlanStep {
 function tooling({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
   const { used, greatest } = plan.forceConstant;
   const most = (plan.greatestForceKN * greatest) / used;
-  const capped = plan.forceLimitKN < most;
+  // The limit is the brake's own force only where that is less: two ways to the same product differ in their last digits.
+  const capped = plan.brakeForceKN !== null && plan.brakeForceKN < most;
   const limit = say.force(plan.forceLimitKN);
   const look = lookAt(plan, "tooling");
   const hit = `${say.force(plan.greatestForceKN)} to ${say.force(most)}`;
   const tensile = say.strength(plan.tensileMPa);
   const set = capped
     ? `Set the force limit to ${limit}, all that the brake has: a hit may stall before it is through, and is not to be forced.`
-    : `Set the force limit to ${limit}: what asks for more is a wrong die, a second plate or a ram set too deep.`;
+    : `Set the force limit to ${limit}${plan.brakeForceKN === null ? "" : ` (the brake has ${say.force(plan.brakeForceKN)})`}: what asks for more is a wrong die, a second plate or a ram set too deep.`;
   return {
     id: "tooling",
     phase: "set-up",

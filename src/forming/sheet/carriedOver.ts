@@ -44,8 +44,8 @@ export function carriedOver(asked: RollSheetAsked): {
   const bare = (mm: number) => say.length(mm).replace(/ (?:mm|in)$/, "");
   const list = rows.map(({ gapMm, largeMm }) => `${setting(largeMm, say)} at ${bare(gapMm)}`).join(", ");
   return {
-    text: ` Move ${isPipe(asked.item) ? "it" : "both ends"} by as much as the ${where} that ended the first pass stood over or under what the model asks for the gap that came out: ${list} of gap at the large end, straight between. After two trials the trial correction comes nearer.`,
-    brief: ` Plus (less) what the first pass's last ${where} was over (under) the model's for its gap: ${list}.`,
+    text: ` Move ${isPipe(asked.item) ? "it" : "both ends"} by as much as the ${where} that ended the first pass stood over or under what the model asks${isPipe(asked.item) ? "" : ", at the tilt of the first trial,"} for the gap that came out: ${list} of gap at the large end, straight between. After two trials the trial correction comes nearer, and often asks for less.`,
+    brief: ` Plus (less) what the first pass's last ${where} was over (under) the model's for its gap${isPipe(asked.item) ? "" : " at this tilt"}: ${list}. After two trials the trial correction comes nearer, often with less.`,
     figures: rows.map(({ gapMm, largeMm }) => ({
       label: `by the model for a gap of ${say.length(gapMm)}, ${where}`,
       value: largeMm,

@@ -1,3 +1,4 @@
+import { endRolled } from "../closure.ts";
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
@@ -22,18 +23,33 @@ const PRESSURE =
 const bewareOf = ([first]: readonly string[]): Pick<PlanStep, "beware"> =>
   first === undefined ? {} : { beware: first };
 
+/** What the first trial is to come out as, if plate and roll follow the model: wider than the window. */
+function expectedOf({ item, say }: RollSheetAsked): { text: string; brief: string } {
+  const closed = passPoints(item).find(({ id }) => id === "trial")?.closed ?? null;
+  const { cone } = item;
+  if (!cone || closed === null) return { text: "", brief: "" };
+  const gap = say.length(
+    Math.round(endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed }).insideGapMm),
+  );
+  return {
+    text: `, to come out near ${gap} of gap at the large end`,
+    brief: ` A first trial: a gap near ${gap} is as planned.`,
+  };
+}
+
 function raise(asked: RollSheetAsked): PlanStep {
   const { settings, noSettings, say } = asked;
   const words = settings && settingWords(settings, "trial", say);
+  const expected = expectedOf(asked);
   return firstByTrials(asked, {
     id: "first-raise",
     phase: "first pass",
     title: "Raise for the first pass",
     text: words
-      ? `With the plate moving raise in small steps to ${words}. It is a first trial from below the window: let the gap decide, and correct by it.`
+      ? `With the plate moving raise in small steps to ${words}. It is a first trial from below the window${expected.text}: let the gap decide, and correct by it.`
       : `With the plate moving raise in small steps, try the template, and raise again${noSettings === null ? "" : ` (${noSettings})`}.`,
     brief: words
-      ? `Plate moving, in small steps, to ${settingBrief(settings, "trial", say) ?? words}.`
+      ? `Plate moving, in small steps, to ${settingBrief(settings, "trial", say) ?? words}.${expected.brief}`
       : "Plate moving, in small steps, by the template.",
     ...bewareOf(settings ? settingProblems(settings, "trial") : []),
     figures: settings ? settingFigures(settings, "trial") : [],
