@@ -1,5 +1,6 @@
 import { endRolled } from "../closure.ts";
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
+import { passPoints } from "../passPoints.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { carriedOver } from "./carriedOver.ts";
