@@ -94,7 +94,10 @@ it.each(planned)("$name: every text of the printed sheet stands in the PDF", asy
   if (report.forming.evenness) has("Curvature round the part");
   if (plan.route === "roll" && report.forming.inspection) {
     const [blank] = report.blanks;
-    ["The blank", blankNote(blank!.faceUp, report.blanks.length)].forEach(has);
+    [
+      "The blank",
+      blankNote(blank!.faceUp, report.blanks.length, (plan.settings?.zones.length ?? 0) > 1),
+    ].forEach(has);
   }
   expect(all).not.toContain("…");
 });
@@ -126,7 +129,7 @@ it("starts from trials that were kept in the browser", async () => {
   const { report } = one;
   const roll = shop!.machines.find(({ name }) => name === report.forming.machine)!;
   if (roll.kind !== "plate roll") throw new RangeError(roll.kind);
-  const item = trialCase(report.part, { catalogue: tables.catalogue, shop })!;
+  const item = trialCase(report.part, { catalogue: tables.catalogue, shop: shop! })!;
   const seen: AnySeen[] = [{ settingMm: 23, flat: true }];
   const { units } = report.part;
   const asked = { part: report.part.name, units, item, roll, zones: 1, trials: [] };

@@ -17,9 +17,9 @@ export const lotNote = (blanks: number, lines: number, units: Units): string =>
   ].join(" ");
 
 /** Under the picture of the blank in hand. */
-export const blankNote = (faceUp: string, pieces: number): string =>
+export const blankNote = (faceUp: string, pieces: number, zoned: boolean): string =>
   [
-    `As it lies with its ${faceUp} face up: seam edges, element lines by their numbers, both ends.`,
+    `As it lies with its ${faceUp} face up: seam edges, element lines by their numbers, both ends${zoned ? ", chain-dotted where each further zone begins" : ""}.`,
     ...(pieces > 1 ? ["One piece is shown."] : []),
     "Mark seam 1 and seam 2 on the plate itself. Sizes and marking table are on the part’s own sheets.",
   ].join(" ");

@@ -10,6 +10,7 @@ import { handDrawings } from "../forming/handDrawings.ts";
 import { blankPaper } from "../forming/papers.ts";
 import { blankNote } from "../forming/sheetWords.ts";
 import { numbersIn } from "../words/numbers.ts";
+import { zoneBegins } from "../forming/zoneBegins.ts";
 import { basisRun } from "./basisRun.ts";
 import { bold, heading, picture } from "./blocks.ts";
 
@@ -60,7 +61,7 @@ export function inspectionTable(
       ]),
     }),
     paragraph(pdf, found.note),
-    ...(plan.route === "roll" ? blank(pdf, report) : []),
+    ...(plan.route === "roll" ? blank(pdf, report, zoneBegins(plan.settings?.zones ?? [])) : []),
   ];
   // Printed at the foot of the last sheet, where that has room left.
   const whole = [...sheet, ...byHand(pdf, report)];
@@ -68,15 +69,15 @@ export function inspectionTable(
 }
 
 /** The blank that goes into the rolls, to see which edge and which line is which. */
-function blank(pdf: Pdf, report: Report): Block[] {
+function blank(pdf: Pdf, report: Report, zones: ReturnType<typeof zoneBegins>): Block[] {
   // Pieces that differ are few; the part's card shows them all.
   const [first] = report.blanks;
   if (!first) return [];
   return [
     heading(pdf, "The blank"),
     stack([
-      picture(pdf, blankInHand(report, { paper: blankPaper(report), blank: first })),
-      paragraph(pdf, blankNote(first.faceUp, report.blanks.length)),
+      picture(pdf, blankInHand(report, { paper: blankPaper(report), blank: first, zones })),
+      paragraph(pdf, blankNote(first.faceUp, report.blanks.length, zones.length > 0)),
     ]),
   ];
 }

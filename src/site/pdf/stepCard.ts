@@ -10,7 +10,7 @@ import { paragraph, type Run } from "../../output/pdf/words.ts";
 import { byHandWords } from "../forming/byHandWords.ts";
 import { type Footnote, footnotes, marked, markOf } from "../forming/footnotes.ts";
 import { joined } from "../forming/joined.ts";
-import { isSum, isWide } from "../forming/planned.ts";
+import { gridOf } from "../forming/planned.ts";
 import { BASIS_NOTE } from "../forming/sheetWords.ts";
 import { basisRun } from "./basisRun.ts";
 import { bold, SMALL_CAP, soft } from "./blocks.ts";
@@ -38,6 +38,7 @@ type Step = FormingPlan["steps"][number];
 const MM_PER_POINT = MM_PER_INCH / 72;
 const NUMBER_MM = 7;
 /** Boxes stand at the right: one column of them, or two where several zones are set. [mm] */
+const COLUMNS = { sums: 3, "zone-sums": 3, pairs: 2, wide: 2 } as const;
 const BOXES = { one: 47, two: 84, gap: 2.5 };
 
 /** All steps to work by, what is to be set and lines for what it came to; then what they rest on, by its letters. */
@@ -68,12 +69,13 @@ function stepBlock(
 ): Block {
   const capMm = type.points * MM_PER_POINT * CAP_PER_SIZE;
   const raised = (text: string): Run => ({ text, raised: true, capMm: capMm * 0.62 });
-  const sums = step.toNote.some(isSum);
-  const wide = isWide(step.id, step.toNote.length);
+  const grid = gridOf(step);
+  const wide = grid === "wide";
+  const sums = grid !== null && !wide;
   const boxes =
     step.toNote.length === 0
       ? undefined
-      : boxesBlock(pdf, step.toNote, { units, columns: sums ? 3 : wide ? 2 : 1 });
+      : boxesBlock(pdf, step.toNote, { units, columns: grid === null ? 1 : COLUMNS[grid] });
   const boxesMm = wide ? BOXES.two : BOXES.one;
   const aside =
     boxes && !sums ? { widthMm: boxesMm + BOXES.gap, heightMm: boxes.height(boxesMm) } : undefined;

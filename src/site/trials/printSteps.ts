@@ -4,7 +4,7 @@ import type { Units } from "../../drawing/format.ts";
 import type { NoteBox } from "../../forming/sheet/step.ts";
 import { footnotes, marked } from "../forming/footnotes.ts";
 import { joined } from "../forming/joined.ts";
-import { addedWords, boxName, isWide, openBox, plannedWords, sumStart } from "../forming/planned.ts";
+import { addedWords, boxName, gridOf, openBox, plannedWords, sumStart } from "../forming/planned.ts";
 import { triedSteps } from "./triedSteps.ts";
 
 function raised(text: string): HTMLElement {
@@ -56,5 +56,6 @@ function showBoxes(id: string, boxes: readonly NoteBox[], units: Units): void {
     return row;
   });
   list.replaceChildren(...rows);
-  list.closest("li")?.classList.toggle("zones", isWide(id, boxes.length));
+  const grid = gridOf({ id, toNote: boxes });
+  for (const one of ["sums", "zone-sums", "wide"]) list.closest("li")?.classList.toggle(one, one === grid);
 }
