@@ -1,5 +1,6 @@
 import type { Block } from "./block.ts";
 import type { Pdf } from "./document.ts";
+import { type Area, paginated } from "./paginate.ts";
 import { printable } from "./printable.ts";
 import type { TilePaper } from "./tilePaper.ts";
 import { fitted } from "./words.ts";
@@ -23,19 +24,10 @@ export interface Margins {
 const EVEN: Margins = { left: 9, right: 9, top: 9, bottom: 9 };
 /** What is in the frame, from it. [mm] */
 const PAD = 3;
-const GAP = 1.7;
 /** From the frame down to the line of lettering below it. [mm] */
 export const FOOT_BELOW_MM = 4.5;
 /** A row of the title block, and how many cells stand in one. */
 const CELL = { heightMm: 6.8, perRow: 8 };
-
-/** A page's place for its blocks. */
-interface Area {
-  readonly x: number;
-  readonly y: number;
-  readonly widthMm: number;
-  readonly bottom: number;
-}
 
 /** How blocks are set on sheets. */
 export interface Setting {
@@ -71,7 +63,7 @@ export function flowed(
     widthMm: paper.widthMm - margins.left - margins.right - 2 * PAD,
     bottom: paper.heightMm - margins.bottom - rows.length * CELL.heightMm - PAD,
   };
-  const pages = paginate(blocks, area);
+  const pages = paginated(blocks, area);
   return {
     pages: pages.length,
     draw: (page) => {
@@ -91,57 +83,6 @@ export function flow(pdf: Pdf, blocks: readonly (Block | null)[], setting: Setti
     pdf.sheet(setting.paper.widthMm, setting.paper.heightMm);
     draw(page);
   }
-}
-
-interface Laid {
-  readonly block: Block;
-  readonly y: number;
-}
-
-function paginate(blocks: readonly (Block | null)[], area: Area): Laid[][] {
-  const pages: Laid[][] = [[]];
-  const { widthMm, bottom } = area;
-  let y = area.y;
-  const turn = (): void => {
-    pages.push([]);
-    y = area.y;
-  };
-  const lay = (block: Block): void => {
-    pages.at(-1)?.push({ block, y });
-    y += block.height(widthMm) + GAP;
-  };
-  const queue = [...blocks];
-  for (let block = queue.shift(); block !== undefined; block = queue.shift()) {
-    if (block === null) {
-      if ((pages.at(-1)?.length ?? 0) > 0) turn();
-      continue;
-    }
-    const next = queue[0];
-    const needed =
-      block.height(widthMm) + (block.withNext && next ? GAP + leastOf(next, widthMm, bottom - area.y) : 0);
-    if (y + needed <= bottom || (pages.at(-1)?.length === 0 && !block.split)) {
-      lay(block);
-      continue;
-    }
-    const parts = block.split?.(widthMm, bottom - y);
-    if (parts) {
-      lay(parts[0]);
-      queue.unshift(parts[1]);
-      turn();
-    } else if (pages.at(-1)?.length === 0) lay(block);
-    else {
-      turn();
-      queue.unshift(block);
-    }
-  }
-  return pages.filter((page) => page.length > 0);
-}
-
-/** Height of the first part of a block that may stand under a heading. */
-function leastOf(block: Block, widthMm: number, roomMm: number): number {
-  const whole = block.height(widthMm);
-  if (!block.split) return Math.min(whole, roomMm);
-  return Math.min(whole, 25);
 }
 
 /** Cells shared out into rows of the title block. */

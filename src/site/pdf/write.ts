@@ -8,7 +8,7 @@ import { saveFile } from "../bench/files/saveFile.ts";
 import { type PartAround, partCells } from "../words/titleBlock.ts";
 import { fetchSourceNames } from "../bench/sourceNames.ts";
 import { fetchFonts } from "./fonts.ts";
-import { partCard } from "./partCard.ts";
+import { cardOnSheets } from "./cardOnSheets.ts";
 import { pdfDate } from "./pdfDate.ts";
 import { workSheet } from "./workSheet.ts";
 
@@ -68,14 +68,15 @@ export function sheetsPdf(
   const { part } = report;
   const name = kind === "card" ? "part card" : "work sheet";
   const pdf = createPdf({ title: `${part.title}: ${name}`, subject: part.name, date, fonts });
-  const blocks =
-    kind === "card"
-      ? partCard(pdf, report, { ...around, known })
-      : workSheet(pdf, report, { shop: around.shop, known });
-  if (!blocks) return undefined;
   // Pages are counted beside the frame, however many there come to be.
   const cells = partCells(report, { ...around, sheet: 1, sheets: 1 }).filter(({ screenOnly }) => !screenOnly);
-  flow(pdf, blocks, { paper: readingPaper(tilePaper(paper)), cells });
+  const setting = { paper: readingPaper(tilePaper(paper)), cells };
+  const blocks =
+    kind === "card"
+      ? cardOnSheets(pdf, report, { ...around, known }, setting)
+      : workSheet(pdf, report, { shop: around.shop, known });
+  if (!blocks) return undefined;
+  flow(pdf, blocks, setting);
   return { bytes: pdf.bytes(), pages: pdf.sheets() };
 }
 
