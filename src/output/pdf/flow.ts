@@ -36,6 +36,8 @@ export interface Setting {
   readonly margins?: Margins;
   /** Where the sheets of these blocks are counted below the frame: in the middle where the corner is somebody else's. */
   readonly counted?: "end" | "middle";
+  /** Stands below the frame at the left of every sheet. */
+  readonly below?: string | undefined;
   /** Do headings stand in the list of contents? */
   readonly bookmarks?: boolean;
 }
@@ -54,7 +56,7 @@ export interface Flowed {
 export function flowed(
   pdf: Pdf,
   blocks: readonly (Block | null)[],
-  { paper, cells, margins = EVEN, counted = "end", bookmarks = true }: Setting,
+  { paper, cells, margins = EVEN, counted = "end", bookmarks = true, below }: Setting,
 ): Flowed {
   const rows = rowsOf(cells);
   const area: Area = {
@@ -67,6 +69,10 @@ export function flowed(
   return {
     pages: pages.length,
     draw: (page) => {
+      if (below !== undefined) {
+        const at = [margins.left, paper.heightMm - margins.bottom + FOOT_BELOW_MM] as const;
+        fitted(pdf, printable(below, pdf), at, { capMm: 1.6 }, area.widthMm / 2);
+      }
       foot(pdf, { paper, rows, margins, counted, place: `${page + 1} of ${pages.length}` });
       for (const { block, y } of pages[page] ?? []) {
         if (bookmarks && block.bookmark !== undefined) pdf.bookmark(block.bookmark);

@@ -70,7 +70,7 @@ export function sheetsPdf(
   const pdf = createPdf({ title: `${part.title}: ${name}`, subject: part.name, date, fonts });
   // Pages are counted beside the frame, however many there come to be.
   const cells = partCells(report, { ...around, sheet: 1, sheets: 1 }).filter(({ screenOnly }) => !screenOnly);
-  const setting = { paper: readingPaper(tilePaper(paper)), cells };
+  const setting = { paper: readingPaper(tilePaper(paper)), cells, below: around.mark };
   const blocks =
     kind === "card"
       ? cardOnSheets(pdf, report, { ...around, known }, setting)
