@@ -37,7 +37,7 @@ function why(error: unknown, folder: string): string {
     case "ENOENT":
       // Folders that the system itself fills take no files, and some say so as if they were not there.
       return existsSync(folder)
-        ? "its folder takes no files; give another place"
+        ? "the system makes no files in that folder; give a folder on a disk"
         : "its folder is not there; make it, or give another";
     case "ENOTDIR":
       return "what should be its folder is a file; give another place";

@@ -29,7 +29,14 @@ export async function saveFullSize(
     sheets,
     kind,
     file,
-  }: { paper: TilePaperId; sheets: WhichSheets; kind: ShareKind | undefined; file: string },
+    around,
+  }: {
+    paper: TilePaperId;
+    sheets: WhichSheets;
+    kind: ShareKind | undefined;
+    file: string;
+    around: Pick<PartAround, "material" | "mark">;
+  },
 ): Promise<string> {
   const share = kind && sharesOf(report, blank).find((one) => one.kind === kind);
   if (kind && !share) return `${name}: the pattern as it stands has no ${kind} that could be turned over.`;
@@ -41,6 +48,8 @@ export async function saveFullSize(
     date: pdfDate(new Date()),
     count,
     share,
+    material: around.material,
+    mark: around.mark,
   });
   if (done.kind === "refused") return `${name}: ${done.problem}. What helps: ${done.remedy}.`;
   saveFile(file, done.bytes, PDF);
