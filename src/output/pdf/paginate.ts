@@ -14,8 +14,10 @@ interface Laid {
 }
 type Page = readonly Laid[];
 
-/** Between blocks: less only where that saves a page. [mm] */
-const GAPS = [1.7, 1.2, 0.8];
+/** Between blocks. [mm] */
+export const GAP_MM = 1.7;
+/** Less only where that saves a page. [mm] */
+const GAPS = [GAP_MM, 1.2, 0.8];
 /** A last page filled less than this takes over some of what stands on the page before it. [-] */
 const ORPHAN = 0.25;
 /** How closely that is looked for. [mm] */
@@ -32,7 +34,7 @@ export function paginated(blocks: readonly (Block | null)[], area: Area): Page[]
 }
 
 function onPages(blocks: readonly Block[], area: Area): Page[] {
-  let [pages, gap] = [lay(blocks, area, { gap: GAPS[0] ?? 0 }), GAPS[0] ?? 0];
+  let [pages, gap] = [lay(blocks, area, { gap: GAP_MM }), GAP_MM];
   for (const closer of GAPS.slice(1)) {
     if (pages.length === 1) return pages;
     const tried = lay(blocks, area, { gap: closer });

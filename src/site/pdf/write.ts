@@ -1,5 +1,5 @@
 import { createPdf, type PdfFonts } from "../../output/pdf/document.ts";
-import { flow } from "../../output/pdf/flow.ts";
+import { flow, roomOf } from "../../output/pdf/flow.ts";
 import type { Blank, Report } from "../../report/report.ts";
 import { fullSizePdf, type WhichSheets } from "../../output/pdf/fullSize.ts";
 import { type ShareKind, sharesOf } from "../../output/pdf/share.ts";
@@ -83,7 +83,7 @@ export function sheetsPdf(
   const blocks =
     kind === "card"
       ? cardOnSheets(pdf, report, { ...around, known }, setting)
-      : workSheet(pdf, report, { shop: around.shop, known });
+      : workSheet(pdf, report, { shop: around.shop, known, room: roomOf(setting) });
   if (!blocks) return undefined;
   flow(pdf, blocks, setting);
   return { bytes: pdf.bytes(), pages: pdf.sheets() };

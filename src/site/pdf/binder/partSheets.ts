@@ -1,4 +1,4 @@
-import type { FootCell } from "../../../output/pdf/flow.ts";
+import { type FootCell, roomOf } from "../../../output/pdf/flow.ts";
 import type { Binder } from "../../binder/makeBinder.ts";
 import { chosenPlan } from "../../forming/plan.ts";
 import { partCells } from "../../words/titleBlock.ts";
@@ -28,7 +28,8 @@ export function partSheets({ pdf, paper, known }: Making, { parts, shop, job }: 
         title: "Work sheet",
         place: `work sheet ${part.name}`,
         cells,
-        blocks: () => workSheet(pdf, report, { shop, known }) ?? [],
+        blocks: () =>
+          workSheet(pdf, report, { shop, known, room: roomOf({ paper, cells, margins: MARGINS }) }) ?? [],
       },
     };
   });
