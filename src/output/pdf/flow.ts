@@ -1,5 +1,6 @@
 import type { Block } from "./block.ts";
 import type { Pdf } from "./document.ts";
+import { type Area, paginated } from "./paginate.ts";
 import { printable } from "./printable.ts";
 import type { TilePaper } from "./tilePaper.ts";
 import { fitted } from "./words.ts";
@@ -23,7 +24,6 @@ export interface Margins {
 const EVEN: Margins = { left: 9, right: 9, top: 9, bottom: 9 };
 /** What is in the frame, from it. [mm] */
 const PAD = 3;
-export const GAP_MM = 1.7;
 /** From the frame down to the line of lettering below it. [mm] */
 export const FOOT_BELOW_MM = 4.5;
 /** A row of the title block, and how many cells stand in one. */
@@ -38,14 +38,6 @@ export interface Room {
   readonly heightMm: number;
 }
 
-/** A page's place for its blocks. */
-interface Area {
-  readonly x: number;
-  readonly y: number;
-  readonly widthMm: number;
-  readonly bottom: number;
-}
-
 /** How blocks are set on sheets. */
 export interface Setting {
   readonly paper: TilePaper;
@@ -53,6 +45,8 @@ export interface Setting {
   readonly margins?: Margins;
   /** Where the sheets of these blocks are counted below the frame: in the middle where the corner is somebody else's. */
   readonly counted?: "end" | "middle";
+  /** Stands below the frame at the left of every sheet. */
+  readonly below?: string | undefined;
   /** Do headings stand in the list of contents? */
   readonly bookmarks?: boolean;
 }
@@ -77,7 +71,7 @@ export interface Flowed {
 export function flowed(
   pdf: Pdf,
   blocks: readonly (Block | null)[],
-  { paper, cells, margins = EVEN, counted = "end", bookmarks = true }: Setting,
+  { paper, cells, margins = EVEN, counted = "end", bookmarks = true, below }: Setting,
 ): Flowed {
   const rows = rowsOf(cells);
   const room = roomOf({ paper, cells, margins });
@@ -87,10 +81,14 @@ export function flowed(
     widthMm: room.widthMm,
     bottom: margins.top + PAD + room.heightMm,
   };
-  const pages = paginate(blocks, area);
+  const pages = paginated(blocks, area);
   return {
     pages: pages.length,
     draw: (page) => {
+      if (below !== undefined) {
+        const at = [margins.left, paper.heightMm - margins.bottom + FOOT_BELOW_MM] as const;
+        fitted(pdf, printable(below, pdf), at, { capMm: 1.6 }, area.widthMm / 2);
+      }
       foot(pdf, { paper, rows, margins, counted, place: `${page + 1} of ${pages.length}` });
       for (const { block, y } of pages[page] ?? []) {
         if (bookmarks && block.bookmark !== undefined) pdf.bookmark(block.bookmark);
@@ -107,57 +105,6 @@ export function flow(pdf: Pdf, blocks: readonly (Block | null)[], setting: Setti
     pdf.sheet(setting.paper.widthMm, setting.paper.heightMm);
     draw(page);
   }
-}
-
-interface Laid {
-  readonly block: Block;
-  readonly y: number;
-}
-
-function paginate(blocks: readonly (Block | null)[], area: Area): Laid[][] {
-  const pages: Laid[][] = [[]];
-  const { widthMm, bottom } = area;
-  let y = area.y;
-  const turn = (): void => {
-    pages.push([]);
-    y = area.y;
-  };
-  const lay = (block: Block): void => {
-    pages.at(-1)?.push({ block, y });
-    y += block.height(widthMm) + GAP_MM;
-  };
-  const queue = [...blocks];
-  for (let block = queue.shift(); block !== undefined; block = queue.shift()) {
-    if (block === null) {
-      if ((pages.at(-1)?.length ?? 0) > 0) turn();
-      continue;
-    }
-    const next = queue[0];
-    const needed =
-      block.height(widthMm) + (block.withNext && next ? GAP_MM + leastOf(next, widthMm, bottom - area.y) : 0);
-    if (y + needed <= bottom || (pages.at(-1)?.length === 0 && !block.split)) {
-      lay(block);
-      continue;
-    }
-    const parts = block.split?.(widthMm, bottom - y);
-    if (parts) {
-      lay(parts[0]);
-      queue.unshift(parts[1]);
-      turn();
-    } else if (pages.at(-1)?.length === 0) lay(block);
-    else {
-      turn();
-      queue.unshift(block);
-    }
-  }
-  return pages.filter((page) => page.length > 0);
-}
-
-/** Height of the first part of a block that may stand under a heading. */
-function leastOf(block: Block, widthMm: number, roomMm: number): number {
-  const whole = block.height(widthMm);
-  if (!block.split) return Math.min(whole, roomMm);
-  return Math.min(whole, 25);
 }
 
 /** Cells shared out into rows of the title block. */

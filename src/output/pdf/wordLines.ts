@@ -1,4 +1,5 @@
 import type { Lettering, Pdf } from "./document.ts";
+import { breakable } from "./numberRuns.ts";
 import { printable } from "./printable.ts";
 import type { Run } from "./words.ts";
 
@@ -84,11 +85,11 @@ function wordsOf(
   return words;
 }
 
-/** A word longer than a line is broken wherever the line ends. */
+/** A word longer than a line is broken wherever the line ends, never within a number: half of one misleads. */
 function broken(pdf: Pdf, word: string, how: Lettering, widthMm: number): string[] {
   if (pdf.width(word, how) <= widthMm) return [word];
   const parts = [""];
-  for (const sign of word) {
+  for (const sign of breakable(word)) {
     const last = parts.at(-1) ?? "";
     if (last !== "" && pdf.width(last + sign, how) > widthMm) parts.push(sign);
     else parts[parts.length - 1] = last + sign;
