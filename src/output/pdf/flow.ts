@@ -23,11 +23,20 @@ export interface Margins {
 const EVEN: Margins = { left: 9, right: 9, top: 9, bottom: 9 };
 /** What is in the frame, from it. [mm] */
 const PAD = 3;
-const GAP = 1.7;
+export const GAP_MM = 1.7;
 /** From the frame down to the line of lettering below it. [mm] */
 export const FOOT_BELOW_MM = 4.5;
 /** A row of the title block, and how many cells stand in one. */
-const CELL = { heightMm: 6.8, perRow: 8 };
+const CELL = { heightMm: 6.8, perRow: 8, padMm: 1.2 };
+/** Lettering of a cell. [mm] */
+const LABEL = { capMm: 1.4 };
+const VALUE = { capMm: 2, bold: true };
+
+/** What a page has for its blocks. [mm] */
+export interface Room {
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
 
 /** A page's place for its blocks. */
 interface Area {
@@ -48,6 +57,12 @@ export interface Setting {
   readonly bookmarks?: boolean;
 }
 
+/** What a page of this setting has for its blocks. */
+export const roomOf = ({ paper, cells, margins = EVEN }: Setting): Room => ({
+  widthMm: paper.widthMm - margins.left - margins.right - 2 * PAD,
+  heightMm: paper.heightMm - margins.top - margins.bottom - rowsOf(cells).length * CELL.heightMm - 2 * PAD,
+});
+
 /** Blocks set on pages, to be drawn. */
 export interface Flowed {
   readonly pages: number;
@@ -65,11 +80,12 @@ export function flowed(
   { paper, cells, margins = EVEN, counted = "end", bookmarks = true }: Setting,
 ): Flowed {
   const rows = rowsOf(cells);
+  const room = roomOf({ paper, cells, margins });
   const area: Area = {
     x: margins.left + PAD,
     y: margins.top + PAD,
-    widthMm: paper.widthMm - margins.left - margins.right - 2 * PAD,
-    bottom: paper.heightMm - margins.bottom - rows.length * CELL.heightMm - PAD,
+    widthMm: room.widthMm,
+    bottom: margins.top + PAD + room.heightMm,
   };
   const pages = paginate(blocks, area);
   return {
@@ -108,7 +124,7 @@ function paginate(blocks: readonly (Block | null)[], area: Area): Laid[][] {
   };
   const lay = (block: Block): void => {
     pages.at(-1)?.push({ block, y });
-    y += block.height(widthMm) + GAP;
+    y += block.height(widthMm) + GAP_MM;
   };
   const queue = [...blocks];
   for (let block = queue.shift(); block !== undefined; block = queue.shift()) {
@@ -118,7 +134,7 @@ function paginate(blocks: readonly (Block | null)[], area: Area): Laid[][] {
     }
     const next = queue[0];
     const needed =
-      block.height(widthMm) + (block.withNext && next ? GAP + leastOf(next, widthMm, bottom - area.y) : 0);
+      block.height(widthMm) + (block.withNext && next ? GAP_MM + leastOf(next, widthMm, bottom - area.y) : 0);
     if (y + needed <= bottom || (pages.at(-1)?.length === 0 && !block.split)) {
       lay(block);
       continue;
@@ -160,6 +176,29 @@ function rowsOf(cells: readonly FootCell[]): FootCell[][] {
   return rows.filter((row) => row.length > 0);
 }
 
+/**
+ * Widths of the cells of a row: by their shares, but none narrower than its words while the others have room to spare. No
+ * one cell asks for more than half of the row, however long a name somebody gave. [mm]
+ */
+function roomsOf(pdf: Pdf, row: readonly FootCell[], wide: number): number[] {
+  const asked = row.map(({ label, value }) =>
+    Math.min(
+      wide / 2,
+      Math.max(pdf.width(label, LABEL), pdf.width(printable(value, pdf), VALUE)) + 2 * CELL.padMm + 0.1,
+    ),
+  );
+  const shares = row.reduce((sum, one) => sum + (one.wide ? 2 : 1), 0);
+  const even = row.map((one) => (wide * (one.wide ? 2 : 1)) / shares);
+  const short = even.map((room, i) => Math.max(0, (asked[i] ?? 0) - room));
+  const spare = even.map((room, i) => Math.max(0, room - (asked[i] ?? 0)));
+  const sum = (all: readonly number[]) => all.reduce((total, one) => total + one, 0);
+  const moved = Math.min(sum(short), sum(spare));
+  if (moved === 0) return even;
+  return even.map(
+    (room, i) => room + (moved * (short[i] ?? 0)) / sum(short) - (moved * (spare[i] ?? 0)) / sum(spare),
+  );
+}
+
 function foot(
   pdf: Pdf,
   {
@@ -179,13 +218,13 @@ function foot(
   rows.forEach((row, i) => {
     const y = top + high - (rows.length - i) * CELL.heightMm;
     pdf.line([left, y], [left + wide, y], { widthMm: 0.25 });
-    const shares = row.reduce((sum, one) => sum + (one.wide ? 2 : 1), 0);
+    const rooms = roomsOf(pdf, row, wide);
     let x = left;
     row.forEach((one, k) => {
-      const room = (wide * (one.wide ? 2 : 1)) / shares;
+      const room = rooms[k] ?? 0;
       if (k > 0) pdf.line([x, y], [x, y + CELL.heightMm], { widthMm: 0.25 });
-      pdf.write(one.label, [x + 1.2, y + 1.8], { capMm: 1.4 });
-      fitted(pdf, printable(one.value, pdf), [x + 1.2, y + 4.7], { capMm: 2, bold: true }, room - 2.4);
+      pdf.write(one.label, [x + CELL.padMm, y + 1.8], LABEL);
+      fitted(pdf, printable(one.value, pdf), [x + CELL.padMm, y + 4.7], VALUE, room - 2 * CELL.padMm);
       x += room;
     });
   });

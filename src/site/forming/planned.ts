@@ -1,5 +1,6 @@
 import type { Units } from "../../drawing/format.ts";
 import { number, sayIn } from "../../forming/say.ts";
+import type { NoteBox } from "../../forming/sheet/step.ts";
 
 /** What the plan has beside a line to write on, in the unit of its box. */
 export function plannedWords(planned: number, unit: string, units: Units): string {
@@ -13,6 +14,12 @@ export const addedWords = (planned: number, unit: string, units: Units): string 
 
 /** A line to write on says by itself that something is set or measured. */
 export const boxName = (label: string): string => label.replace(/, (?:set|measured)$/, "");
+
+/** Before the line for the reading at 0 that something is added to. */
+export const sumStart = (label: string): string => `${boxName(label)}: at 0`;
+
+/** Is what is written the sum of a reading and what the plan has? */
+export const isSum = ({ planned, onto }: NoteBox): boolean => planned !== undefined && onto !== undefined;
 
 const FEW_BOXES = 4;
 /** Settings of several zones stand side by side, large and small edge in one row: one below the other they would not fit the sheet. */

@@ -1,5 +1,5 @@
 import { createPdf, type PdfFonts } from "../../output/pdf/document.ts";
-import { flow } from "../../output/pdf/flow.ts";
+import { flow, roomOf } from "../../output/pdf/flow.ts";
 import type { Blank, Report } from "../../report/report.ts";
 import { fullSizePdf, type WhichSheets } from "../../output/pdf/fullSize.ts";
 import { type ShareKind, sharesOf } from "../../output/pdf/share.ts";
@@ -68,14 +68,15 @@ export function sheetsPdf(
   const { part } = report;
   const name = kind === "card" ? "part card" : "work sheet";
   const pdf = createPdf({ title: `${part.title}: ${name}`, subject: part.name, date, fonts });
+  // Pages are counted beside the frame, however many there come to be.
+  const cells = partCells(report, { ...around, sheet: 1, sheets: 1 }).filter(({ screenOnly }) => !screenOnly);
+  const setting = { paper: readingPaper(tilePaper(paper)), cells };
   const blocks =
     kind === "card"
       ? partCard(pdf, report, { ...around, known })
-      : workSheet(pdf, report, { shop: around.shop, known });
+      : workSheet(pdf, report, { shop: around.shop, known, room: roomOf(setting) });
   if (!blocks) return undefined;
-  // Pages are counted beside the frame, however many there come to be.
-  const cells = partCells(report, { ...around, sheet: 1, sheets: 1 }).filter(({ screenOnly }) => !screenOnly);
-  flow(pdf, blocks, { paper: readingPaper(tilePaper(paper)), cells });
+  flow(pdf, blocks, setting);
   return { bytes: pdf.bytes(), pages: pdf.sheets() };
 }
 
