@@ -84,7 +84,7 @@ export function capacity({ item, roll, say }: RollAsked): Check {
       value > NEAR * limit
         ? `Near the limit, at ${say.percent(value / limit)} of what the roll takes as ${kind}${scaled}: ask its maker for a calculation before rolling.`
         : !strength
-          ? `Within the rating, but for which yield strength that holds is not known: ask the maker of the roll, and give rating.yieldMPa in the shop file.`
+          ? `Within the rating, but for which yield strength that holds is not known: ask the maker of the roll, and give that strength beside the rating.`
           : `Within the rating by the certificate's yield, but beyond it by the grade's, which hardens as it bends: ask the maker of the roll for a calculation.`,
     fail: pipe
       ? `Too thick for this roll, which takes ${say.length(limit)} as a cylinder${scaled}: use a larger roll, or have it rolled.`

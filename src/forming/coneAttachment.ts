@@ -19,7 +19,7 @@ export function coneAttachment({ item, roll, say }: RollAsked): Check | null {
     return state({
       ...words,
       verdict: "caution",
-      advice: `Not known whether this roll has a stop for the small edge: look, and say coneAttachment: true or false in the shop file; without one it rolls no cones, for the edge has to slide back by ${slide}.`,
+      advice: `Not known whether this roll has a stop for the small edge: look, and say in the shop file whether it has one; without one it rolls no cones, for the edge has to slide back by ${slide}.`,
     });
   return attachment.fitted !== false
     ? state({

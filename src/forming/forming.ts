@@ -1,6 +1,7 @@
 import type { Forming, MachineAnswer } from "./answer.ts";
 import { ask, type PartAsked } from "./asked.ts";
 import type { FormingCase } from "./case.ts";
+import { certificate } from "./certificate.ts";
 import { worst } from "./check.ts";
 import { chosen, nearestMiss, routeOf } from "./choose.ts";
 import { closureTable } from "./closure.ts";
@@ -35,7 +36,7 @@ export function formingOf(item: FormingCase, shop?: Shop, kept?: TrialsKept): Fo
   const machines = (shop?.machines ?? []).map((machine) => answerOf(part, machine));
   const choice = chosen(machines, item.usualRoute);
   const shown = choice ?? nearestMiss(machines, item.usualRoute);
-  const own = ask([strain, handling, stockPlate], { ...part, shop });
+  const own = ask([strain, handling, stockPlate, certificate], { ...part, shop });
   const usual = item.usualRoute === "roll" ? ask(ROLLING, part) : [];
   const checks = [...own, ...(shown ? shown.checks : usual)];
   return {

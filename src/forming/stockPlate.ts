@@ -1,8 +1,10 @@
 import { AT_LIMIT_REL, SAME_POINT_MM } from "../geometry/tolerance.ts";
+import { exactFraction } from "../geometry/inches.ts";
 import type { ShopAsked } from "./asked.ts";
 import type { FormingCase } from "./case.ts";
 import type { Check } from "./check.ts";
 import { DERIVED, judge, state } from "./judge.ts";
+import type { Say } from "./say.ts";
 
 interface Rectangle {
   readonly lengthMm: number;
@@ -27,6 +29,13 @@ function governing(box: Rectangle, plate: Rectangle): { value: number; limit: nu
 }
 
 const use = ({ value, limit }: { value: number; limit: number }) => value / limit;
+
+/** "6 mm S235", "3/16 in plate of A36": after a number "in" would read as the preposition. */
+function plateWords({ thicknessMm, material: { name } }: FormingCase, say: Say): string {
+  if (say.units === "mm") return `${say.length(thicknessMm)} ${name}`;
+  const fraction = exactFraction(thicknessMm);
+  return `${fraction === null ? say.length(thicknessMm) : `${fraction} in`} plate of ${name}`;
+}
 
 /** A blank's ways to lie: as drawn first, then turned, each on each plate. */
 interface Laid extends Rectangle {
@@ -64,7 +73,7 @@ export function stockPlate({ item, shop, say }: ShopAsked): Check | null {
     .filter(({ material }) => material === item.materialId || material === item.material.name)
     .filter(({ thickness }) => Math.abs(thickness - item.thicknessMm) <= SAME_POINT_MM)
     .map(({ length, width }) => ({ lengthMm: length, widthMm: width }));
-  const plate = `${say.length(item.thicknessMm)} ${item.material.name}`;
+  const plate = plateWords(item, say);
   const words = {
     id: "stock-plate",
     title: "Blank on stock plate",

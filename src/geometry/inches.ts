@@ -16,11 +16,18 @@ export function inchFraction(mm: number, denominator = 16): string {
   return whole === 0 ? `${sign}${above}/${below}` : `${sign}${whole}-${above}/${below}`;
 }
 
+/** No rule has finer parts. */
+const FINEST = 64;
+
 /** Is a length a whole number of parts of an inch, as nearly as three decimals tell? */
 function isFraction(mm: number, denominator: number): boolean {
   const parts = (mm / MM_PER_INCH) * denominator;
   return Math.abs(parts - Math.round(parts)) < denominator * 0.0005;
 }
+
+/** A thickness as the trade calls it, 3/16; null where it is no such fraction, as of a sheet gauge. */
+export const exactFraction = (mm: number): string | null =>
+  isFraction(mm, FINEST) ? inchFraction(mm, FINEST) : null;
 
 /** How finely a rule is divided: a finer one is taken only where the coarser says something else than the decimals. */
 const RULES = [16, 32, 64];

@@ -2,7 +2,7 @@ import type { Quantity } from "../shapes/fields.ts";
 import type { Catalogue } from "../shapes/catalogue.ts";
 import type { Limits } from "./introspect.ts";
 import type { Outline } from "./outline.ts";
-import { isList, type Typed, type TypedGroup } from "./typed.ts";
+import { filledIn, isList, type Typed, type TypedGroup } from "./typed.ts";
 
 /** Neither sign nor decimals where there are none, and few enough digits: every reader takes it for the same number. */
 const NUMBER = /^-?\d{1,9}(?:\.\d{1,9})?$/;
@@ -51,7 +51,11 @@ function valueOf(outline: Outline, typed: Typed, materials: Materials): unknown 
 
 /** In the order of the schema, as the schema's own reader gives them. */
 function groupOf(keys: Readonly<Record<string, Outline>>, typed: TypedGroup, materials: Materials): unknown {
-  const given = new Map(Object.entries(typed).filter(([, value]) => isFilled(value)));
+  const given = new Map(
+    Object.entries(typed)
+      .map(([key, value]) => [key, filledIn(key, value)] as const)
+      .filter(([, value]) => isFilled(value)),
+  );
   if ([...given.keys()].some((key) => !Object.hasOwn(keys, key))) return undefined;
   const group: Record<string, unknown> = {};
   for (const [key, inner] of Object.entries(keys)) {

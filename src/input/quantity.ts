@@ -1,3 +1,4 @@
+import { MPA_PER_KSI } from "../geometry/units.ts";
 import type { Quantity } from "../shapes/fields.ts";
 import type { GaugeFamily } from "../shapes/material.ts";
 import { readAmount } from "./amount.ts";
@@ -25,6 +26,8 @@ export interface Surroundings {
 const THICK_IN = 3;
 /** The same of a length: longer than a truck. [in] */
 const LONG_IN = 300;
+/** A plain strength below this in a file in inches is likelier ksi. [MPa] */
+const WEAK_MPA = 100;
 const THINNEST_GAUGE = 30;
 const MOST_THICKNESS_IN = 7.874;
 const MOST_LENGTH_IN = 787.4;
@@ -44,8 +47,9 @@ export function readQuantity(
       return thickness(written, around);
     case "length":
       return longInches(written, around.units) ?? readLength(written, around.units);
-    case "force":
     case "strength":
+      return weakInches(written, around) ?? readAmount(quantity, written, around);
+    case "force":
     case "mass":
       return readAmount(quantity, written, around);
   }
@@ -101,5 +105,15 @@ function longInches(written: string, units: Units | undefined): Reading<never> |
   return unreadable(
     `${shown(written)} would be ${inches} inches, more than ${Math.floor(inches / 12)} feet`,
     `write ${inches} mm for millimetres, or ${inches} in if it is as long as that`,
+  );
+}
+
+/** 36 in a file in inches, under a key whose bare numbers are MPa: only soft aluminium is as weak as that. */
+function weakInches(written: string, { units, bare }: Surroundings): Reading<never> | undefined {
+  const number = bareInches(written, units);
+  if (!bare || number === undefined || number === 0 || number >= WEAK_MPA) return undefined;
+  return unreadable(
+    `${shown(written)} would be ${number} MPa, which is ${(number / MPA_PER_KSI).toFixed(1)} ksi`,
+    `write ${number} ksi or ${Math.round(number * MPA_PER_KSI)} MPa, or ${number} MPa if it is as weak as that`,
   );
 }

@@ -9,6 +9,19 @@ export type TypedList = readonly Typed[];
 
 export const isList = (typed: Typed): typed is TypedList => Array.isArray(typed);
 
+/** Two distances that are none where nobody gives them: the place of a centre. */
+const NONE_IF_EMPTY = new Set(["offset"]);
+
+/** What is typed under a key; places of an offset that are empty, or were never reached, are nought. */
+export function filledIn(key: string, typed: Typed): Typed {
+  if (!NONE_IF_EMPTY.has(key) || typeof typed !== "object" || !isList(typed) || typed.length > 2)
+    return typed;
+  return [0, 1].map((i) => {
+    const one = typed[i] ?? "";
+    return typeof one === "string" && one.trim() === "" ? "0" : one;
+  });
+}
+
 /** What stands at a path; undefined where nothing does. */
 export function typedAt(typed: Typed | undefined, path: FieldPath): Typed | undefined {
   let here = typed;
@@ -19,7 +32,10 @@ export function typedAt(typed: Typed | undefined, path: FieldPath): Typed | unde
   return here;
 }
 
-/** A copy in which something else stands at a path; groups and lists on the way are made where there are none. */
+/**
+ * A copy in which something else stands at a path; groups and lists on the way are made where there are none. Without a
+ * value the key goes, or the item of a list: those behind it move up.
+ */
 export function typedWith(typed: Typed | undefined, path: FieldPath, value: Typed | undefined): Typed {
   const [step, ...rest] = path;
   if (step === undefined) return value ?? "";

@@ -1,5 +1,5 @@
 import type { MapTree, Tree } from "./tree.ts";
-import { isList, type Typed, type TypedGroup } from "./typed.ts";
+import { filledIn, isList, type Typed, type TypedGroup } from "./typed.ts";
 
 /** A form has no lines and columns; its problems are told at the field. */
 const NOWHERE = { line: 1, column: 1 };
@@ -35,7 +35,7 @@ export function treeOf(typed: TypedGroup): MapTree {
 function group(typed: TypedGroup): MapTree | undefined {
   const entries = new Map<string, { keyAt: typeof NOWHERE; tree: Tree }>();
   for (const [key, value] of Object.entries(typed)) {
-    const tree = treeFor(value);
+    const tree = treeFor(filledIn(key, value));
     if (tree) entries.set(key, { keyAt: NOWHERE, tree });
   }
   return entries.size === 0 ? undefined : { kind: "map", entries, at: NOWHERE };

@@ -1,5 +1,5 @@
 import { Document, isCollection, isMap, isPair, isScalar, type Node, type ScalarTag } from "yaml";
-import { isList, type Typed, type TypedGroup, type TypedList } from "./typed.ts";
+import { filledIn, isList, type Typed, type TypedGroup, type TypedList } from "./typed.ts";
 import { NUMBER } from "./typedTree.ts";
 
 /** Keys in the order in which the README and the demo job write them; others follow as they come. */
@@ -69,7 +69,7 @@ function plainGroup(typed: TypedGroup): Map<string, unknown> | undefined {
   const entries = Object.entries(typed)
     .sort((a, b) => rank(a) - rank(b))
     .flatMap(([key, value]) => {
-      const plain = plainOf(value);
+      const plain = plainOf(filledIn(key, value));
       return plain === undefined ? [] : [[key, plain] as const];
     });
   // A Map, so that a key named __proto__ is a key like any other.

@@ -353,6 +353,24 @@ describe("what the part itself asks", () => {
   });
 });
 
+describe("certificate", () => {
+  const { yieldMPa } = item.material;
+  const of = (certificateYieldMPa: number, units: "mm" | "in" = "mm") =>
+    ask("certificate", { ...item, certificateYieldMPa, units }, roll());
+
+  it("wants care below what the grade promises, and says nothing of plate that has it", () => {
+    expect(of(yieldMPa)).toBeUndefined();
+    // As 36 ksi, 248.2 MPa, stands for 250 MPa.
+    expect(of(0.9929 * yieldMPa)).toBeUndefined();
+    expect(of(0.98 * yieldMPa)).toMatchObject({ verdict: "caution", value: 0.98 * yieldMPa });
+    expect(of(36)!.advice).toContain(`says 36 MPa, and ${item.material.name} has at least ${yieldMPa} MPa`);
+  });
+
+  it("says it in ksi where the part is drawn in inches", () => {
+    expect(of(137.895, "in")!.advice).toContain("The certificate says 20 ksi");
+  });
+});
+
 describe("stock plate", () => {
   const blank = (lengthMm: number, widthMm: number) => ({ lengthMm, widthMm, massKg: 10 });
   const of = (blanks: FormingCase["blanks"], stock: Shop["stock"], more: Partial<FormingCase> = {}) =>
@@ -392,6 +410,15 @@ describe("stock plate", () => {
   it("cautions where a blank only just goes, for kerf and mill edge", () => {
     expect(of([blank(2980, 1400)], [plate(3000, 1500)])).toMatchObject({ verdict: "caution" });
     expect(of([blank(2980, 1400)], [plate(3000, 1500)])!.advice).toContain("just goes");
+  });
+
+  it("names the plate as it is asked for: 3/16 in plate of A36, a gauge by its decimals", () => {
+    const small = [blank(100, 100)];
+    const said = (thicknessMm: number) =>
+      of(small, [plate(3000, 1500, 25)], { thicknessMm, units: "in" })!.advice;
+    expect(said(4.7625)).toContain(`The stock list has no 3/16 in plate of ${item.material.name}: order`);
+    // 10 ga of steel is 0.1345 in.
+    expect(said(0.1345 * 25.4)).toContain("The stock list has no 0.135 in plate of ");
   });
 
   it("counts only plate of the material, by id or name, and of the thickness", () => {

@@ -66,6 +66,13 @@ describe("usual slips in a part file", () => {
       ],
     ],
     [
+      "ksi without saying so, in a file in inches",
+      `${INCHES}certificate: { yieldMPa: 36 }\n`,
+      [
+        "9:26: certificate.yieldMPa: 36 would be 36 MPa, which is 5.2 ksi; write 36 ksi or 248 MPa, or 36 MPa if it is as weak as that",
+      ],
+    ],
+    [
       "no offset",
       spoilt(", offset: [150, 0]", ""),
       [
@@ -108,6 +115,11 @@ describe("usual slips in a part file", () => {
   it("a certificate's yield is read with its unit too", () => {
     const { part } = readPart(`${GOOD}certificate: { yield: 45 ksi }\n`, { path: "a.yaml", ...tables });
     expect(part?.certificate?.yieldMPa).toBeCloseTo(310.264, 3);
+    const inInches = (written: string) =>
+      readPart(`${INCHES}certificate: { yieldMPa: ${written} }\n`, { path: "a.yaml", ...tables }).part
+        ?.certificate?.yieldMPa;
+    expect(inInches("36 ksi")).toBeCloseTo(248.211, 3);
+    expect(["36 MPa", "100", "36"].map(inInches)).toEqual([36, 100, undefined]);
   });
 });
 

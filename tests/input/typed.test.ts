@@ -5,8 +5,10 @@ import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
 import { readPart } from "../../src/input/readPart.ts";
 import { typedAt, typedWith, type TypedGroup } from "../../src/input/typed.ts";
 import { treeOf, typedOf } from "../../src/input/typedTree.ts";
+import { typedYaml } from "../../src/input/typedYaml.ts";
 import { yamlTree } from "../../src/input/yamlTree.ts";
 import { Part } from "../../src/shapes/part.ts";
+import { emptyAt } from "../../src/site/bench/form.ts";
 
 const tables = loadCatalogue();
 const files = readdirSync("demo-data/parts").filter((name) => !name.includes(".trials."));
@@ -22,13 +24,50 @@ it.each(files)("%s says the same in a form as in its file", (name) => {
 });
 
 it("leaves out what is not filled in, and keeps the places in a pair", () => {
-  const tree = treeOf({ title: " ", seam: { at: "" }, offset: ["", "150"], empty: ["", ""] });
-  expect([...tree.entries.keys()]).toEqual(["offset"]);
-  const offset = tree.entries.get("offset")?.tree;
-  expect(offset?.kind === "list" && offset.items.map((one) => one.kind === "scalar" && one.value)).toEqual([
+  const tree = treeOf({ title: " ", seam: { at: "" }, bearings: ["", "150"], empty: ["", ""] });
+  expect([...tree.entries.keys()]).toEqual(["bearings"]);
+  const pair = tree.entries.get("bearings")?.tree;
+  expect(pair?.kind === "list" && pair.items.map((one) => one.kind === "scalar" && one.value)).toEqual([
     null,
     150,
   ]);
+});
+
+it.each([
+  [
+    ["", "30"],
+    [0, 30],
+  ],
+  [
+    ["55", " "],
+    [55, 0],
+  ],
+  [
+    ["", ""],
+    [0, 0],
+  ],
+  // Kept by a browser when one of the two had been taken out.
+  [["30"], [30, 0]],
+])("reads the offset %j as %j, in the form and in the file that it saves", (offset, mm) => {
+  const part: TypedGroup = {
+    ...{ shape: "eccentric-cone", title: "A", units: "mm", material: "a36", thickness: "3", height: "600" },
+    largeEnd: { diameter: "900", measured: "inside" },
+    smallEnd: { diameter: "400", measured: "inside", offset },
+  };
+  const { value } = check(Part, treeOf(part), tables);
+  const end = value?.shape === "eccentric-cone" ? value.smallEnd.offset : undefined;
+  expect(end).toEqual(mm);
+  expect(readPart(typedYaml(part), { path: "a.yaml", ...tables }).part).toMatchObject({
+    smallEnd: { offset: mm },
+  });
+});
+
+it("clears one place of a pair and leaves the other where it is", () => {
+  const before: TypedGroup = { offset: ["55", "30"], title: "A" };
+  const clear = (path: readonly (string | number)[]) => typedWith(before, path, emptyAt(path));
+  expect(clear(["offset", 0])).toEqual({ offset: ["", "30"], title: "A" });
+  expect(clear(["offset", 1])).toEqual({ offset: ["55", ""], title: "A" });
+  expect(clear(["title"])).toEqual({ offset: ["55", "30"] });
 });
 
 it("reads numbers as a file does, and leaves fractions and gauges as text", () => {

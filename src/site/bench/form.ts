@@ -101,3 +101,7 @@ function kindOf(outline: Outline, path: FieldPath): FieldKind {
       return path.at(-1) === "notes" ? "long text" : "text";
   }
 }
+
+/** What an empty field leaves: nothing, or an empty place where another's would move into it, as of a pair. */
+export const emptyAt = (path: FieldPath): "" | undefined =>
+  typeof path.at(-1) === "number" ? "" : undefined;

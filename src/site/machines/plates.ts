@@ -1,4 +1,4 @@
-import { plain } from "../../drawing/format.ts";
+import { strengthText } from "../../drawing/format.ts";
 import type { Strength } from "../../forming/ratedThickness.ts";
 import type { Report } from "../../report/report.ts";
 import type { Binder } from "../binder/binder.ts";
@@ -24,7 +24,7 @@ export function plateOf(
   return certificate === undefined
     ? { name: material.name, strength: { material } }
     : {
-        name: `${material.name} with a certificate of ${plain(certificate, 0)} MPa`,
+        name: `${material.name} with a certificate of ${strengthText(certificate, part.units)}`,
         strength: { material, certificateYieldMPa: certificate },
       };
 }

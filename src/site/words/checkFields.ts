@@ -21,6 +21,7 @@ const CHECK_FIELDS: Readonly<Record<string, readonly string[]>> = {
   "brake-throat": ["largeEnd.diameter", "rectangularEnd.length"],
   "off-the-punch": ["pieces"],
   handling: ["pieces"],
+  certificate: ["certificate.yieldMPa"],
 };
 
 /** Where what a check says belongs in a form that has these fields; undefined where it belongs to none of them. */

@@ -34,7 +34,7 @@ const LABELS: Readonly<Record<string, string>> = {
   facetError: "Flats off the curve, at most",
   notes: "Notes",
   certificate: "Mill certificate",
-  yieldMPa: "Yield strength, MPa",
+  yieldMPa: "Yield strength",
   tolerance: "Tolerance class, ISO 13920",
 };
 
