@@ -55,9 +55,12 @@ export function printCsv(report: Report, blank: Blank, units: FileUnits = "mm"):
   return csvText([...table, ...ordinates, ...bends]);
 }
 
-/** Rows of cells as RFC 4180 has them. */
+/** What a spreadsheet knows UTF-8 by: without it letters such as Ø and ü come out as two others. */
+export const MARK_OF_UTF8 = "\uFEFF";
+
+/** Rows of cells as RFC 4180 has them, after the mark of UTF-8. */
 export const csvText = (rows: readonly (readonly Cell[])[]): string =>
-  rows.map((row) => row.map(cell).join(",")).join("\r\n") + "\r\n";
+  MARK_OF_UTF8 + rows.map((row) => row.map(cell).join(",")).join("\r\n") + "\r\n";
 
 function rowOf(
   row: MarkingRow,
