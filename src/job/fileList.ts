@@ -1,4 +1,4 @@
-import { type Cell, csvText, MARK_OF_UTF8 } from "../output/csv.ts";
+import { type Cell, csvText, MARK_OF_UTF8 } from "../output/csvText.ts";
 import { FILE_USES } from "../output/fileUse.ts";
 import type { JobParts } from "./job.ts";
 import type { JobAbout, JobFile } from "./jobFiles.ts";

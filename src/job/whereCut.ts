@@ -1,6 +1,6 @@
 import { VERDICTS } from "../report/verdictWords.ts";
 import { worst } from "../forming/check.ts";
-import { perUnit } from "../output/contour.ts";
+import { cutPatterns, perUnit } from "../output/contour.ts";
 import type { PlateSheet } from "../output/plateSheet.ts";
 import type { Report } from "../report/report.ts";
 import type { PlateGroup } from "./plates.ts";
@@ -45,7 +45,7 @@ export function liesOn(groups: readonly PlateGroup[], part: string, piece: numbe
 export function holds({ blanks }: PlateSheet): string {
   const counts = new Map<string, number>();
   for (const { report, blank } of blanks) {
-    const piece = report.blanks.length > 1 ? ` piece ${blank.piece}` : "";
+    const piece = cutPatterns(report).length > 1 ? ` piece ${blank.piece}` : "";
     const name = `${report.part.name}${piece}`;
     counts.set(name, (counts.get(name) ?? 0) + 1);
   }

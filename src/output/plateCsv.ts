@@ -1,6 +1,6 @@
 import { VERDICTS } from "../report/verdictWords.ts";
 import { type FileUnits, perUnit } from "./contour.ts";
-import { type Cell, csvText } from "./csv.ts";
+import { type Cell, csvText } from "./csvText.ts";
 import type { PlateSheet } from "./plateSheet.ts";
 
 const DECIMALS: Readonly<Record<FileUnits, number>> = { mm: 2, in: 4 };

@@ -56,7 +56,7 @@ function tableOf(csv: string): Record<string, string>[] {
         ([, quoted, bare]) => quoted ?? bare ?? "",
       ),
     );
-  return rows.map((row) => Object.fromEntries(row.map((cell, i) => [head![i], cell])));
+  return rows.map((row) => Object.fromEntries(row.map((cell, i): [string, string] => [head![i]!, cell])));
 }
 
 describe("a job with a part that goes on no machine", () => {
