@@ -33,7 +33,7 @@ it("every corner and tape check is of the cut edge, and lines off it are called 
         const [, ...corners] = block(csv, "corner of the cut edge");
         const places = corners.map((row): Vec2 => [Number(row[1]), Number(row[2])]);
         for (const at of places)
-          expect(Math.min(...blank.outline.map((p) => distance2(p as Vec2, at)))).toBeLessThan(0.001);
+          expect(Math.min(...blank.outline.map((p) => distance2(p, at)))).toBeLessThan(0.001);
         for (const { start } of blank.edges) {
           const there = blank.outline[start] as Vec2;
           expect(Math.min(...places.map((at) => distance2(at, there)))).toBeLessThan(0.001);
