@@ -178,9 +178,9 @@ it("goes back to what was typed after a link has been opened and the page loaded
     height: "321",
   };
   await page.goto(`${site.url}shapes/right-cone/${linkOf({ name: "other", part })}`);
-  await expect.poll(() => field(/^Height between/).inputValue()).toBe("321");
+  await expect.poll(() => field(/^Height between/).inputValue(), { timeout: 10_000 }).toBe("321");
   await page.reload();
-  await expect.poll(() => field(/^Height between/).inputValue()).toBe("321");
+  await expect.poll(() => field(/^Height between/).inputValue(), { timeout: 10_000 }).toBe("321");
   await page.getByRole("button", { name: "Undo", exact: true }).click();
   expect(await field(/^Height between/).inputValue()).toBe("456");
 });
@@ -192,7 +192,9 @@ it("says how each figure was worked out, with this part's numbers", async () => 
     .poll(() => page.locator(".bench-answer").textContent(), { timeout: 10_000 })
     .toMatch(/600 \/ \(2 × sin 36.87°\)/);
   await page.getByRole("button", { name: "What is this: Plate thickness?" }).click();
-  await expect.poll(() => page.locator(".bench-form").textContent()).toContain("which depends on the metal");
+  await expect
+    .poll(() => page.locator(".bench-form").textContent(), { timeout: 10_000 })
+    .toContain("which depends on the metal");
 });
 
 it("shows one element line in every drawing, by key and by touch, and says what it is", async () => {
@@ -450,6 +452,8 @@ it("prints the part's own sheets as it stands at the bench, and nothing of the b
   await field(/^Height between/).fill("345");
   await page.locator(".bench .checks").waitFor();
   await expect.poll(() => page.locator(".bench .stale").count()).toBe(0);
+  // What is printed is loaded once somebody is at work.
+  await page.waitForLoadState("networkidle");
   const pdf = (await page.pdf({ format: "A4" })).toString("latin1");
   expect(pdf.match(/\/Type\s*\/Page\b/g)?.length).toBe(2);
   await page.emulateMedia({ media: "print" });

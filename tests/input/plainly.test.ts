@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
+import * as z from "zod/mini";
 import { check } from "../../src/input/check.ts";
 import { alternativesOf } from "../../src/input/introspect.ts";
 import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
@@ -12,10 +13,10 @@ import { Part } from "../../src/shapes/part.ts";
 const tables = loadCatalogue();
 const outlines = [...(alternativesOf(Part)?.options.values() ?? [])].map((schema) => outlineOf(schema));
 
-/** What the reader of files makes of it: the value as text, so that the order of keys counts; undefined where anything is wrong. */
-function fully(typed: TypedGroup): string | undefined {
+/** What the reader of files makes of it; undefined where anything is wrong. */
+function fully(typed: TypedGroup): Part | undefined {
   const { value, problems } = check(Part, treeOf(typed), tables);
-  return problems.length === 0 && value ? JSON.stringify(value) : undefined;
+  return problems.length === 0 ? value : undefined;
 }
 
 /** Numbers at and about every limit, and other ways to write one. */
@@ -30,7 +31,7 @@ const numbers = (outline: Extract<Outline, { kind: "number" }>): fc.Arbitrary<Ty
     number.map((value) => value.toFixed(9)),
     number.map((value) => ` ${Math.round(value)} `),
     fc.constantFrom(
-      ..."0 -0 00 -0.0 1e2 1e400 +3 .5 5. 12-3/8 10 ga 5/8 in 0x10 Infinity NaN 1,5 ١٢".split(" "),
+      ..."2.5 4.5 0 -0 00 -0.0 1e2 1e400 +3 .5 5. 12-3/8 10 ga 5/8 in 0x10 Infinity NaN 1,5 ١٢".split(" "),
     ),
     fc.constantFrom("12 3/8", "3' 4\"", "10 ga", "25 mm", "45°", "front", "2 in", "1".repeat(30), "400 MPa"),
   );
@@ -163,7 +164,8 @@ function plainValue(outline: Outline, key: string): fc.Arbitrary<Typed> {
   if (outline.kind === "number") {
     const { min, max, multipleOf = 1 } = outline.limits;
     const [least, most] = [Math.ceil(min?.value ?? -500), Math.floor(max?.value ?? 500)];
-    return fc.integer({ min: least, max: most }).map((n) => String(n - (n % multipleOf)));
+    const whole = fc.integer({ min: least, max: most }).map((n) => String(n - (n % multipleOf)));
+    return fc.oneof({ weight: 40, arbitrary: whole }, fc.constantFrom("-0", "2.5", "4.5"));
   }
   if (outline.kind === "text")
     return key === "material"
@@ -189,7 +191,9 @@ it.each(outlines)(
       else tried.right++;
       if (plain === undefined) return;
       tried.plain++;
-      expect(JSON.stringify(plain)).toBe(full);
+      expect(plain).toEqual(full);
+      // A report has its keys in the order of the schema.
+      expect(JSON.stringify(plain)).toBe(JSON.stringify(full));
     };
     const options = { seed: 7, numRuns: 2000 };
     fc.assert(fc.property(groups(outline.kind === "group" ? outline.keys : {}), compare), options);
@@ -200,3 +204,17 @@ it.each(outlines)(
     expect(tried.wrong).toBeGreaterThan(500);
   },
 );
+
+it("leaves to the schema what has rules beyond its limits", () => {
+  const typed = { units: "mm", height: "5" };
+  const keys = (ruled: boolean): Record<string, Outline> => ({
+    units: { kind: "choice", optional: false, words: ["mm"] },
+    height: { kind: "number", optional: false, whole: false, limits: {}, ...(ruled && { ruled: true }) },
+  });
+  const read = (ruled: boolean) =>
+    readPlainly({ kind: "group", optional: false, keys: keys(ruled) }, typed, tables.catalogue);
+  expect(read(false)).toEqual({ units: "mm", height: 5 });
+  expect(read(true)).toBeUndefined();
+  const odd = z.number().check(z.refine((value) => value % 2 === 1));
+  expect(outlineOf(odd)).toMatchObject({ kind: "number", ruled: true });
+});
