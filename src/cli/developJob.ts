@@ -12,6 +12,7 @@ import { effortOf, effortProblem } from "../job/effort.ts";
 import type { JobPart, JobParts } from "../job/job.ts";
 import { LIST, listedIn, READ_ME } from "../job/fileList.ts";
 import { jobFolder } from "../job/jobFiles.ts";
+import { notHere } from "../job/notHere.ts";
 import { platesOf } from "../job/plates.ts";
 import { printJson } from "../output/json.ts";
 import type { develop } from "../report/develop.ts";
@@ -68,8 +69,9 @@ export function developJob(
   const taken = put.takenAway.map(
     (name) => `develop: ${join(out, name)} was of an earlier run and is taken away\n`,
   );
+  const bad = notHere(job);
   return {
-    stdout: `${files.length} files were written into ${out}; ${join(out, LIST)} tells what each is for\n`,
+    stdout: `${files.length} files were written into ${out}; ${join(out, LIST)} tells what each is for\n${bad ? `${bad.sentence}\n` : ""}`,
     stderr: taken.join(""),
     exitCode: 0,
   };

@@ -11,6 +11,7 @@ import type { develop } from "../report/develop.ts";
 import type { Report } from "../report/report.ts";
 import { readArguments, USAGE, type Request } from "./arguments.ts";
 import { correct, keptTrials } from "./correct.ts";
+import { notHere } from "../job/notHere.ts";
 import { printJson } from "../output/json.ts";
 import { developJob } from "./developJob.ts";
 import { filesOf, partFilesIn } from "./partFolder.ts";
@@ -72,7 +73,7 @@ function developAll(asked: DevelopRequest, folder: string, core: typeof develop)
  * parts, which may be gone or may be another list's.
  */
 function putParts(
-  { out, parts, inches }: DevelopRequest,
+  { out, parts, shop, inches }: DevelopRequest,
   folder: string,
   reports: readonly Report[],
 ): { notes: string[]; failed: boolean } {
@@ -92,6 +93,8 @@ function putParts(
   );
   if (put.kind === "failed") return { notes: [put.sentence], failed: true };
   const notes = put.takenAway.map((name) => `${join(out, name)} was of an earlier run and is taken away`);
+  const bad = notHere({ parts: reports.map((report) => ({ report })), shop });
+  if (bad) notes.push(bad.sentence);
   const rest = parts.length > 1 ? there.filter(({ part }) => !ours.has(part)).map(({ name }) => name) : [];
   if (rest.length > 0) {
     const some = rest.slice(0, MOST_NAMED).join(", ");

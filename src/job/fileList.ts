@@ -1,7 +1,8 @@
-import { type Cell, csvText } from "../output/csv.ts";
+import { type Cell, csvText, MARK_OF_UTF8 } from "../output/csvText.ts";
 import { FILE_USES } from "../output/fileUse.ts";
 import type { JobParts } from "./job.ts";
 import type { JobAbout, JobFile } from "./jobFiles.ts";
+import { notHere } from "./notHere.ts";
 import type { PlateGroup } from "./plates.ts";
 
 /** Spaces that keep words together on a page are plain ones in a file. */
@@ -11,21 +12,30 @@ const plain = (text: string): string => text.replaceAll("\u00a0", " ");
 export const LIST = "list.csv";
 export const READ_ME = "read-me.txt";
 
-const HEAD: readonly Cell[] = ["file", "use", "what", "part", "title", "piece", "to cut", "plate", "units"];
+const HEAD: readonly Cell[] = [
+  ...["file", "use", "what", "part", "title", "piece", "to cut", "will it go", "plate"],
+  ...["lies on plates", "plate holds", "plate size", "units"],
+];
+/** Heads of lists that were written before. */
+const EARLIER = ["file,use,what,part,title,piece,to cut,plate,units"];
 /** Files that a job's folder holds, and nothing else that a list might name. */
 const LISTED = /^(?:parts|plates)\/(?:[\w~-][\w.~-]*\/)?[\w~-][\w.~-]*\.(?:dxf|svg|csv|json)$/;
 
 /** The files that a list of an earlier run names; undefined where it is no such list. */
 export function listedIn(list: string): string[] | undefined {
-  const [head, ...rows] = list.split("\r\n");
-  if (head !== HEAD.join(",")) return undefined;
+  const [head = "", ...rows] = list.replace(MARK_OF_UTF8, "").split("\r\n");
+  if (![HEAD.join(","), ...EARLIER].includes(head)) return undefined;
   return rows.map((row) => row.split(",", 1)[0] ?? "").filter((name) => LISTED.test(name));
 }
 
-/** Every file of a job, one a row: what it is for, which part and piece, how many are cut, of which plate, in which units. */
+/**
+ * Every file of a job, one a row: what it is for, which part and piece, how many are cut, whether it goes, of which plate,
+ * where its blanks lie or what the plate holds, in which units.
+ */
 export function fileList(files: readonly JobFile[]): string {
-  const rows = files.map(({ path, use, what, part, piece, count, plate, units }): Cell[] =>
-    [
+  const rows = files.map((file): Cell[] => {
+    const { path, use, what, part, piece, count, plate, units } = file;
+    return [
       path,
       FILE_USES[use],
       what,
@@ -33,19 +43,20 @@ export function fileList(files: readonly JobFile[]): string {
       part?.title ?? "",
       piece ?? "",
       count ?? "",
+      file.goes,
       plate,
+      file.liesOn,
+      file.holds,
+      file.size,
       units,
-    ].map((cell) => (typeof cell === "string" ? plain(cell) : cell)),
-  );
+    ].map((cell) => (typeof cell === "string" ? plain(cell) : cell));
+  });
   return csvText([HEAD, ...rows]);
 }
 
 /** What whoever opens the folder has to know first, in lines as a plain editor shows them. */
-export function readMe(
-  { title, reference }: JobAbout,
-  { parts, shop }: JobParts,
-  groups: readonly PlateGroup[],
-) {
+export function readMe({ title, reference }: JobAbout, job: JobParts, groups: readonly PlateGroup[]) {
+  const { parts, shop } = job;
   const plates = groups.reduce(
     (sum, one) => sum + one.plates.reduce((n, { sheet }) => n + sheet.copies, 0),
     0,
@@ -55,8 +66,18 @@ export function readMe(
   const lines = [
     `${title}: files for the cutting table`,
     ...(reference === undefined ? [] : [`Reference ${reference}`]),
+    ...(notHere(job)?.names.flatMap((name, i) => [
+      ...(i === 0
+        ? [
+            "",
+            `DOES NOT GO HERE${shop ? ", on no machine of the shop" : ""}; do not cut before that is settled:`,
+          ]
+        : []),
+      `         ${name}`,
+    ]) ?? []),
     "",
-    "list.csv tells what each file is for, which part, how many are cut, of which plate, and in which units.",
+    "list.csv tells what each file is for, which part, how many are cut, whether it goes, which plates it lies on,",
+    "and in which units.",
     `parts    each pattern of ${parts.length === 1 ? "1 part" : `${parts.length} parts`}: DXF and SVG to cut by, CSV to mark out by, JSON with all that was worked out`,
     plates === 0
       ? `plates   none: ${shop ? "no plate of the rack takes a blank" : "there is no shop file with plates"}`

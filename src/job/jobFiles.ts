@@ -6,6 +6,7 @@ import { fileList, LIST, READ_ME, readMe } from "./fileList.ts";
 import type { JobParts } from "./job.ts";
 import type { PlateGroup } from "./plates.ts";
 import { unitsOf } from "./unitsOf.ts";
+import { allGo, goes, holds, liesOn, plateSize } from "./whereCut.ts";
 
 /** A file of a job where it lies in the job's folder, with strokes between folders. */
 export interface JobFile extends PartFile {
@@ -14,6 +15,13 @@ export interface JobFile extends PartFile {
   readonly part: { readonly name: string; readonly title: string } | null;
   /** Which plate it is cut from, or which plate it is: material and thickness, and its number. */
   readonly plate: string;
+  /** Whether the part goes, or all that lies on the plate. */
+  readonly goes: string;
+  /** Which plates the part's blanks lie on; none for a plate. */
+  readonly liesOn: string;
+  /** What the plate holds, and how large it is; none for a part. */
+  readonly holds: string;
+  readonly size: string;
 }
 
 /** What the job is called. */
@@ -38,6 +46,10 @@ export function jobFiles(job: JobParts, groups: readonly PlateGroup[], options: 
       ...file,
       part: { name, title },
       plate,
+      goes: goes(report),
+      liesOn: job.shop ? liesOn(groups, name, file.piece) : "",
+      holds: "",
+      size: "",
     }));
   });
   const apartOnes = apart(ofParts, ({ part }) => part.name).map((file): JobFile => ({
@@ -45,9 +57,25 @@ export function jobFiles(job: JobParts, groups: readonly PlateGroup[], options: 
     path: `parts/${file.path}`,
   }));
   const ofPlates = [
-    ...(sheets.length > 0 ? [{ file: plateList(sheets, unitsOf(job)), plate: "all plates" }] : []),
-    ...sheets.flatMap((sheet) => plateFiles(sheet, options).map((file) => ({ file, plate: sheet.title }))),
-  ].map(({ file, plate }): JobFile => ({ ...file, path: `plates/${file.name}`, part: null, plate }));
+    ...(sheets.length > 0
+      ? [
+          {
+            file: plateList(sheets, unitsOf(job)),
+            about: { plate: "all plates", goes: "", holds: "", size: "" },
+          },
+        ]
+      : []),
+    ...sheets.flatMap((sheet) => {
+      const about = { plate: sheet.title, goes: allGo(sheet), holds: holds(sheet), size: plateSize(sheet) };
+      return plateFiles(sheet, options).map((file) => ({ file, about }));
+    }),
+  ].map(({ file, about }): JobFile => ({
+    ...file,
+    ...about,
+    path: `plates/${file.name}`,
+    part: null,
+    liesOn: "",
+  }));
   return [...apartOnes, ...ofPlates];
 }
 

@@ -3,15 +3,16 @@ import { cross2, distance2, dot2, sub2, type Vec2 } from "../geometry/vector.ts"
 import type { Blank, MarkingRow, Report } from "../report/report.ts";
 import { brakeBends, type FileBend } from "./bendLines.ts";
 import { type FileUnits, perUnit } from "./contour.ts";
+import { headRows } from "./csvHead.ts";
+import { type Cell, csvText } from "./csvText.ts";
+import { cutCorners, isCutSeam } from "./cutCorners.ts";
 
 /** Ordinates of an edge are given at so many equal steps of its base line. */
 const STEPS = 12;
 const DECIMALS: Readonly<Record<FileUnits, number>> = { mm: 3, in: 5 };
 
-export type Cell = string | number;
-
 /**
- * The marking table of one blank, for tape, trammel and square: points from the lower left corner, true lengths and the
+ * The marking table of one blank, for tape, trammel and square, below a heading with the corners of the cut edge: points from the lower left corner, true lengths and the
  * distances that swing the next line, girth run along each edge; below it ordinates of both ends, for radii that are
  * too large to swing; and the bend lines of the brake's plan, where the part goes to the brake. Comma separated as RFC 4180 has it, lengths in `units`.
  */
@@ -47,17 +48,23 @@ export function printCsv(report: Report, blank: Blank, units: FileUnits = "mm"):
       "plan length",
       ...names.map((name) => `to next along ${name}`),
       "diagonal to next",
-    ].map((name, i) => (i < 3 ? name : `${name} ${units}`)),
-    ...rows.map((row, i) => rowOf(row, { length, girth: { a: run.a[i] ?? 0, b: run.b[i] ?? 0 } })),
+      "what it is",
+    ].map((name, i) => (i < 3 || name === "what it is" ? name : `${name} ${units}`)),
+    ...rows.map((row, i) => [
+      ...rowOf(row, { length, girth: { a: run.a[i] ?? 0, b: run.b[i] ?? 0 } }),
+      i > 0 && i < rows.length - 1
+        ? "inside the blank"
+        : isCutSeam(blank, row)
+          ? "cut edge of the seam"
+          : "the seam's line and not the cut edge",
+    ]),
   ];
-  const ordinates = [a, b].flatMap((edge) => (edge ? ordinatesOf(edge, length, units) : []));
+  const corners = cutCorners(blank);
+  const cornerAt = (p: Vec2): number => corners.find(({ at }) => at === p)?.number ?? 0;
+  const ordinates = [a, b].flatMap((edge) => (edge ? ordinatesOf(edge, cornerAt, { length, units }) : []));
   const bends = bendRows(brakeBends(report, blank), { names, units, length });
-  return csvText([...table, ...ordinates, ...bends]);
+  return csvText([...headRows(report, blank, { units, length }), ...table, ...ordinates, ...bends]);
 }
-
-/** Rows of cells as RFC 4180 has them. */
-export const csvText = (rows: readonly (readonly Cell[])[]): string =>
-  rows.map((row) => row.map(cell).join(",")).join("\r\n") + "\r\n";
 
 function rowOf(
   row: MarkingRow,
@@ -111,7 +118,11 @@ function nearest(points: readonly Vec2[], at: Vec2, { from, to }: { from: number
 }
 
 /** Heights of an edge over the straight line between its corners, at equal steps of that line. */
-function ordinatesOf({ name, points }: EdgePath, length: (mm: number) => number, units: FileUnits): Cell[][] {
+function ordinatesOf(
+  { name, points }: EdgePath,
+  cornerAt: (p: Vec2) => number,
+  { length, units }: { length: (mm: number) => number; units: FileUnits },
+): Cell[][] {
   const [from, to] = [points[0] as Vec2, points.at(-1) as Vec2];
   const base = distance2(from, to);
   if (base === 0) return [];
@@ -132,7 +143,10 @@ function ordinatesOf({ name, points }: EdgePath, length: (mm: number) => number,
   };
   return [
     [],
-    [`${name}: along its base line ${units}`, `ordinate ${units}`],
+    [
+      `${name}: along its base line from corner ${cornerAt(from)} to ${cornerAt(to)} ${units}`,
+      `ordinate of the cut edge ${units}`,
+    ],
     ...Array.from({ length: STEPS + 1 }, (_, i): Cell[] => {
       const x = (base * i) / STEPS;
       return [length(x), length(Math.abs(i === STEPS ? 0 : heightAt(x)))];
@@ -160,11 +174,4 @@ function bendRows(
       ...[line.alongMm.a, line.alongMm.b, line.lengthMm, line.stopsShortMm].map(length),
     ]),
   ];
-}
-
-/** Text in quotes where it holds what parts cells; a leading sign that a table would take for a formula is text too. */
-function cell(value: Cell): string {
-  if (typeof value === "number") return String(value);
-  const text = /^[=+@\t-]/.test(value) ? `'${value}` : value;
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }

@@ -7,6 +7,8 @@ import { printPlateSvg } from "./svg.ts";
 
 /** Every file of one plate. */
 export function plateFiles(sheet: PlateSheet, { inches = false }: FileOptions = {}): PartFile[] {
+  // As a part that is drawn in inches has them, whatever the shop counts in.
+  const hasInches = sheet.blanks.some(({ report }) => report.part.units === "in");
   const lot = `${sheet.title}, ${sheet.copies} to cut`;
   const dxf = (units: FileUnits): PartFile => ({
     name: dxfName(sheet.name, units),
@@ -20,7 +22,7 @@ export function plateFiles(sheet: PlateSheet, { inches = false }: FileOptions = 
   });
   return [
     dxf("mm"),
-    ...(inches || sheet.units === "in" ? [dxf("in")] : []),
+    ...(inches || sheet.units === "in" || hasInches ? [dxf("in")] : []),
     {
       name: `${sheet.name}.svg`,
       use: "drawing",

@@ -92,6 +92,9 @@ describe("the demo job's cutting files", () => {
   it("go by a name that every system takes", () => {
     expect(archiveOf(binder)).toBe("second-cleaning-line-cutting-files.zip");
     expect(archiveName("Ø 900 / “Säge” № 7")).toBe("900-sage-no-7-cutting-files.zip");
+    expect(archiveName("Cement hopper Ø1200, Müller & Søn, Łódź, Straße")).toBe(
+      "cement-hopper-1200-muller-son-lodz-strasse-cutting-files.zip",
+    );
     expect(archiveName("漢字")).toBe("job-cutting-files.zip");
     expect(archiveName("long-".repeat(40)).length).toBeLessThan(90);
   });

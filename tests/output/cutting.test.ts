@@ -143,6 +143,10 @@ describe("fitting arcs", () => {
   });
 });
 
+/** The table of a CSV whose heading begins so; nothing where there is none. */
+const blockOf = (csv: string, begin: string): string =>
+  csv.split("\r\n\r\n").find((one) => one.startsWith(begin)) ?? "";
+
 type Hit = NonNullable<Report["forming"]["plans"][number]["brake"]>["lines"][number];
 
 /** The lines of the plan of the machine that the part is made on, where that is a brake. */
@@ -225,10 +229,7 @@ describe("every part's cutting files", () => {
         expect(drawn).toHaveLength(hits.length);
         for (const [i, hit] of hits.entries()) sameHit(hit, ...drawn[i]!);
       }
-      const table = printCsv(report, blank)
-        .split("\r\n\r\n")
-        .find((one) => one.startsWith("bend line,"));
-      const rows = (table ?? "").trimEnd().split("\r\n").slice(1);
+      const rows = blockOf(printCsv(report, blank), "bend line,").trimEnd().split("\r\n").slice(1);
       expect(rows).toHaveLength(hits.length);
       for (const [i, hit] of hits.entries()) {
         const cells = rows[i]!.split(",").map(Number);
@@ -274,7 +275,7 @@ describe("every part's cutting files", () => {
 
   it("CSV has the points of the marking table, on the outline where no gap is cut off", () => {
     each((report, blank) => {
-      const rows = printCsv(report, blank).split("\r\n\r\n")[0]!.trimEnd().split("\r\n").slice(1);
+      const rows = blockOf(printCsv(report, blank), "line,").trimEnd().split("\r\n").slice(1);
       const own = report.hand.rows.filter(({ piece }) => piece === blank.piece);
       expect(rows.filter((row) => row !== "").length).toBe(own.length);
       for (const [i, row] of own.entries()) {

@@ -2,7 +2,7 @@ import { CAP_PER_SIZE, textWidth } from "../../drawing/lettering.ts";
 import { MM_PER_INCH } from "../../drawing/format.ts";
 import type { Report } from "../../report/report.ts";
 import { checkFigures, refusal } from "../words/forming.ts";
-import { VERDICTS } from "../words/verdict.ts";
+import { VERDICTS } from "../../report/verdictWords.ts";
 import { keyFigures } from "../words/keyFigures.ts";
 import { sizeFacts } from "../words/partSize.ts";
 

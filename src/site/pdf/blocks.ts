@@ -5,7 +5,7 @@ import type { Pdf } from "../../output/pdf/document.ts";
 import { putDrawing } from "../../output/pdf/picture.ts";
 import { paragraph, type Run, TICK } from "../../output/pdf/words.ts";
 import type { Verdict } from "../../forming/check.ts";
-import { VERDICTS } from "../words/verdict.ts";
+import { VERDICTS } from "../../report/verdictWords.ts";
 import { CAUTION, READ_FIRST } from "../words/work.ts";
 
 /** Signs that say the same as the words beside them, where a printer has no colour. */

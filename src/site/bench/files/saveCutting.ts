@@ -2,6 +2,7 @@ import type { Shop } from "../../../forming/machine.ts";
 import { gaugeOf } from "../../../input/gaugeName.ts";
 import type { Tables } from "../../../input/context.ts";
 import type { JobPart } from "../../../job/job.ts";
+import { notHere } from "../../../job/notHere.ts";
 import { jobFolder } from "../../../job/jobFiles.ts";
 import { archiveName } from "../../../job/jobName.ts";
 import { platesOf } from "../../../job/plates.ts";
@@ -61,6 +62,7 @@ export async function saveCutting(
   const about = { title, ...(typeof reference === "string" && reference !== "" && { reference }) };
   const file = archiveName(title);
   saveFile(file, zipTexts(jobFolder(about, job, groups)), "application/zip");
+  const miss = notHere(job);
   const plates = groups.reduce(
     (sum, one) => sum + one.plates.reduce((n, { sheet }) => n + sheet.copies, 0),
     0,
@@ -68,6 +70,7 @@ export async function saveCutting(
   const laid = plates === 0 ? "" : ` on ${plates === 1 ? "1 plate" : `${plates} plates`}`;
   return {
     words: `${file} went to the browser's downloads: ${partCount(parts)}${laid}. Its read-me.txt and list.csv tell what each file is for. Check one length on the table before plate is cut.`,
+    ...(miss && { lines: [miss.sentence] }),
   };
 }
 

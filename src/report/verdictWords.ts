@@ -1,6 +1,6 @@
-import type { Verdict } from "../../forming/check.ts";
+import type { Verdict } from "../forming/check.ts";
 
-/** How each verdict reads on a page. */
+/** How each verdict reads, on a page and in a list of files. */
 export const VERDICTS: Readonly<Record<Verdict, string>> = {
   pass: "goes",
   caution: "goes with care",

@@ -1,0 +1,111 @@
+import { edgePaths, isSeam } from "../drawing/pattern/edges.ts";
+import { add2, distance2, scale2, sub2, unit2 } from "../geometry/vector.ts";
+import type { Blank, Report } from "../report/report.ts";
+import { cutPatterns, type FileUnits } from "./contour.ts";
+import type { Cell } from "./csvText.ts";
+import { type CutCorner, cutCorners } from "./cutCorners.ts";
+
+interface Measures {
+  readonly units: FileUnits;
+  readonly length: (mm: number) => number;
+}
+
+/**
+ * What stands above the tables of one blank: which part and plate, where x and y begin, what is cut and what is the seam's
+ * line; the radii of a right cone; the corners of the cut edge, and the straight distances between them for the tape.
+ */
+export const headRows = (report: Report, blank: Blank, measures: Measures): Cell[][] => [
+  ...aboutRows(report, blank, measures),
+  ...coneRows(report, blank, measures),
+  ...cornerRows(blank, measures),
+  [],
+];
+
+function aboutRows(report: Report, blank: Blank, { units, length }: Measures): Cell[][] {
+  const { part, blanks } = report;
+  const alike = blanks.flatMap(({ piece, sameAs }) =>
+    (sameAs ?? piece) === (blank.sameAs ?? blank.piece) ? [piece] : [],
+  );
+  const count = cutPatterns(report).find((one) => one.blank.piece === (blank.sameAs ?? blank.piece))?.count;
+  return [
+    ["title", part.title],
+    ["part", part.name],
+    ...(blanks.length > 1
+      ? [
+          [
+            "piece",
+            `${alike.join(" and ")} of ${blanks.length}${alike.length > 1 ? ": all of this form" : ""}`,
+          ],
+        ]
+      : []),
+    ...(count === undefined ? [] : [["to cut", count]]),
+    ["material", part.material],
+    [`thickness ${units}`, length(part.thickness)],
+    ["units", units === "mm" ? "millimetres and degrees" : "inches and degrees"],
+    ["face up", `${blank.faceUp} face up`],
+    [
+      "origin",
+      "x = 0 is the leftmost and y = 0 the lowest point of the cut edge as drawn; x to the right and y up",
+    ],
+    ["what is cut", "corners, girths and ordinates are those of the cut edge"],
+    ["lines", linesSay(report)],
+  ];
+}
+
+/** How the ends and the first and last line lie to the cut edge. */
+function linesSay({ part }: Report): string {
+  const { seam, trimAllowance } = part;
+  const said = [
+    ...(seam?.gap
+      ? [
+          "the first and the last line are the seam's lines before the gap is taken off and lie outside the cut edge: do not cut by them",
+        ]
+      : []),
+    ...(seam?.joint === "lap" && seam.lap
+      ? ["the lap runs on past the seam's line to the cut edge: do not cut by that line"]
+      : []),
+    ...(trimAllowance === true ? ["lines end on the finished edge, and the trim allowance lies beyond"] : []),
+  ];
+  return said.length > 0 ? said.join("; ") : "the first and the last line are the cut edge of the seam";
+}
+
+/** Radii of the arcs, with their centre, and the angle between the seam's lines of this blank. */
+function coneRows({ cone, part, hand }: Report, { piece }: Blank, { units, length }: Measures): Cell[][] {
+  const row = hand.rows.find((one) => one.piece === piece);
+  if (!cone || cone.outerRadiusMm === null || cone.innerRadiusMm === null || !row) return [];
+  const centre = add2(row.a, scale2(unit2(sub2(row.b, row.a)), cone.outerRadiusMm));
+  const trim = part.trimAllowance === true ? " without trim allowance" : "";
+  return [
+    [`outer radius ${units}${trim}`, length(cone.outerRadiusMm)],
+    [`inner radius ${units}${trim}`, length(cone.innerRadiusMm)],
+    [`centre of both x ${units}`, length(centre[0])],
+    [`centre of both y ${units}`, length(centre[1])],
+    ["sector angle deg between the seam's lines", Number((cone.sectorDeg / (part.pieces ?? 1)).toFixed(4))],
+  ];
+}
+
+function cornerRows(blank: Blank, { units, length }: Measures): Cell[][] {
+  const corners = cutCorners(blank);
+  const ends = corners.filter(({ isEnd }) => isEnd);
+  const paths = edgePaths(blank);
+  // Ends are in the order of the edges: each edge runs from its own to the next.
+  const nameOf = (i: number, j: number): string => {
+    const edge = j === i + 1 ? paths[i] : i === 0 && j === ends.length - 1 ? paths[j] : undefined;
+    if (!edge) return "diagonal";
+    return isSeam(edge) ? `along ${edge.name}` : `straight across the ${edge.name}`;
+  };
+  const pairs = ends.flatMap((from, i) =>
+    ends.slice(i + 1).map((to, k): Cell[] => {
+      const j = i + 1 + k;
+      return [nameOf(i, j), from.number, to.number, length(distance2(from.at, to.at))];
+    }),
+  );
+  return [
+    [],
+    ["corner of the cut edge", `x ${units}`, `y ${units}`, "where"],
+    ...corners.map(({ number, at, where }: CutCorner): Cell[] => [number, ...at.map(length), where]),
+    [],
+    ["tape check of the cut edge", "from corner", "to corner", `distance ${units}`],
+    ...pairs.toSorted(([p], [q]) => Number(q === "diagonal") - Number(p === "diagonal")),
+  ];
+}

@@ -1,0 +1,15 @@
+export type Cell = string | number;
+
+/** What a spreadsheet knows UTF-8 by: without it letters such as Ø and ü come out as two others. */
+export const MARK_OF_UTF8 = "\uFEFF";
+
+/** Rows of cells as RFC 4180 has them, after the mark of UTF-8. */
+export const csvText = (rows: readonly (readonly Cell[])[]): string =>
+  MARK_OF_UTF8 + rows.map((row) => row.map(cell).join(",")).join("\r\n") + "\r\n";
+
+/** Text in quotes where it holds what parts cells; a leading sign that a table would take for a formula is text too. */
+function cell(value: Cell): string {
+  if (typeof value === "number") return String(value);
+  const text = /^[=+@\t-]/.test(value) ? `'${value}` : value;
+  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}
