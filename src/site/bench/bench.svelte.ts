@@ -263,9 +263,23 @@ export class Bench {
   private read(): void {
     this.outcome = outcomeOf(this.work.of(this.now));
     if (this.outcome.kind === "unread") this.isRead = this.readWhole();
-    if (this.outcome.kind !== "drawn") return;
-    this.lastDrawn = this.outcome.drawn;
+    if (this.outcome.kind === "drawn") this.draw(this.outcome.drawn);
+    else if (this.outcome.kind === "problems" && !this.lastDrawn) this.drawBefore();
+  }
+
+  private draw(drawn: Drawn): void {
+    this.lastDrawn = drawn;
     this.judge();
+  }
+
+  /** A page that is opened on something half typed shows the last step before it that can be drawn. */
+  private drawBefore(): void {
+    for (const before of this.history.past.toReversed()) {
+      const outcome = outcomeOf(this.work.of(before));
+      if (outcome.kind !== "drawn") continue;
+      this.draw(outcome.drawn);
+      return;
+    }
   }
 
   /** The rules that read whatever is typed are loaded for the first hand that comes to the form. */
@@ -287,8 +301,12 @@ export class Bench {
     }
     // Meanwhile something else may have been typed, and read.
     if (this.outcome.kind !== "unread") return;
-    if (lacking) this.outcome = { kind: "problems", problems: [lacking] };
-    else this.read();
+    if (!lacking) {
+      this.read();
+      return;
+    }
+    this.outcome = { kind: "problems", problems: [lacking] };
+    if (!this.lastDrawn) this.drawBefore();
   }
 
   /** Trials of what is at the bench: those that came with it, else those of the page's own part. */
