@@ -1,6 +1,5 @@
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
-import { SHAPE_IDS } from "../../src/shapes/ids.ts";
 import { launch } from "./chromium.ts";
 import { DIST, serve } from "./site.ts";
 
@@ -49,7 +48,7 @@ const sheetsReady = async (): Promise<void> => {
   await page.waitForLoadState("networkidle");
 };
 
-it.each(SHAPE_IDS)(
+it.each(["right-cone", "eccentric-cone", "square-to-round"])(
   "prints the last good sheets of a %s with a remark while a size is wrong, on two pages",
   async (shape) => {
     await page.goto(`${site.url}shapes/${shape}/`);

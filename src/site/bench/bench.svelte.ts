@@ -209,6 +209,11 @@ export class Bench {
     const trials = part.trials ?? (part.name === this.name ? this.now.trials : undefined);
     this.show(change(this.history, { ...part, ...(trials && { trials }) }));
   }
+  /** What the page came with; what was here stays one step back. */
+  takePublished(): void {
+    this.take(this.published);
+    this.message = "The sizes that this page came with are back. Undo brings back yours.";
+  }
   /** Another window of this browser works on the same part or shop, and what is typed last is what is kept. */
   async warnOfOther(what: "part" | "shop"): Promise<void> {
     const { otherWindow } = await import("./otherWindow.ts");
