@@ -79,3 +79,60 @@ it("prints the last good sheets of a part's own page as well, and after the page
   await sheetsReady();
   expect(await printed()).toMatch(/NOT what is typed/);
 });
+
+it("is named by its file where that is of another shape, and goes back to the example, which can be undone", async () => {
+  await page.goto(`${site.url}shapes/right-cone/`);
+  await page.locator("input[data-open]").first().setInputFiles("demo-data/parts/feed-spout-reducer.yaml");
+  await page.waitForURL(/shapes\/eccentric-cone/);
+  const said = () => page.locator(".bench-bar [role=status]").textContent();
+  await expect.poll(said).toMatch(/^feed-spout-reducer\.yaml is on the bench/);
+  const opened = await height().inputValue();
+  await page.getByRole("button", { name: "Back to the example" }).click();
+  await expect.poll(() => height().inputValue()).toBe("240");
+  expect(opened).not.toBe("240");
+  expect(await page.getByRole("button", { name: "Back to the example" }).isDisabled()).toBe(true);
+  await page.getByRole("button", { name: "Undo", exact: true }).click();
+  expect(await height().inputValue()).toBe(opened);
+});
+
+it.each([
+  [390, "2"],
+  [390, "4"],
+  [320, "2"],
+  [320, "4"],
+])("is no wider than a telephone of %d px with %s pieces that differ", async (width, pieces) => {
+  await page.setViewportSize({ width, height: 844 });
+  await page.goto(`${site.url}shapes/eccentric-cone/`);
+  await height().fill("300");
+  await page.getByText("Seam, pieces, quantity and the rest").click();
+  await page.getByLabel("Pieces round the part", { exact: true }).fill(pieces);
+  await expect.poll(() => page.locator(".low-pattern svg").count()).toBe(Number(pieces));
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+  const strip = (await page.locator(".low-pattern").boundingBox())!;
+  expect(strip.height).toBeLessThan(844 / 4);
+});
+
+it("saves the tray with the first click after the job's title was typed", async () => {
+  await page.goto(`${site.url}shapes/right-cone/`);
+  // Told at the bar: it must not move to the tray while the hand is on its way.
+  await page.getByRole("button", { name: "Put on the tray" }).click();
+  await page.getByLabel("Title of the job").fill("Hoppers");
+  const save = page.getByRole("button", { name: "Save the tray as a job (.zip)" });
+  await save.scrollIntoViewIfNeeded();
+  const { x, y, width, height: high } = (await save.boundingBox())!;
+  const [file] = await Promise.all([
+    page.waitForEvent("download"),
+    page.mouse.click(x + width / 2, y + high / 2),
+  ]);
+  expect(file.suggestedFilename()).toBe("hoppers.zip");
+});
+
+it("goes to the next gauge with an arrow key", async () => {
+  await page.goto(`${site.url}shapes/right-cone/`);
+  const thickness = page.locator(".bench-form").getByLabel("Plate thickness, mm", { exact: true });
+  await thickness.fill("10 ga");
+  await thickness.press("ArrowUp");
+  await expect.poll(() => thickness.inputValue()).toBe("9 ga");
+  await thickness.press("ArrowDown");
+  await expect.poll(() => thickness.inputValue()).toBe("10 ga");
+});
