@@ -39,7 +39,7 @@ async function printed(): Promise<string> {
   expect(await page.locator(".bench-print .sheet").count()).toBe(2);
   const text = await page.locator(".bench-print").innerText();
   await page.evaluate(() => dispatchEvent(new Event("afterprint")));
-  await page.emulateMedia({ media: "screen" });
+  await page.emulateMedia({ media: null });
   return text;
 }
 /** The sheets are loaded once somebody is at work, and follow what is typed. */
@@ -55,7 +55,7 @@ it.each(["right-cone", "eccentric-cone", "square-to-round"])(
     await height().fill("345");
     for (const wrong of ["abc", "-5", ""]) {
       await height().fill(wrong);
-      await page.locator(".bench-field.wrong").first().waitFor();
+      await page.locator(".bench-form .problem").first().waitFor();
       await sheetsReady();
       const text = await printed();
       expect(text, wrong).toMatch(/NOT what is typed/);
@@ -69,13 +69,13 @@ it("prints the last good sheets of a part's own page as well, and after the page
   await page.goto(`${site.url}parts/feed-spout-reducer/`);
   await page.getByRole("button", { name: "Change this part here" }).click();
   await height().fill("abc");
-  await page.locator(".bench-field.wrong").first().waitFor();
+  await page.locator(".bench-form .problem").first().waitFor();
   await sheetsReady();
   expect(await printed()).toMatch(/NOT what is typed/);
   expect(await pagesOnPaper("A4")).toBe(2);
   await page.reload();
   await page.getByRole("button", { name: "Go on with your changes" }).click();
-  await page.locator(".bench-field.wrong").first().waitFor();
+  await page.locator(".bench-form .problem").first().waitFor();
   await sheetsReady();
   expect(await printed()).toMatch(/NOT what is typed/);
 });
