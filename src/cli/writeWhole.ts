@@ -1,4 +1,4 @@
-import { renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { systemCode } from "../input/readText.ts";
 
@@ -25,17 +25,20 @@ export function writeWhole(path: string, shown: string, bytes: Uint8Array): stri
   } catch (error) {
     // Only what was begun here is cleared up again: something of that name may be in the way.
     if (begun) rmSync(temporary, { force: true });
-    return `${shown} cannot be written: ${why(error)}`;
+    return `${shown} cannot be written: ${why(error, dirname(path))}`;
   }
 }
 
-function why(error: unknown): string {
+function why(error: unknown, folder: string): string {
   const code = systemCode(error);
   switch (code) {
     case undefined:
       throw error;
     case "ENOENT":
-      return "its folder is not there; make it, or give another";
+      // Folders that the system itself fills take no files, and some say so as if they were not there.
+      return existsSync(folder)
+        ? "the system makes no files in that folder; give a folder on a disk"
+        : "its folder is not there; make it, or give another";
     case "ENOTDIR":
       return "what should be its folder is a file; give another place";
     case "EACCES":

@@ -9,6 +9,7 @@ import { along, edgePaths, endsOf, isSeam, nameAlong } from "./pattern/edges.ts"
 import { elementsOf, marksAlong, rowsOf, seenFrom } from "./pattern/lines.ts";
 import { rollingArrow, upArrow } from "./pattern/marks.ts";
 import { numberEnds } from "./pattern/numbers.ts";
+import { type ZoneBegin, zoneMarks } from "./pattern/zoneMarks.ts";
 import { fitSheet } from "./sheet.ts";
 
 /** From an edge to its name, inside and outside, the last of them for a blank in which nothing has room. [mm of paper] */
@@ -17,27 +18,38 @@ const NAME_CLEAR = [1.6, 3, 5, -5, -8, -12, -16, -20];
 const STRIP = 14;
 
 /**
- * One blank as it goes into the rolls: outline, element lines with their numbers, and which edge is which. It has no sizes,
+ * One blank as it goes into the rolls: outline, element lines with their numbers, where zones begin, and which edge is which. It has no sizes,
  * so that its names have room: seams, ends and the way through the rolls are put down first and are always there.
  */
-export function blankInHand(report: Drawable, { paper, blank }: { paper: Paper; blank: Blank }): Drawing {
+export function blankInHand(
+  report: Drawable,
+  { paper, blank, zones = [] }: { paper: Paper; blank: Blank; zones?: readonly ZoneBegin[] },
+): Drawing {
   const box = boxOf(blank.outline);
   const names = blank.edges.map(({ name }) => name).join(", ");
+  const marks = zones
+    .filter(({ piece }) => piece === blank.piece)
+    .map(({ name }) => name)
+    .join(", ");
   return fitSheet(
     {
       paper,
       core: { widthMm: width(box), heightMm: height(box) },
       text: {
         title: `The blank of ${report.part.title} in hand`,
-        description: `The flat blank with its ${blank.faceUp} face up, and which edge is which, counter-clockwise: ${names}.`,
+        description: `The flat blank with its ${blank.faceUp} face up, and which edge is which, counter-clockwise: ${names}.${marks === "" ? "" : ` Chain-dotted, where they begin: ${marks}.`}`,
         lines: [report.part.title],
       },
     },
-    (board) => draw(board, report, blank),
+    (board) => draw(board, report, { blank, zones }),
   );
 }
 
-function draw(board: Board, report: Drawable, blank: Blank): void {
+function draw(
+  board: Board,
+  report: Drawable,
+  { blank, zones }: { blank: Blank; zones: readonly ZoneBegin[] },
+): void {
   const rows = rowsOf(report, blank);
   const step = lineStride(report, board.unit);
   const elements = elementsOf(report, blank);
@@ -56,6 +68,8 @@ function draw(board: Board, report: Drawable, blank: Blank): void {
       nameAlong(board, edge, { clearMm: NAME_CLEAR, insideToo: wide || isSeam(edge) }),
       Infinity,
     );
+  const [first] = rows;
+  if (first) zoneMarks(board, blank, { begins: zones, seam1: first });
   rollingArrow(board, rows, { text: "through the rolls", below: blank.outline });
   numberEnds(board, marksAlong(seenFrom(rows, elements, "a")), { step });
   if (b) numberEnds(board, marksAlong(seenFrom(rows, elements, "b")), { step });

@@ -25,14 +25,22 @@ import { centreOf, curveOf, type End, endsOfPart, inPlan, offsetOf, sizeText } f
 import { nameSeams, nameViews } from "./views/names.ts";
 import { crosses, plan, planLines, planMarks } from "./views/plan.ts";
 
-/** The nearest dimension line below a view, and clear room. [mm of paper] */
-const [BELOW, CLEAR] = [9, 4];
+/** The nearest dimension line below a view. [mm of paper] */
+const BELOW = 9;
+/** Clear room for what is lettered there; on a narrow paper views would no longer fit side by side with more. [mm of paper] */
+const CLEAR = 8;
+const CLEAR_NARROW = 5.5;
+
 /**
  * Between neighbouring views: room for one dimension, in inches on a sheet with its fraction below, and for the numbers of the
  * other. [mm of paper]
  */
-const between = ({ capsMm, name }: Paper, { units }: Drawable["part"]): number =>
-  BELOW + CLEAR + 1.5 * capsMm.small + (units === "in" && name !== "narrow" ? 1.6 * capsMm.figure : 0);
+function between({ capsMm, name }: Paper, { units }: Drawable["part"]): number {
+  const numbers = BELOW + 1.5 * capsMm.small;
+  return name === "narrow"
+    ? numbers + CLEAR_NARROW
+    : numbers + CLEAR + (units === "in" ? 1.6 * capsMm.figure : 0);
+}
 
 /**
  * The part as it stands: front view, view from above below it, and where it leans sideways the view from the left.

@@ -10,8 +10,12 @@ export interface SecondPass extends RollPlaces {
   readonly held: boolean;
 }
 
+interface Placed extends Trial {
+  readonly place: "open" | "in the window" | "past the window" | "past the cap";
+}
+
 /**
- * Start of the second pass after a trial in the window of the first: the plan's start for the closed part, moved by what
+ * Start of the second pass after a trial in the window of the first, or past it and not past the cap, whose blank is kept: the plan's start for the closed part, moved by what
  * this roll asked beyond the model, the tilt being the plan's:
  *
  *   moved = (s + (model middle − model large) at the trial's tilt − model(k)) + (m − 1)(model(1) − model(k)),
@@ -21,16 +25,17 @@ export interface SecondPass extends RollPlaces {
  *
  * @param trials in order; the last of those within the window counts
  * @param learned slope of this machine that other zones of the same plate have shown; null where nothing has
- * @returns null where none lies within, or the plan has no start
+ * @returns null where there is none such, or the plan has no start
  * @see derived here
  */
 export function secondPass(
-  trials: readonly Trial[],
+  trials: readonly Placed[],
   { aim, pass }: Pick<TrialModel, "aim" | "pass">,
   learned: number | null = null,
 ): SecondPass | null {
   const at = trials.findLastIndex(
-    ({ modelMm, sprangFlat }) => !sprangFlat && modelMm >= aim.fromMm && modelMm <= aim.toMm,
+    ({ modelMm, sprangFlat, place }) =>
+      !sprangFlat && modelMm >= aim.fromMm && modelMm <= aim.capMm && place !== "past the cap",
   );
   const last = trials[at];
   const [first, finished] = [pass("trial")?.start, pass("finished")];

@@ -51,7 +51,7 @@ function raised(asked: Words, { model, trials, next, places }: Advised): string 
   return `Closed ${say.percent(last.closed)}, wanted ${say.percent(from)} to ${say.percent(to)}: set ${set}.${high}`;
 }
 
-function overshot(asked: Words, { model, trials, next, places }: Advised): string {
+function overshot(asked: Words, { model, trials, next, places, second }: Advised): string {
   const { say } = asked;
   const last = trials.at(-1) as TrialRead;
   const { to, cap } = model.window;
@@ -59,7 +59,7 @@ function overshot(asked: Words, { model, trials, next, places }: Advised): strin
   const then = `Set ${settingSaid(asked, nextMm, places)} for the next blank${tilted(asked)}.`;
   const past = `Closed ${say.percent(last.closed)}, past the ${say.percent(to)} where this pass ends`;
   if (last.place !== "past the cap")
-    return `${past}: no further raise on this blank in this pass; it is kept for the second. ${then}`;
+    return `${past}: no further raise on this blank in this pass; it is kept for the second.${secondSaid(asked, second)} ${then}`;
   const lap = last.closed > 1 ? " Its edges are past each other: never let an overlap enter the pinch." : "";
   return `${past} and past its cap of ${say.percent(cap)}. ${PAST_CAP}${lap} ${then}`;
 }
@@ -131,7 +131,9 @@ export function briefOn(asked: Words, advised: Advised): string {
     }
     case "overshot": {
       const aside =
-        last.place === "past the cap" ? "Past the cap: that blank is set aside." : "Past the window.";
+        last.place === "past the cap"
+          ? "Past the cap: that blank is set aside."
+          : `Past the window: that blank is kept for the second pass${second ? `, from ${placesSaid({ pipe: isPipe(asked.item), say: asked.say }, second)}` : ""}.`;
       return `${aside} Next blank: start at ${settingSaid(asked, next.nextBlankMm, places)}.${unsure}`;
     }
     case "check":

@@ -88,7 +88,8 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
     );
   const places = nextMm === null ? null : model.placesAt(nextMm);
   const disagrees = disagreeing(trials).map((i) => i + 1);
-  const second = secondPass(trials, model);
+  // Where nothing is safe to name for this pass, nothing is for the next.
+  const second = next.kind === "check" ? null : secondPass(trials, model);
   const set = next.kind === "done" ? model.placesAt(trials.at(-1)?.settingMm ?? 0) : places;
   const problems = places ? model.problemsAt(places) : [];
   const advised: Advised = { model, trials, next, places: set, disagrees, second };

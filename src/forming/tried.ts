@@ -20,6 +20,8 @@ export interface TriedZone {
   readonly set: RollPlaces | null;
   /** Where the second pass starts; null before a trial lies in the window. */
   readonly second: RollPlaces | null;
+  /** Is nothing safe to name before something is looked at? */
+  readonly look: boolean;
 }
 
 /** What trials of this part on this roll came to, as its work sheet takes it. */
@@ -44,7 +46,9 @@ function shortly({ item, say }: RollAsked, correction: TrialCorrection): string 
     ? "look at 0, thickness and contact, then start"
     : last.place === "past the cap"
       ? "that blank is set aside; start the next"
-      : "start";
+      : last.place === "past the window"
+        ? "that blank is kept for the second pass; start the next"
+        : "start";
   return [kind === "done" ? `keep ${at}.${unsure}` : `${first} at ${at}.${unsure}`, ...problems].join(" ");
 }
 
@@ -66,6 +70,7 @@ export function triedOn(asked: RollAsked, kept: TrialsKept | undefined): Tried |
     brief: `By this part's own trials (${came}): ${correction ? shortly(asked, correction) : whatTo(answer)}`,
     set: correction?.set ?? null,
     second: correction?.secondPass ?? null,
+    look: correction === null || correction.kind === "check",
     zones: [],
   };
 }

@@ -7,13 +7,17 @@ import { cameOutInZone, listedZones } from "./zoneAdvice.ts";
 import type { ZoneCorrection, ZonesCorrection } from "./zoneTrials.ts";
 
 /** What is done with a zone, in a word or two; the numbers stand in the boxes. */
-function doing({ kind, trials }: ZoneCorrection): string {
+function doing({ kind, trials, nextBlank }: ZoneCorrection): string {
   switch (kind) {
     case "done":
-      return "keep";
+      return nextBlank ? "keep for the next blank" : "keep";
     case "raise":
     case "taught":
-      return trials.at(-1)?.sprangFlat ? "look at 0, thickness and contact, then start" : "start";
+      return trials.at(-1)?.sprangFlat
+        ? "look at 0, thickness and contact, then start"
+        : nextBlank
+          ? "start the next blank in"
+          : "start";
     case "overshot":
       return trials.at(-1)?.place === "past the cap"
         ? "blank set aside, the next lower in"
@@ -44,7 +48,11 @@ export function triedZones(
   const came = last
     ? `${several && "zone" in last ? `zone ${last.zone} ` : ""}last set ${say.length(last.settingMm)}, came out ${"zone" in last ? cameOutInZone(last, say) : "flat"}`
     : "";
-  const places = zones.map(({ set, secondPass }) => ({ set, second: secondPass }));
+  const places = zones.map(({ kind, set, secondPass }) => ({
+    set,
+    second: secondPass,
+    look: kind === "check",
+  }));
   const [only] = zones;
   const [first] = places;
   const problems = [...new Set(zones.flatMap((one) => one.problems))];
@@ -61,6 +69,7 @@ export function triedZones(
     ].join(" "),
     set: several ? null : (first?.set ?? null),
     second: several ? null : (first?.second ?? null),
+    look: several ? false : (first?.look ?? false),
     zones: several ? places : [],
   };
 }

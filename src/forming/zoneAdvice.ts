@@ -23,6 +23,10 @@ interface ZoneTold {
   readonly from: readonly number[];
   readonly disagrees: readonly number[];
   readonly secondPass: SecondPass | null;
+  /** The zones of this blank that are past their cap: it is set aside, and every setting is for the next one. */
+  readonly pastCap: readonly number[];
+  /** The other zones of the same radii, which are set alike. */
+  readonly mirrors: readonly number[];
 }
 
 /** "Zone 2: "; nothing where one zone goes all round. */
@@ -52,8 +56,13 @@ function wanted({ say }: Words, { from, to }: FirstPass): string {
   return `wanted ${say.percent(from)} to ${say.percent(to)}`;
 }
 
-function checked(asked: Words, { next, model }: ZoneTold, last: ZoneTrial): string {
-  if (next?.kind !== "check") return "";
+/** "zone 1 is past its cap". */
+const isPastCap = (zones: readonly number[]): string =>
+  `${listedZones(zones)} ${zones.length === 1 ? "is past its cap" : "are past their caps"}`;
+
+function checked(asked: Words, { next, model, from }: ZoneTold, last: ZoneTrial | undefined): string {
+  if (next?.kind !== "check" || !last)
+    return `${last ? bent(asked, last) : "no trial yet"}; set like its mirror, which is to be looked at first (${listedZones(from)}): no setting is safe to name.`;
   switch (next.why) {
     case "disagree":
       return `${bent(asked, last)}. No further raise is safe to name by these trials: measure this zone again before it is rolled on, and leave out the trial that was wrong.`;
@@ -66,62 +75,86 @@ function checked(asked: Words, { next, model }: ZoneTold, last: ZoneTrial): stri
 
 /** What to do in one zone, in sentences with its own numbers. */
 export function zoneAdvice(asked: Words, told: ZoneTold, zones: number): string {
-  const { model, window, trials, set, from, disagrees, secondPass } = told;
+  const { model, window, trials, set, from, disagrees, secondPass, pastCap, mirrors } = told;
   const { say } = asked;
   const last = trials.at(-1);
   const head = zoneHead(model, zones);
   const tilt = isPipe(asked.item) ? "" : ", the tilt as it is";
+  const aside = pastCap.length > 0;
+  const setAside = aside ? ` This blank is set aside: ${isPastCap(pastCap)}.` : "";
+  const onNext = aside ? " with the next blank" : "";
   const second = secondPass
-    ? ` Second pass: start at ${at(asked, secondPass)}${secondPass.held ? " (held back at the plan's own high)" : ""}, and go on by the templates.`
+    ? ` Second pass${aside ? " of the next blank" : ""}: start at ${at(asked, secondPass)}${secondPass.held ? " (held back at the plan's own high)" : ""}, and go on by the templates.`
     : "";
   const unsure =
     disagrees.length > 0
       ? ` Trial ${disagrees.join(" and ")} of this zone and its last one do not agree: measure again first.`
       : "";
+  const alike =
+    mirrors.length > 0 && set && told.kind !== "plan"
+      ? ` Set alike with its mirror, ${listedZones(mirrors)}.`
+      : "";
   const said = (): string => {
+    if (told.kind === "check")
+      return `${checked(asked, told, last)}${last?.place === "past the cap" ? ` ${PAST_CAP}` : setAside}${aside ? " The next blank waits for that too." : ""}`;
     if (!last)
-      return told.kind === "taught"
-        ? `no trial yet; by what ${listedZones(from)} taught start at ${at(asked, set)}.`
-        : `no trial yet, and none that took set to learn from: start at the plan's own ${at(asked, set)}.`;
+      return `${
+        told.kind === "taught"
+          ? `no trial yet; by what ${listedZones(from)} taught start${onNext} at ${at(asked, set)}.`
+          : `no trial yet, and none that took set to learn from: start${onNext} at the plan's own ${at(asked, set)}.`
+      }${setAside}`;
     switch (told.kind) {
-      case "done":
-        return `${bent(asked, last)}, within ${say.percent(window.from)} to ${say.percent(window.to)}: its first pass is done; keep ${at(asked, set)} for the lot.${second}`;
-      case "raise":
-        return last.sprangFlat
-          ? `${bent(asked, last)}. First make sure that ${LOOK}. Only then set ${at(asked, set)}${tilt}, with the plate moving, and roll this blank once more.`
-          : `${bent(asked, last)}, ${wanted(asked, window)}: set ${at(asked, set)}${tilt}, with the plate moving, and roll this blank once more.`;
-      case "overshot":
-        return last.place === "past the cap"
-          ? `${bent(asked, last)}, past the cap of ${say.percent(window.cap)}. ${PAST_CAP} Set ${at(asked, set)} for the next blank${tilt}.`
-          : `${bent(asked, last)}, past the ${say.percent(window.to)} where this pass ends: no further raise in this zone of this blank; it is kept for the second pass. Set ${at(asked, set)} for the next blank${tilt}.`;
-      case "check":
+      case "done": {
+        const done = `${bent(asked, last)}, within ${say.percent(window.from)} to ${say.percent(window.to)}`;
+        return aside
+          ? `${done}.${setAside} Set ${at(asked, set)} for the next blank${tilt}.${second}`
+          : `${done}: its first pass is done; keep ${at(asked, set)} for the lot.${second}`;
+      }
+      case "raise": {
+        const open = last.sprangFlat
+          ? `${bent(asked, last)}. First make sure that ${LOOK}.`
+          : `${bent(asked, last)}, ${wanted(asked, window)}`;
+        if (aside)
+          return `${open}${last.sprangFlat ? "" : "."}${setAside} Set ${at(asked, set)} for the next blank${tilt}, with the plate moving.`;
+        return `${open}${last.sprangFlat ? " Only then" : ":"} set ${at(asked, set)}${tilt}, with the plate moving, and roll this blank once more.`;
+      }
+      case "overshot": {
+        const next = `Set ${at(asked, set)} for the next blank${tilt}.`;
+        if (last.place === "past the cap")
+          return `${bent(asked, last)}, past the cap of ${say.percent(window.cap)}. ${PAST_CAP} ${next}`;
+        const past = `${bent(asked, last)}, past the ${say.percent(window.to)} where this pass ends`;
+        return aside
+          ? `${past}.${setAside} ${next}${second}`
+          : `${past}: no further raise in this zone of this blank; it is kept for the second pass.${second} ${next}`;
+      }
       case "taught":
       case "plan":
-        return checked(asked, told, last);
+        return "";
     }
   };
-  const words = `${said()}${unsure}`;
+  const words = `${said()}${alike}${unsure}`;
   return head === "" ? `${words.charAt(0).toUpperCase()}${words.slice(1)}` : `${head}${words}`;
 }
 
 /** The same in few words, to stand on a sheet. */
 export function zoneBrief(asked: Words, told: ZoneTold, zones: number): string {
-  const { model, trials, kind, next, set, disagrees, from } = told;
+  const { model, trials, kind, next, set, disagrees, from, pastCap } = told;
   const last = trials.at(-1);
   const head = zoneHead(model, zones);
   const places = set && at(asked, set);
   const unsure = disagrees.length > 0 ? " (trials do not agree: measure again)" : "";
   const past = last?.place === "past the cap";
+  const onNext = pastCap.length > 0 ? "next blank, " : "";
   const words = {
-    done: `keep ${places ?? ""}`,
-    raise: `${last?.sprangFlat ? "look at 0, thickness and contact, then " : ""}start at ${places ?? ""}`,
+    done: `${onNext}keep ${places ?? ""}`,
+    raise: `${last?.sprangFlat ? "look at 0, thickness and contact, then " : ""}${onNext}start at ${places ?? ""}`,
     overshot: `${past ? "past the cap, blank set aside; next blank" : "no more raise; next blank"} ${places ?? ""}`,
     check:
       next?.kind === "check" && next.why === "tilt"
         ? `the ${next.end} end is at its limit: raise the other alone`
         : "look first, no further raise",
-    taught: `by ${listedZones(from.length > 0 ? from : [1])} start at ${places ?? ""}`,
-    plan: `the plan's own ${places ?? ""}`,
+    taught: `${onNext}by ${listedZones(from.length > 0 ? from : [1])} start at ${places ?? ""}`,
+    plan: `${onNext}the plan's own ${places ?? ""}`,
   }[kind];
   const all = `${words}${unsure}.`;
   return head === "" ? `${all.charAt(0).toUpperCase()}${all.slice(1)}` : `${head}${all}`;

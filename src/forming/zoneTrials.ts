@@ -1,11 +1,12 @@
 import type { RollAsked } from "./asked.ts";
 import type { FirstPass } from "./firstPass.ts";
 import type { RollPlaces } from "./rollPlaces.ts";
-import { secondPass, type SecondPass } from "./secondPass.ts";
+import { secondPass as secondOf, type SecondPass } from "./secondPass.ts";
 import { isPipe } from "./skin.ts";
 import { type By, disagreeing } from "./trialCorrection.ts";
 import { learnedSaid, zoneAdvice, zoneBrief } from "./zoneAdvice.ts";
 import { type Learned, learnedOf, taughtStart } from "./zoneLearned.ts";
+import { mirroredAlike, mirrorsOf, type ZoneCame } from "./zoneMirror.ts";
 import { type ZoneModel, zoneModels, type ZoneRead } from "./zoneModel.ts";
 import { endPastCap, type ZoneNext, zoneNext } from "./zoneNext.ts";
 import { impossibleInZone, type ZoneSeen } from "./zoneSeen.ts";
@@ -33,6 +34,8 @@ export interface ZoneCorrection {
   readonly disagrees: readonly number[];
   /** Where its second pass starts; null before a trial of it lies in the window. */
   readonly secondPass: SecondPass | null;
+  /** Is the blank in hand set aside because a zone of it is past its cap, so that every setting is for the next one? */
+  readonly nextBlank: boolean;
   /** What stands in the way of `set` on this machine, in sentences. */
   readonly problems: readonly string[];
   readonly advice: string;
@@ -68,7 +71,7 @@ export type ZonesAnswer =
   | { readonly kind: "none"; readonly why: string };
 
 const RULE =
-  "as for a right cone, by what half the slant asks: the mean of the model's settings for what came out at both ends; next setting = last setting + slope × (model's setting wanted − model's setting for what came out); plate and machine are the same for all zones, so the slope comes from the trials of all of them (drawn towards 1 where they lie near each other, held within 0.67 to 1.5), and a zone without a trial starts from the two nearest, the lower of both; no end is raised past the middle between its window's end and its cap";
+  "as for a right cone, by what half the slant asks: the mean of the model's settings for what came out at both ends; next setting = last setting + slope × (model's setting wanted − model's setting for what came out); plate and machine are the same for all zones, so the slope comes from the trials of all of them (drawn towards 1 where they lie near each other, held within 0.67 to 1.5), and a zone without a trial starts from the two nearest, the lower of both; zones that mirror each other get one setting, learned from the trials of both; no end is raised past the middle between its window's end and its cap";
 
 function placeOf(model: ZoneModel, read: ZoneRead): ZoneTrial["place"] {
   const { modelMm } = read;
@@ -77,6 +80,8 @@ function placeOf(model: ZoneModel, read: ZoneRead): ZoneTrial["place"] {
   if (modelMm > toMm) return "past the window";
   return read.sprangFlat || modelMm < fromMm ? "open" : "in the window";
 }
+
+const withPlace = (model: ZoneModel, read: ZoneRead): ZoneTrial => ({ ...read, place: placeOf(model, read) });
 
 /** The setting at the large edge where a zone is set now; null where something is to be looked at first. [mm] */
 function settingOf(next: ZoneNext, last: ZoneRead): number | null {
@@ -92,7 +97,7 @@ function settingOf(next: ZoneNext, last: ZoneRead): number | null {
   }
 }
 
-function tried(model: ZoneModel, trials: readonly ZoneTrial[], learned: Learned) {
+function tried(model: ZoneModel, trials: readonly ZoneTrial[], learned: Learned): ZoneCame {
   const last = trials.at(-1) as ZoneTrial;
   const next = zoneNext(model, trials, learned);
   return {
@@ -102,15 +107,16 @@ function tried(model: ZoneModel, trials: readonly ZoneTrial[], learned: Learned)
     by: "by" in next ? next.by : null,
     from: [],
     disagrees: disagreeing(trials).map((i) => i + 1),
-    secondPass: secondPass(trials, model, learned.slope),
+    // Where nothing is safe to name for this pass, nothing is for the next.
+    secondPass: next.kind === "check" ? null : secondOf(trials, model, learned.slope),
   };
 }
 
-function untried(model: ZoneModel, learned: Learned) {
+function untried(model: ZoneModel, learned: Learned): ZoneCame {
   const start = taughtStart(model, learned);
   return {
     next: null,
-    kind: start ? ("taught" as const) : ("plan" as const),
+    kind: start ? "taught" : "plan",
     settingMm: start?.settingMm ?? model.startMm,
     by: null,
     from: start?.from ?? [],
@@ -137,12 +143,23 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
   const reads = seen.map((one) => (models[one.zone - 1] as ZoneModel).read(one));
   const learned = learnedOf(models, reads);
   const zones: ZoneCorrection[] = [];
-  for (const model of models) {
-    const trials = reads
-      .filter(({ zone }) => zone === model.number)
-      .map((read): ZoneTrial => ({ ...read, place: placeOf(model, read) }));
-    const came = trials.length > 0 ? tried(model, trials, learned) : untried(model, learned);
-    const { settingMm, next, ...rest } = came;
+  const trialsOf = ({ number }: ZoneModel) =>
+    reads
+      .filter(({ zone }) => zone === number)
+      .map((read) => withPlace(models[number - 1] as ZoneModel, read));
+  const came = mirroredAlike(
+    models.map((model) => {
+      const trials = trialsOf(model);
+      const own = trials.length > 0 ? tried(model, trials, learned) : untried(model, learned);
+      return { ...own, model, last: trials.at(-1) };
+    }),
+  );
+  const pastCap = models
+    .filter((model) => trialsOf(model).at(-1)?.place === "past the cap")
+    .map(({ number }) => number);
+  for (const { model, settingMm, next, kind, by, from, disagrees, secondPass } of came) {
+    const rest = { kind, by, from, disagrees, secondPass };
+    const trials = trialsOf(model);
     if (settingMm !== null && (settingMm <= 0 || settingMm > travelMm))
       return {
         kind: "none",
@@ -150,7 +167,7 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
       };
     const set = settingMm === null ? null : model.placesAt(settingMm);
     const problems = set && rest.kind !== "done" && rest.kind !== "plan" ? model.problemsAt(set) : [];
-    const told = { ...rest, next, set, trials, model, window };
+    const told = { ...rest, next, set, trials, model, window, pastCap, mirrors: mirrorsOf(models, model) };
     zones.push({
       zone: model.number,
       fromDeg: model.zone.fromDeg,
@@ -158,6 +175,7 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
       trials,
       ...rest,
       set,
+      nextBlank: pastCap.length > 0,
       problems,
       advice: [zoneAdvice(asked, told, models.length), ...problems].join(" "),
       brief: [zoneBrief(asked, told, models.length), ...problems].join(" "),

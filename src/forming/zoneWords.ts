@@ -4,28 +4,38 @@ import type { RollZone } from "./zones.ts";
 const READ_ALIKE_MM = 0.05;
 const FULL_TURN_DEG = 360;
 
+type Radii = Pick<RollZone, "largeRadiusMm" | "smallRadiusMm">;
+
+/** Zones of one setting, counted from 1, in the order of the first of each. Alike are those whose radii read the same. */
+export function alikeNumbers(zones: readonly Radii[]): number[][] {
+  const groups: number[][] = [];
+  zones.forEach((zone, i) => {
+    const same = groups.find(([first = 1]) => {
+      const other = zones[first - 1] ?? zone;
+      return (
+        Math.abs(other.largeRadiusMm - zone.largeRadiusMm) < READ_ALIKE_MM &&
+        Math.abs(other.smallRadiusMm - zone.smallRadiusMm) < READ_ALIKE_MM
+      );
+    });
+    if (same) same.push(i + 1);
+    else groups.push([i + 1]);
+  });
+  return groups;
+}
+
 /**
- * Zones of one setting, told together: "zone 2", "zones 1 and 3". Alike are those whose radii read the same.
+ * Zones of one setting, told together: "zone 2", "zones 1 and 3".
  *
  * @returns each with the first of its zones and its name, in the order of the zones
  */
-export function alikeZones<Z extends Pick<RollZone, "largeRadiusMm" | "smallRadiusMm">>(
+export function alikeZones<Z extends Radii>(
   zones: readonly Z[],
 ): { readonly zone: Z; readonly name: string }[] {
-  const groups: { zone: Z; numbers: number[] }[] = [];
-  zones.forEach((zone, i) => {
-    const same = groups.find(
-      ({ zone: other }) =>
-        Math.abs(other.largeRadiusMm - zone.largeRadiusMm) < READ_ALIKE_MM &&
-        Math.abs(other.smallRadiusMm - zone.smallRadiusMm) < READ_ALIKE_MM,
-    );
-    if (same) same.numbers.push(i + 1);
-    else groups.push({ zone, numbers: [i + 1] });
+  return alikeNumbers(zones).flatMap((numbers) => {
+    const zone = zones[(numbers[0] ?? 1) - 1];
+    const name = numbers.length === 1 ? `zone ${numbers[0] ?? 1}` : `zones ${numbers.join(" and ")}`;
+    return zone ? [{ zone, name }] : [];
   });
-  return groups.map(({ zone, numbers }) => ({
-    zone,
-    name: numbers.length === 1 ? `zone ${numbers[0] ?? 1}` : `zones ${numbers.join(" and ")}`,
-  }));
 }
 
 /** How figures of one of several zones begin: "plan 155° to 260°: "; nothing where one setting serves all round. */

@@ -109,6 +109,21 @@ it("makes it at the bench of the part as it stands there, on Letter for a part i
   await button("seed-funnel-full-size-letter.pdf").waitFor();
 });
 
+it("starts the work sheet from the trials kept in the browser, on the part's page and on the sheet's own", async () => {
+  const key = `slantwork trials ${JSON.stringify(["seed-funnel", "Small roll"])}`;
+  await page.addInitScript(
+    ([name, value]) => localStorage.setItem(name!, value!),
+    [key, JSON.stringify([{ settingMm: 23, flat: true }])],
+  );
+  for (const path of ["parts/seed-funnel/", "parts/seed-funnel/forming/"]) {
+    await page.goto(`${site.url}${path}`);
+    await button(/^PDF: full-size/).click();
+    const { bytes } = await saved("seed-funnel-work-sheet.pdf");
+    const [first] = (await readPdf(bytes)).pages;
+    expect(first!.texts.map(({ text }) => text).join("")).toContain("own trials");
+  }
+});
+
 it("has fields and buttons large enough for gloves, and nothing beside the screen, at any width", async () => {
   for (const width of [390, 1280]) {
     await page.setViewportSize({ width, height: 900 });

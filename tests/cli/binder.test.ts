@@ -1,5 +1,14 @@
 import { spawnSync } from "node:child_process";
-import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -60,6 +69,15 @@ describe("the file", () => {
     expect(stdout).toBe(`x.pdf: ${pages.length} pages\n`);
     expect(left()).toEqual(["x.pdf"]);
   });
+
+  it.skipIf(!existsSync("/proc/self"))(
+    "is refused where the system makes none, and the folder is there",
+    () => {
+      expect(made("--only", "reference", "--out", "/proc/x.pdf").stderr).toContain(
+        "/proc/x.pdf cannot be written: the system makes no files in that folder; give a folder on a disk",
+      );
+    },
+  );
 
   it.each([
     ["no/such/x.pdf", "no/such/x.pdf cannot be written: its folder is not there; make it, or give another"],

@@ -52,3 +52,27 @@ it("is drawn as large as the sheet of a part of few rows has room for", () => {
   const plain = rolled.find(({ report }) => report.forming.inspection!.rows.length < 15)!;
   expect(blankPaper(plain.report).heightMm).toBeGreaterThanOrEqual(58);
 });
+
+it("marks where zones begin, from seam edge 1 along both edges", () => {
+  const { report } = rolled.find(({ report: one }) => one.part.name === "overflow-shift")!;
+  const zones = report.forming.plans.find(({ route }) => route === "roll")!.settings!.zones;
+  const begins = zones.flatMap(({ begins: mark }, i) => (mark ? [{ ...mark, name: `zone ${i + 1}` }] : []));
+  const [blank] = report.blanks;
+  const drawing = blankInHand(report, { paper: blankPaper(report), blank: blank!, zones: begins });
+  const names = drawing.labels.map(({ text }) => text).filter((text) => text.startsWith("zone"));
+  expect(names).toEqual(["zone 2", "zone 3"]);
+  const lines = drawing.strokes.flatMap(({ kind, shape }) =>
+    kind === "centre" && shape.type === "path" ? [shape.points] : [],
+  );
+  // The zones are borders of element lines: each mark lies where the bend zone has its element.
+  const item = report.hand.rows.filter(({ piece }) => piece === 1);
+  expect(lines).toHaveLength(2);
+  for (const [i, [large, small]] of lines.entries()) {
+    const share = begins[i]!.largeMm / blank!.edges.find(({ name }) => name === "large end")!.lengthMm;
+    const row = item[Math.round(share * (item.length - 1))]!;
+    const next = item[1]!;
+    const pitch = Math.hypot(next.a[0] - item[0]!.a[0], next.a[1] - item[0]!.a[1]);
+    expect(Math.hypot(large![0] - row.a[0], large![1] - row.a[1])).toBeLessThan(1.5 * pitch);
+    expect(Math.hypot(small![0] - row.b[0], small![1] - row.b[1])).toBeLessThan(1.5 * pitch);
+  }
+});

@@ -2,6 +2,8 @@ import { describe, expect, it } from "vitest";
 import { formingOf } from "../../src/forming/forming.ts";
 import type { FormingCase } from "../../src/forming/case.ts";
 import type { NumberedStep } from "../../src/forming/sheet/step.ts";
+import { firstPassShares } from "../../src/forming/firstPass.ts";
+import { meanHalfAngleRad } from "../../src/forming/skin.ts";
 import { sayIn } from "../../src/forming/say.ts";
 import { coneCase, coneless, reducer, roll, shop } from "./cases.ts";
 
@@ -101,7 +103,7 @@ describe("the few words beside the machine", () => {
   });
 });
 
-it("has a line for both edges of every zone, and those zones' settings and templates in words", () => {
+it("has a sum for both bearings of every zone, the other way round in the second pass, and those zones' settings and templates in words", () => {
   const curvature = Array.from({ length: 72 }, (_, i) => ({
     planDeg: 5 * i,
     largeRadiusMm: 500 + 150 * Math.cos((i * Math.PI) / 36),
@@ -115,18 +117,45 @@ it("has a line for both edges of every zone, and those zones' settings and templ
   const raise = step(steps, "first-raise");
   // The skin is the same on both sides of its seam, and so are its zones: two of a kind share a line.
   const half = Math.ceil(zones.length / 2);
-  expect(raise.toNote).toHaveLength(2 * half);
+  const second = step(steps, "second-raise");
+  expect(raise.toNote).toHaveLength(3 * half);
+  expect(second.toNote).toHaveLength(3 * half);
   for (const [i, { passes }] of zones.slice(0, half).entries()) {
-    const start = passes.find(({ id }) => id === "trial")!.start!;
+    const at = (id: string) => passes.find((pass) => pass.id === id)!.start!;
     const name = i === half - 1 ? `zone ${i + 1}` : `zones ${i + 1} and ${zones.length - i}`;
-    expect(raise.toNote[2 * i]).toEqual({
-      label: `${name}, large, set`,
-      unit: "mm",
-      planned: tenth(start.largeMm),
-    });
-    expect(raise.brief).toContain(`${name}: ${say.length(tenth(start.largeMm))} large edge`);
+    const row = (drop: number, fixed: number, large: number) => [
+      { label: `${name}, drop end, set`, unit: "mm", planned: tenth(drop), onto: "reading at 0" },
+      { label: "fixed end, set", unit: "mm", planned: tenth(fixed), onto: "reading at 0" },
+      { label: "large edge, set", unit: "mm", planned: tenth(large) },
+    ];
+    const [trial, finished] = [at("trial"), at("finished")];
+    expect(raise.toNote.slice(3 * i, 3 * i + 3)).toEqual(
+      row(trial.smallBearingMm!, trial.largeBearingMm!, trial.largeMm),
+    );
+    expect(second.toNote.slice(3 * i, 3 * i + 3)).toEqual(
+      row(finished.largeBearingMm!, finished.smallBearingMm!, finished.largeMm),
+    );
     expect(step(steps, "close").brief).toContain(`${name}: R `);
   }
+  expect(step(steps, "first-through").brief).toContain(
+    "plate running, both bearings by turns a little at a time, one up, the other down",
+  );
+
+  // The window of every zone and end, by the shares that the words name, to judge what was measured by.
+  const { window } = { window: firstPassShares(meanHalfAngleRad(item)) };
+  const boxes = step(steps, "first-measure").toNote;
+  expect(boxes).toHaveLength(2 * zones.length);
+  zones.forEach(({ largeRadiusMm, smallRadiusMm }, i) => {
+    const inside = (middle: number, share: number) =>
+      say.tape(middle / share - item.thicknessMm / 2).replace(" mm", "");
+    for (const [j, end, middle] of [
+      [0, "large", largeRadiusMm],
+      [1, "small", smallRadiusMm],
+    ] as const)
+      expect(boxes[2 * i + j]!.label).toBe(
+        `zone ${i + 1} ${end} end R ${inside(middle, window.from)} to ${inside(middle, window.to)}`,
+      );
+  });
 });
 
 it("notes no gap left of a piece that stays open", () => {

@@ -74,6 +74,30 @@ describe("a sheet with trials kept beside its part", () => {
     expect(past.brief).toMatch(/overlap 20 mm\): that blank is set aside; start the next at/);
   });
 
+  it("leaves both raises empty where trials contradict each other, and names nothing for either pass", () => {
+    const { window } = correction(seen);
+    const wrong = [
+      { settingMm: 41, closed: window.to - 0.01 },
+      { settingMm: 45, closed: window.from - 0.15 },
+    ];
+    expect(correction(wrong)).toMatchObject({ kind: "check", set: null, secondPass: null });
+    for (const id of ["first-raise", "second-raise"]) {
+      const { toNote } = step(stepsAfter(wrong), id);
+      expect(toNote).toHaveLength(3);
+      expect(toNote.filter((box) => "planned" in box)).toEqual([]);
+    }
+    expect(step(stepsAfter(wrong), "second-raise").brief).toMatch(/no second raise is safe to name/);
+  });
+
+  it("gives a blank that is past the window but not past the cap its second pass", () => {
+    const { window } = correction(seen);
+    const kept = [{ settingMm: 41, closed: (window.to + window.cap) / 2 }];
+    const { secondPass, advice } = correction(kept);
+    expect(advice).toMatch(/it is kept for the second\. Second pass: start at .* Set .* for the next blank/);
+    const { toNote } = step(stepsAfter(kept), "second-raise");
+    expect(toNote.map(({ planned }) => planned)).toContain(tenth(secondPass!.largeMm));
+  });
+
   it("takes no notice of trials on another machine, nor of none", () => {
     expect(stepsAfter(seen, "Another")).toEqual(stepsAfter());
     expect(stepsAfter([])).toEqual(stepsAfter());

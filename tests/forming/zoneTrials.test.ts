@@ -347,6 +347,64 @@ describe("what is said of zones", () => {
   });
 });
 
+describe("zones that mirror each other, and a blank that is set aside", () => {
+  const machine = roll({ workingWidth: 3000, slide: { origin: [230, -200], angle: 60, travel: 300 } });
+  const item = eccentricCase({ large: 900, small: 650, offset: 280, height: 700, thickness: 4, seam: 0 });
+  const job = { machine, item } as ZoneJob;
+  const { models, window } = modelsOf(job)!;
+  const last = models.length;
+  const came = (zone: number, share: number, settingMm: number): ZoneSeen => {
+    const { largeRadiusMm, smallRadiusMm } = models[zone - 1]!.zone;
+    return { zone, settingMm, largeMm: largeRadiusMm / share - 2, smallMm: smallRadiusMm / share - 2 };
+  };
+  const ends = (seen: readonly ZoneSeen[]) => {
+    const { zones } = corrected(job, seen);
+    return [zones[0]!, zones[last - 1]!] as const;
+  };
+
+  it("sets both alike, in both passes, whichever was tried and however each came out", () => {
+    const [open, good] = [window.from - 0.1, (window.from + window.to) / 2];
+    const over = (window.to + window.cap) / 2;
+    let compared = 0;
+    for (const [one, other] of [
+      [open, null],
+      [good, null],
+      [over, null],
+      [null, open],
+      [open, open - 0.02],
+      [open, good],
+      [good, good + 0.02],
+      [over, good],
+      [window.cap + 0.03, open],
+    ] as const) {
+      const [first, mirror] = ends([
+        ...(one === null ? [] : [came(1, one, 40)]),
+        ...(other === null ? [] : [came(last, other, 40)]),
+      ]);
+      expect(first.set!.largeMm).toBe(mirror.set!.largeMm);
+      expect(first.secondPass?.movedMm).toBe(mirror.secondPass?.movedMm);
+      compared++;
+    }
+    expect(compared).toBe(9);
+    // Neither is raised where one is to be looked at first.
+    expect(ends([came(1, good, 40), came(1, open - 0.1, 46), came(last, open, 40)])[1]).toMatchObject({
+      set: null,
+      kind: "check",
+    });
+  });
+
+  it("has every zone wait for the next blank where one is past its cap", () => {
+    const { zones } = corrected(job, [came(2, window.from - 0.1, 36), came(1, window.cap + 0.03, 42)]);
+    for (const { advice, nextBlank } of zones) {
+      expect(nextBlank).toBe(true);
+      expect(advice).toMatch(/next blank/);
+      expect(advice).not.toMatch(/roll this blank once more|keep .* for the lot/);
+    }
+    const again = corrected(job, [came(1, window.cap + 0.03, 42), came(1, window.from - 0.1, 38)]);
+    expect(again.zones.map(({ nextBlank }) => nextBlank)).toEqual(models.map(() => false));
+  });
+});
+
 it("finds the radius of a depth under a straightedge, of any circle", () => {
   fc.assert(
     fc.property(even(100, 3000), even(0.05, 0.9), (radius, share) => {

@@ -183,7 +183,7 @@ describe("the tiled pattern, read by another library and glued together by its m
     const { pages } = await readPdf(written(report));
     const words = new Set(pages.flatMap(({ texts }) => texts.map(({ text }) => text)));
     for (const { number, bendDeg } of plan.lines.filter(({ piece }) => piece === 1))
-      expect(words).toContain(`${uprightNumber(number)}: ${Number(bendDeg.toFixed(1))}°`);
+      expect(words).toContain(`${uprightNumber(number)} (${Number(bendDeg.toFixed(1))}°)`);
   });
 });
 

@@ -68,6 +68,13 @@ export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep 
       figures: [...zoneFigures(asked, "second"), ...step.figures],
     };
   }
+  if (asked.tried?.look || (zones.length > 0 && zones.every(({ look }) => look)))
+    return {
+      ...step,
+      text: `By this part's own trials no second raise is safe to name: first look at what is said at the first raise. Without them: ${step.text}`,
+      brief:
+        "By this part's own trials no second raise is safe to name: look first, as said at the first raise. Roll from seam edge 2.",
+    };
   if (!second) return step;
   const { item, say } = asked;
   const pipe = isPipe(item);

@@ -57,7 +57,7 @@ function zoneCorrect({ item, settings, roll, say }: RollSheetAsked): PlanStep | 
   return {
     ...step,
     text: `${each}: is the curve more open than the window, find the inside radius that came out${both} (the template that fits, or the depth under a straightedge), give it with the setting at the large edge to the trial correction, lower the bending roll, bring the piece back to seam edge 1, set what it answers with the plate moving, and roll this blank once more. Is it tighter: no further raise ${several ? "in that zone " : ""}on this blank in this pass, and less for the next one. Is it tighter than the “never tighter”: ${PAST_CAP.charAt(0).toLowerCase()}${PAST_CAP.slice(1)}${several ? " What one zone shows of plate and machine serves the others too." : ""}`,
-    brief: `${several ? "Zone by zone: more" : "More"} open: trial correction by the radius${both}, back to seam edge 1, lower first. Tighter: no more raise, next blank less. Past “never tighter”: set aside.`,
+    brief: `${several ? "Zone by zone: more" : "More"} open: trial correction by the radii noted, back to seam edge 1, lower first. Tighter: no more raise, next blank less. Past “never tighter”: set aside.`,
     cautions: ["A blank closed too far cannot be opened again by rolling on."],
     toNote: [],
   };

@@ -4,13 +4,15 @@ import { passPoints } from "../passPoints.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { carriedOver } from "./carriedOver.ts";
+import { firstMeasure } from "./firstMeasure.ts";
 import { firstCorrect } from "./firstCorrect.ts";
 import { settingBoxes } from "./settingBoxes.ts";
 import { settingBrief, settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
-import { type PlanStep, taped } from "./step.ts";
+import type { PlanStep } from "./step.ts";
 import { firstByTrials, secondByTrials } from "./byTrials.ts";
+import { zonesBack, zonesOn } from "./zoneChange.ts";
 import { stillOpen } from "./stillOpen.ts";
-import { feelerWords, gapWindows, sharesOf, templateBrief, templateFigures } from "./touch.ts";
+import { feelerWords, templateBrief, templateFigures } from "./touch.ts";
 
 export const RAISE_MOVING =
   "Raise in small steps while the plate travels towards the bending roll. Never make a large raise under standing plate, never roll backwards at setting: what suits moving plate creases standing plate.";
@@ -58,12 +60,6 @@ function raise(asked: RollSheetAsked): PlanStep {
   });
 }
 
-/** Where a roll set by zones is changed: the plate takes its bend at the pinch. */
-const zonesOn = ({ settings }: RollSheetAsked): string =>
-  (settings?.zones.length ?? 0) > 1
-    ? "Change raise and tilt as each zone's mark passes the pinch, where the plate is bent. "
-    : "";
-
 function through(asked: RollSheetAsked): PlanStep {
   const { item, settings, say } = asked;
   const arm = settings?.flat.acrossMm;
@@ -71,8 +67,8 @@ function through(asked: RollSheetAsked): PlanStep {
     id: "first-through",
     phase: "first pass",
     title: "Roll from seam edge to seam edge",
-    text: `Roll on towards the bending roll up to seam edge 2, the element lines parallel to the rolls all the way${isPipe(item) ? "" : " and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.length(arm)}`}; the second pass bends it. ${zonesOn(asked)}Stop where the piece can still pass over the top roll.`,
-    brief: `On to seam edge 2, element lines parallel to the rolls. ${arm === undefined ? "" : `The first ${say.length(arm)} or so stay straight. `}${zonesOn(asked)}Stop where the piece still passes over the top roll.`,
+    text: `Roll on towards the bending roll up to seam edge 2, the element lines parallel to the rolls all the way${isPipe(item) ? "" : " and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.length(arm)}`}; the second pass bends it. ${zonesOn(settings, "trial")}Stop where the piece can still pass over the top roll.`,
+    brief: `On to seam edge 2, element lines parallel to the rolls. ${arm === undefined ? "" : `The first ${say.length(arm)} or so stay straight. `}${zonesOn(settings, "trial")}Stop where the piece still passes over the top roll.`,
     beware: "Support the rising end, keep clear of its swing.",
     figures:
       arm === undefined ? [] : [{ label: "straight lead, about", value: arm, unit: "mm", basis: DERIVED }],
@@ -82,69 +78,11 @@ function through(asked: RollSheetAsked): PlanStep {
   };
 }
 
-/** Gaps and templates in one line. */
-function briefly(asked: RollSheetAsked, share: number): string {
-  const { item, say } = asked;
-  const { from, to, cap: most } = sharesOf(item);
-  const gaps = gapWindows(item).map(
-    ({ end, fromMm, toMm, capMm }) =>
-      `${end} ${say.tape(toMm)} to ${say.tape(fromMm)}, never below ${say.tape(capMm)}`,
-  );
-  const what =
-    gaps.length > 0
-      ? `straight across, inside corners: ${gaps.join("; ")}`
-      : `${say.percent(from)} to ${say.percent(to)} of the bend, never above ${say.percent(most)}`;
-  const cap = gaps.length > 0 ? "" : `; never tighter than ${templateBrief(item, say, most)}`;
-  return `Release, support, measure ${what}. Inside templates square to the line: ${templateBrief(item, say, share)}${cap}.`;
-}
-
-function measure(asked: RollSheetAsked): PlanStep {
-  const { item, say } = asked;
-  const gaps = gapWindows(item);
-  const share = passPoints(item).find(({ id }) => id === "aim")?.share ?? 1;
-  const { from, to, cap } = sharesOf(item);
-  const windows = gaps
-    .map(({ end, fromMm, toMm }) => `${say.tape(toMm)} to ${say.tape(fromMm)} at the ${end}`)
-    .join(", ");
-  const large = gaps[0];
-  const templates = templateFigures(item, share);
-  const radii = templates.map(({ value }) => say.tape(value)).join(" and ");
-  const held =
-    templates.length <= 2
-      ? ` Inside templates half way through the window, square to the element line: ${radii}.`
-      : "";
-  const text = large
-    ? `Release and support the piece, then measure straight across from inside corner to inside corner of its seam edges: ${windows}. Never below ${say.tape(large.capMm)} at the ${large.end} in this pass.${held}`
-    : `Release and support the piece and hold the templates of the first pass to ${templates.length <= 2 ? "it" : "every zone"}: ${say.percent(from)} to ${say.percent(to)} of the final bend, never above ${say.percent(cap)}, where the templates are ${templateBrief(item, say, cap)}.${held || ` Inside templates half way through, square to the element line: ${templates.map(({ label, value }) => `${label.replace(/: template radius inside, /, ", ").replace(/, held square.*/, "")} ${say.tape(value)}`).join("; ")}.`}`;
-  return {
-    id: "first-measure",
-    phase: "first pass",
-    title: "Measure the first pass",
-    text,
-    brief: briefly(asked, share),
-    beware: "Nobody under the piece.",
-    figures: [
-      ...gaps.flatMap(({ end, fromMm, toMm, capMm }) => [
-        taped(`gap at the ${end}, widest of the window`, fromMm, DERIVED),
-        taped(`gap at the ${end}, narrowest of the window`, toMm, DERIVED),
-        taped(`gap at the ${end}, never below`, capMm, DERIVED),
-      ]),
-      ...templates,
-    ],
-    cautions: ["Let nobody stand under or inside the piece while it is held only by the rolls."],
-    toNote: [
-      ...gaps.map(({ end }) => ({ label: `gap at the ${end}, measured`, unit: "mm" })),
-      { label: "template, tight or open", unit: "-" },
-    ],
-    basis: COMMON_PRACTICE,
-  };
-}
-
 /** The first of two passes. */
 export const firstPassSteps = (asked: RollSheetAsked): (PlanStep | null)[] => [
   raise(asked),
   through(asked),
-  measure(asked),
+  firstMeasure(asked),
   firstCorrect(asked),
 ];
 
@@ -190,14 +128,6 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
   ];
 }
 
-/** In the second pass the zones come in the other order. */
-function zonesBack({ settings }: RollSheetAsked): string {
-  const zones = settings?.zones.length ?? 0;
-  return zones > 1
-    ? ` The zones come the other way now, from ${zones} to 1; change as each mark passes the pinch.`
-    : "";
-}
-
 function second(asked: RollSheetAsked): PlanStep {
   const { settings, say } = asked;
   const words = settings && settingWords(settings, "finished", say);
@@ -207,10 +137,10 @@ function second(asked: RollSheetAsked): PlanStep {
     phase: "second pass",
     title: "Raise for the second pass",
     text: words
-      ? `With the plate moving raise in small steps towards ${words}.${carried.text} Roll from seam edge 2: this pass undoes the skew of the first and bends its straight lead.${zonesBack(asked)}`
+      ? `With the plate moving raise in small steps towards ${words}.${carried.text} Roll from seam edge 2: this pass undoes the skew of the first and bends its straight lead.${zonesBack(settings)}`
       : "With the plate moving raise in small steps, a little tighter than the first pass, and roll from seam edge 2: this pass undoes the skew of the first and bends its straight lead.",
     brief: words
-      ? `Plate moving, in small steps, towards ${settingBrief(settings, "finished", say) ?? words}.${carried.brief} Roll from seam edge 2.${zonesBack(asked)}`
+      ? `Plate moving, in small steps, towards ${settingBrief(settings, "finished", say) ?? words}.${carried.brief} Roll from seam edge 2.${zonesBack(settings)}`
       : "Plate moving, in small steps, a little tighter than before. Roll from seam edge 2.",
     ...bewareOf(settings ? settingProblems(settings, "finished") : []),
     figures: settings ? [...settingFigures(settings, "finished"), ...carried.figures] : [],

@@ -3,14 +3,17 @@ import { alikeZones } from "../zoneWords.ts";
 import { isPipe } from "../skin.ts";
 import { ROLL_ENDS } from "./rollEnds.ts";
 import type { RollSheetAsked } from "./asked.ts";
-import { settable } from "../rollPlaces.ts";
+import { type RollPlaces, settable } from "../rollPlaces.ts";
 import type { Say } from "../say.ts";
 import type { NoteBox } from "./step.ts";
 import type { RollSettings } from "../rollSettings.ts";
 import type { TriedZone } from "../tried.ts";
 import { listedZones } from "../zoneAdvice.ts";
 
-/** Where one moment's raise is written down beside the one that was planned: at both edges, in every zone; at the bearings where one setting serves all round. */
+/**
+ * Where one moment's raise is written down beside the one that was planned, zone by zone: at the bearings, where the scales
+ * are; at both edges where the shop gives no bearings. Nothing is planned where trials name nothing that is safe.
+ */
 export function settingBoxes({ item, settings, tried, say }: RollSheetAsked, id: PassPoint["id"]): NoteBox[] {
   /** A raise, with what the plan has for it where the roll's geometry is known. [mm] */
   const box = (label: string, planned: number | null | undefined): NoteBox => ({
@@ -20,31 +23,41 @@ export function settingBoxes({ item, settings, tried, say }: RollSheetAsked, id:
   });
   const zones = alikeZones(settings?.zones ?? []);
   const starts = zones.map(({ zone }) => zone.passes.find((pass) => pass.id === id)?.start);
-  const own = id === "trial" ? tried?.set : id === "finished" ? tried?.second : null;
-  const [start] = own ? [own] : starts;
-  if (isPipe(item)) return [box("raise", start?.largeMm)];
+  /** The raises of one zone, or of all round. */
+  const boxes = (name: string, start: RollPlaces | null | undefined, atBearings: boolean): NoteBox[] => {
+    const head = name === "" ? "" : `${name}, `;
+    if (!atBearings) {
+      const edge = (end: string) => (name === "" ? `raise, ${end} edge` : `${head}${end}`);
+      return [box(edge("large"), start?.largeMm), box(edge("small"), start?.smallMm)];
+    }
+    const raises = { small: start?.smallBearingMm, large: start?.largeBearingMm };
+    return [
+      ...ROLL_ENDS.map(({ name: end, edge }, i): NoteBox => {
+        const side = edge[id === "finished" ? "second" : "first"];
+        return { ...box(i === 0 ? `${head}${end}` : end, raises[side]), onto: "reading at 0" };
+      }),
+      // Corrections are told for the large edge.
+      box(name === "" ? "raise, large edge" : "large edge", start?.largeMm),
+    ];
+  };
+  const withBearings = starts.every(
+    (start) => start?.smallBearingMm != null && start.largeBearingMm !== null,
+  );
   if (zones.length > 1) {
     const all = tried?.zones.length ? byTrials(settings?.zones ?? [], tried.zones, { id, say }) : null;
-    return (all ?? zones.map(({ name }, i) => ({ name, start: starts[i] }))).flatMap(
-      ({ name, start: at }) => [box(`${name}, large`, at?.largeMm), box(`${name}, small`, at?.smallMm)],
+    return (all ?? zones.map(({ name }, i) => ({ name, start: starts[i] }))).flatMap(({ name, start }) =>
+      isPipe(item) ? [box(name, start?.largeMm)] : boxes(name, start, withBearings),
     );
   }
-  if (start?.smallBearingMm == null || start.largeBearingMm === null)
-    return [box("raise, large edge", start?.largeMm), box("raise, small edge", start?.smallMm)];
-  const raises = { small: start.smallBearingMm, large: start.largeBearingMm };
-  return [
-    ...ROLL_ENDS.map(({ name, edge }): NoteBox => {
-      const side = edge[id === "finished" ? "second" : "first"];
-      return { ...box(name, raises[side]), onto: "reading at 0" };
-    }),
-    // Corrections are told for the large edge.
-    box("raise, large edge", start.largeMm),
-  ];
+  const byTrial = id === "trial" ? tried?.set : id === "finished" ? tried?.second : null;
+  const start = byTrial ?? (tried?.look ? null : starts[0]);
+  if (isPipe(item)) return [box("raise", start?.largeMm)];
+  return boxes("", start, withBearings && starts.length > 0);
 }
 
 interface Named {
   readonly name: string;
-  readonly start: { readonly largeMm: number; readonly smallMm: number } | null | undefined;
+  readonly start: RollPlaces | null | undefined;
 }
 
 /** Zone by zone as trials have it, else as planned; zones that are set alike stand together. */
@@ -58,7 +71,8 @@ function byTrials(
   zones.forEach(({ passes }, i) => {
     const own = id === "trial" ? tried[i]?.set : tried[i]?.second;
     // Where something is to be looked at first there is no number to set.
-    const start = own ?? (id === "trial" ? null : passes.find((pass) => pass.id === id)?.start);
+    const plan = id === "trial" || tried[i]?.look ? null : passes.find((pass) => pass.id === id)?.start;
+    const start = own ?? plan;
     const same = groups.find(({ start: other }) => alike(other, start, say));
     if (same) same.numbers.push(i + 1);
     else groups.push({ numbers: [i + 1], start });

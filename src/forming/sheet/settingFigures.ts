@@ -68,6 +68,8 @@ export function settingBrief(settings: RollSettings, id: PassPoint["id"], say: S
   const startOf = (zone: RollSettings["zones"][number]) => zone.passes.find((one) => one.id === id)?.start;
   if (stopMm === null || zones.some((zone) => !startOf(zone))) return null;
   const groups = alikeZones(zones);
+  if (groups.length > 1 && zones.every((zone) => startOf(zone)?.smallBearingMm != null))
+    return "each zone's own, as in the boxes";
   const words = groups.map(({ zone, name }) => {
     const start = startOf(zone);
     const edges = `${setting(start?.largeMm ?? 0, say)} large edge, ${setting(start?.smallMm ?? 0, say)} small edge`;

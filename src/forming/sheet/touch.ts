@@ -38,7 +38,7 @@ export function gapWindows(item: FormingCase): GapWindow[] {
 export const sharesOf = (item: FormingCase): FirstPass => firstPassShares(meanHalfAngleRad(item));
 
 /** Inside radius of a template at a share of the final bend of a middle radius. [mm] */
-const templateRadius = ({ thicknessMm }: FormingCase, middleMm: number, share: number): number =>
+export const templateRadius = ({ thicknessMm }: FormingCase, middleMm: number, share: number): number =>
   Math.max(0, middleMm / share - thicknessMm / 2);
 
 /** Templates of every zone in few words: "R 467 and 205.2", or "zone 1: R 530 and 384; zone 2: …". */

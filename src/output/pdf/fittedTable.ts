@@ -1,6 +1,6 @@
 import type { Block } from "./block.ts";
 import type { Pdf } from "./document.ts";
-import { type Cell, CELL_PAD_MM, type Table, tableBlock } from "./tableBlock.ts";
+import { type Cell, cellAt, CELL_PAD_MM, type Table, tableBlock, textOf } from "./tableBlock.ts";
 
 /** Letters of a table, the largest first; smaller ones are not read beside a machine. [mm] */
 const CAPS = [2, 1.85, 1.7, 1.55, 1.4, 1.25];
@@ -17,8 +17,8 @@ export function fittedTable(
   const wanted = (capMm: number): number[] =>
     aligns.map((_, i) =>
       Math.max(
-        ...rest.head.flatMap((row) => cellAt(row, i)).map((cell) => longestMm(pdf, wordsOf(cell), capMm)),
-        ...rest.rows.flatMap((row) => cellAt(row, i)).map((cell) => longestMm(pdf, [textOf(cell)], capMm)),
+        ...alone(rest.head, i).map((cell) => longestMm(pdf, wordsOf(cell), capMm)),
+        ...alone(rest.rows, i).map((cell) => longestMm(pdf, [textOf(cell)], capMm)),
       ),
     );
   const sum = (capMm: number): number => wanted(capMm).reduce((all, one) => all + one, 0);
@@ -33,20 +33,11 @@ export function fittedTable(
   });
 }
 
-const textOf = ({ text }: Cell): string =>
-  typeof text === "string" ? text : text.map((run) => run.text).join("");
 /** A heading may stand on several lines. */
 const wordsOf = (cell: Cell): string[] => textOf(cell).split(" ");
 /** Bold letters are the widest, and one row of a table may stand in them. */
 const longestMm = (pdf: Pdf, words: readonly string[], capMm: number): number =>
   Math.max(0, ...words.map((word) => pdf.width(word, { capMm, bold: true }))) + 2 * CELL_PAD_MM + 0.1;
 
-/** What stands in a column alone: a heading over several has room enough. */
-function cellAt(row: readonly Cell[], column: number): Cell[] {
-  let at = 0;
-  for (const cell of row) {
-    if (at === column && (cell.span ?? 1) === 1) return [cell];
-    at += cell.span ?? 1;
-  }
-  return [];
-}
+const alone = (rows: readonly (readonly Cell[])[], column: number): Cell[] =>
+  rows.map((row) => cellAt(row, column)).filter((cell) => cell !== undefined);

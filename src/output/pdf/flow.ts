@@ -1,5 +1,6 @@
 import type { Block } from "./block.ts";
 import type { Pdf } from "./document.ts";
+import { type Area, paginated } from "./paginate.ts";
 import { printable } from "./printable.ts";
 import type { TilePaper } from "./tilePaper.ts";
 import { fitted } from "./words.ts";
@@ -23,18 +24,18 @@ export interface Margins {
 const EVEN: Margins = { left: 9, right: 9, top: 9, bottom: 9 };
 /** What is in the frame, from it. [mm] */
 const PAD = 3;
-const GAP = 1.7;
 /** From the frame down to the line of lettering below it. [mm] */
 export const FOOT_BELOW_MM = 4.5;
 /** A row of the title block, and how many cells stand in one. */
-const CELL = { heightMm: 6.8, perRow: 8 };
+const CELL = { heightMm: 6.8, perRow: 8, padMm: 1.2 };
+/** Lettering of a cell. [mm] */
+const LABEL = { capMm: 1.4 };
+const VALUE = { capMm: 2, bold: true };
 
-/** A page's place for its blocks. */
-interface Area {
-  readonly x: number;
-  readonly y: number;
+/** What a page has for its blocks. [mm] */
+export interface Room {
   readonly widthMm: number;
-  readonly bottom: number;
+  readonly heightMm: number;
 }
 
 /** How blocks are set on sheets. */
@@ -44,9 +45,17 @@ export interface Setting {
   readonly margins?: Margins;
   /** Where the sheets of these blocks are counted below the frame: in the middle where the corner is somebody else's. */
   readonly counted?: "end" | "middle";
+  /** Stands below the frame at the left of every sheet. */
+  readonly below?: string | undefined;
   /** Do headings stand in the list of contents? */
   readonly bookmarks?: boolean;
 }
+
+/** What a page of this setting has for its blocks. */
+export const roomOf = ({ paper, cells, margins = EVEN }: Setting): Room => ({
+  widthMm: paper.widthMm - margins.left - margins.right - 2 * PAD,
+  heightMm: paper.heightMm - margins.top - margins.bottom - rowsOf(cells).length * CELL.heightMm - 2 * PAD,
+});
 
 /** Blocks set on pages, to be drawn. */
 export interface Flowed {
@@ -62,19 +71,24 @@ export interface Flowed {
 export function flowed(
   pdf: Pdf,
   blocks: readonly (Block | null)[],
-  { paper, cells, margins = EVEN, counted = "end", bookmarks = true }: Setting,
+  { paper, cells, margins = EVEN, counted = "end", bookmarks = true, below }: Setting,
 ): Flowed {
   const rows = rowsOf(cells);
+  const room = roomOf({ paper, cells, margins });
   const area: Area = {
     x: margins.left + PAD,
     y: margins.top + PAD,
-    widthMm: paper.widthMm - margins.left - margins.right - 2 * PAD,
-    bottom: paper.heightMm - margins.bottom - rows.length * CELL.heightMm - PAD,
+    widthMm: room.widthMm,
+    bottom: margins.top + PAD + room.heightMm,
   };
-  const pages = paginate(blocks, area);
+  const pages = paginated(blocks, area);
   return {
     pages: pages.length,
     draw: (page) => {
+      if (below !== undefined) {
+        const at = [margins.left, paper.heightMm - margins.bottom + FOOT_BELOW_MM] as const;
+        fitted(pdf, printable(below, pdf), at, { capMm: 1.6 }, area.widthMm / 2);
+      }
       foot(pdf, { paper, rows, margins, counted, place: `${page + 1} of ${pages.length}` });
       for (const { block, y } of pages[page] ?? []) {
         if (bookmarks && block.bookmark !== undefined) pdf.bookmark(block.bookmark);
@@ -93,57 +107,6 @@ export function flow(pdf: Pdf, blocks: readonly (Block | null)[], setting: Setti
   }
 }
 
-interface Laid {
-  readonly block: Block;
-  readonly y: number;
-}
-
-function paginate(blocks: readonly (Block | null)[], area: Area): Laid[][] {
-  const pages: Laid[][] = [[]];
-  const { widthMm, bottom } = area;
-  let y = area.y;
-  const turn = (): void => {
-    pages.push([]);
-    y = area.y;
-  };
-  const lay = (block: Block): void => {
-    pages.at(-1)?.push({ block, y });
-    y += block.height(widthMm) + GAP;
-  };
-  const queue = [...blocks];
-  for (let block = queue.shift(); block !== undefined; block = queue.shift()) {
-    if (block === null) {
-      if ((pages.at(-1)?.length ?? 0) > 0) turn();
-      continue;
-    }
-    const next = queue[0];
-    const needed =
-      block.height(widthMm) + (block.withNext && next ? GAP + leastOf(next, widthMm, bottom - area.y) : 0);
-    if (y + needed <= bottom || (pages.at(-1)?.length === 0 && !block.split)) {
-      lay(block);
-      continue;
-    }
-    const parts = block.split?.(widthMm, bottom - y);
-    if (parts) {
-      lay(parts[0]);
-      queue.unshift(parts[1]);
-      turn();
-    } else if (pages.at(-1)?.length === 0) lay(block);
-    else {
-      turn();
-      queue.unshift(block);
-    }
-  }
-  return pages.filter((page) => page.length > 0);
-}
-
-/** Height of the first part of a block that may stand under a heading. */
-function leastOf(block: Block, widthMm: number, roomMm: number): number {
-  const whole = block.height(widthMm);
-  if (!block.split) return Math.min(whole, roomMm);
-  return Math.min(whole, 25);
-}
-
 /** Cells shared out into rows of the title block. */
 function rowsOf(cells: readonly FootCell[]): FootCell[][] {
   const rows: FootCell[][] = [[]];
@@ -158,6 +121,29 @@ function rowsOf(cells: readonly FootCell[]): FootCell[][] {
     taken += wide;
   }
   return rows.filter((row) => row.length > 0);
+}
+
+/**
+ * Widths of the cells of a row: by their shares, but none narrower than its words while the others have room to spare. No
+ * one cell asks for more than half of the row, however long a name somebody gave. [mm]
+ */
+function roomsOf(pdf: Pdf, row: readonly FootCell[], wide: number): number[] {
+  const asked = row.map(({ label, value }) =>
+    Math.min(
+      wide / 2,
+      Math.max(pdf.width(label, LABEL), pdf.width(printable(value, pdf), VALUE)) + 2 * CELL.padMm + 0.1,
+    ),
+  );
+  const shares = row.reduce((sum, one) => sum + (one.wide ? 2 : 1), 0);
+  const even = row.map((one) => (wide * (one.wide ? 2 : 1)) / shares);
+  const short = even.map((room, i) => Math.max(0, (asked[i] ?? 0) - room));
+  const spare = even.map((room, i) => Math.max(0, room - (asked[i] ?? 0)));
+  const sum = (all: readonly number[]) => all.reduce((total, one) => total + one, 0);
+  const moved = Math.min(sum(short), sum(spare));
+  if (moved === 0) return even;
+  return even.map(
+    (room, i) => room + (moved * (short[i] ?? 0)) / sum(short) - (moved * (spare[i] ?? 0)) / sum(spare),
+  );
 }
 
 function foot(
@@ -179,13 +165,13 @@ function foot(
   rows.forEach((row, i) => {
     const y = top + high - (rows.length - i) * CELL.heightMm;
     pdf.line([left, y], [left + wide, y], { widthMm: 0.25 });
-    const shares = row.reduce((sum, one) => sum + (one.wide ? 2 : 1), 0);
+    const rooms = roomsOf(pdf, row, wide);
     let x = left;
     row.forEach((one, k) => {
-      const room = (wide * (one.wide ? 2 : 1)) / shares;
+      const room = rooms[k] ?? 0;
       if (k > 0) pdf.line([x, y], [x, y + CELL.heightMm], { widthMm: 0.25 });
-      pdf.write(one.label, [x + 1.2, y + 1.8], { capMm: 1.4 });
-      fitted(pdf, printable(one.value, pdf), [x + 1.2, y + 4.7], { capMm: 2, bold: true }, room - 2.4);
+      pdf.write(one.label, [x + CELL.padMm, y + 1.8], LABEL);
+      fitted(pdf, printable(one.value, pdf), [x + CELL.padMm, y + 4.7], VALUE, room - 2 * CELL.padMm);
       x += room;
     });
   });

@@ -25,6 +25,10 @@ export interface FullSizeOptions {
   readonly date: string;
   /** How many of the blank are cut. */
   readonly count: number;
+  /** What the material is called; by its id where that is left out. */
+  readonly material?: string;
+  /** Which version and files it is made from; left out where it is of none. */
+  readonly mark?: string | undefined;
   /** Only a stretch of the pattern, to be turned over on the plate; all of it where this is left out. */
   readonly share?: Share | undefined;
 }
@@ -46,7 +50,7 @@ interface Laid {
 
 /** The pattern of one blank at full size, on sheets of paper that are glued together. */
 export function fullSizePdf(report: Report, blank: Blank, options: FullSizeOptions): FullSize {
-  const { paper, sheets = "all", fonts, date, count, share } = options;
+  const { paper, sheets = "all", fonts, date, count, share, mark } = options;
   const { template, tiling } = layOn(report, blank, { paper, sheets, share });
   if (tiling.tiles.length > MOST_SHEETS)
     return tooMany(report, blank, { paper, sheets, share, many: tiling.tiles.length });
@@ -58,8 +62,12 @@ export function fullSizePdf(report: Report, blank: Blank, options: FullSizeOptio
     date,
     fonts,
   });
-  const what = printable(`${part.title} · ${markWords(report, blank)}${which}`, pdf);
-  mapSheet(pdf, { report, whole: blank, template, tiling, sheets, count });
+  const what = printable(
+    `${part.title} · ${markWords(report, blank)}${which}${mark === undefined ? "" : ` · ${mark}`}`,
+    pdf,
+  );
+  const { material = part.material } = options;
+  mapSheet(pdf, { report, whole: blank, template, tiling, sheets, count, material, mark });
   tiling.tiles.forEach((tile, i) => {
     const place = `${i + 1} of ${tiling.tiles.length}`;
     tileSheet(pdf, template, { tiling, tile, words: { what, place, inches: part.units === "in" } });

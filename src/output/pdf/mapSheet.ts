@@ -1,4 +1,4 @@
-import { boxOf, height, join, width } from "../../drawing/box.ts";
+import { boxOf, height, join, meet, width } from "../../drawing/box.ts";
 import { dimension, fixed, unitName } from "../../drawing/format.ts";
 import type { Box, Shape, StrokeKind } from "../../drawing/model.ts";
 import { distance2, type Vec2 } from "../../geometry/vector.ts";
@@ -30,6 +30,9 @@ interface Told {
   readonly tiling: Tiling;
   readonly sheets: WhichSheets;
   readonly count: number;
+  /** Its name. */
+  readonly material: string;
+  readonly mark: string | undefined;
 }
 
 /** The first sheet: what the pattern is, which sheet lies where, how they are joined, and what to measure before it is used. */
@@ -76,7 +79,7 @@ const CAUTION: readonly Run[] = [
   },
 ];
 
-function facts({ report, whole, template, tiling, sheets, count }: Told): string[] {
+function facts({ report, whole, template, tiling, sheets, count, material, mark }: Told): string[] {
   const { part, blanks } = report;
   const { blank, turnedDeg } = template;
   const piece = blanks.length > 1 ? `, piece ${blank.piece}` : "";
@@ -91,12 +94,18 @@ function facts({ report, whole, template, tiling, sheets, count }: Told): string
       ? ""
       : ` The pattern is turned ${fixed(Math.abs(turnedDeg), 1)}° ${turnedDeg > 0 ? "counter-clockwise" : "clockwise"} from the marking table, which saves sheets.`;
   return [
-    `Part ${part.name}${piece}; ${part.material}, ${dimension(part.thickness, part.units)} ${part.units} thick; ${count} to cut. ${capital(blank.faceUp)} face up: marks end ${blank.faceUp}, and bends go ${blank.faceUp === "inside" ? "up" : "down"}.`,
+    `Part ${part.name}${piece}; ${material}, ${dimension(part.thickness, part.units)} ${part.units} thick; ${count} to cut. ${capital(blank.faceUp)} face up: marks end ${blank.faceUp}, and bends go ${blank.faceUp === "inside" ? "up" : "down"}.`,
     `${tiles.length} ${tiles.length === 1 ? "sheet" : "sheets"} of ${layout.paper.name}${lying}, ${tiling.rows} rows of ${tiling.columns}${none}.${turned}`,
     ...(template.share ? [shareFact(template.share, whole)] : []),
-    `The edge to cut is the middle of the wide line. Narrow lines are ${template.lineName}${template.lineName === "bend lines" ? `, each with its number and bend; dashed where a hit stops short` : ", numbered as in the marking table"}${template.share ? ", with the numbers of all lines that they become" : ""}.`,
+    `The edge to cut is the middle of the wide line. Narrow lines are ${template.lineName}${template.lineName === "bend lines" ? `, each with its number and bend; dashed where a hit stops short` : ", numbered as in the marking table"}${template.share ? ", with the numbers of all lines that they become" : ""}.${template.labels.some(({ text }) => ENDS_IN_STOP.test(text)) ? ENDS_IN_STOP_WORDS : ""}`,
+    ...(mark === undefined ? [] : [`Made from: ${mark}.`]),
   ];
 }
+
+/** A number that is another one upside down, alone or with its bend. */
+const ENDS_IN_STOP = /^\d+\.(?: |$)/;
+const ENDS_IN_STOP_WORDS =
+  " A number that would be another one upside down ends in a full stop: 6. and 9., 16. and 91.";
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
@@ -178,15 +187,43 @@ function map(
     label(pdf, name, middle(core), { capMm, anchor: "middle", bold: true });
   for (const { core } of tiling.leftOut) pdf.write("–", middle(core), { capMm, anchor: "middle", ink: 0.4 });
   pdf.draw(shapes("outline"), frame, { widthMm: 0.35, round: true });
+  const taken: Box[] = tiling.tiles.map(({ core, name }) => roomOf(pdf, name, middle(core), capMm, true));
   template.corners.forEach((p, i) => {
     const at = onSheet(frame, p);
     pdf.draw([{ type: "arc", centre: p, radius: 0.7 * unit, fromRad: 0, toRad: 2 * Math.PI }], frame, {
       widthMm: 0,
       fill: true,
     });
-    label(pdf, `P${i + 1}`, [at[0] + 3, at[1] - 2], { capMm: 1.8 });
+    const name = `P${i + 1}`;
+    const own = cornerPlaces(pdf, name, at).map((place) => ({ place, box: roomOf(pdf, name, place, 1.8) }));
+    const free = own.find(({ box: one }) => !taken.some((other) => meet(one, other))) ?? own[0];
+    if (!free) return;
+    taken.push(free.box);
+    label(pdf, name, free.place, { capMm: 1.8 });
   });
   return from[1] + height(box) / unit;
+}
+
+/** Places beside a corner for its name, the best first: within the sheet, and over nothing else that is written. */
+function cornerPlaces(pdf: Pdf, name: string, [x, y]: Vec2): Vec2[] {
+  const before = -pdf.width(name, { capMm: 1.8 });
+  return [
+    [3, -2],
+    [before - 3, -2],
+    [3, 3],
+    [before - 3, 3],
+    [before / 2, -4],
+    [before / 2, 4.5],
+    [8, 0],
+    [before - 8, 0],
+  ].map(([dx = 0, dy = 0]): Vec2 => [x + dx, y + dy]);
+}
+
+/** What lettering covers on the sheet, y down there. [mm of paper] */
+function roomOf(pdf: Pdf, text: string, [x, y]: Vec2, capMm: number, inMiddle = false): Box {
+  const long = pdf.width(text, { capMm, bold: inMiddle });
+  const left = inMiddle ? x - long / 2 : x;
+  return { left: left - 0.6, right: left + long + 0.6, bottom: y - capMm * 0.8, top: y + capMm * 0.8 };
 }
 
 /** The lines of the grid, each once: dashes on dashes would make a whole line. */

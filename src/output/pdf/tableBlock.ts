@@ -1,5 +1,8 @@
 import type { Block } from "./block.ts";
+import { columnWidths } from "./columnWidths.ts";
 import type { Pdf } from "./document.ts";
+import { numbersOf } from "./numberRuns.ts";
+import { printable } from "./printable.ts";
 import { paragraph, type Run } from "./words.ts";
 
 export interface Cell {
@@ -32,25 +35,69 @@ export interface Table {
 /** Beside what stands in a cell. [mm] */
 export const CELL_PAD_MM = 0.8;
 const PAD = { x: CELL_PAD_MM, y: 0.15 };
+/** Letters of a table that asks for no others. [mm] */
+const CAP_MM = 1.7;
 
 /** A table with hairlines between its rows, cut between rows where a page ends. */
 export function tableBlock(pdf: Pdf, table: Table): Block {
-  return rowsBlock(pdf, table, new WeakMap());
+  const { columns, head, rows, capMm = CAP_MM } = table;
+  const needs = columns.map((_, i) =>
+    Math.max(0, ...[...head, ...rows].map((cells) => longestNumberMm(pdf, cellAt(cells, i), capMm))),
+  );
+  const known = new Map<number, readonly number[]>();
+  const widthsIn = (widthMm: number): readonly number[] => {
+    const shares = columns.map(({ share }) => share);
+    const found = known.get(widthMm) ?? columnWidths(shares, needs, widthMm);
+    known.set(widthMm, found);
+    return found;
+  };
+  return rowsBlock(pdf, table, { heights: new WeakMap(), widthsIn });
+}
+
+/** What stands in a column alone: a heading over several has room enough. */
+export function cellAt(row: readonly Cell[], column: number): Cell | undefined {
+  let at = 0;
+  for (const cell of row) {
+    if (at === column && (cell.span ?? 1) === 1) return cell;
+    at += cell.span ?? 1;
+  }
+  return undefined;
+}
+
+export const textOf = ({ text }: Cell): string =>
+  typeof text === "string" ? text : text.map((run) => run.text).join("");
+
+/** Bold letters are the widest, and one row of a table may stand in them. */
+function longestNumberMm(pdf: Pdf, cell: Cell | undefined, capMm: number): number {
+  if (!cell) return 0;
+  const numbers = numbersOf(printable(textOf(cell), pdf));
+  if (numbers.length === 0) return 0;
+  return Math.max(...numbers.map((one) => pdf.width(one, { capMm, bold: true }))) + 2 * PAD.x + 0.1;
 }
 
 /** Heights of rows by the width that they have: a long table is asked for them again on every page. */
 type Heights = WeakMap<readonly Cell[], Map<number, number>>;
 
-function rowsBlock(pdf: Pdf, table: Table, known: Heights): Block {
-  const { columns, head, rows, capMm = 1.7, rowMm = 0 } = table;
-  const whole = columns.reduce((sum, { share }) => sum + share, 0);
+/** What holds for the whole table, on however many pages it stands. */
+interface Shared {
+  readonly heights: Heights;
+  /** Widths of the columns in a width: none breaks a number. [mm] */
+  readonly widthsIn: (widthMm: number) => readonly number[];
+}
+
+function rowsBlock(pdf: Pdf, table: Table, shared: Shared): Block {
+  const { columns, head, rows, capMm = CAP_MM, rowMm = 0 } = table;
+  const known = shared.heights;
+  const across = (from: number, to: number, width: number): number =>
+    shared
+      .widthsIn(width)
+      .slice(from, to)
+      .reduce((sum, one) => sum + one, 0);
   const cellsOf = (cells: readonly Cell[], width: number, bold: boolean) => {
     let column = 0;
     let x = 0;
     return cells.map(({ text, span = 1, toWrite = 0 }) => {
-      const wide = columns
-        .slice(column, column + span)
-        .reduce((sum, { share }) => sum + (share / whole) * width, 0);
+      const wide = across(column, column + span, width);
       const runs = typeof text === "string" ? [{ text, bold }] : text;
       const block = paragraph(pdf, runs, { capMm, align: columns[column]?.align ?? "left" });
       const placed = { block, x, wide, toWrite };
@@ -98,7 +145,7 @@ function rowsBlock(pdf: Pdf, table: Table, known: Heights): Block {
         rule(0.1);
       }
       for (const edge of table.edges ?? []) {
-        const before = columns.slice(0, edge).reduce((sum, { share }) => sum + (share / whole) * width, 0);
+        const before = across(0, edge, width);
         pdf.line([x + before, y], [x + before, at], { widthMm: 0.1 });
       }
     },
@@ -111,8 +158,8 @@ function rowsBlock(pdf: Pdf, table: Table, known: Heights): Block {
       }
       if (count === 0 || count === rows.length) return undefined;
       return [
-        rowsBlock(pdf, { ...table, rows: rows.slice(0, count) }, known),
-        rowsBlock(pdf, { ...table, rows: rows.slice(count) }, known),
+        rowsBlock(pdf, { ...table, rows: rows.slice(0, count) }, shared),
+        rowsBlock(pdf, { ...table, rows: rows.slice(count) }, shared),
       ];
     },
   };

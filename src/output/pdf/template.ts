@@ -137,7 +137,7 @@ function hitLines(report: Report, blank: Blank, turn: (p: Vec2) => Vec2): Marked
     from: turn(from),
     stop: turn(to),
     to: turn(narrow),
-    text: `${uprightNumber(one.number)}: ${angleText(one.bendDeg, 1)}`,
+    text: `${uprightNumber(one.number)} (${angleText(one.bendDeg, 1)})`,
   }));
 }
 

@@ -1,6 +1,7 @@
 import { boxOf, grow } from "../../drawing/box.ts";
 import { clip } from "../../drawing/clip.ts";
-import { circle, line, type Shape } from "../../drawing/model.ts";
+import { labelCorners } from "../../drawing/lettering.ts";
+import { circle, type Label, line, type Shape } from "../../drawing/model.ts";
 import type { Vec2 } from "../../geometry/vector.ts";
 import { checkBars } from "./checkBars.ts";
 import type { Lettering, LineStyle, Pdf } from "./document.ts";
@@ -48,7 +49,8 @@ export function tileSheet(
 
   pdf.within([field.x, field.y], [field.widthMm, field.heightMm], () => {
     nameWithin(pdf, template, tile, frame);
-    putPicture(pdf, template, { frame, wideMm: WIDE, seen: tile.field });
+    const labels = template.labels.filter((one) => !isCutOff(one, tile, tiles));
+    putPicture(pdf, { strokes: template.strokes, labels }, { frame, wideMm: WIDE, seen: tile.field });
   });
   const joins = [
     { other: beside(0, -1), side: "left" },
@@ -58,6 +60,15 @@ export function tileSheet(
   ] as const;
   for (const { other, side } of joins) if (other) join(pdf, { tile, other, side, frame });
   foot(pdf, { tiling, tile, words, cuts: [joins[0], joins[1]].flatMap(({ other }) => other ?? []) });
+}
+
+/** Half of a line's number misleads: where it stands whole on another sheet it is left off this one. */
+function isCutOff(label: Label, tile: Tile, tiles: readonly Tile[]): boolean {
+  if (label.role !== "number") return false;
+  const box = boxOf(labelCorners(label));
+  const isWhole = ({ field }: Tile): boolean =>
+    box.left >= field.left && box.right <= field.right && box.bottom >= field.bottom && box.top <= field.top;
+  return !isWhole(tile) && tiles.some(isWhole);
 }
 
 type Side = "left" | "top" | "right" | "bottom";

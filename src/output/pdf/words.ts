@@ -1,7 +1,7 @@
 import type { Vec2 } from "../../geometry/vector.ts";
 import type { Block } from "./block.ts";
 import type { Lettering, Pdf } from "./document.ts";
-import { printable } from "./printable.ts";
+import { lettering, type Line, linesOf } from "./wordLines.ts";
 
 /** A stretch of words in one kind of lettering. */
 export interface Run {
@@ -12,18 +12,14 @@ export interface Run {
   readonly capMm?: number;
   /** The name of a place in the file that it leads to. */
   readonly to?: string | undefined;
+  /** Stands above the line: the letter of a footnote. */
+  readonly raised?: boolean;
 }
 
 /** From line to line, over the height of the capitals. [-] */
 const LEADING = 1.68;
-
-interface Placed extends Run {
-  readonly x: number;
-}
-interface Line {
-  readonly words: readonly Placed[];
-  readonly longMm: number;
-}
+/** How far a raised letter stands above the others, over the height of their capitals. [-] */
+const RAISED = 0.45;
 
 /** A box to tick, in the place of a number. */
 export const TICK = Symbol("a box to tick");
@@ -34,19 +30,32 @@ export interface ParagraphOptions {
   /** What stands before the first line, in the margin of the others: a number, a box to tick. */
   readonly mark?: string | typeof TICK;
   readonly indentMm?: number;
+  /** From line to line, over the height of the capitals. [-] */
+  readonly leading?: number;
+  /** So much is kept free at the right for something else; further down lines are whole again. */
+  readonly aside?: Aside | undefined;
+}
+
+/** Room beside the first lines of a paragraph. [mm] */
+export interface Aside {
+  readonly widthMm: number;
+  readonly heightMm: number;
 }
 
 /** Words broken into lines at their spaces, never at one that does not break. */
 export function paragraph(pdf: Pdf, runs: readonly Run[] | string, options: ParagraphOptions = {}): Block {
-  const { capMm = 2, align = "left", mark, indentMm = mark === undefined ? 0 : 4 } = options;
+  const { capMm = 2, align = "left", mark, indentMm = mark === undefined ? 0 : 4, aside } = options;
   const all = typeof runs === "string" ? [{ text: runs }] : runs;
   const known = new Map<number, readonly Line[]>();
+  const step = Math.max(capMm, ...all.map((one) => one.capMm ?? 0)) * (options.leading ?? LEADING);
   const lines = (width: number): readonly Line[] => {
-    const found = known.get(width) ?? linesOf(pdf, all, { capMm, widthMm: width - indentMm });
+    const narrow = aside ? Math.ceil(aside.heightMm / step) : 0;
+    const wide = width - indentMm;
+    const widthMm = (line: number) => (line < narrow ? wide - (aside?.widthMm ?? 0) : wide);
+    const found = known.get(width) ?? linesOf(pdf, all, { capMm, widthMm });
     known.set(width, found);
     return found;
   };
-  const step = Math.max(capMm, ...all.map((one) => one.capMm ?? 0)) * LEADING;
   return {
     height: (width) => lines(width).length * step,
     draw: (x, y, width) => {
@@ -56,7 +65,7 @@ export function paragraph(pdf: Pdf, runs: readonly Run[] | string, options: Para
       lines(width).forEach(({ words, longMm }, i) => {
         const left = x + indentMm + (align === "right" ? width - indentMm - longMm : 0);
         for (const one of words) {
-          const at: Vec2 = [left + one.x, first + i * step];
+          const at: Vec2 = [left + one.x, first + i * step - (one.raised ? RAISED * capMm : 0)];
           const how = lettering(one, capMm);
           pdf.write(one.text, at, how);
           if (one.to !== undefined)
@@ -65,57 +74,6 @@ export function paragraph(pdf: Pdf, runs: readonly Run[] | string, options: Para
       });
     },
   };
-}
-
-const lettering = ({ bold, ink, capMm }: Run, usual: number): Lettering => ({
-  capMm: capMm ?? usual,
-  ...(bold && { bold }),
-  ...(ink !== undefined && { ink }),
-});
-
-/** Stretches of one lettering stay one piece of text, so that words can be found and copied. */
-function linesOf(
-  pdf: Pdf,
-  runs: readonly Run[],
-  { capMm, widthMm }: { capMm: number; widthMm: number },
-): Line[] {
-  const lines: { words: (Run & { x: number })[]; longMm: number }[] = [{ words: [], longMm: 0 }];
-  for (const run of runs) {
-    const how = lettering(run, capMm);
-    const pieces = printable(run.text, pdf)
-      .split(" ")
-      .flatMap((word, i) =>
-        broken(pdf, word, how, widthMm).map((piece, k) => ({ piece, after: i > 0 && k === 0 ? " " : "" })),
-      );
-    pieces.forEach(({ piece, after }, i) => {
-      const line = lines[lines.length - 1];
-      if (!line) return;
-      const last = line.words.at(-1);
-      const added = line.words.length > 0 ? after + piece : piece;
-      const long = pdf.width(added, how);
-      if (line.longMm + long > widthMm && line.words.length > 0 && piece !== "") {
-        lines.push({ words: [{ ...run, text: piece, x: 0 }], longMm: pdf.width(piece, how) });
-        return;
-      }
-      // A word of the same stretch goes on where the last one ended.
-      if (last && i > 0) line.words[line.words.length - 1] = { ...last, text: last.text + added };
-      else line.words.push({ ...run, text: added, x: line.longMm });
-      line.longMm += long;
-    });
-  }
-  return lines;
-}
-
-/** A word longer than a line is broken wherever the line ends. */
-function broken(pdf: Pdf, word: string, how: Lettering, widthMm: number): string[] {
-  if (pdf.width(word, how) <= widthMm) return [word];
-  const parts = [""];
-  for (const sign of word) {
-    const last = parts.at(-1) ?? "";
-    if (last !== "" && pdf.width(last + sign, how) > widthMm) parts.push(sign);
-    else parts[parts.length - 1] = last + sign;
-  }
-  return parts;
 }
 
 /** A line of lettering, smaller where it would not fit; never so small that it cannot be read, rather cut short. */

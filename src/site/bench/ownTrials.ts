@@ -1,7 +1,8 @@
 import type { AnySeen } from "../../forming/anyTrials.ts";
 import type { TrialFit } from "../../forming/trialFit.ts";
 import type { TypedGroup } from "../../input/typed.ts";
-import { isSeen, keptIn, trialsKey } from "../trials/keptTrials.ts";
+import { keptHere } from "../trials/keptOn.ts";
+import { isSeen } from "../trials/keptTrials.ts";
 
 /** Trials of a part as they go with it from hand to hand. */
 export interface Carried {
@@ -52,12 +53,4 @@ export function ownTrials(
     if (seen && seen.length > 0) return { machine, seen };
   }
   return undefined;
-}
-
-function keptHere(part: string, machine: string): readonly AnySeen[] | undefined {
-  try {
-    return keptIn(localStorage.getItem(trialsKey(part, machine)));
-  } catch {
-    return undefined;
-  }
 }

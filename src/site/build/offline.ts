@@ -3,8 +3,6 @@ import { readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 
-/** Stands in every page where the binder's version belongs, until all its files are known. */
-export const VERSION_MARK = "of-this-build";
 /** Digits of the version: enough to tell two builds apart. */
 const DIGITS = 10;
 
@@ -26,7 +24,7 @@ function versionOf(root: string, files: readonly string[]): string {
   return hash.digest("hex").slice(0, DIGITS);
 }
 
-/** Writes the version into every page, and beside them the worker that keeps all files for use without a network. */
+/** Writes, beside the pages, the worker that keeps all files for use without a network. */
 export function offline() {
   return {
     name: "offline",
@@ -35,10 +33,6 @@ export function offline() {
         const root = fileURLToPath(dir);
         const files = published(root);
         const version = versionOf(root, files);
-        for (const file of files.filter((name) => name.endsWith(".html"))) {
-          const text = readFileSync(join(root, file), "utf8");
-          writeFileSync(join(root, file), text.replaceAll(VERSION_MARK, version));
-        }
         const worker = readFileSync(resolve("src/site/offline/worker.js"), "utf8");
         const head = `const VERSION = ${JSON.stringify(version)};\nconst FILES = ${JSON.stringify(files)};\n`;
         writeFileSync(join(root, "sw.js"), head + worker);

@@ -1,5 +1,6 @@
 import type { Units } from "../../drawing/format.ts";
 import { number, sayIn } from "../../forming/say.ts";
+import type { NoteBox } from "../../forming/sheet/step.ts";
 
 /** What the plan has beside a line to write on, in the unit of its box. */
 export function plannedWords(planned: number, unit: string, units: Units): string {
@@ -14,9 +15,30 @@ export const addedWords = (planned: number, unit: string, units: Units): string 
 /** A line to write on says by itself that something is set or measured. */
 export const boxName = (label: string): string => label.replace(/, (?:set|measured)$/, "");
 
+/** Before the line for the reading at 0 that something is added to. */
+export const sumStart = (label: string): string => `${boxName(label)}: at 0`;
+
+/** Is what is written the sum of a reading and what the plan has? */
+export const isSum = ({ planned, onto }: NoteBox): boolean => planned !== undefined && onto !== undefined;
+
 const FEW_BOXES = 4;
-/** Settings of several zones stand side by side, large and small edge in one row: one below the other they would not fit the sheet. */
-export const isWide = (step: string, boxes: number): boolean => step.endsWith("-raise") && boxes > FEW_BOXES;
+/** A row of zone's boxes: both bearings and the large edge. */
+const ROW = 3;
+
+interface Boxed {
+  readonly id: string;
+  readonly toNote: readonly NoteBox[];
+}
+
+/**
+ * How the lines to write on stand: "sums" below the words, in one row; "zone-sums" the same, a row a zone; "pairs" below
+ * the words, two in a row; "wide" beside the words, large and small edge in one row. Else one below the other beside the words.
+ */
+export function gridOf({ id, toNote }: Boxed): "sums" | "zone-sums" | "pairs" | "wide" | null {
+  if (toNote.some(({ onto }) => onto)) return toNote.length > ROW ? "zone-sums" : "sums";
+  if (toNote.length <= FEW_BOXES) return null;
+  return id.endsWith("-raise") ? "wide" : "pairs";
+}
 
 /** What stands before a line to write on that nothing is planned for. */
 export function openBox(label: string, unit: string, units: Units): string {

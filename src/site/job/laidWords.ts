@@ -1,6 +1,7 @@
 import type { PlateDrawn } from "../../drawing/plates.ts";
 import type { Units } from "../../drawing/format.ts";
 import { placer } from "../../geometry/placed.ts";
+import { plateFiles } from "../../output/plateFiles.ts";
 import { numbersIn, percent } from "../words/numbers.ts";
 import type { JobPlate, PlateGroup } from "../../job/plates.ts";
 import { totalUse, useOf } from "./plateUse.ts";
@@ -92,6 +93,12 @@ export function plateDrawn({ units }: PlateGroup, { sheet, free }: JobPlate): Pl
       top: free.at[1] + free.yMm,
     },
   };
+}
+
+/** How many plates are cut like this, and from which file. */
+export function plateOrder({ sheet }: JobPlate): string {
+  const files = plateFiles(sheet).filter(({ use }) => use === "cutting");
+  return `Cut ${sheet.copies}${sheet.copies > 1 ? ", all alike" : ""}. File: ${files.map(({ name }) => name).join(" or ")}`;
 }
 
 /** A plate in a sentence: its size, how much of it is used, what lies on it and what is left. */

@@ -6,7 +6,7 @@ import { putDrawing } from "../../output/pdf/picture.ts";
 import { paragraph, type Run, TICK } from "../../output/pdf/words.ts";
 import type { Verdict } from "../../forming/check.ts";
 import { VERDICTS } from "../words/verdict.ts";
-import { CAUTION } from "../words/work.ts";
+import { CAUTION, READ_FIRST } from "../words/work.ts";
 
 /** Signs that say the same as the words beside them, where a printer has no colour. */
 const SIGNS: Readonly<Record<Verdict, string>> = { pass: "✓", caution: "!", fail: "×" };
@@ -58,12 +58,20 @@ export const ticks = (pdf: Pdf, steps: readonly string[]): Block =>
     0.5,
   );
 
+/** Where the pages on safety begin, in a file that has them. */
+export const SAFETY_PLACE = "safety";
+
 export const caution = (pdf: Pdf, never: readonly string[]): Block =>
   framed(
     pdf,
     stack(
       [
-        paragraph(pdf, [bold("Caution. "), { text: CAUTION }]),
+        paragraph(pdf, [
+          bold("Caution. "),
+          { text: `${CAUTION} ${READ_FIRST.before} ` },
+          { text: READ_FIRST.what, to: SAFETY_PLACE },
+          { text: ` ${READ_FIRST.after}` },
+        ]),
         ...never.map((one) => paragraph(pdf, [bold(one)], { mark: "–" })),
       ],
       0.3,

@@ -30,14 +30,29 @@ import {
   verdictWords,
 } from "./blocks.ts";
 
-/** Heights of drawings on the card. [mm] */
-const [VIEWS_MM, PATTERN_MM] = [74, 74];
+export interface CardAround {
+  readonly material: string;
+  readonly gauge: string | null;
+  readonly known: ReadonlyMap<string, string>;
+}
+
+/** How large the drawings are on the card. */
+export interface CardSizes {
+  /** Heights. [mm] */
+  readonly viewsMm: number;
+  readonly patternMm: number;
+  /** The view from the left too, beside the others. */
+  readonly three: boolean;
+}
+/** Width of two views, and of three. [mm] */
+const [TWO_MM, THREE_MM] = [88, 118];
 
 /** A part on paper, in the order of the work: sizes, whether it goes, the blank with its marking table, what is checked. */
 export function partCard(
   pdf: Pdf,
   report: Report,
-  { material, gauge, known }: { material: string; gauge: string | null; known: ReadonlyMap<string, string> },
+  { material, gauge, known }: CardAround,
+  { viewsMm, patternMm, three }: CardSizes,
 ): (Block | null)[] {
   const { part, forming } = report;
   const rolled = forming.route === "roll";
@@ -48,7 +63,9 @@ export function partCard(
     `${part.quantity ?? 1} off`,
   ].join(" · ");
   const on = forming.machine === null ? "" : ` on ${forming.machine}`;
-  const views = viewsDrawing(report, { paper: { ...COLUMN, widthMm: 88, heightMm: VIEWS_MM } });
+  const views = three
+    ? viewsDrawing(report, { paper: { ...ACROSS, widthMm: THREE_MM, heightMm: viewsMm } })
+    : viewsDrawing(report, { paper: { ...COLUMN, widthMm: TWO_MM, heightMm: viewsMm }, views: "two" });
   const note = (part.notes ?? "").trim();
   return [
     { ...paragraph(pdf, [bold(part.title)], { capMm: 4.2 }), bookmark: part.title },
@@ -66,7 +83,7 @@ export function partCard(
             : note.split("\n").map((one) => paragraph(pdf, [bold("Note. "), { text: one }]))),
         ]),
       ],
-      [1, 1],
+      three ? [2.1, 1] : [1, 1],
     ),
     heading(pdf, "Will it go?"),
     paragraph(pdf, [bold(`${verdictWords(forming.verdict)}. `), { text: routeSentence(forming) }], {
@@ -75,7 +92,7 @@ export function partCard(
     ...pairs(forming.checks.map((one) => checkBlock(pdf, one, { report, known }))),
     ...machines(pdf, report),
     heading(pdf, "Blank"),
-    ...patterns(pdf, report),
+    ...patterns(pdf, report, patternMm),
     ...[...cutParagraphs(report), ...trustParagraphs(report)].map((sentences) =>
       paragraph(pdf, sentences.join(" ")),
     ),
@@ -143,13 +160,13 @@ function machines(pdf: Pdf, { forming, part }: Report): Block[] {
   ];
 }
 
-function patterns(pdf: Pdf, report: Report): Block[] {
+function patterns(pdf: Pdf, report: Report, heightMm: number): Block[] {
   const own = report.blanks.filter(({ sameAs }) => sameAs === null);
   if (own.length === 1)
     return own.map((blank) =>
-      picture(pdf, patternDrawing(report, { blank, paper: { ...ACROSS, heightMm: PATTERN_MM } })),
+      picture(pdf, patternDrawing(report, { blank, paper: { ...ACROSS, heightMm } })),
     );
-  const paper = { ...COLUMN, heightMm: PATTERN_MM / 1.5 };
+  const paper = { ...COLUMN, heightMm: heightMm / 1.5 };
   return pairs(own.map((blank) => picture(pdf, patternDrawing(report, { blank, paper }))));
 }
 

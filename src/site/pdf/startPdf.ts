@@ -4,6 +4,7 @@ import { reportHref } from "../binder/href.ts";
 import { siteHref } from "../bits/siteHref.ts";
 import type { PartAround } from "../words/titleBlock.ts";
 import PdfFiles from "./PdfFiles.svelte";
+import { triedReport } from "./triedReport.ts";
 
 /** The report of the part on this page, and what can be made of it. */
 export async function startPdf(place: HTMLElement): Promise<void> {
@@ -13,5 +14,5 @@ export async function startPdf(place: HTMLElement): Promise<void> {
   const report = (await answer.json()) as Report;
   const around = JSON.parse(place.dataset["around"] ?? "") as PartAround;
   place.replaceChildren();
-  mount(PdfFiles, { target: place, props: { report, around } });
+  mount(PdfFiles, { target: place, props: { report, around, tried: triedReport } });
 }

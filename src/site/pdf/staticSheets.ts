@@ -14,11 +14,11 @@ const font = (weight: number): Uint8Array =>
 export function staticSheets(
   { report, material, gauge }: BinderPart,
   { shop, job }: Binder,
-  known: ReadonlyMap<string, string>,
+  { known, mark }: { known: ReadonlyMap<string, string>; mark: string },
 ): { readonly file: string; readonly bytes: () => Uint8Array<ArrayBuffer> }[] {
   const fonts = { regular: font(400), bold: font(700) };
   const paper = usualPaper(report.part.units);
-  const around = { shop, job, material: material.name, gauge };
+  const around = { shop, job, material: material.name, gauge, mark };
   return readableFiles(report).map(({ kind, file }) => ({
     file,
     bytes: () => {

@@ -1,4 +1,3 @@
-import type { Units } from "../../geometry/units.ts";
 import { brakePicture, linesOf } from "../../drawing/forming/brakePicture.ts";
 import { rollSections, sectionNote } from "../../drawing/forming/rollSection.ts";
 import { forceColumn } from "../../drawing/format.ts";
@@ -8,49 +7,72 @@ import type { FormingPlan } from "../../forming/plan.ts";
 import type { BrakePlan } from "../../forming/brakePlan.ts";
 import { beside, type Block, framed, stack } from "../../output/pdf/block.ts";
 import type { Pdf } from "../../output/pdf/document.ts";
+import type { Room } from "../../output/pdf/flow.ts";
+import { GAP_MM } from "../../output/pdf/paginate.ts";
 import { tableBlock } from "../../output/pdf/tableBlock.ts";
 import { paragraph } from "../../output/pdf/words.ts";
 import type { Report } from "../../report/report.ts";
 import { LINES_PAPER, SECTIONS_PAPER } from "../forming/papers.ts";
-import { basesOf, chosenPlan, phasesOf } from "../forming/plan.ts";
+import { chosenPlan } from "../forming/plan.ts";
 import { sectionsOf } from "../forming/sections.ts";
-import { byHandWords } from "../forming/byHandWords.ts";
 import { SETTING_NAMES, settingProblems, settingRows } from "../forming/settingRows.ts";
-import { addedWords, plannedWords } from "../forming/planned.ts";
+import { HITS_NOTE, WINDOW_NOTE } from "../forming/sheetWords.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
 import { ROLL_NEVER } from "../words/work.ts";
-import { basisRun, basisRuns } from "./basisRun.ts";
-import { bold, caution, heading, picture, soft } from "./blocks.ts";
+import { basisRun } from "./basisRun.ts";
+import { bold, caution, heading, picture } from "./blocks.ts";
+import { inspectionTable } from "./inspectionTable.ts";
+import { lotTable } from "./lotTable.ts";
+import { springbackPlots } from "./springbackPlots.ts";
+import { STEP_TYPES, stepCard, type StepType } from "./stepCard.ts";
 
 type Known = ReadonlyMap<string, string>;
 
 const right = { align: "right" as const, share: 1 };
-/** Height of a row that is written in. [mm] */
-const WRITE_MM = 8;
-
 /** How the part is formed, step by step, with room for what was set and measured; undefined where no machine takes it. */
 export function workSheet(
   pdf: Pdf,
   report: Report,
-  { shop, known }: { shop: Shop | undefined; known: Known },
+  { shop, known, room }: { shop: Shop | undefined; known: Known; room: Room },
 ): (Block | null)[] | undefined {
   const plan = chosenPlan(report);
   if (!plan) return undefined;
-  const { part } = report;
+  const first = STEP_TYPES.map((type) => firstSheet(pdf, report, { plan, known, type }));
+  const fits = first.find((blocks) => stack(blocks, GAP_MM).height(room.widthMm) <= room.heightMm);
   return [
-    { ...paragraph(pdf, [bold(`Work sheet: ${part.title}`)], { capMm: 4.2 }), bookmark: "Steps" },
-    paragraph(pdf, plan.machine ?? "no shop file given", { capMm: 2.4 }),
-    caution(pdf, plan.route === "roll" ? ROLL_NEVER : []),
-    ...(plan.brake ? lookFirst(pdf, plan.brake) : []),
-    ...plan.steps.map((step) => stepBlock(pdf, step, report)),
-    paragraph(pdf, [soft("Basis: "), ...basisRuns(known, basesOf(phasesOf(plan))), soft(".")]),
-    ...(plan.batch.length > 0 ? [paragraph(pdf, [bold("The lot. "), { text: plan.batch.join(" ") }])] : []),
+    ...(fits ?? first.at(-1) ?? []),
+    ...lotTable(pdf, report, plan),
+    null,
     ...(shop ? sections(pdf, report, plan, shop) : []),
     ...settings(pdf, report, plan, known),
+    ...springbackPlots(pdf, report, { plan, known }),
     ...(plan.brake ? bendLines(pdf, report, { plan: plan.brake, known }) : []),
-    ...inspection(pdf, report, known),
+    ...inspectionTable(pdf, report, { plan, known, room }),
   ];
 }
+
+/** What is worked by: on one sheet in the largest letters that it has room for. */
+const firstSheet = (
+  pdf: Pdf,
+  { part }: Report,
+  { plan, known, type }: { plan: FormingPlan; known: Known; type: StepType },
+): Block[] => [
+  {
+    ...beside(
+      [
+        paragraph(pdf, [bold(`Work sheet: ${part.title}`)], { capMm: 4, leading: 1.4 }),
+        paragraph(pdf, plan.machine ?? "no shop file given", { capMm: 2.4, align: "right" }),
+      ],
+      [3, 1],
+    ),
+    bookmark: "Steps",
+  },
+  // In one paragraph: the steps below need the room.
+  caution(pdf, plan.route === "roll" ? [ROLL_NEVER.join(" ")] : []),
+  ...(plan.brake ? lookFirst(pdf, plan.brake) : []),
+  ...(plan.batch.length > 0 ? [paragraph(pdf, [bold("The lot. "), { text: plan.batch.join(" ") }])] : []),
+  ...stepCard(pdf, plan, { units: part.units, known, type }),
+];
 
 /** What can spoil the work or hurt before the first hit. */
 const lookFirst = (pdf: Pdf, { remarks }: BrakePlan): Block[] =>
@@ -68,58 +90,6 @@ const lookFirst = (pdf: Pdf, { remarks }: BrakePlan): Block[] =>
           ),
         ),
       ];
-
-/** A step in few words and large letters; beside it lines to write on. */
-function stepBlock(pdf: Pdf, step: FormingPlan["steps"][number], { part }: Report): Block {
-  const unit = (one: string) =>
-    one === "mm" ? part.units : one === "kN" && part.units === "in" ? "short tons" : one;
-  const words = paragraph(
-    pdf,
-    [
-      bold(`${step.title}. `),
-      { text: `${step.brief} ` },
-      ...(step.beware === undefined ? [] : [bold(step.beware)]),
-    ],
-    { capMm: 2.5, mark: String(step.number), indentMm: 7 },
-  );
-  const said = step.byHand ? stack([words, byHand(pdf, step.byHand, part.units)], 0.4) : words;
-  if (step.toNote.length === 0) return said;
-  const notes = step.toNote.map(({ label, unit: own, planned, onto }) => {
-    const name = label.replace(/, (?:set|measured)$/, "");
-    const text =
-      planned === undefined
-        ? `${name}${own === "-" ? "" : `, ${unit(own)}`}`
-        : `${name}: ${onto ? `at 0 ______ ${addedWords(planned, own, part.units)} =` : plannedWords(planned, own, part.units)}`;
-    return toWrite(pdf, text);
-  });
-  return beside([said, stack(notes, 0.4)], [2.5, 1]);
-}
-
-/** The table to correct by without a screen. */
-function byHand(pdf: Pdf, rows: NonNullable<FormingPlan["steps"][number]["byHand"]>, units: Units): Block {
-  const { gaps, raises } = byHandWords(rows, units);
-  const line = ({ name, cells }: typeof gaps) => [{ text: [bold(name)] }, ...cells.map((text) => ({ text }))];
-  return tableBlock(pdf, {
-    capMm: 1.5,
-    columns: [{ align: "left", share: 2 }, ...rows.map(() => right)],
-    head: [],
-    rows: [line(gaps), line(raises)],
-  });
-}
-
-/** A name and a line to write on behind it. */
-function toWrite(pdf: Pdf, text: string): Block {
-  const how = { capMm: 1.8 };
-  const high = 5;
-  return {
-    height: () => high,
-    draw: (x, y, width) => {
-      pdf.write(text, [x, y + high - 1.6], how);
-      const from = Math.min(pdf.width(text, how) + 1.5, width - 10);
-      pdf.line([x + from, y + high], [x + width, y + high], { widthMm: 0.25 });
-    },
-  };
-}
 
 function sections(pdf: Pdf, report: Report, plan: FormingPlan, shop: Shop): Block[] {
   const all = sectionsOf(report, plan, shop);
@@ -186,7 +156,7 @@ function settings(
     ...(problems.length > 0
       ? [paragraph(pdf, [bold("Look at this first. "), { text: problems.join(" ") }])]
       : []),
-    paragraph(pdf, [{ text: `${found.rule} ` }, basisRun(known, found.basis)]),
+    paragraph(pdf, [{ text: `${found.rule} ${WINDOW_NOTE} ` }, basisRun(known, found.basis)]),
   ];
 }
 
@@ -199,12 +169,16 @@ function bendLines(
   const say = numbersIn(units);
   const own = report.blanks.filter(({ sameAs }) => sameAs === null);
   return [
-    null,
     heading(pdf, "Bend lines"),
+    paragraph(pdf, HITS_NOTE),
     ...own.flatMap((blank): Block[] => {
       const ends = endsOf(edgePaths(blank)).map((end) => end?.name ?? "point");
       return [
         picture(pdf, brakePicture(report, { paper: LINES_PAPER, blank, plan })),
+        {
+          ...paragraph(pdf, [bold(report.blanks.length > 1 ? `Piece ${blank.piece}` : "Lines from seam 1")]),
+          withNext: true,
+        },
         tableBlock(pdf, {
           columns: [{ align: "right", share: 0.6 }, ...Array.from({ length: 8 }, () => right)],
           head: [
@@ -236,47 +210,5 @@ function bendLines(
       ];
     }),
     paragraph(pdf, [{ text: `${plan.rule} ` }, basisRun(known, plan.basis)]),
-  ];
-}
-
-/** On a page of its own: it goes with the finished part. */
-function inspection(pdf: Pdf, { part, forming }: Report, known: Known): (Block | null)[] {
-  const found = forming.inspection;
-  if (!found) return [];
-  const say = numbersIn(part.units);
-  const limited = found.toleranceClass !== null;
-  const within = (nominalMm: number, withinMm: number | null) =>
-    withinMm === null ? "—" : nominalMm === 0 ? say.column(withinMm) : `± ${say.column(withinMm)}`;
-  return [
-    null,
-    heading(pdf, `Inspection: ${part.title}`),
-    tableBlock(pdf, {
-      rowMm: WRITE_MM,
-      capMm: 1.8,
-      columns: [
-        { align: "left", share: 3 },
-        right,
-        ...(limited ? [right] : []),
-        { align: "left", share: 3 },
-        { align: "left", share: 1.6 },
-      ],
-      head: [
-        [
-          { text: "What" },
-          { text: `Nominal, ${part.units}` },
-          ...(limited ? [{ text: `Within, ${part.units}` }] : []),
-          { text: "Measured" },
-          { text: "Basis" },
-        ],
-      ],
-      rows: found.rows.map(({ what, nominalMm, withinMm, basis, readings }) => [
-        { text: [bold(what)] },
-        { text: say.taped(nominalMm) },
-        ...(limited ? [{ text: within(nominalMm, withinMm) }] : []),
-        { text: "", toWrite: readings },
-        { text: [basisRun(known, basis)] },
-      ]),
-    }),
-    paragraph(pdf, found.note),
   ];
 }

@@ -1,5 +1,5 @@
 import { createPdf, type PdfFonts } from "../../output/pdf/document.ts";
-import { flow } from "../../output/pdf/flow.ts";
+import { flow, roomOf } from "../../output/pdf/flow.ts";
 import type { Blank, Report } from "../../report/report.ts";
 import { fullSizePdf, type WhichSheets } from "../../output/pdf/fullSize.ts";
 import { type ShareKind, sharesOf } from "../../output/pdf/share.ts";
@@ -8,7 +8,7 @@ import { saveFile } from "../bench/files/saveFile.ts";
 import { type PartAround, partCells } from "../words/titleBlock.ts";
 import { fetchSourceNames } from "../bench/sourceNames.ts";
 import { fetchFonts } from "./fonts.ts";
-import { partCard } from "./partCard.ts";
+import { cardOnSheets } from "./cardOnSheets.ts";
 import { pdfDate } from "./pdfDate.ts";
 import { workSheet } from "./workSheet.ts";
 
@@ -29,7 +29,14 @@ export async function saveFullSize(
     sheets,
     kind,
     file,
-  }: { paper: TilePaperId; sheets: WhichSheets; kind: ShareKind | undefined; file: string },
+    around,
+  }: {
+    paper: TilePaperId;
+    sheets: WhichSheets;
+    kind: ShareKind | undefined;
+    file: string;
+    around: Pick<PartAround, "material" | "mark">;
+  },
 ): Promise<string> {
   const share = kind && sharesOf(report, blank).find((one) => one.kind === kind);
   if (kind && !share) return `${name}: the pattern as it stands has no ${kind} that could be turned over.`;
@@ -41,6 +48,8 @@ export async function saveFullSize(
     date: pdfDate(new Date()),
     count,
     share,
+    material: around.material,
+    mark: around.mark,
   });
   if (done.kind === "refused") return `${name}: ${done.problem}. What helps: ${done.remedy}.`;
   saveFile(file, done.bytes, PDF);
@@ -68,14 +77,15 @@ export function sheetsPdf(
   const { part } = report;
   const name = kind === "card" ? "part card" : "work sheet";
   const pdf = createPdf({ title: `${part.title}: ${name}`, subject: part.name, date, fonts });
-  const blocks =
-    kind === "card"
-      ? partCard(pdf, report, { ...around, known })
-      : workSheet(pdf, report, { shop: around.shop, known });
-  if (!blocks) return undefined;
   // Pages are counted beside the frame, however many there come to be.
   const cells = partCells(report, { ...around, sheet: 1, sheets: 1 }).filter(({ screenOnly }) => !screenOnly);
-  flow(pdf, blocks, { paper: readingPaper(tilePaper(paper)), cells });
+  const setting = { paper: readingPaper(tilePaper(paper)), cells, below: around.mark };
+  const blocks =
+    kind === "card"
+      ? cardOnSheets(pdf, report, { ...around, known }, setting)
+      : workSheet(pdf, report, { shop: around.shop, known, room: roomOf(setting) });
+  if (!blocks) return undefined;
+  flow(pdf, blocks, setting);
   return { bytes: pdf.bytes(), pages: pdf.sheets() };
 }
 

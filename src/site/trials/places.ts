@@ -31,11 +31,14 @@ const WHAT = {
   plan: "first pass, by the plan",
 } as const;
 
-type Set = Pick<TrialCorrection, "set" | "secondPass"> & { readonly kind: keyof typeof WHAT };
+type Set = Pick<TrialCorrection, "set" | "secondPass"> & {
+  readonly kind: keyof typeof WHAT;
+  readonly nextBlank?: boolean;
+};
 
-function rowsOf({ kind, set, secondPass }: Set, pipe: boolean, head = ""): PlacesRow[] {
+function rowsOf({ kind, set, secondPass, nextBlank = false }: Set, pipe: boolean, head = ""): PlacesRow[] {
   return [
-    ...(set ? [{ what: `${head}${WHAT[kind]}`, places: named(set, pipe) }] : []),
+    ...(set ? [{ what: `${head}${nextBlank ? WHAT.overshot : WHAT[kind]}`, places: named(set, pipe) }] : []),
     ...(secondPass ? [{ what: `${head}second pass, start`, places: named(secondPass, pipe) }] : []),
   ];
 }

@@ -1,17 +1,11 @@
 import type { RollAsked } from "../../forming/asked.ts";
-import { handLiftOf } from "../../forming/handling.ts";
-import { rollSettings } from "../../forming/rollSettings.ts";
-import { rollSheet } from "../../forming/sheet/rollSheet.ts";
-import { triedOn } from "../../forming/tried.ts";
 import type { AnySeen } from "../../forming/anyTrials.ts";
 import type { Units } from "../../drawing/format.ts";
 import type { NoteBox } from "../../forming/sheet/step.ts";
 import { footnotes, marked } from "../forming/footnotes.ts";
 import { joined } from "../forming/joined.ts";
-import { addedWords, boxName, isWide, openBox, plannedWords } from "../forming/planned.ts";
-
-/** The steps of the sheet that trials have a say in. */
-const BY_TRIALS: ReadonlySet<string> = new Set(["first-raise", "second-raise"]);
+import { addedWords, boxName, gridOf, openBox, plannedWords, sumStart } from "../forming/planned.ts";
+import { triedSteps } from "./triedSteps.ts";
 
 function raised(text: string): HTMLElement {
   const made = document.createElement("sup");
@@ -21,20 +15,11 @@ function raised(text: string): HTMLElement {
 
 /** Has the printed card start from the trials that stand in the form, as if they were kept beside the part. */
 export function printSteps(asked: RollAsked, seen: readonly AnySeen[]): void {
-  const answer = rollSettings(asked);
-  if (answer.kind === "none") return;
-  const tried = triedOn(asked, { machine: asked.roll.name, seen });
-  const steps = rollSheet({
-    ...asked,
-    settings: answer.settings,
-    noSettings: null,
-    // Those steps lift nothing.
-    handLiftKg: handLiftOf(undefined),
-    tried,
-  });
+  const tried = triedSteps(asked, seen);
+  if (!tried) return;
   const { units } = asked.say;
-  const notes = footnotes({ steps });
-  for (const step of steps.filter((one) => BY_TRIALS.has(one.id))) {
+  const notes = footnotes(tried);
+  for (const step of tried.changed) {
     const { id, toNote } = step;
     const words = document.querySelector(`[data-brief="${id}"]`);
     const pieces = marked(step, units, notes).flatMap(({ text, mark }) =>
@@ -66,10 +51,11 @@ function showBoxes(id: string, boxes: readonly NoteBox[], units: Units): void {
     }
     const number = made("strong", joined((sum ? addedWords : plannedWords)(planned, unit, units)));
     number.dataset["planned"] = `${id} ${i}`;
-    if (sum) row.append(made("span", `${boxName(label)}: at 0`), made("i"), made("span", number, " ="));
+    if (sum) row.append(made("span", sumStart(label)), made("i"), made("span", number, " ="));
     else row.append(made("span", `${boxName(label)}: `, number));
     return row;
   });
   list.replaceChildren(...rows);
-  list.closest("li")?.classList.toggle("zones", isWide(id, boxes.length));
+  const grid = gridOf({ id, toNote: boxes });
+  for (const one of ["sums", "zone-sums", "wide"]) list.closest("li")?.classList.toggle(one, one === grid);
 }

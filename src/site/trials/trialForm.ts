@@ -1,10 +1,10 @@
 import type { FormingCase } from "../../forming/case.ts";
 import type { PlateRoll } from "../../forming/machine.ts";
-import { sayIn } from "../../forming/say.ts";
 import { isPipe } from "../../forming/skin.ts";
 import { type AnySeen, correctAny, impossibleAny } from "../../forming/anyTrials.ts";
 import type { Units } from "../../drawing/format.ts";
 import { find } from "./find.ts";
+import { possible, questionOf } from "./keptOn.ts";
 import { keptIn, trialsKey, trialsYaml } from "./keptTrials.ts";
 import { trialWords } from "./trialWords.ts";
 import { wholeFields } from "./wholeFields.ts";
@@ -48,14 +48,12 @@ function startTrialForm(root: HTMLElement): void {
   const message = find(root, "message", HTMLParagraphElement);
   const file = find(root, "open", HTMLInputElement);
   const places = find(root, "places", HTMLTableElement);
-  const question = { item, roll, say: sayIn(units) };
-  /** A slip that was kept or written in a file would stop every answer: it is left out, and told. */
-  const possible = (all: readonly AnySeen[]) => all.filter((one) => impossibleAny(question, one) === null);
+  const question = questionOf(asked);
   const fields = item.cone ? wholeFields(root, units) : zoneFields(root, units);
-  let trials: readonly AnySeen[] = possible(asked.trials);
+  let trials: readonly AnySeen[] = possible(question, asked.trials);
   let kept = true;
   try {
-    trials = possible(keptIn(localStorage.getItem(key)) ?? asked.trials);
+    trials = possible(question, keptIn(localStorage.getItem(key)) ?? asked.trials);
   } catch {
     kept = false;
   }
@@ -135,7 +133,7 @@ function startTrialForm(root: HTMLElement): void {
         tell(opened);
         return;
       }
-      const good = possible(opened);
+      const good = possible(question, opened);
       const bad = opened.length - good.length;
       const left = bad > 0 ? ` ${bad} left out, because that cannot have been on ${roll.name}.` : "";
       tell(`${good.length} trials read from ${chosen.name}.${left}`);

@@ -19,6 +19,8 @@ export interface PartAround {
   readonly job: Job | undefined;
   readonly material: string;
   readonly gauge: string | null;
+  /** Which version and files the sheets are made from; left out where they are of none. */
+  readonly mark?: string;
   /** What sets these sheets apart from the binder's own, in sentences. */
   readonly remarks?: readonly string[];
 }

@@ -2,6 +2,9 @@
 export const CAUTION =
   "Plate rolls and brakes draw in hands, sleeves and gloves; plate is heavy and sharp. The machine’s manual, local codes and licensed practice come before this sheet.";
 
+/** After the caution: where to read on, the middle of it a link where there is something to follow it with. */
+export const READ_FIRST = { before: "Read", what: "safety in plate work", after: "first." } as const;
+
 /** What the steps below rest on: they hold for every part, and no source is known for them. */
 export const COMMON_PRACTICE = "Common practice, no source. The machine’s manual comes first.";
 

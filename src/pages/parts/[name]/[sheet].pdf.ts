@@ -1,12 +1,14 @@
 import { readBinder } from "../../../site/binder/binder.ts";
+import { siteMark } from "../../../site/binder/siteMark.ts";
 import { sourceIds } from "../../../site/binder/sourceIds.ts";
 import { staticSheets } from "../../../site/pdf/staticSheets.ts";
 
 export const getStaticPaths = async () => {
   const binder = readBinder();
   const known = await sourceIds();
+  const mark = siteMark();
   return binder.parts.flatMap((one) =>
-    staticSheets(one, binder, known).map(({ file, bytes }) => ({
+    staticSheets(one, binder, { known, mark }).map(({ file, bytes }) => ({
       params: { name: one.report.part.name, sheet: file.replace(/\.pdf$/, "") },
       props: { bytes },
     })),

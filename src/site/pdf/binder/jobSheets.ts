@@ -11,6 +11,7 @@ import {
   PLATE_USE_HEADS,
   PLATE_USE_WORDS,
   plateDrawn,
+  plateOrder,
   plateSentence,
   plateUseRows,
 } from "../../job/laidWords.ts";
@@ -150,6 +151,8 @@ function plateBlocks({ pdf, paper }: Making, binder: Binder): Block[] {
   const plates = laid.flatMap((group) =>
     group.plates.map((plate) =>
       stack([
+        paragraph(pdf, [bold(plate.sheet.title)], { capMm: 2.2 }),
+        paragraph(pdf, plateOrder(plate), { capMm: 1.7 }),
         picture(pdf, plateDrawing(plateDrawn(group, plate), { paper: PLATE_PRINT })),
         paragraph(pdf, plateSentence(group, plate), { capMm: 1.7 }),
       ]),

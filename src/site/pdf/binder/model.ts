@@ -5,6 +5,7 @@ import type { Pdf } from "../../../output/pdf/document.ts";
 import type { FootCell, Margins } from "../../../output/pdf/flow.ts";
 import type { TilePaper } from "../../../output/pdf/tilePaper.ts";
 import type { Binder } from "../../binder/makeBinder.ts";
+import { SAFETY_PLACE } from "../blocks.ts";
 
 /** What a binder is made of and with. */
 export interface Making {
@@ -54,6 +55,6 @@ export const sheetCells = ({ title: binder }: Making, title: string, kind: strin
 
 export const PLACES = {
   contents: "contents",
-  safety: "safety",
+  safety: SAFETY_PLACE,
   part: (name: string): string => `part ${name}`,
 } as const;

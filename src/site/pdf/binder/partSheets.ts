@@ -1,13 +1,13 @@
-import type { FootCell } from "../../../output/pdf/flow.ts";
+import { type FootCell, roomOf } from "../../../output/pdf/flow.ts";
 import type { Binder } from "../../binder/makeBinder.ts";
 import { chosenPlan } from "../../forming/plan.ts";
 import { partCells } from "../../words/titleBlock.ts";
-import { partCard } from "../partCard.ts";
+import { cardOnSheets } from "../cardOnSheets.ts";
 import { workSheet } from "../workSheet.ts";
-import { type BinderSheet, type Making, PLACES } from "./model.ts";
+import { type BinderSheet, type Making, MARGINS, PLACES } from "./model.ts";
 
 /** The card of every part, each with its work sheet behind it where a machine takes it. */
-export function partSheets({ pdf, known }: Making, { parts, shop, job }: Binder): BinderSheet[] {
+export function partSheets({ pdf, paper, known }: Making, { parts, shop, job }: Binder): BinderSheet[] {
   return parts.map(({ report, material, gauge }): BinderSheet => {
     const { part } = report;
     const around = { shop, job, material: material.name, gauge };
@@ -19,7 +19,7 @@ export function partSheets({ pdf, known }: Making, { parts, shop, job }: Binder)
       title: part.title,
       place: PLACES.part(part.name),
       cells,
-      blocks: () => partCard(pdf, report, { ...around, known }),
+      blocks: () => cardOnSheets(pdf, report, { ...around, known }, { paper, cells, margins: MARGINS }),
     };
     if (!chosenPlan(report)) return card;
     return {
@@ -28,7 +28,8 @@ export function partSheets({ pdf, known }: Making, { parts, shop, job }: Binder)
         title: "Work sheet",
         place: `work sheet ${part.name}`,
         cells,
-        blocks: () => workSheet(pdf, report, { shop, known }) ?? [],
+        blocks: () =>
+          workSheet(pdf, report, { shop, known, room: roomOf({ paper, cells, margins: MARGINS }) }) ?? [],
       },
     };
   });

@@ -1,0 +1,63 @@
+import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
+import { passPoints } from "../passPoints.ts";
+import type { RollSheetAsked } from "./asked.ts";
+import { type PlanStep, taped } from "./step.ts";
+import { gapWindows, sharesOf, templateBrief, templateFigures } from "./touch.ts";
+import { TIGHT_OR_OPEN, windowBoxes, windowFigures } from "./windowRadii.ts";
+
+/** Gaps and templates in one line. */
+function briefly(asked: RollSheetAsked, share: number): string {
+  const { item, say } = asked;
+  const { from, to, cap: most } = sharesOf(item);
+  const gaps = gapWindows(item).map(
+    ({ end, fromMm, toMm, capMm }) =>
+      `${end} ${say.tape(toMm)} to ${say.tape(fromMm)}, never below ${say.tape(capMm)}`,
+  );
+  if (gaps.length > 0)
+    return `Release, support, measure straight across, inside corners: ${gaps.join("; ")}. Inside templates square to the line: ${templateBrief(item, say, share)}.`;
+  return `Release, support, find inside radii square to the line, by template or depth under a straightedge: window, open to tight, in the boxes (${say.percent(from)} to ${say.percent(to)} of the bend); half way ${templateBrief(item, say, share)}. Never tighter than ${templateBrief(item, say, most)}.`;
+}
+
+/** What is measured when the first pass is through: gaps of a right cone, inside radii of each zone of an uneven skin. */
+export function firstMeasure(asked: RollSheetAsked): PlanStep {
+  const { item, say } = asked;
+  const gaps = gapWindows(item);
+  const share = passPoints(item).find(({ id }) => id === "aim")?.share ?? 1;
+  const { from, to, cap } = sharesOf(item);
+  const windows = gaps
+    .map(({ end, fromMm, toMm }) => `${say.tape(toMm)} to ${say.tape(fromMm)} at the ${end}`)
+    .join(", ");
+  const large = gaps[0];
+  const templates = templateFigures(item, share);
+  const radii = templates.map(({ value }) => say.tape(value)).join(" and ");
+  const held =
+    templates.length <= 2
+      ? ` Inside templates half way through the window, square to the element line: ${radii}.`
+      : "";
+  const text = large
+    ? `Release and support the piece, then measure straight across from inside corner to inside corner of its seam edges: ${windows}. Never below ${say.tape(large.capMm)} at the ${large.end} in this pass.${held}`
+    : `Release and support the piece and hold the templates of the first pass to ${templates.length <= 2 ? "it" : "every zone"}: ${say.percent(from)} to ${say.percent(to)} of the final bend, never above ${say.percent(cap)}, where the templates are ${templateBrief(item, say, cap)}. In the window lie the inside radii from ${templateBrief(item, say, from)} (open) to ${templateBrief(item, say, to)} (tight).${held || ` Inside templates half way through, square to the element line: ${templates.map(({ label, value }) => `${label.replace(/: template radius inside, /, ", ").replace(/, held square.*/, "")} ${say.tape(value)}`).join("; ")}.`}`;
+  return {
+    id: "first-measure",
+    phase: "first pass",
+    title: "Measure the first pass",
+    text,
+    brief: briefly(asked, share),
+    beware: "Nobody under the piece.",
+    figures: [
+      ...gaps.flatMap(({ end, fromMm, toMm, capMm }) => [
+        taped(`gap at the ${end}, widest of the window`, fromMm, DERIVED),
+        taped(`gap at the ${end}, narrowest of the window`, toMm, DERIVED),
+        taped(`gap at the ${end}, never below`, capMm, DERIVED),
+      ]),
+      ...templates,
+      ...(large ? [] : windowFigures(item)),
+    ],
+    cautions: ["Let nobody stand under or inside the piece while it is held only by the rolls."],
+    toNote: [
+      ...gaps.map(({ end }) => ({ label: `gap at the ${end}, measured`, unit: "mm" })),
+      ...(large ? [TIGHT_OR_OPEN] : windowBoxes(item, say)),
+    ],
+    basis: COMMON_PRACTICE,
+  };
+}

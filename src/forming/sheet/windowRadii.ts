@@ -1,0 +1,55 @@
+import type { FormingCase } from "../case.ts";
+import { DERIVED } from "../judge.ts";
+import type { Say } from "../say.ts";
+import { isPipe } from "../skin.ts";
+import { MOST_ZONES, type RollZone, zonesOf } from "../zones.ts";
+import { zoneName } from "../zoneWords.ts";
+import { type Figure, type NoteBox, taped } from "./step.ts";
+import { sharesOf, templateRadius } from "./touch.ts";
+
+export const TIGHT_OR_OPEN: NoteBox = { label: "template, tight or open", unit: "-" };
+
+/** Inside radii at one end of one zone where the window of the first pass begins and ends. [mm] */
+interface EndWindow {
+  readonly end: "ends" | "large end" | "small end";
+  readonly openMm: number;
+  readonly tightMm: number;
+}
+
+function endWindows(item: FormingCase, zone: RollZone): EndWindow[] {
+  const { from, to } = sharesOf(item);
+  const at = (end: EndWindow["end"], middleMm: number): EndWindow => ({
+    end,
+    openMm: templateRadius(item, middleMm, from),
+    tightMm: templateRadius(item, middleMm, to),
+  });
+  return isPipe(item)
+    ? [at("ends", zone.largeRadiusMm)]
+    : [at("large end", zone.largeRadiusMm), at("small end", zone.smallRadiusMm)];
+}
+
+/** Both limits of the window as inside radii, at both ends of every zone. [mm] */
+export function windowFigures(item: FormingCase): Figure[] {
+  const zones = zonesOf(item);
+  return zones.flatMap((zone) => {
+    const name = zoneName(zone, zones.length);
+    return endWindows(item, zone).flatMap(({ end, openMm, tightMm }) => [
+      taped(`${name}window, ${end}, open limit, inside radius`, openMm, DERIVED),
+      taped(`${name}window, ${end}, tight limit, inside radius`, tightMm, DERIVED),
+    ]);
+  });
+}
+
+/** A line for the radius or the depth that was found at each end of each zone, its window before it. */
+export function windowBoxes(item: FormingCase, say: Say): NoteBox[] {
+  const zones = zonesOf(item);
+  // So many settings no roll is set to: such a part goes by its templates alone.
+  if (zones.length === 0 || zones.length > MOST_ZONES) return [TIGHT_OR_OPEN];
+  const bare = (mm: number) => say.tape(mm).replace(/ (?:mm|in)$/, "");
+  return zones.flatMap((zone, i) =>
+    endWindows(item, zone).map(({ end, openMm, tightMm }) => ({
+      label: `${zones.length === 1 ? "" : `zone ${i + 1} `}${end} R ${bare(openMm)} to ${bare(tightMm)}`,
+      unit: "mm",
+    })),
+  );
+}

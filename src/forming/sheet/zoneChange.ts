@@ -1,0 +1,39 @@
+import type { PassPoint } from "../passPoints.ts";
+import type { RollSettings } from "../rollSettings.ts";
+
+type Settings = Pick<RollSettings, "zones"> | null;
+
+/** Does every change of zone move one bearing up and the other down? Null where the shop gives no bearings. */
+function opposite({ zones }: NonNullable<Settings>, id: PassPoint["id"]): boolean | null {
+  const starts = zones.map(({ passes }) => passes.find((pass) => pass.id === id)?.start);
+  let all = true;
+  for (const [i, start] of starts.entries()) {
+    if (start?.smallBearingMm == null || start.largeBearingMm === null) return null;
+    const before = starts[i - 1];
+    if (before?.smallBearingMm == null || before.largeBearingMm === null) continue;
+    all &&=
+      (start.smallBearingMm - before.smallBearingMm) * (start.largeBearingMm - before.largeBearingMm) < 0;
+  }
+  return all;
+}
+
+/** How both bearings come from one zone's setting to the next: the plate runs all the while, and stands at none. */
+function moving(settings: NonNullable<Settings>, id: PassPoint["id"]): string {
+  const ways = opposite(settings, id);
+  if (ways === null) return "";
+  return ways
+    ? ", both bearings by turns a little at a time, one up, the other down"
+    : ", both bearings by turns a little at a time, each to its own number";
+}
+
+/** Where and how a roll set by zones is changed: the plate takes its bend at the pinch. */
+export const zonesOn = (settings: Settings, id: PassPoint["id"]): string =>
+  settings && settings.zones.length > 1
+    ? `As each zone's mark passes the pinch change to its boxes, plate running${moving(settings, id)}. `
+    : "";
+
+/** In the second pass the zones come in the other order. */
+export function zonesBack(settings: Settings): string {
+  const zones = settings?.zones.length ?? 0;
+  return zones > 1 ? ` The zones come from ${zones} to 1 now; change at each mark as in the first pass.` : "";
+}

@@ -1,0 +1,54 @@
+import type { Units } from "../../geometry/units.ts";
+import type { Report } from "../../report/report.ts";
+import { numbersIn } from "../words/numbers.ts";
+
+/** Sentences of the work sheet that its page and its PDF both have. */
+
+export const LOT_HEADING = "The lot: a line for every blank";
+
+/** Under the table of a lot that has more blanks than the table has lines, and of any other. */
+export const lotNote = (blanks: number, lines: number, units: Units): string =>
+  [
+    ...(blanks > lines
+      ? [`${blanks - lines} more than there are lines: copy this sheet and number on from ${lines + 1}.`]
+      : []),
+    `Lengths in ${units === "mm" ? "millimetres" : "inches"}.`,
+    "A blank whose gap differs from the others’ at the same setting is of stronger or weaker plate: correct it on its own.",
+  ].join(" ");
+
+/** Under the picture of the blank in hand. */
+export const blankNote = (faceUp: string, pieces: number, zoned: boolean): string =>
+  [
+    `As it lies with its ${faceUp} face up: seam edges, element lines by their numbers, both ends${zoned ? ", chain-dotted where each further zone begins" : ""}.`,
+    ...(pieces > 1 ? ["One piece is shown."] : []),
+    "Mark seam 1 and seam 2 on the plate itself. Sizes and marking table are on the part’s own sheets.",
+  ].join(" ");
+
+/** What the range is that settings speak of. */
+export const WINDOW_NOTE = "The window is the range in which the first pass may end.";
+
+export const HITS_NOTE =
+  "The lines of the hits, numbered on their own: the marking table of the part’s page numbers the lines of the layout.";
+
+/** How the letters of footnotes are read. */
+export const BASIS_NOTE = "Basis, by the letter behind a step’s title (how it is done) or behind a figure:";
+
+type Springback = NonNullable<Report["forming"]["springback"]>;
+
+/** Under the curve of springback. */
+export function springbackNote({ places, strongYieldMPa }: Springback, units: Units): string {
+  const say = numbersIn(units);
+  const all = places.map(
+    ({ place, loadedMm, freeMm }) => `${place} ${say.length(loadedMm)} for ${say.length(freeMm)}`,
+  );
+  return [
+    `Bend to under load, middle radius square to the element: ${all.join("; ")}.`,
+    ...(strongYieldMPa === null
+      ? []
+      : ["The hatched band is plate stronger than its grade says; it springs back further."]),
+  ].join(" ");
+}
+
+/** Under the plot of curvature round the part. */
+export const evennessNote = (reason: string, rolled: boolean): string =>
+  rolled ? reason : "Radius square to the element, all round.";

@@ -1,0 +1,145 @@
+import { readFileSync } from "node:fs";
+import { expect, it } from "vitest";
+import { sayIn } from "../../src/forming/say.ts";
+import type { AnySeen } from "../../src/forming/anyTrials.ts";
+import { trialCase } from "../../src/report/correct.ts";
+import { readBinder } from "../../src/site/binder/binder.ts";
+import { footnotes } from "../../src/site/forming/footnotes.ts";
+import { lotOf } from "../../src/site/forming/lot.ts";
+import { addedWords, boxName, isSum, openBox, plannedWords } from "../../src/site/forming/planned.ts";
+import { chosenPlan } from "../../src/site/forming/plan.ts";
+import {
+  BASIS_NOTE,
+  blankNote,
+  LOT_HEADING,
+  lotNote,
+  WINDOW_NOTE,
+} from "../../src/site/forming/sheetWords.ts";
+import { reportAfter } from "../../src/site/pdf/triedReport.ts";
+import { sheetsPdf } from "../../src/site/pdf/write.ts";
+import { basisName, shortName } from "../../src/site/words/sources.ts";
+import { CAUTION, READ_FIRST, ROLL_NEVER } from "../../src/site/words/work.ts";
+import { yamlOf } from "../content/read.ts";
+import { readPdf, type PdfPage } from "../output/readPdf.ts";
+
+const font = (weight: number) => new Uint8Array(readFileSync(`public/fonts/binder-sans-${weight}.ttf`));
+const { parts, shop, job, tables } = readBinder();
+const sources = yamlOf("content/sources.yaml") as Record<string, Parameters<typeof shortName>[0]>;
+const known = new Map(Object.entries(sources).map(([id, source]) => [id, shortName(source)]));
+const planned = parts.flatMap((one) => {
+  const plan = chosenPlan(one.report);
+  return plan ? [{ name: one.report.part.name, one, plan }] : [];
+});
+
+const pagesOf = async (one: (typeof parts)[number], paper: "a4" | "letter", report = one.report) =>
+  (
+    await readPdf(
+      sheetsPdf(
+        report,
+        { shop, job, material: one.material.name, gauge: one.gauge },
+        {
+          kind: "work-sheet",
+          paper,
+          fonts: { regular: font(400), bold: font(700) },
+          date: "D:20260131120000+00'00'",
+          known,
+        },
+      )!.bytes,
+    )
+  ).pages;
+/** Letters of footnotes stand above their line: smaller than anything that is read. [mm] */
+const isRaised = ({ text, sizeMm }: PdfPage["texts"][number], least: number) =>
+  /^[a-z]$/.test(text) && sizeMm < least;
+/** 10 points less what the reader rounds. [mm] */
+const TEN_POINTS_MM = (10 * 25.4) / 72 - 0.01;
+/** Words alone, whatever lines they were broken into, without the letters of footnotes. */
+const run = (text: string) => text.replace(/\s/g, "");
+const words = (pages: readonly PdfPage[]) =>
+  run(
+    pages
+      .flatMap(({ texts }) => texts.filter((one) => !isRaised(one, 3)))
+      .map(({ text }) => text)
+      .join(""),
+  );
+
+it.each(planned)("$name: every text of the printed sheet stands in the PDF", async ({ one, plan }) => {
+  const { report } = one;
+  const { units } = report.part;
+  const pages = await pagesOf(one, units === "mm" ? "a4" : "letter");
+  const all = words(pages);
+  const has = (text: string) => expect(all).toContain(run(text));
+  has(`${CAUTION} ${READ_FIRST.before} ${READ_FIRST.what} ${READ_FIRST.after}`);
+  if (plan.route === "roll") ROLL_NEVER.forEach(has);
+  plan.batch.forEach(has);
+  for (const { title, brief, beware, toNote } of plan.steps) {
+    has(`${title}.${brief}`);
+    if (beware !== undefined) has(beware);
+    for (const box of toNote) {
+      if (box.planned === undefined) has(openBox(box.label, box.unit, units));
+      else {
+        has(boxName(box.label));
+        has((isSum(box) ? addedWords : plannedWords)(box.planned, box.unit, units));
+      }
+    }
+  }
+  has(BASIS_NOTE);
+  for (const { mark, basis } of footnotes(plan)) has(`${mark} ${basisName(known, basis)}`);
+  if (plan.settings) has(WINDOW_NOTE);
+  const lot = lotOf(report, plan);
+  if (lot) {
+    [LOT_HEADING, lotNote(lot.blanks, lot.numbers.length, units)].forEach(has);
+    for (const { name, columns } of lot.groups) [name, ...columns].forEach(has);
+  }
+  if (report.forming.springback && plan.route === "roll") has("Springback");
+  if (report.forming.evenness) has("Curvature round the part");
+  if (plan.route === "roll" && report.forming.inspection) {
+    const [blank] = report.blanks;
+    [
+      "The blank",
+      blankNote(blank!.faceUp, report.blanks.length, (plan.settings?.zones.length ?? 0) > 1),
+    ].forEach(has);
+  }
+  expect(all).not.toContain("…");
+});
+
+it.each(planned)("$name: steps stand on the first page, in letters of 10 points", async ({ one, plan }) => {
+  for (const paper of ["a4", "letter"] as const) {
+    const [first] = await pagesOf(one, paper);
+    const all = words([first!]);
+    for (const { title } of plan.steps) expect(all).toContain(run(`${title}.`));
+    for (const { title } of plan.steps) {
+      const found = first!.texts.find(({ text }) =>
+        text.replace(/^\d+ /, "").startsWith(title.split(" ").slice(0, 2).join(" ")),
+      );
+      if (!found) throw new RangeError(`no step ${title}`);
+      expect(found.sizeMm).toBeGreaterThan(TEN_POINTS_MM);
+    }
+    expect(all).toContain(run(BASIS_NOTE));
+    const letters = new Set(footnotes(plan).map(({ mark }) => mark));
+    const raised = first!.texts.filter((text) => isRaised(text, 3) && letters.has(text.text));
+    expect(raised.length).toBeGreaterThanOrEqual(plan.steps.length);
+    // The lot is read before its first blank is dressed.
+    if (plan.batch.length > 0)
+      expect(all.indexOf("Thelot.")).toBeLessThan(all.indexOf(run(`${plan.steps[0]!.title}.`)));
+  }
+});
+
+it("starts from trials that were kept in the browser", async () => {
+  const one = parts.find(({ report }) => report.part.name === "seed-funnel")!;
+  const { report } = one;
+  const roll = shop!.machines.find(({ name }) => name === report.forming.machine)!;
+  if (roll.kind !== "plate roll") throw new RangeError(roll.kind);
+  const item = trialCase(report.part, { catalogue: tables.catalogue, shop: shop! })!;
+  const seen: AnySeen[] = [{ settingMm: 23, flat: true }];
+  const { units } = report.part;
+  const asked = { part: report.part.name, units, item, roll, zones: 1, trials: [] };
+  const after = reportAfter(report, asked, seen);
+  const [first] = await pagesOf(one, "letter", after);
+  const start = run(`By this part's own trials (last set ${sayIn(units).length(23)}`);
+  expect(words([first!])).toContain(start);
+  expect(words(await pagesOf(one, "letter"))).not.toContain(start);
+  // The rest of the sheet is as it was.
+  expect(chosenPlan(after)!.steps.map(({ number, title }) => [number, title])).toEqual(
+    chosenPlan(report)!.steps.map(({ number, title }) => [number, title]),
+  );
+});
