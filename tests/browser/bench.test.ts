@@ -189,7 +189,7 @@ it("says how each figure was worked out, with this part's numbers", async () => 
   await open("shapes/right-cone/");
   await page.getByRole("button", { name: "How was it worked out: Outer radius?" }).click();
   await expect
-    .poll(() => page.locator(".bench-answer").textContent(), { timeout: 10_000 })
+    .poll(() => page.locator(".key-figures + .bench-answer").textContent(), { timeout: 10_000 })
     .toMatch(/600 \/ \(2 × sin 36.87°\)/);
   await page.getByRole("button", { name: "What is this: Plate thickness?" }).click();
   await expect

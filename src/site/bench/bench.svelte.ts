@@ -209,6 +209,11 @@ export class Bench {
     const trials = part.trials ?? (part.name === this.name ? this.now.trials : undefined);
     this.show(change(this.history, { ...part, ...(trials && { trials }) }));
   }
+  /** What the page came with; what was here stays one step back. */
+  takePublished(): void {
+    this.take(this.published);
+    this.message = "The sizes that this page came with are back. Undo brings back yours.";
+  }
   /** Another window of this browser works on the same part or shop, and what is typed last is what is kept. */
   async warnOfOther(what: "part" | "shop"): Promise<void> {
     const { otherWindow } = await import("./otherWindow.ts");
@@ -263,9 +268,23 @@ export class Bench {
   private read(): void {
     this.outcome = outcomeOf(this.work.of(this.now));
     if (this.outcome.kind === "unread") this.isRead = this.readWhole();
-    if (this.outcome.kind !== "drawn") return;
-    this.lastDrawn = this.outcome.drawn;
+    if (this.outcome.kind === "drawn") this.draw(this.outcome.drawn);
+    else if (this.outcome.kind === "problems" && !this.lastDrawn) this.drawBefore();
+  }
+
+  private draw(drawn: Drawn): void {
+    this.lastDrawn = drawn;
     this.judge();
+  }
+
+  /** A page that is opened on something half typed shows the last step before it that can be drawn. */
+  private drawBefore(): void {
+    for (const before of this.history.past.toReversed()) {
+      const outcome = outcomeOf(this.work.of(before));
+      if (outcome.kind !== "drawn") continue;
+      this.draw(outcome.drawn);
+      return;
+    }
   }
 
   /** The rules that read whatever is typed are loaded for the first hand that comes to the form. */
@@ -287,8 +306,12 @@ export class Bench {
     }
     // Meanwhile something else may have been typed, and read.
     if (this.outcome.kind !== "unread") return;
-    if (lacking) this.outcome = { kind: "problems", problems: [lacking] };
-    else this.read();
+    if (!lacking) {
+      this.read();
+      return;
+    }
+    this.outcome = { kind: "problems", problems: [lacking] };
+    if (!this.lastDrawn) this.drawBefore();
   }
 
   /** Trials of what is at the bench: those that came with it, else those of the page's own part. */

@@ -73,7 +73,7 @@ export async function startBench(place: HTMLElement): Promise<void> {
 /** A part that came in the address; one of another shape has its bench on that shape's page. */
 async function takeLink(bench: Bench): Promise<void> {
   if (!location.hash.startsWith("#part=")) return;
-  const { partInLink } = await import("./link.ts");
+  const { onTheBench, partInLink } = await import("./link.ts");
   const link = partInLink(location.hash);
   if (link.kind === "none") {
     void tellOther(bench);
@@ -94,7 +94,7 @@ async function takeLink(bench: Bench): Promise<void> {
     return;
   }
   bench.take(link.value);
-  bench.message = "The part that was sent here is on the bench. Undo brings back what was here.";
+  bench.message = onTheBench(link.from ?? "The part that was sent here");
 }
 
 const tellBroken = (bench: Bench, why: string): void => {

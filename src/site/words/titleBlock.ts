@@ -52,7 +52,10 @@ export function partCells(
     ...optional("Reference", job?.reference),
     ...optional("Date", job?.date),
     ...optional("Shop", shop?.name).map((cell) => ({ ...cell, wide: true })),
-    ...remarks.map((value) => ({ label: "Note", value, wide: true })),
+    ...optional("Note", remarks.length > 0 ? remarks.join(" ") : undefined).map((cell) => ({
+      ...cell,
+      wide: true,
+    })),
     { label: "Sheet", value: `${sheet} of ${sheets}`, screenOnly: true },
   ];
 }

@@ -78,12 +78,34 @@ it.each([
   expect(stepped(text, { quantity, units }, times)).toBe(after);
 });
 
+it.each([
+  ["10 ga", 1, "9 ga"],
+  ["10 ga", -1, "11 ga"],
+  ["9-Gauge", -1, "10-Gauge"],
+  ["ga 16", 2, "ga 14"],
+  ["3 ga", 1, undefined],
+  ["30 ga", -1, undefined],
+  ["99 ga", 1, undefined],
+  ["10 gallons", 1, undefined],
+  ["ga", 1, undefined],
+] as const)("%s in sheet of steel, moved by %s, is %s", (text, times, after) => {
+  const gauges = tables.gauges.steel.rows;
+  expect(stepped(text, { quantity: "thickness", units: "mm", gauges }, times)).toBe(after);
+});
+
 it("carries a whole part in an address, and says why one carries none", () => {
   const sent = { name: "öd & #1 %", part: cone };
   expect(partInLink(linkOf(sent))).toEqual({ kind: "read", value: sent });
   expect(partInLink("#blank")).toEqual({ kind: "none" });
   for (const hash of ["#part=", "#part=%7B", "#part=%", "#part=[]", `#part={"name":"a","part":{"b":1}}`])
     expect(partInLink(hash).kind, hash).toBe("broken");
+});
+
+it("carries with a part that was opened here the name of its file, and no more of one than a file has", () => {
+  const part = { name: "spout", part: cone };
+  expect(partInLink(linkOf(part, "spout.yaml"))).toEqual({ kind: "read", value: part, from: "spout.yaml" });
+  const long = partInLink(linkOf(part, "a".repeat(1000)));
+  expect(long.kind === "read" && long.from?.length).toBe(255);
 });
 
 it("says why something else behind # is no part, and is silent about a place on the page", () => {

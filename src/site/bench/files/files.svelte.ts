@@ -4,7 +4,7 @@ import { isShapeId } from "../../../shapes/ids.ts";
 import { SHAPE_NAMES } from "../../words/shapes.ts";
 import { siteHref } from "../../bits/siteHref.ts";
 import type { Bench } from "../bench.svelte.ts";
-import { linkOf, LONGEST } from "../link.ts";
+import { linkOf, LONGEST, onTheBench } from "../link.ts";
 import type { NamedTyped } from "../asTyped.ts";
 import type { Tray } from "../tray/tray.svelte.ts";
 import type { Clash } from "../tray/tray.ts";
@@ -31,6 +31,8 @@ export class BenchFiles {
 
   /** What is asked for next is answered there. */
   at(place: Place): this {
+    // What was told elsewhere is not told here again.
+    if (place !== this.place) this.told = undefined;
     this.place = place;
     return this;
   }
@@ -65,7 +67,7 @@ export class BenchFiles {
     const bytes = new Uint8Array(await file.slice(0, MAX_SIZE + 1).arrayBuffer());
     const { problems, typed } = openPart(bytes, file.name, this.tables);
     if (problems.length === 0 && typed) {
-      this.take(typed, `${file.name} is on the bench. Undo brings back what was here.`);
+      this.take(typed, file.name);
       return;
     }
     const all =
@@ -186,7 +188,8 @@ export class BenchFiles {
 
   putJob(key: string, value: string): void {
     this.tray.putJob({ [key]: value });
-    if (!this.tray.isKept) this.tellTray();
+    // The hand is on its way to the next button: nothing may move unless something is lost.
+    if (!this.tray.isKept) this.at("tray").tellTray();
   }
 
   private tellTray(choices: readonly Choice[] = []): void {
@@ -194,11 +197,14 @@ export class BenchFiles {
   }
 
   takeFromTray(part: NamedTyped): void {
-    this.take(part, `${part.name} is on the bench. Undo brings back what was here.`);
+    this.take(part, part.name);
   }
 
-  /** Onto this bench, or with a part of another shape to the bench of that shape. */
-  private take(part: NamedTyped, words: string): void {
+  /**
+   * Onto this bench, or with a part of another shape to the bench of that shape.
+   * @param from what whoever works here knows it by: the name of its file, or of the part
+   */
+  private take(part: NamedTyped, from: string): void {
     const shape = part.part["shape"];
     if (!isShapeId(shape)) {
       this.wrong("The part is of no known shape. Nothing was changed.");
@@ -206,10 +212,10 @@ export class BenchFiles {
     }
     if (shape === this.bench.typed["shape"]) {
       this.bench.take(part);
-      this.say(words, [{ label: "Undo", act: () => this.undo() }]);
+      this.say(onTheBench(from), [{ label: "Undo", act: () => this.undo() }]);
       return;
     }
-    const link = linkOf(part);
+    const link = linkOf(part, from);
     if (link.length > LONGEST)
       this.wrong(
         `This part is of another shape and too long to be taken there: open its file on the page ${SHAPE_NAMES[shape]}.`,

@@ -1,0 +1,138 @@
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
+import { launch } from "./chromium.ts";
+import { DIST, serve } from "./site.ts";
+
+let browser: Browser;
+let context: BrowserContext;
+let page: Page;
+let site: Awaited<ReturnType<typeof serve>>;
+let noise: string[] = [];
+
+beforeAll(async () => {
+  site = await serve(DIST);
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+  site.close();
+});
+beforeEach(async () => {
+  noise = [];
+  context = await browser.newContext();
+  page = await context.newPage();
+  page.setDefaultTimeout(20_000);
+  page.on("pageerror", (error) => noise.push(error.message));
+});
+afterEach(async () => {
+  await context.close();
+  expect(noise).toEqual([]);
+});
+
+const height = () => page.locator(".bench-form").getByLabel(/^Height between/);
+const pagesOnPaper = async (format: "A4" | "Letter"): Promise<number> =>
+  (await page.pdf({ format })).toString("latin1").match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+/** What would be printed, as long as the window prints. */
+async function printed(): Promise<string> {
+  await page.emulateMedia({ media: "print" });
+  await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+  expect(await page.locator(".bench-print .sheet").count()).toBe(2);
+  const text = await page.locator(".bench-print").innerText();
+  await page.evaluate(() => dispatchEvent(new Event("afterprint")));
+  await page.emulateMedia({ media: null });
+  return text;
+}
+/** The sheets are loaded once somebody is at work, and follow what is typed. */
+const sheetsReady = async (): Promise<void> => {
+  await page.locator(".bench .checks").waitFor();
+  await page.waitForLoadState("networkidle");
+};
+
+it.each(["right-cone", "eccentric-cone", "square-to-round"])(
+  "prints the last good sheets of a %s with a remark while a size is wrong, on two pages",
+  async (shape) => {
+    await page.goto(`${site.url}shapes/${shape}/`);
+    await height().fill("345");
+    for (const wrong of ["abc", "-5", ""]) {
+      await height().fill(wrong);
+      await page.locator(".bench-form .problem").first().waitFor();
+      await sheetsReady();
+      const text = await printed();
+      expect(text, wrong).toMatch(/NOT what is typed/);
+      expect(text, wrong).toContain("345");
+    }
+    for (const format of ["A4", "Letter"] as const) expect(await pagesOnPaper(format), format).toBe(2);
+  },
+);
+
+it("prints the last good sheets of a part's own page as well, and after the page is loaded anew", async () => {
+  await page.goto(`${site.url}parts/feed-spout-reducer/`);
+  await page.getByRole("button", { name: "Change this part here" }).click();
+  await height().fill("abc");
+  await page.locator(".bench-form .problem").first().waitFor();
+  await sheetsReady();
+  expect(await printed()).toMatch(/NOT what is typed/);
+  expect(await pagesOnPaper("A4")).toBe(2);
+  await page.reload();
+  await page.getByRole("button", { name: "Go on with your changes" }).click();
+  await page.locator(".bench-form .problem").first().waitFor();
+  await sheetsReady();
+  expect(await printed()).toMatch(/NOT what is typed/);
+});
+
+it("is named by its file where that is of another shape, and goes back to the example, which can be undone", async () => {
+  await page.goto(`${site.url}shapes/right-cone/`);
+  await page.locator("input[data-open]").first().setInputFiles("demo-data/parts/feed-spout-reducer.yaml");
+  await page.waitForURL(/shapes\/eccentric-cone/);
+  const said = () => page.locator(".bench-bar [role=status]").textContent();
+  await expect.poll(said).toMatch(/^feed-spout-reducer\.yaml is on the bench/);
+  const opened = await height().inputValue();
+  await page.getByRole("button", { name: "Back to the example" }).click();
+  await expect.poll(() => height().inputValue()).toBe("240");
+  expect(opened).not.toBe("240");
+  expect(await page.getByRole("button", { name: "Back to the example" }).isDisabled()).toBe(true);
+  await page.getByRole("button", { name: "Undo", exact: true }).click();
+  expect(await height().inputValue()).toBe(opened);
+});
+
+it.each([
+  [390, "2"],
+  [390, "4"],
+  [320, "2"],
+  [320, "4"],
+])("is no wider than a telephone of %d px with %s pieces that differ", async (width, pieces) => {
+  await page.setViewportSize({ width, height: 844 });
+  await page.goto(`${site.url}shapes/eccentric-cone/`);
+  await height().fill("300");
+  await page.getByText("Seam, pieces, quantity and the rest").click();
+  await page.getByLabel("Pieces round the part", { exact: true }).fill(pieces);
+  await expect.poll(() => page.locator(".low-pattern svg").count()).toBe(Number(pieces));
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+  const strip = (await page.locator(".low-pattern").boundingBox())!;
+  expect(strip.height).toBeLessThan(844 / 4);
+});
+
+it("saves the tray with the first click after the job's title was typed", async () => {
+  await page.goto(`${site.url}shapes/right-cone/`);
+  // Told at the bar: it must not move to the tray while the hand is on its way.
+  await page.getByRole("button", { name: "Put on the tray" }).click();
+  await page.getByLabel("Title of the job").fill("Hoppers");
+  const save = page.getByRole("button", { name: "Save the tray as a job (.zip)" });
+  await save.scrollIntoViewIfNeeded();
+  const { x, y, width, height: high } = (await save.boundingBox())!;
+  const [file] = await Promise.all([
+    page.waitForEvent("download"),
+    page.mouse.click(x + width / 2, y + high / 2),
+  ]);
+  expect(file.suggestedFilename()).toBe("hoppers.zip");
+});
+
+it("goes to the next gauge with an arrow key", async () => {
+  await page.goto(`${site.url}shapes/right-cone/`);
+  const thickness = page.locator(".bench-form").getByLabel("Plate thickness, mm", { exact: true });
+  await thickness.fill("10 ga");
+  await thickness.press("ArrowUp");
+  await expect.poll(() => thickness.inputValue()).toBe("9 ga");
+  await thickness.press("ArrowDown");
+  await expect.poll(() => thickness.inputValue()).toBe("10 ga");
+});
