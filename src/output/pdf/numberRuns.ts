@@ -6,10 +6,10 @@ export function breakable(word: string): string[] {
   const pieces: string[] = [];
   let from = 0;
   for (const { 0: number, index } of word.matchAll(NUMBER)) {
-    pieces.push(...word.slice(from, index), number);
+    pieces.push(...Array.from(word.slice(from, index)), number);
     from = index + number.length;
   }
-  return [...pieces, ...word.slice(from)];
+  return [...pieces, ...Array.from(word.slice(from))];
 }
 
 /** The numbers of a text, which must each stay on their line. */

@@ -37,7 +37,7 @@ export interface ParagraphOptions {
 }
 
 /** Room beside the first lines of a paragraph. [mm] */
-export interface Aside {
+interface Aside {
   readonly widthMm: number;
   readonly heightMm: number;
 }
