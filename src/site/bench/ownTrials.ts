@@ -1,8 +1,7 @@
 import type { AnySeen } from "../../forming/anyTrials.ts";
 import type { TrialFit } from "../../forming/trialFit.ts";
 import type { TypedGroup } from "../../input/typed.ts";
-import { keptHere } from "../trials/keptOn.ts";
-import { isSeen } from "../trials/keptTrials.ts";
+import { isSeen, keptHere } from "../trials/keptTrials.ts";
 
 /** Trials of a part as they go with it from hand to hand. */
 export interface Carried {

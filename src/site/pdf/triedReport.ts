@@ -1,7 +1,8 @@
 import type { Report } from "../../report/report.ts";
 import { workHref } from "../binder/href.ts";
 import { siteHref } from "../bits/siteHref.ts";
-import { keptHere, possible, questionOf } from "../trials/keptOn.ts";
+import { possible, questionOf } from "../trials/question.ts";
+import { keptHere } from "../trials/keptTrials.ts";
 import type { TrialAsked } from "../trials/trialForm.ts";
 import { triedSteps } from "../trials/triedSteps.ts";
 

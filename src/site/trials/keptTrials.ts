@@ -66,3 +66,12 @@ export function keptIn(text: string | null): readonly AnySeen[] | undefined {
     return undefined;
   }
 }
+
+/** What this browser kept of a part's trials on a roll; undefined where it kept nothing, or may not be asked. */
+export function keptHere(part: string, machine: string): readonly AnySeen[] | undefined {
+  try {
+    return keptIn(localStorage.getItem(trialsKey(part, machine)));
+  } catch {
+    return undefined;
+  }
+}

@@ -4,7 +4,7 @@ import { isPipe } from "../../forming/skin.ts";
 import { type AnySeen, correctAny, impossibleAny } from "../../forming/anyTrials.ts";
 import type { Units } from "../../drawing/format.ts";
 import { find } from "./find.ts";
-import { possible, questionOf } from "./keptOn.ts";
+import { possible, questionOf } from "./question.ts";
 import { keptIn, trialsKey, trialsYaml } from "./keptTrials.ts";
 import { trialWords } from "./trialWords.ts";
 import { wholeFields } from "./wholeFields.ts";

@@ -1,17 +1,7 @@
 import { type AnySeen, impossibleAny } from "../../forming/anyTrials.ts";
 import { sayIn } from "../../forming/say.ts";
 import type { RollAsked } from "../../forming/asked.ts";
-import { keptIn, trialsKey } from "./keptTrials.ts";
 import type { TrialAsked } from "./trialForm.ts";
-
-/** What this browser kept of a part's trials on a roll; undefined where it kept nothing, or may not be asked. */
-export function keptHere(part: string, machine: string): readonly AnySeen[] | undefined {
-  try {
-    return keptIn(localStorage.getItem(trialsKey(part, machine)));
-  } catch {
-    return undefined;
-  }
-}
 
 export const questionOf = ({ item, roll, units }: TrialAsked): RollAsked => ({
   item,
