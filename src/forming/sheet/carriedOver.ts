@@ -45,7 +45,7 @@ export function carriedOver(asked: RollSheetAsked): {
   const list = rows.map(({ gapMm, largeMm }) => `${setting(largeMm, say)} at ${bare(gapMm)}`).join(", ");
   return {
     text: ` Move ${isPipe(asked.item) ? "it" : "both ends"} by as much as the ${where} that ended the first pass stood over or under what the model asks${isPipe(asked.item) ? "" : ", at the tilt of the first trial,"} for the gap that came out: ${list} of gap at the large end, straight between. After two trials the trial correction comes nearer, and often asks for less.`,
-    brief: ` Plus (less) what the first pass's last ${where} was over (under) the model's for its gap${isPipe(asked.item) ? "" : " at this tilt"}: ${list}. After two trials: the trial correction.`,
+    brief: ` Plus (less) what the first pass's last ${where} was over (under) the model's for its gap${isPipe(asked.item) ? "" : " at this tilt"}: ${list}.`,
     figures: rows.map(({ gapMm, largeMm }) => ({
       label: `by the model for a gap of ${say.length(gapMm)}, ${where}`,
       value: largeMm,

@@ -18,7 +18,7 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
     title: "Correct the setting",
     text: `Is the gap wider than the window: give the setting at the large edge and the gap to the trial correction, lower the bending roll, bring the piece back to seam edge 1, set what it answers with the plate moving, and roll this blank once more. Is it narrower: no further raise on this blank in this pass, and less for the next one. Is it below the “never below”: ${PAST_CAP.charAt(0).toLowerCase()}${PAST_CAP.slice(1)}${table.length > 0 ? " Without a screen the table says how much more to raise for the gap that came out; it is the careful way: raise, measure again." : ""}${isPipe(item) ? "" : " The large end decides: a small end that is still open is brought in by tilt in the closing."}`,
     brief:
-      "Gap wider: trial correction or table (careful: measure again), back to seam edge 1, lower first. Narrower: no more raise, next blank less. Under “never below”: set aside.",
+      "Wider: trial correction or table, back to seam edge 1, lower first. Narrower: no more raise, next blank less. Under “never below”: set aside.",
     figures: [],
     cautions: ["A blank closed too far cannot be opened again by rolling on."],
     toNote: [

@@ -34,7 +34,7 @@ function expectedOf({ item, say }: RollSheetAsked): { text: string; brief: strin
   );
   return {
     text: `, to come out near ${gap} of gap at the large end`,
-    brief: ` A first trial: a gap near ${gap} is as planned.`,
+    brief: ` Expect a gap near ${gap}.`,
   };
 }
 

@@ -121,7 +121,7 @@ function stop(asked: RollSheetAsked): PlanStep | null {
     id: "stop",
     title: "Set the cone stop",
     text: `${where}, and grease it. The far side of the small end reaches ${say.length(reach)} past it when closed${open ? `, and ${say.length(open.pastMm)} at ${say.length(open.highMm)} over the pinch while the piece is still open at the first trial` : ""}${room}. The second pass needs a stop at the other end of the rolls too: look before you begin, and where there is none ask the machine's manual.`,
-    brief: `${given === null ? "Stop as close to the drop end as the yoke allows" : `Stop ${say.length(given)} from the drop end`}, greased. The small end reaches ${say.length(reach)} past it closed${open ? `, ${say.length(open.pastMm)} while open (${say.length(open.highMm)} over the pinch)` : ""}${room}. Second pass: stop and room at the fixed end too; look now.`,
+    brief: `${given === null ? "Stop as close to the drop end as the yoke allows" : `Stop ${say.length(given)} from the drop end`}, greased. The small end reaches ${say.length(reach)} past it closed${open ? `, ${say.length(open.pastMm)} while open (${say.length(open.highMm)} over the pinch)` : ""}${room}. Second pass: stop and room at the fixed end too.`,
     beware: `${isTight(asked) ? "While open it may strike the yoke: look how high the frame is. " : ""}First turn by hand jog (short taps).`,
     figures: [
       ...(given === null ? [] : [derived("stop from the drop end of the roll face", given)]),
