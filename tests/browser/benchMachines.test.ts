@@ -46,8 +46,10 @@ it("shows the plan of the machine that is chosen, and still does when the page i
   expect(await page.locator(".machine-choice li", { hasText: "Small roll" }).textContent()).toMatch(
     /Does not take it: .*\d/,
   );
+  // What stands far down is loaded for whoever is at work.
+  await page.locator(".bench-form input").first().focus();
   await title("Align").first().waitFor();
-  expect(await page.locator(".bench .settings").count()).toBe(1);
+  await expect.poll(() => page.locator(".bench .settings").count()).toBe(1);
   await radio("Brake").check();
   await expect.poll(() => page.locator(".bench .settings").count()).toBe(0);
   expect(await page.locator(".bench-judged h2", { hasText: "Bend lines" }).count()).toBe(1);
@@ -65,7 +67,7 @@ it("prints the sheets of the machine that is chosen, and those of the binder onc
   await page.emulateMedia({ media: "print" });
   await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
   const printed = page.locator(".bench-print");
-  expect(await printed.locator(".sheet").count()).toBe(2);
+  await expect.poll(() => printed.locator(".sheet").count()).toBe(2);
   expect(await printed.textContent()).toMatch(/For Brake, chosen at the bench; the first choice is Big roll/);
   expect(await printed.textContent()).toMatch(/on Brake/);
   await page.evaluate(() => dispatchEvent(new Event("afterprint")));
@@ -73,7 +75,7 @@ it("prints the sheets of the machine that is chosen, and those of the binder onc
   await page.locator(".machine-choice").getByLabel("Big roll", { exact: true }).check();
   await page.emulateMedia({ media: "print" });
   await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
-  expect(await printed.count()).toBe(0);
+  await expect.poll(() => printed.count()).toBe(0);
   expect(await page.locator(".sheet .sheet, [data-bench] .sheet").first().isVisible()).toBe(true);
 });
 
