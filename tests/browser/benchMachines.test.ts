@@ -64,6 +64,7 @@ it("shows the plan of the machine that is chosen, and still does when the page i
 it("prints the sheets of the machine that is chosen, and those of the binder once it is the first choice again", async () => {
   await openPart("sand-trap-cone");
   await page.locator(".machine-choice").getByLabel("Brake", { exact: true }).check();
+  await page.waitForLoadState("networkidle");
   await page.emulateMedia({ media: "print" });
   await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
   const printed = page.locator(".bench-print");
