@@ -39,7 +39,9 @@ const lines = () => form().getByRole("status").locator("span").allTextContents()
 it("starts from the file next to the part, and says what its trials taught the zone that has none", async () => {
   const { taught, zones } = told("file");
   expect(await lines()).toEqual([taught, ...zones.map(({ advice }) => advice)]);
-  expect((await lines())[3]).toContain("no trial yet; by what zones 1 and 2 taught start at");
+  expect((await lines())[3]).toMatch(
+    /no trial yet; by what zone 1 taught start at .*Set alike with its mirror, zone 1\./,
+  );
 });
 
 it("takes a zone's depths under a straightedge, answers zone by zone and prints it", async () => {
