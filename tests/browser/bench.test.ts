@@ -1,35 +1,10 @@
 import { globSync, readFileSync } from "node:fs";
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
+import { expect, it } from "vitest";
 import { linkOf } from "../../src/site/bench/link.ts";
-import { launch } from "./chromium.ts";
-import { DIST, serve } from "./site.ts";
+import { context, freshPages, page, site } from "./freshPage.ts";
+import { DIST } from "./site.ts";
 
-let browser: Browser;
-let context: BrowserContext;
-let page: Page;
-let site: Awaited<ReturnType<typeof serve>>;
-let noise: string[] = [];
-
-beforeAll(async () => {
-  site = await serve(DIST);
-  browser = await launch();
-});
-afterAll(async () => {
-  await browser.close();
-  site.close();
-});
-beforeEach(async () => {
-  noise = [];
-  context = await browser.newContext();
-  page = await context.newPage();
-  page.setDefaultTimeout(10_000);
-  page.on("pageerror", (error) => noise.push(error.message));
-});
-afterEach(async () => {
-  await context.close();
-  expect(noise).toEqual([]);
-});
+freshPages();
 
 const field = (name: string | RegExp) =>
   page.locator(".bench-form").getByLabel(name, { exact: typeof name === "string" });

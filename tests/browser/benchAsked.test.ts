@@ -1,33 +1,7 @@
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
-import { launch } from "./chromium.ts";
-import { DIST, serve } from "./site.ts";
+import { expect, it } from "vitest";
+import { freshPages, page, site } from "./freshPage.ts";
 
-let browser: Browser;
-let context: BrowserContext;
-let page: Page;
-let site: Awaited<ReturnType<typeof serve>>;
-let noise: string[] = [];
-
-beforeAll(async () => {
-  site = await serve(DIST);
-  browser = await launch();
-});
-afterAll(async () => {
-  await browser.close();
-  site.close();
-});
-beforeEach(async () => {
-  noise = [];
-  context = await browser.newContext();
-  page = await context.newPage();
-  page.setDefaultTimeout(10_000);
-  page.on("pageerror", (error) => noise.push(error.message));
-});
-afterEach(async () => {
-  await context.close();
-  expect(noise).toEqual([]);
-});
+freshPages();
 
 const openShape = async (shape: string) => {
   await page.goto(`${site.url}shapes/${shape}/`);

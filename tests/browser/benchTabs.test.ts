@@ -1,37 +1,10 @@
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
-import { launch } from "./chromium.ts";
-import { DIST, serve } from "./site.ts";
+import type { Page } from "playwright-core";
+import { expect, it } from "vitest";
+import { context, freshPages, page, site } from "./freshPage.ts";
 
-let browser: Browser;
-let context: BrowserContext;
-let page: Page;
-let site: Awaited<ReturnType<typeof serve>>;
-let noise: string[] = [];
+freshPages();
 
-beforeAll(async () => {
-  site = await serve(DIST);
-  browser = await launch();
-});
-afterAll(async () => {
-  await browser.close();
-  site.close();
-});
-async function tab(): Promise<Page> {
-  const one = await context.newPage();
-  one.setDefaultTimeout(10_000);
-  one.on("pageerror", (error) => noise.push(error.message));
-  return one;
-}
-beforeEach(async () => {
-  noise = [];
-  context = await browser.newContext();
-  page = await tab();
-});
-afterEach(async () => {
-  await context.close();
-  expect(noise).toEqual([]);
-});
+const tab = (): Promise<Page> => context.newPage();
 
 const said = (on = page) => on.locator(".bench-bar [role=status]");
 

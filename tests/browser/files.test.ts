@@ -3,42 +3,16 @@ import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { zipSync, unzipSync } from "fflate";
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
+import { afterAll, expect, it } from "vitest";
 import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
 import { printProblems } from "../../src/input/problem.ts";
 import { readPart } from "../../src/input/readPart.ts";
-import { launch } from "./chromium.ts";
-import { DIST, serve } from "./site.ts";
+import { browser, context, freshPages, page, site } from "./freshPage.ts";
 
-let browser: Browser;
-let context: BrowserContext;
-let page: Page;
-let site: Awaited<ReturnType<typeof serve>>;
-let noise: string[] = [];
+freshPages({ timeoutMs: 8000 });
 const folder = mkdtempSync(join(tmpdir(), "files-"));
 const tables = loadCatalogue();
-
-beforeAll(async () => {
-  site = await serve(DIST);
-  browser = await launch();
-});
-afterAll(async () => {
-  await browser.close();
-  site.close();
-  rmSync(folder, { recursive: true });
-});
-beforeEach(async () => {
-  noise = [];
-  context = await browser.newContext({ acceptDownloads: true });
-  context.setDefaultTimeout(8000);
-  page = await context.newPage();
-  page.on("pageerror", (error) => noise.push(error.message));
-});
-afterEach(async () => {
-  await context.close();
-  expect(noise).toEqual([]);
-});
+afterAll(() => rmSync(folder, { recursive: true }));
 
 const height = (on = page) => on.locator(".bench-form").getByLabel(/^Height between/);
 const go = async (path: string, on = page) => {

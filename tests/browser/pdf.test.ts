@@ -1,36 +1,9 @@
 import { readFileSync } from "node:fs";
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
+import { expect, it } from "vitest";
 import { readPdf } from "../output/readPdf.ts";
-import { launch } from "./chromium.ts";
-import { DIST, serve } from "./site.ts";
+import { context, freshPages, page, site } from "./freshPage.ts";
 
-let browser: Browser;
-let context: BrowserContext;
-let page: Page;
-let site: Awaited<ReturnType<typeof serve>>;
-let noise: string[] = [];
-
-beforeAll(async () => {
-  site = await serve(DIST);
-  browser = await launch();
-});
-afterAll(async () => {
-  await browser.close();
-  site.close();
-});
-beforeEach(async () => {
-  noise = [];
-  context = await browser.newContext({ acceptDownloads: true });
-  context.setDefaultTimeout(20_000);
-  page = await context.newPage();
-  page.on("pageerror", (error) => noise.push(error.message));
-  page.on("console", (message) => message.type() === "error" && noise.push(message.text()));
-});
-afterEach(async () => {
-  await context.close();
-  expect(noise).toEqual([]);
-});
+freshPages({ timeoutMs: 20_000, consoleToo: true });
 
 const button = (name: string | RegExp) => page.getByRole("button", { name }).first();
 async function saved(name: string | RegExp): Promise<{ name: string; bytes: Uint8Array }> {

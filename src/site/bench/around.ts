@@ -15,7 +15,7 @@ export function aroundOf(
   const material = tables.catalogue.materials[part.material];
   return (
     material && {
-      shop: bench.shop,
+      shop: bench.shop.now,
       // A part that is not in the job does not go out under its name.
       job: job?.parts?.includes(bench.name) ? job : undefined,
       remarks: remarks(bench),

@@ -10,6 +10,7 @@ import type { Keeper } from "./keep.ts";
 import type { NamedTyped } from "./asTyped.ts";
 import { type Carried, ownTrials } from "./ownTrials.ts";
 import { PartWork, type ShapeAtBench, type Worked } from "./partWork.ts";
+import { BenchShop, type PublishedShop } from "./shop.svelte.ts";
 import type { Complaint } from "./typedReading.ts";
 
 /** A part that could be laid out, and how. */
@@ -24,12 +25,6 @@ type Outcome =
   | { readonly kind: "problems"; readonly problems: readonly Complaint[] }
   /** What reads it is still on its way. */
   | { readonly kind: "unread" };
-
-/** The shop that a binder was built with: as its file says it, and as it was read. */
-export interface PublishedShop {
-  readonly typed: TypedGroup;
-  readonly shop: Shop;
-}
 
 function outcomeOf(worked: Worked | undefined): Outcome {
   if (!worked) return { kind: "unread" };
@@ -60,18 +55,13 @@ export class Bench {
     | undefined = $state.raw(undefined);
   /** The machine whose plan is asked for; undefined where nobody has chosen another than the first choice. */
   machineAsked: string | undefined = $state();
-  private readonly ownShop: PublishedShop | undefined;
-  private shopNow: Shop | undefined = $state.raw(undefined);
-  shopTyped: TypedGroup | undefined = $state.raw(undefined);
-  shopProblems: readonly Complaint[] = $state.raw([]);
-  /** Is the shop another than the binder's own? */
-  isShopChanged = $state(false);
+  /** The shop that is asked. */
+  readonly shop: BenchShop;
   /** Said to whoever works here: what was opened, what is not kept. */
   message = $state("");
   private readonly tables: Tables;
   private readonly work: PartWork;
   private readonly draft: Keeper<readonly NamedTyped[]>;
-  private readonly shopDraft: Keeper<TypedGroup>;
   private readonly machineDraft: Keeper<string>;
   private asked = 0;
   private readonly published: NamedTyped;
@@ -79,7 +69,6 @@ export class Bench {
   private heldTrials: Carried | undefined = $state.raw(undefined);
   /** Why trials of this part hold no longer, in a sentence; empty where they do, and where there are none. */
   trialsTold = $state("");
-  private shopRead: Promise<void> = Promise.resolve();
   /** What is typed has been read, or why it cannot be is said. */
   isRead: Promise<void> = Promise.resolve();
   private readonly first: string;
@@ -100,21 +89,19 @@ export class Bench {
     this.tables = options.tables;
     this.work = new PartWork(options.own, options.tables);
     this.draft = options.draft;
-    this.shopDraft = options.shopDraft;
-    this.ownShop = options.shop;
     this.machineDraft = options.machineDraft;
     this.machineAsked = options.machineDraft.read();
-    const shop = options.shopDraft.read();
-    this.takeShop(shop ?? options.shop?.typed);
-    this.isShopChanged = shop !== undefined;
+    this.shop = new BenchShop({
+      tables: options.tables,
+      published: options.shop,
+      draft: options.shopDraft,
+      onTaken: () => this.judge(),
+      onUnkept: () => this.tellUnkept(),
+    });
     // What the page came with stays the first step, so that "undo" leads to it.
     this.show(goOn(first, options.draft.read() ?? []), false);
   }
 
-  /** The shop that the binder was built with. */
-  get shopPublished(): TypedGroup | undefined {
-    return this.ownShop?.typed;
-  }
   get typed(): TypedGroup {
     return this.history.now.part;
   }
@@ -157,9 +144,6 @@ export class Bench {
   get isWrong(): boolean {
     return this.outcome.kind === "problems";
   }
-  get shop(): Shop | undefined {
-    return this.shopNow;
-  }
   /** With forming, on the machine that was chosen where it takes the part; for a moment that of the sizes before. */
   get report(): Report | undefined {
     if (!this.formed) return undefined;
@@ -177,7 +161,7 @@ export class Bench {
   }
   /** Would sheets printed from here say anything else than those that the page came with? */
   get printsOwn(): boolean {
-    return this.isChanged || this.isTriedOtherwise || this.isShopChanged || this.isOtherMachine;
+    return this.isChanged || this.isTriedOtherwise || this.shop.isChanged || this.isOtherMachine;
   }
   /** Is the plan that is shown that of another machine than the first choice? */
   get isOtherMachine(): boolean {
@@ -185,7 +169,7 @@ export class Bench {
   }
   /** Is the report that of what is drawn? */
   get isJudged(): boolean {
-    return this.formed?.of === this.lastDrawn && this.formed?.shop === this.shopNow;
+    return this.formed?.of === this.lastDrawn && this.formed?.shop === this.shop.now;
   }
 
   /** Something typed into a field. */
@@ -230,33 +214,6 @@ export class Bench {
   redo(): void {
     this.message = "";
     this.show(redo(this.history));
-  }
-
-  /** The shop as somebody typed it; one with mistakes waits, and the checks stay those of the last good one. */
-  takeShop(typed: TypedGroup | undefined, keep = false): void {
-    this.shopTyped = typed;
-    this.isShopChanged = keep;
-    if (keep && !this.shopDraft.write(typed)) this.tellUnkept();
-    const { ownShop } = this;
-    if (typed === ownShop?.typed) {
-      this.shopRead = Promise.resolve();
-      this.shopProblems = [];
-      this.shopNow = ownShop?.shop;
-    } else
-      this.shopRead = import("./readTypedShop.ts").then(({ readTypedShop }) => {
-        // Meanwhile another may have been typed.
-        if (typed !== this.shopTyped) return;
-        const reading = typed && readTypedShop(typed, this.tables);
-        this.shopProblems = reading?.kind === "problems" ? reading.problems : [];
-        if (reading?.kind !== "problems") this.shopNow = reading?.value;
-      });
-    this.judge();
-  }
-
-  /** The binder's own shop, now and the next time the page is opened. */
-  takeOwnShop(): void {
-    this.takeShop(this.shopPublished);
-    this.shopDraft.write(undefined);
   }
 
   private show(history: History<NamedTyped>, keep = true): void {
@@ -319,7 +276,7 @@ export class Bench {
     const { now, published } = this;
     if (now.trials && now.trials !== published.trials && now.trials.fit) return now.trials;
     return now.name === published.name || now.trials
-      ? ownTrials(published.name, this.shopPublished, published.trials)
+      ? ownTrials(published.name, this.shop.published, published.trials)
       : undefined;
   }
 
@@ -342,16 +299,16 @@ export class Bench {
       import("../../report/formed.ts"),
       import("../../forming/onMachine.ts"),
       carried && import("./trialsHere.ts"),
-      this.shopRead,
+      this.shop.isRead,
     ]).then(([{ formedOf }, { onMachine }, tried]) => {
       setTimeout(() => {
-        const [of, shop] = [this.lastDrawn, this.shopNow];
+        const [of, shop] = [this.lastDrawn, this.shop.now];
         if (asked !== this.asked || !of) return;
         const here =
           carried &&
           tried?.trialsHere(
             carried,
-            { part: this.published, shop: this.shopPublished },
+            { part: this.published, shop: this.shop.published },
             { part: of.part, made: of.made, shop },
             this.tables,
           );

@@ -19,7 +19,7 @@ export function remarks(bench: Bench): string[] {
       ? ["Settings by trials kept in one browser, not by the binder's own file."]
       : []),
     ...(bench.trialsTold === "" ? [] : [bench.trialsTold]),
-    ...(bench.isShopChanged ? ["Machines and plates as changed in one browser."] : []),
+    ...(bench.shop.isChanged ? ["Machines and plates as changed in one browser."] : []),
     ...(bench.isOtherMachine
       ? [
           `For ${bench.report?.forming.machine}, chosen at the bench; the first choice is ${bench.firstMachine}.`,

@@ -72,11 +72,11 @@ export async function startBench(place: HTMLElement): Promise<void> {
 
 /** A part that came in the address; one of another shape has its bench on that shape's page. */
 async function takeLink(bench: Bench): Promise<void> {
-  if (!location.hash.startsWith("#part=")) return;
+  if (location.hash === "") return;
   const { onTheBench, partInLink } = await import("./link.ts");
   const link = partInLink(location.hash);
   if (link.kind === "none") {
-    void tellOther(bench);
+    await tellOther(bench);
     return;
   }
   if (link.kind === "broken") {
@@ -106,7 +106,6 @@ const ids = new Set([...document.querySelectorAll("[id]")].map(({ id }) => id));
 
 /** Something else behind #: a place on the page, or what is left of a link. */
 async function tellOther(bench: Bench): Promise<void> {
-  if (location.hash === "") return;
   const { otherHash } = await import("./otherHash.ts");
   const why = otherHash(location.hash, (id) => ids.has(id) || document.getElementById(id) !== null);
   if (why !== undefined) tellBroken(bench, why);

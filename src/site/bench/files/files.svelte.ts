@@ -128,7 +128,7 @@ export class BenchFiles {
   }
 
   private useShop(shop: NamedTyped["part"]): void {
-    this.bench.takeShop(shop, true);
+    this.bench.shop.take(shop, true);
     this.say("The shop file of the job is in use at this bench.");
   }
 

@@ -32,12 +32,12 @@ export async function saveCutting(
   { bench, tray, tables }: { bench: Bench; tray: Tray; tables: Tables },
   say: (words: string) => void,
 ): Promise<Told> {
-  if (bench.shopProblems.length > 0)
+  if (bench.shop.problems.length > 0)
     return {
       words: "No cutting files were made: something is wrong in the shop file. Put it right first.",
       isWrong: true,
     };
-  const { shop } = bench;
+  const shop = bench.shop.now;
   const parts: JobPart[] = [];
   const bad: string[] = [];
   for (const [i, one] of tray.parts.entries()) {

@@ -10,14 +10,14 @@ import { zipJob } from "./zipJob.ts";
 /** The tray as a job's folder, packed; what would stop a binder is named. */
 export function saveJob(bench: Bench, tray: Tray, tables: Tables): Told {
   const title = titleOf(tray.job);
-  const shop = bench.shopTyped;
+  const shop = bench.shop.typed;
   const bytes = zipJob({ job: { ...tray.job, title }, shop, parts: tray.parts });
   const file = `${fileName(title)}.zip`;
   saveFile(file, bytes, "application/zip");
   const bad = tray.parts.filter(({ part }) => readTypedPart(part, tables).kind === "problems");
   const stops = [
     ...bad.map(({ name }) => `parts/${name}.yaml`),
-    ...(bench.shopProblems.length > 0 ? ["shop.yaml"] : []),
+    ...(bench.shop.problems.length > 0 ? ["shop.yaml"] : []),
   ];
   return {
     words:

@@ -25,15 +25,15 @@ export class ShopEdit implements Typing {
 
   constructor(bench: Bench) {
     this.bench = bench;
-    this.known = bench.shopTyped;
-    this.history = begin(plainShop(bench.shopTyped ?? EMPTY));
+    this.known = bench.shop.typed;
+    this.history = begin(plainShop(bench.shop.typed ?? EMPTY));
   }
 
   get typed(): TypedGroup {
     return this.history.now;
   }
   get problems() {
-    return this.bench.shopProblems;
+    return this.bench.shop.problems;
   }
   get canUndo(): boolean {
     return this.history.past.length > 0;
@@ -92,13 +92,13 @@ export class ShopEdit implements Typing {
   }
   /** The shop that the binder was built with. */
   reset(): void {
-    this.bench.takeOwnShop();
-    this.follow(this.bench.shopTyped);
+    this.bench.shop.takeOwn();
+    this.follow(this.bench.shop.typed);
   }
 
   private show(history: History<TypedGroup>): void {
     this.history = history;
     this.known = history.now;
-    this.bench.takeShop(history.now, true);
+    this.bench.shop.take(history.now, true);
   }
 }
