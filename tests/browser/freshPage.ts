@@ -9,7 +9,7 @@ export let context: BrowserContext;
 export let page: Page;
 export let site: Awaited<ReturnType<typeof serve>>;
 /** What the pages of this test have thrown. */
-export let noise: string[] = [];
+let noise: string[] = [];
 
 /** Gives every test of a file a page of its own on the built site, with nothing kept; whatever the page throws fails the test. */
 export function freshPages({ timeoutMs = 10_000, consoleToo = false } = {}): void {
