@@ -6,7 +6,6 @@ import { printProblems, refusalProblems, sortProblems, type Problem } from "../i
 import type { Disk } from "../input/disk.ts";
 import { readFolderOn } from "../input/folder.ts";
 import { nodeDisk } from "../input/nodeDisk.ts";
-import { systemCode } from "../input/readText.ts";
 import { keptOf } from "../input/readTrials.ts";
 import { effortOf, effortProblem } from "../job/effort.ts";
 import type { JobPart, JobParts } from "../job/job.ts";
@@ -16,6 +15,7 @@ import { notHere } from "../job/notHere.ts";
 import { platesOf } from "../job/plates.ts";
 import { printJson } from "../output/json.ts";
 import type { develop } from "../report/develop.ts";
+import { ifSystemLets } from "./ifSystemLets.ts";
 import { putFiles } from "./putFiles.ts";
 import type { DevelopRequest, Outcome } from "./run.ts";
 
@@ -112,20 +112,10 @@ const diskFrom = (folder: string): Disk => ({
 
 /** Files of a job that an earlier run wrote there, its list and its word on what to know first included. */
 function earlierFiles(folder: string): string[] {
-  try {
-    const listed = listedIn(readFileSync(join(folder, LIST), "utf8"));
-    return listed ? [...listed, LIST, READ_ME] : [];
-  } catch (error) {
-    if (systemCode(error) === undefined) throw error;
-    return [];
-  }
+  const list = ifSystemLets(() => readFileSync(join(folder, LIST), "utf8"), undefined);
+  const listed = list === undefined ? undefined : listedIn(list);
+  return listed ? [...listed, LIST, READ_ME] : [];
 }
 
-function isSame(one: string, other: string): boolean {
-  try {
-    return realpathSync(one) === realpathSync(other);
-  } catch (error) {
-    if (systemCode(error) === undefined) throw error;
-    return false;
-  }
-}
+const isSame = (one: string, other: string): boolean =>
+  ifSystemLets(() => realpathSync(one) === realpathSync(other), false);

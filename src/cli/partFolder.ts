@@ -1,8 +1,8 @@
 import { readdirSync } from "node:fs";
 import { apart } from "../job/apart.ts";
-import { systemCode } from "../input/readText.ts";
 import { type FileOptions, partFiles, reportFile } from "../output/partFiles.ts";
 import type { Report } from "../report/report.ts";
+import { ifSystemLets } from "./ifSystemLets.ts";
 import type { OutFile } from "./putFiles.ts";
 
 /** The files of some parts side by side in one folder: reports, and what is cut and marked out by. */
@@ -34,12 +34,7 @@ export function partFilesIn(folder: string): { readonly name: string; readonly p
 }
 
 function namesIn(folder: string): string[] {
-  try {
-    return readdirSync(folder)
-      .filter((name) => !name.startsWith("."))
-      .sort();
-  } catch (error) {
-    if (systemCode(error) === undefined) throw error;
-    return [];
-  }
+  return ifSystemLets(() => readdirSync(folder), [])
+    .filter((name) => !name.startsWith("."))
+    .sort();
 }

@@ -10,7 +10,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { basename, dirname, join } from "node:path";
-import { systemCode } from "../input/readText.ts";
+import { ifSystemLets } from "./ifSystemLets.ts";
 import { allOrNothing } from "./undo.ts";
 import { whyNot } from "./whyNot.ts";
 
@@ -132,11 +132,7 @@ function asideIn(folder: string, name: string, what: string, takeBack: (step: ()
 
 /** All is in its place: what lay aside may go, and where it cannot, nothing is lost but tidiness. */
 function clear(aside: string): void {
-  try {
-    rmSync(aside, { recursive: true, force: true });
-  } catch (error) {
-    if (systemCode(error) === undefined) throw error;
-  }
+  ifSystemLets(() => rmSync(aside, { recursive: true, force: true }), undefined);
 }
 
 const holdsFiles = (folder: string): boolean =>
@@ -158,10 +154,5 @@ function makeFolder(folder: string, takeBack: (step: () => void) => void = () =>
 }
 
 function isFile(path: string): boolean {
-  try {
-    return statSync(path).isFile();
-  } catch (error) {
-    if (systemCode(error) === undefined) throw error;
-    return false;
-  }
+  return ifSystemLets(() => statSync(path).isFile(), false);
 }

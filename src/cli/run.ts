@@ -5,7 +5,6 @@ import { partName } from "../input/partName.ts";
 import { printProblems, refusalProblems, sortProblems, type Problem } from "../input/problem.ts";
 import { nodeDisk } from "../input/nodeDisk.ts";
 import { readPartFile, readShopFile, sameNames } from "../input/readFiles.ts";
-import { systemCode } from "../input/readText.ts";
 import { isTrialsFile, keptOf } from "../input/readTrials.ts";
 import type { develop } from "../report/develop.ts";
 import type { Report } from "../report/report.ts";
@@ -14,6 +13,7 @@ import { correct, keptTrials } from "./correct.ts";
 import { notHere } from "../job/notHere.ts";
 import { printJson } from "../output/json.ts";
 import { developJob } from "./developJob.ts";
+import { ifSystemLets } from "./ifSystemLets.ts";
 import { filesOf, partFilesIn } from "./partFolder.ts";
 import { putFiles } from "./putFiles.ts";
 
@@ -104,14 +104,7 @@ function putParts(
   return { notes, failed: false };
 }
 
-function isFolder(path: string): boolean {
-  try {
-    return statSync(path).isDirectory();
-  } catch (error) {
-    if (systemCode(error) === undefined) throw error;
-    return false;
-  }
-}
+const isFolder = (path: string): boolean => ifSystemLets(() => statSync(path).isDirectory(), false);
 
 /** The good parts' reports, in the order of the command line, and everything wrong with the others. */
 function reportsOf(request: DevelopRequest, folder: string, core: typeof develop) {

@@ -1,5 +1,5 @@
 import { read, unreadable, type Reading } from "../input/reading.ts";
-import { systemCode } from "../input/readText.ts";
+import { ifSystemLets } from "./ifSystemLets.ts";
 
 /** One line on standard error, and an exit code that says that it did not go well. */
 export function fail(sentence: string, command = "develop"): void {
@@ -15,12 +15,10 @@ export function startFolder(): Reading<string> {
   // npm runs its scripts in the folder of package.json; paths mean what they mean where the user stands.
   const { npm_lifecycle_event: script, INIT_CWD: start } = process.env;
   if (SCRIPTS.includes(script ?? "") && start !== undefined) return read(start);
-  try {
-    return read(process.cwd());
-  } catch (error) {
-    if (systemCode(error) === undefined) throw error;
-    return unreadable("the folder that you stand in is no longer there", "change to another folder");
-  }
+  return ifSystemLets<Reading<string>>(
+    () => read(process.cwd()),
+    unreadable("the folder that you stand in is no longer there", "change to another folder"),
+  );
 }
 
 /** Why the report did not get out whole. */

@@ -1,6 +1,6 @@
 import { existsSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
-import { systemCode } from "../input/readText.ts";
+import { whyNot } from "./whyNot.ts";
 
 /**
  * Writes one file under another name beside its place and then moves it there, so that nobody ever finds half of it, and
@@ -29,29 +29,11 @@ export function writeWhole(path: string, shown: string, bytes: Uint8Array): stri
   }
 }
 
-function why(error: unknown, folder: string): string {
-  const code = systemCode(error);
-  switch (code) {
-    case undefined:
-      throw error;
-    case "ENOENT":
-      // Folders that the system itself fills take no files, and some say so as if they were not there.
-      return existsSync(folder)
-        ? "the system makes no files in that folder; give a folder on a disk"
-        : "its folder is not there; make it, or give another";
-    case "ENOTDIR":
-      return "what should be its folder is a file; give another place";
-    case "EACCES":
-    case "EPERM":
-    case "EROFS":
-      return "you may not write there; give another place";
-    case "ENOSPC":
-    case "EDQUOT":
-    case "EFBIG":
-      return "the disk is full; make room or give another place";
-    case "ENAMETOOLONG":
-      return "its name is too long; give a shorter one";
-    default:
-      return `the system says ${code}; give another place`;
-  }
-}
+const why = (error: unknown, folder: string): string =>
+  whyNot(error, "place", {
+    // Folders that the system itself fills take no files, and some say so as if they were not there.
+    ENOENT: existsSync(folder)
+      ? "the system makes no files in that folder; give a folder on a disk"
+      : "its folder is not there; make it, or give another",
+    ENOTDIR: "what should be its folder is a file; give another place",
+  });

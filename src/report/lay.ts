@@ -55,14 +55,6 @@ export function surface(part: Part, shape: Shape): Layout | Refused {
   return unsound ? refused(unsound) : layout;
 }
 
-/** The surface with its blanks, or why there are none. */
-export function pattern(part: Part, shape: Shape, material: Material) {
-  const layout = surface(part, shape);
-  if (layout.kind === "refused") return layout;
-  const made = blanksOf(part, shape, layout, ordersFor(part, layout), material);
-  return "issue" in made ? refused(made.issue) : ({ kind: "pattern", layout, laid: made.laid } as const);
-}
-
 /** A part laid out flat, with all that a report or a correction is made from. */
 export interface LaidOut {
   readonly kind: "laid";
@@ -73,7 +65,7 @@ export interface LaidOut {
 }
 
 /** The material that a part names. @throws RangeError where the catalogue does not have it: the reader checks that */
-export function materialOf({ material: id }: Part, { materials }: Catalogue): Material {
+export function materialOf({ material: id }: Pick<Part, "material">, { materials }: Catalogue): Material {
   const material = materials[id];
   if (!material) throw new RangeError(`material: ${id}`);
   return material;
@@ -81,8 +73,8 @@ export function materialOf({ material: id }: Part, { materials }: Catalogue): Ma
 
 /** From sizes to blanks, or why there are none, each refusal with the remedy that its rule knows. */
 export function lay(part: Part, shape: Shape, material: Material): LaidOut | Refused {
-  const drawn = pattern(part, shape, material);
-  return drawn.kind === "refused"
-    ? drawn
-    : { kind: "laid", shape, layout: drawn.layout, laid: drawn.laid, material };
+  const layout = surface(part, shape);
+  if (layout.kind === "refused") return layout;
+  const made = blanksOf(part, shape, layout, ordersFor(part, layout), material);
+  return "issue" in made ? refused(made.issue) : { kind: "laid", shape, layout, laid: made.laid, material };
 }

@@ -1,7 +1,7 @@
 import type { Catalogue } from "../shapes/catalogue.ts";
 import type { Refused } from "../shapes/layout.ts";
 import { shapes } from "../shapes/registry.ts";
-import { lay, type LaidOut, materialOf, type NamedPart, pattern, surface } from "./lay.ts";
+import { lay, type LaidOut, materialOf, type NamedPart, surface } from "./lay.ts";
 import { mended } from "./mend.ts";
 
 /**
@@ -16,7 +16,7 @@ export function layOut(part: NamedPart, { catalogue }: { readonly catalogue: Cat
   if (made.kind === "laid") return made;
   const trials = {
     layable: (nearly: NamedPart) => surface(nearly, shape).kind === "layout",
-    cuttable: (nearly: NamedPart) => pattern(nearly, shape, material).kind === "pattern",
+    cuttable: (nearly: NamedPart) => lay(nearly, shape, material).kind === "laid",
   };
   return { kind: "refused", issues: mended(part, made.issues, trials) };
 }

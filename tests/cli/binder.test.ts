@@ -110,8 +110,8 @@ describe("the file", () => {
     expect(readFileSync(join(folder, "x.pdf"), "utf8")).toBe("old");
   });
 
-  it("leaves nothing behind where the disk is full", () => {
-    // The system lets the command write so many blocks and no more, as a full disk does.
+  it("leaves nothing behind where it does not go on the disk, and says why as develop does", () => {
+    // The system lets the command write so many blocks of a file and no more.
     const { stdout, stderr, status } = spawnSync(
       "sh",
       [
@@ -131,7 +131,7 @@ describe("the file", () => {
     );
     expect({ stdout, status }).toEqual({ stdout: "", status: 1 });
     expect(stderr).toMatch(
-      /full\.pdf cannot be written: the disk is full; make room or give another place\n$/,
+      /full\.pdf cannot be written: the system allows no file so large; give a place on another disk\n$/,
     );
     expect(left().filter((name) => name.includes("full"))).toEqual([]);
   });
