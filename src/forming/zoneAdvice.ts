@@ -4,7 +4,7 @@ import { placesSaid, type RollPlaces } from "./rollPlaces.ts";
 import { number, type Say } from "./say.ts";
 import type { SecondPass } from "./secondPass.ts";
 import { isPipe } from "./skin.ts";
-import { LOOK, PAST_CAP } from "./trialAdvice.ts";
+import { aboveHigh, LOOK, PAST_CAP, secondSaid } from "./trialAdvice.ts";
 import type { ZoneModel } from "./zoneModel.ts";
 import type { ZoneNext } from "./zoneNext.ts";
 import type { ZoneSeen } from "./zoneSeen.ts";
@@ -83,9 +83,11 @@ export function zoneAdvice(asked: Words, told: ZoneTold, zones: number): string 
   const aside = pastCap.length > 0;
   const setAside = aside ? ` This blank is set aside: ${isPastCap(pastCap)}.` : "";
   const onNext = aside ? " with the next blank" : "";
-  const second = secondPass
-    ? ` Second pass${aside ? " of the next blank" : ""}: start at ${at(asked, secondPass)}${secondPass.held ? " (held back at the plan's own high)" : ""}, and go on by the templates.`
-    : "";
+  const second = secondSaid(asked, secondPass, {
+    by: "the templates",
+    of: aside ? " of the next blank" : "",
+  });
+  const high = set ? aboveHigh(say, set.largeMm, model.aim.highMm) : "";
   const unsure =
     disagrees.length > 0
       ? ` Trial ${disagrees.join(" and ")} of this zone and its last one do not agree: measure again first.`
@@ -100,7 +102,7 @@ export function zoneAdvice(asked: Words, told: ZoneTold, zones: number): string 
     if (!last)
       return `${
         told.kind === "taught"
-          ? `no trial yet; by what ${listedZones(from)} taught start${onNext} at ${at(asked, set)}.`
+          ? `no trial yet; by what ${listedZones(from)} taught start${onNext} at ${at(asked, set)}.${high}`
           : `no trial yet, and none that took set to learn from: start${onNext} at the plan's own ${at(asked, set)}.`
       }${setAside}`;
     switch (told.kind) {
@@ -115,8 +117,8 @@ export function zoneAdvice(asked: Words, told: ZoneTold, zones: number): string 
           ? `${bent(asked, last)}. First make sure that ${LOOK}.`
           : `${bent(asked, last)}, ${wanted(asked, window)}`;
         if (aside)
-          return `${open}${last.sprangFlat ? "" : "."}${setAside} Set ${at(asked, set)} for the next blank${tilt}, with the plate moving.`;
-        return `${open}${last.sprangFlat ? " Only then" : ":"} set ${at(asked, set)}${tilt}, with the plate moving, and roll this blank once more.`;
+          return `${open}${last.sprangFlat ? "" : "."}${setAside} Set ${at(asked, set)} for the next blank${tilt}, with the plate moving.${last.sprangFlat ? "" : high}`;
+        return `${open}${last.sprangFlat ? " Only then" : ":"} set ${at(asked, set)}${tilt}, with the plate moving, and roll this blank once more.${last.sprangFlat ? "" : high}`;
       }
       case "overshot": {
         const next = `Set ${at(asked, set)} for the next blank${tilt}.`;
