@@ -18,7 +18,7 @@ export interface Advised {
   readonly second: SecondPass | null;
 }
 
-/** What has to be right before a plate that took no set is bent harder. */
+/** What has to be right before a plate that sprang back flat is bent harder. */
 export const LOOK =
   "the scale stands at 0 where the bending roll just touches the flat plate, the plate is of the thickness and grade of the sheet, and the bending roll bears on the plate along its whole length";
 
@@ -52,7 +52,7 @@ function raised(asked: Words, { model, trials, next, places }: Advised): string 
   const { from, to } = model.window;
   const set = `${settingSaid(asked, nextMm, places)}${tilted(asked)}, raise to it with the plate moving, and roll this blank once more`;
   if (last.sprangFlat)
-    return `The plate took no set at all. First make sure that ${LOOK}. Only then set ${set}.`;
+    return `The plate sprang back flat. First make sure that ${LOOK}. Only then set ${set}.`;
   const high = aboveHigh(say, nextMm, model.aim.highMm);
   return `Closed ${say.percent(last.closed)}, wanted ${say.percent(from)} to ${say.percent(to)}: set ${set}.${high}`;
 }
@@ -73,7 +73,7 @@ function overshot(asked: Words, { model, trials, next, places, second }: Advised
 function checked({ item, say }: Words, { model, next }: Advised): string {
   if (next.kind === "check" && next.why === "disagree")
     return "No further raise is safe to name by these trials: measure this blank again before it is rolled on, and leave out the trial that was wrong.";
-  return `The plate took no set at all, and the plan's own high for this pass, ${say.length(model.aim.highMm)}${isPipe(item) ? "" : " at the large edge"}, leaves no more to raise. Do not raise further: make sure that ${LOOK}, and begin again from the sheet's first setting.`;
+  return `The plate sprang back flat, and the plan's own high for this pass, ${say.length(model.aim.highMm)}${isPipe(item) ? "" : " at the large edge"}, leaves no more to raise. Do not raise further: make sure that ${LOOK}, and begin again from the sheet's first setting.`;
 }
 
 /** "Trial 1 (45 mm, 60 % closed) and this one do not agree: …"; nothing where all agree. */
@@ -155,6 +155,6 @@ export function briefOn(asked: Words, advised: Advised): string {
     case "check":
       return next.why === "disagree"
         ? "The trials do not agree: measure again before any further raise."
-        : `No set at the plan's own high, ${asked.say.length(model.aim.highMm)}: look at 0, thickness and contact before any further raise.`;
+        : `Still flat at the plan's own high, ${asked.say.length(model.aim.highMm)}: look at 0, thickness and contact before any further raise.`;
   }
 }

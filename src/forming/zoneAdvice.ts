@@ -44,7 +44,7 @@ const at = ({ item, say }: Words, places: RollPlaces | null): string =>
 
 /** "bent 52 % of its finished bend (large end 50 %, small end 47 %)". */
 function bent({ say }: Words, { closed, largeShare, smallShare, sprangFlat }: ZoneTrial): string {
-  if (sprangFlat) return "the plate took no set at all";
+  if (sprangFlat) return "the plate sprang back flat";
   const ends = [
     ...(largeShare === null ? [] : [`large end ${say.percent(largeShare)}`]),
     ...(smallShare === null ? [] : [`small end ${say.percent(smallShare)}`]),
@@ -69,7 +69,7 @@ function checked(asked: Words, { next, model, from }: ZoneTold, last: ZoneTrial 
     case "tilt":
       return `${bent(asked, last)}: the ${next.end} end is at its limit while half the slant is still open. Do not raise both ends: raise the ${next.end === "large" ? "small" : "large"} end alone, in small steps, and measure both ends after each.`;
     case "flat":
-      return `the plate took no set at all, and the plan's own high for this zone, ${asked.say.length(model.aim.highMm)} at the large edge, leaves no more to raise. Do not raise further: make sure that ${LOOK}, and begin again from the sheet's first setting.`;
+      return `the plate sprang back flat, and the plan's own high for this zone, ${asked.say.length(model.aim.highMm)} at the large edge, leaves no more to raise. Do not raise further: make sure that ${LOOK}, and begin again from the sheet's first setting.`;
   }
 }
 
@@ -103,7 +103,7 @@ export function zoneAdvice(asked: Words, told: ZoneTold, zones: number): string 
       return `${
         told.kind === "taught"
           ? `no trial yet; by what ${listedZones(from)} taught start${onNext} at ${at(asked, set)}.${high}`
-          : `no trial yet, and none that took set to learn from: start${onNext} at the plan's own ${at(asked, set)}.`
+          : `no trial yet, and none that stayed bent to learn from: start${onNext} at the plan's own ${at(asked, set)}.`
       }${setAside}`;
     switch (told.kind) {
       case "done": {
@@ -162,7 +162,7 @@ export function zoneBrief(asked: Words, told: ZoneTold, zones: number): string {
   return head === "" ? `${all.charAt(0).toUpperCase()}${all.slice(1)}` : `${head}${all}`;
 }
 
-/** What all trials together say of this plate on this roll; nothing before one took set. */
+/** What all trials together say of this plate on this roll; nothing before one stayed bent. */
 export function learnedSaid({ say }: Words, learned: ZonesCorrection["learned"]): string {
   if (!learned) return "";
   const { offsetMm, slope, zones } = learned;
