@@ -1,6 +1,7 @@
 import type { FormingCase } from "./case.ts";
 import { type LinearClass, linearToleranceMm } from "./iso13920.ts";
 import { AS_DRAWN, DERIVED } from "./judge.ts";
+import { number } from "./say.ts";
 import { templateFigures } from "./sheet/touch.ts";
 
 /** What of a finished part the drawing asks, and straight lines that a tape reaches. [mm] */
@@ -72,7 +73,7 @@ function whereWords({ pieces, quantity }: FormingCase, { seamDeg }: Finish): str
   const seam =
     pieces === 1
       ? `the seam is at ${seamDeg}°`
-      : `seam 1 is at ${seamDeg}°, one every ${Math.round(360 / pieces)}° from there`;
+      : `seam 1 is at ${seamDeg}°, one every ${number(360 / pieces, 2)}° from there`;
   const sheets = quantity === 1 ? "" : ` One sheet for each of the ${quantity} parts: copy it.`;
   return `Seen from above with end B up 0° is to the right as on the drawing, counted counter-clockwise; ${seam}.${sheets} `;
 }

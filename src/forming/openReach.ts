@@ -5,7 +5,7 @@ import { isPipe, isPointed } from "./skin.ts";
 
 /**
  * How far the far side of the small end reaches past the stop while the near side bears on it: the end's plane leans
- * towards the frame as much as the wall leans from the axis.
+ * towards the yoke as much as the wall leans from the axis.
  *
  *   reach = ½ d (1 − cos ψ) sin(lean),   ψ = min(180°, 360°/pieces),   whole part: d·sin(lean)
  *

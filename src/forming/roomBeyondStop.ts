@@ -2,11 +2,10 @@ import type { RollAsked } from "./asked.ts";
 import type { Check } from "./check.ts";
 import { DERIVED, judge, state } from "./judge.ts";
 import { openReach, reachBeyondStopMm } from "./openReach.ts";
-import { number } from "./say.ts";
 
 /**
  * Is there room beyond the stop, or does the piece strike the yoke? What is asked is the reach while the piece is most
- * open, for that is the farthest; if only that is more than there is, the height of the frame decides. A point reaches
+ * open, for that is the farthest; if only that is more than there is, the height of the yoke decides. A point reaches
  * nowhere, a pipe has no stop. [mm]
  */
 export function roomBeyondStop({ item, roll, say }: RollAsked): Check | null {
@@ -23,9 +22,9 @@ export function roomBeyondStop({ item, roll, say }: RollAsked): Check | null {
     sense: "at most" as const,
     unit: "mm",
     basis: DERIVED,
-    rule: "reach at the first trial ≤ clear room between stop and frame; closed it is small end diameter × sin(lean)",
+    rule: "reach at the first trial ≤ clear room between stop and yoke; closed it is small end diameter × sin(lean)",
   };
-  const reaches = `Open at the first trial (${number(100 * open.closed, 0)} % closed) the far side of the small end reaches ${say.length(open.pastMm)} past the stop, ${say.length(open.highMm)} over the pinch; closed, ${say.length(closedMm)}`;
+  const reaches = `Open at the first trial (${say.percent(open.closed)} closed) the far side of the small end reaches ${say.length(open.pastMm)} past the stop, ${say.length(open.highMm)} over the pinch; closed, ${say.length(closedMm)}`;
   const limit = roll.coneAttachment?.clearRoom;
   if (limit === undefined)
     return state({
@@ -43,8 +42,8 @@ export function roomBeyondStop({ item, roll, say }: RollAsked): Check | null {
     advice: (verdict) => {
       if (verdict === "pass") return `${reaches}; there is room for ${say.length(limit)}.`;
       return verdict === "fail"
-        ? `${reaches}, and it strikes the frame after ${say.length(limit)}: ${ways}.`
-        : `${reaches}; the frame stands ${say.length(limit)} past it: look whether it is that high before the plate goes in, and if so ${ways}.`;
+        ? `${reaches}, and it strikes the yoke after ${say.length(limit)}: ${ways}.`
+        : `${reaches}; the yoke stands ${say.length(limit)} past it: look whether it is that high before the plate goes in, and if so ${ways}.`;
     },
   });
 }

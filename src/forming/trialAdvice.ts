@@ -18,13 +18,16 @@ export interface Advised {
   readonly second: SecondPass | null;
 }
 
-/** What has to be right before a plate that took no set is bent harder. */
+/** What has to be right before a plate that sprang back flat is bent harder. */
 export const LOOK =
   "the scale stands at 0 where the bending roll just touches the flat plate, the plate is of the thickness and grade of the sheet, and the bending roll bears on the plate along its whole length";
 
 /** What is done with a blank that is past the cap of the first pass. */
 export const PAST_CAP =
   "Stop: do not roll on with this blank, rolling on only closes it further. Lower the bending roll, take it out, mark it and set it aside; whoever answers for the part decides whether it is opened by the shop's own means or scrapped.";
+
+/** What tells on a right cone or a pipe. */
+const ROUND = { by: "the templates and the gap" };
 
 type Words = Pick<RollAsked, "item" | "say">;
 
@@ -36,6 +39,12 @@ function settingSaid({ item, say }: Words, nextMm: number, places: RollPlaces | 
 
 const tilted = ({ item }: Words): string => (isPipe(item) ? "" : ", the tilt as it is");
 
+/** What to look at before a raise beyond the plan's own high; nothing up to it. */
+export const aboveHigh = (say: Say, settingMm: number, highMm: number): string =>
+  settingMm > highMm
+    ? ` That is above the plan's own high for this pass, ${say.length(highMm)}: first make sure that ${LOOK}.`
+    : "";
+
 function raised(asked: Words, { model, trials, next, places }: Advised): string {
   const { say } = asked;
   const last = trials.at(-1) as TrialRead;
@@ -43,11 +52,8 @@ function raised(asked: Words, { model, trials, next, places }: Advised): string 
   const { from, to } = model.window;
   const set = `${settingSaid(asked, nextMm, places)}${tilted(asked)}, raise to it with the plate moving, and roll this blank once more`;
   if (last.sprangFlat)
-    return `The plate took no set at all. First make sure that ${LOOK}. Only then set ${set}.`;
-  const high =
-    nextMm > model.aim.highMm
-      ? ` That is above the plan's own high for this pass, ${say.length(model.aim.highMm)}: first make sure that ${LOOK}.`
-      : "";
+    return `The plate sprang back flat. First make sure that ${LOOK}. Only then set ${set}.`;
+  const high = aboveHigh(say, nextMm, model.aim.highMm);
   return `Closed ${say.percent(last.closed)}, wanted ${say.percent(from)} to ${say.percent(to)}: set ${set}.${high}`;
 }
 
@@ -59,7 +65,7 @@ function overshot(asked: Words, { model, trials, next, places, second }: Advised
   const then = `Set ${settingSaid(asked, nextMm, places)} for the next blank${tilted(asked)}.`;
   const past = `Closed ${say.percent(last.closed)}, past the ${say.percent(to)} where this pass ends`;
   if (last.place !== "past the cap")
-    return `${past}: no further raise on this blank in this pass; it is kept for the second.${secondSaid(asked, second)} ${then}`;
+    return `${past}: no further raise on this blank in this pass; it is kept for the second.${secondSaid(asked, second, ROUND)} ${then}`;
   const lap = last.closed > 1 ? " Its edges are past each other: never let an overlap enter the pinch." : "";
   return `${past} and past its cap of ${say.percent(cap)}. ${PAST_CAP}${lap} ${then}`;
 }
@@ -67,7 +73,7 @@ function overshot(asked: Words, { model, trials, next, places, second }: Advised
 function checked({ item, say }: Words, { model, next }: Advised): string {
   if (next.kind === "check" && next.why === "disagree")
     return "No further raise is safe to name by these trials: measure this blank again before it is rolled on, and leave out the trial that was wrong.";
-  return `The plate took no set at all, and the plan's own high for this pass, ${say.length(model.aim.highMm)}${isPipe(item) ? "" : " at the large edge"}, leaves no more to raise. Do not raise further: make sure that ${LOOK}, and begin again from the sheet's first setting.`;
+  return `The plate sprang back flat, and the plan's own high for this pass, ${say.length(model.aim.highMm)}${isPipe(item) ? "" : " at the large edge"}, leaves no more to raise. Do not raise further: make sure that ${LOOK}, and begin again from the sheet's first setting.`;
 }
 
 /** "Trial 1 (45 mm, 60 % closed) and this one do not agree: …"; nothing where all agree. */
@@ -84,10 +90,20 @@ function disagreement({ say }: Words, { trials, disagrees, next }: Advised): str
   return ` The trials do not agree: ${others} and the last one (${said(trials.at(-1) as Trial)}); more raise never leaves a blank less closed, and the same raise leaves blanks much alike.${by}`;
 }
 
-function secondSaid({ item, say }: Words, second: SecondPass | null): string {
+/**
+ * Where the second pass starts.
+ *
+ * @param by what it goes on by: "the templates and the gap"
+ * @param of whose pass, where it is not that of the blank in hand: " of the next blank"
+ */
+export function secondSaid(
+  { item, say }: Words,
+  second: SecondPass | null,
+  { by, of = "" }: { readonly by: string; readonly of?: string },
+): string {
   if (!second) return "";
   const held = second.held ? " (held back at the plan's own high)" : "";
-  return ` Second pass: start at ${placesSaid({ pipe: isPipe(item), say }, second)}${held}, raise to it with the plate moving, and go on by the templates and the gap.`;
+  return ` Second pass${of}: start at ${placesSaid({ pipe: isPipe(item), say }, second)}${held}, raise to it with the plate moving, and go on by ${by}.`;
 }
 
 /** What to do after the trials, in sentences with this part's own numbers. */
@@ -98,7 +114,7 @@ export function adviceOn(asked: Words, advised: Advised): string {
   const { from, to } = model.window;
   const words = {
     done: () =>
-      `Closed ${say.percent(last.closed)}, within ${say.percent(from)} to ${say.percent(to)}: this pass is done; keep the setting of ${say.length(last.settingMm)} for the lot.${secondSaid(asked, second)}`,
+      `Closed ${say.percent(last.closed)}, within ${say.percent(from)} to ${say.percent(to)}: this pass is done; keep the setting of ${say.length(last.settingMm)} for the lot.${secondSaid(asked, second, ROUND)}`,
     raise: () => raised(asked, advised),
     overshot: () => overshot(asked, advised),
     check: () => checked(asked, advised),
@@ -139,6 +155,6 @@ export function briefOn(asked: Words, advised: Advised): string {
     case "check":
       return next.why === "disagree"
         ? "The trials do not agree: measure again before any further raise."
-        : `No set at the plan's own high, ${asked.say.length(model.aim.highMm)}: look at 0, thickness and contact before any further raise.`;
+        : `Still flat at the plan's own high, ${asked.say.length(model.aim.highMm)}: look at 0, thickness and contact before any further raise.`;
   }
 }

@@ -4,7 +4,7 @@ import { placesSaid, type RollPlaces } from "./rollPlaces.ts";
 import { number, type Say } from "./say.ts";
 import type { SecondPass } from "./secondPass.ts";
 import { isPipe } from "./skin.ts";
-import { LOOK, PAST_CAP } from "./trialAdvice.ts";
+import { aboveHigh, LOOK, PAST_CAP, secondSaid } from "./trialAdvice.ts";
 import type { ZoneModel } from "./zoneModel.ts";
 import type { ZoneNext } from "./zoneNext.ts";
 import type { ZoneSeen } from "./zoneSeen.ts";
@@ -44,7 +44,7 @@ const at = ({ item, say }: Words, places: RollPlaces | null): string =>
 
 /** "bent 52 % of its finished bend (large end 50 %, small end 47 %)". */
 function bent({ say }: Words, { closed, largeShare, smallShare, sprangFlat }: ZoneTrial): string {
-  if (sprangFlat) return "the plate took no set at all";
+  if (sprangFlat) return "the plate sprang back flat";
   const ends = [
     ...(largeShare === null ? [] : [`large end ${say.percent(largeShare)}`]),
     ...(smallShare === null ? [] : [`small end ${say.percent(smallShare)}`]),
@@ -69,7 +69,7 @@ function checked(asked: Words, { next, model, from }: ZoneTold, last: ZoneTrial 
     case "tilt":
       return `${bent(asked, last)}: the ${next.end} end is at its limit while half the slant is still open. Do not raise both ends: raise the ${next.end === "large" ? "small" : "large"} end alone, in small steps, and measure both ends after each.`;
     case "flat":
-      return `the plate took no set at all, and the plan's own high for this zone, ${asked.say.length(model.aim.highMm)} at the large edge, leaves no more to raise. Do not raise further: make sure that ${LOOK}, and begin again from the sheet's first setting.`;
+      return `the plate sprang back flat, and the plan's own high for this zone, ${asked.say.length(model.aim.highMm)} at the large edge, leaves no more to raise. Do not raise further: make sure that ${LOOK}, and begin again from the sheet's first setting.`;
   }
 }
 
@@ -83,9 +83,11 @@ export function zoneAdvice(asked: Words, told: ZoneTold, zones: number): string 
   const aside = pastCap.length > 0;
   const setAside = aside ? ` This blank is set aside: ${isPastCap(pastCap)}.` : "";
   const onNext = aside ? " with the next blank" : "";
-  const second = secondPass
-    ? ` Second pass${aside ? " of the next blank" : ""}: start at ${at(asked, secondPass)}${secondPass.held ? " (held back at the plan's own high)" : ""}, and go on by the templates.`
-    : "";
+  const second = secondSaid(asked, secondPass, {
+    by: "the templates",
+    of: aside ? " of the next blank" : "",
+  });
+  const high = set ? aboveHigh(say, set.largeMm, model.aim.highMm) : "";
   const unsure =
     disagrees.length > 0
       ? ` Trial ${disagrees.join(" and ")} of this zone and its last one do not agree: measure again first.`
@@ -100,8 +102,8 @@ export function zoneAdvice(asked: Words, told: ZoneTold, zones: number): string 
     if (!last)
       return `${
         told.kind === "taught"
-          ? `no trial yet; by what ${listedZones(from)} taught start${onNext} at ${at(asked, set)}.`
-          : `no trial yet, and none that took set to learn from: start${onNext} at the plan's own ${at(asked, set)}.`
+          ? `no trial yet; by what ${listedZones(from)} taught start${onNext} at ${at(asked, set)}.${high}`
+          : `no trial yet, and none that stayed bent to learn from: start${onNext} at the plan's own ${at(asked, set)}.`
       }${setAside}`;
     switch (told.kind) {
       case "done": {
@@ -115,8 +117,8 @@ export function zoneAdvice(asked: Words, told: ZoneTold, zones: number): string 
           ? `${bent(asked, last)}. First make sure that ${LOOK}.`
           : `${bent(asked, last)}, ${wanted(asked, window)}`;
         if (aside)
-          return `${open}${last.sprangFlat ? "" : "."}${setAside} Set ${at(asked, set)} for the next blank${tilt}, with the plate moving.`;
-        return `${open}${last.sprangFlat ? " Only then" : ":"} set ${at(asked, set)}${tilt}, with the plate moving, and roll this blank once more.`;
+          return `${open}${last.sprangFlat ? "" : "."}${setAside} Set ${at(asked, set)} for the next blank${tilt}, with the plate moving.${last.sprangFlat ? "" : high}`;
+        return `${open}${last.sprangFlat ? " Only then" : ":"} set ${at(asked, set)}${tilt}, with the plate moving, and roll this blank once more.${last.sprangFlat ? "" : high}`;
       }
       case "overshot": {
         const next = `Set ${at(asked, set)} for the next blank${tilt}.`;
@@ -160,7 +162,7 @@ export function zoneBrief(asked: Words, told: ZoneTold, zones: number): string {
   return head === "" ? `${all.charAt(0).toUpperCase()}${all.slice(1)}` : `${head}${all}`;
 }
 
-/** What all trials together say of this plate on this roll; nothing before one took set. */
+/** What all trials together say of this plate on this roll; nothing before one stayed bent. */
 export function learnedSaid({ say }: Words, learned: ZonesCorrection["learned"]): string {
   if (!learned) return "";
   const { offsetMm, slope, zones } = learned;

@@ -1,4 +1,4 @@
-import { degrees, radians, TURN } from "../geometry/angle.ts";
+import { degrees, planHundredths, radians, TURN } from "../geometry/angle.ts";
 import { rimLength } from "../geometry/measure.ts";
 import type { Skin } from "../geometry/skin.ts";
 import { distance3, type Vec3 } from "../geometry/vector.ts";
@@ -52,8 +52,7 @@ function tapes(inside: Skin | null, part: Part, seamDeg: number): Finish["tapes"
 
 /** What of the finished part is inspected. */
 export function finishOf(part: Part, shape: Shape, { faces, heightMm, seamRad }: Layout): Finish {
-  // A hundredth of a degree is nothing on a wall.
-  const seamDeg = (Math.round(100 * degrees(seamRad)) / 100 + 360) % 360;
+  const seamDeg = planHundredths(degrees(seamRad));
   const [a, b] = drawnEnds(part);
   const girth = (end: "a" | "b") =>
     faces.outside ? rimLength(faces.outside, end, { from: 0, to: TURN }) : null;

@@ -1,3 +1,4 @@
+import { planHundredths } from "../geometry/angle.ts";
 import type { Refusal } from "../shapes/refusal.ts";
 import type { Part } from "../shapes/part.ts";
 import { MAX_LENGTH_MM, MIN_THICKNESS_MM } from "../shapes/limits.ts";
@@ -65,7 +66,7 @@ const TURNS = [30, -30, 45, -45, 60, -60, 90, -90, 120, -120, 135, -135, 150, -1
 function seamElsewhere<P extends Part>(part: P, { layable, cuttable }: Trials<P>): string[] {
   if (!layable(part)) return [];
   const from = part.seam?.at ?? 0;
-  const at = TURNS.map((turn) => (((from + turn) % 360) + 360) % 360).find((angle) =>
+  const at = TURNS.map((turn) => planHundredths(from + turn)).find((angle) =>
     cuttable({ ...part, seam: { ...part.seam, at: angle } }),
   );
   return at === undefined ? [] : [`move the seam: seam.at: ${at}`];

@@ -75,7 +75,7 @@ describe("the work sheet of a right cone", () => {
     const far = [2 * (200 / k) * Math.sin(a), 2 * (200 / k) * Math.cos(a)] as const;
     expect(figure(stop, "reach past the stop while open")).toBeCloseTo(far[0], 9);
     expect(figure(stop, "height of that place")).toBeCloseTo(far[1], 9);
-    expect(stop.cautions.join(" ")).toMatch(/look whether the frame is as high as that/);
+    expect(stop.cautions.join(" ")).toMatch(/look whether the yoke is as high as that/);
   });
 
   it("keeps the lot's first passes together before the stop is moved", () => {

@@ -136,7 +136,7 @@ describe("on rolls and plate that do not follow the model", () => {
     );
   });
 
-  it("raises a blank that took no set by a quarter at most, never past the plan's high, and says what to look at", () => {
+  it("raises a blank that sprang back flat by a quarter at most, never past the plan's high, and says what to look at", () => {
     let stopped = 0;
     fc.assert(
       fc.property(jobs, even(0.5, 2), (job, share) => {

@@ -66,7 +66,7 @@ describe("a sheet with trials kept beside its part", () => {
 
   it("names no setting where something is to be looked at first", () => {
     const flat = step(stepsAfter([{ settingMm: 200, flat: true }]), "first-raise");
-    expect(flat.brief).toMatch(/sprang back flat\): No set at the plan's own high.*look at 0/);
+    expect(flat.brief).toMatch(/sprang back flat\): Still flat at the plan's own high.*look at 0/);
     expect(flat.figures.some(({ label }) => label.startsWith("by this part's own trials"))).toBe(false);
     const wrong = step(stepsAfter([{ settingMm: 452, flat: true }]), "first-raise");
     expect(wrong.brief).toMatch(/No setting by them: a setting of 452 mm lies beyond the slide/);

@@ -268,10 +268,10 @@ describe("what is said of zones", () => {
     expect(two.advice).toMatch(/^By zones 1 and 2 this plate/);
   });
 
-  it("learns nothing for others from a zone that took no set, and says what to look at", () => {
+  it("learns nothing for others from a zone that sprang back flat, and says what to look at", () => {
     const { zones, learned } = corrected(job, [{ zone: 2, settingMm: 12, flat: true }]);
     expect(learned).toBeNull();
-    expect(zones[1]!.advice).toMatch(/took no set at all\. First make sure that the scale stands at 0/);
+    expect(zones[1]!.advice).toMatch(/sprang back flat\. First make sure that the scale stands at 0/);
     expect(zones[0]).toMatchObject({ kind: "plan", set: { largeMm: models()[0]!.startMm } });
   });
 

@@ -1,10 +1,9 @@
-import { DERIVED } from "../judge.ts";
 import { isPipe } from "../skin.ts";
 import { placesSaid, type RollPlaces, setting } from "../rollPlaces.ts";
 import { listedZones } from "../zoneAdvice.ts";
 import { zoneName } from "../zoneWords.ts";
 import type { RollSheetAsked } from "./asked.ts";
-import type { Figure, PlanStep } from "./step.ts";
+import { type Figure, type PlanStep, scaled } from "./step.ts";
 
 /** Where trials of this part say to set the roll. */
 function triedFigures({ item }: RollSheetAsked, places: RollPlaces | null, zone = ""): Figure[] {
@@ -19,17 +18,7 @@ function triedFigures({ item }: RollSheetAsked, places: RollPlaces | null, zone 
         ["bearing beyond the large edge", largeBearingMm],
       ] as const);
   return all.flatMap(([place, value]) =>
-    value === null
-      ? []
-      : [
-          {
-            label: `${zone}by this part's own trials, ${place}`,
-            value,
-            unit: "mm",
-            basis: DERIVED,
-            read: "scale" as const,
-          },
-        ],
+    value === null ? [] : [scaled(`${zone}by this part's own trials, ${place}`, value)],
   );
 }
 

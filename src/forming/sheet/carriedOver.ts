@@ -1,10 +1,9 @@
 import { endRolled } from "../closure.ts";
-import { DERIVED } from "../judge.ts";
 import { setting } from "../rollPlaces.ts";
 import { isPipe } from "../skin.ts";
 import { trialModel } from "../trialModel.ts";
 import type { RollSheetAsked } from "./asked.ts";
-import type { Figure } from "./step.ts";
+import { type Figure, scaled } from "./step.ts";
 
 /** What the model asks at the large edge, at the tilt of the first trial, for one gap in the window. [mm] */
 interface ModelSetting {
@@ -46,11 +45,8 @@ export function carriedOver(asked: RollSheetAsked): {
   return {
     text: ` Move ${isPipe(asked.item) ? "it" : "both ends"} by as much as the ${where} that ended the first pass stood over or under what the model asks${isPipe(asked.item) ? "" : ", at the tilt of the first trial,"} for the gap that came out: ${list} of gap at the large end, straight between. After two trials the trial correction comes nearer, and often asks for less.`,
     brief: ` Plus (less) what the first pass's last ${where} was over (under) the model's for its gap${isPipe(asked.item) ? "" : " at this tilt"}: ${list}.`,
-    figures: rows.map(({ gapMm, largeMm }) => ({
-      label: `by the model for a gap of ${say.length(gapMm)}, ${where}`,
-      value: largeMm,
-      unit: "mm",
-      basis: DERIVED,
-    })),
+    figures: rows.map(({ gapMm, largeMm }) =>
+      scaled(`by the model for a gap of ${say.length(gapMm)}, ${where}`, largeMm),
+    ),
   };
 }

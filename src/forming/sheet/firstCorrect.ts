@@ -22,9 +22,9 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
     figures: [],
     cautions: ["A blank closed too far cannot be opened again by rolling on."],
     toNote: [
-      { label: "second setting, large edge", unit: "mm" },
+      { label: "second raise, large edge", unit: "mm" },
       { label: "gap after it", unit: "mm" },
-      { label: "third setting, large edge", unit: "mm" },
+      { label: "third raise, large edge", unit: "mm" },
       { label: "gap after it", unit: "mm" },
     ],
     ...(table.length > 0 && { byHand: table }),

@@ -29,9 +29,9 @@ function expectedOf({ item, say }: RollSheetAsked): { text: string; brief: strin
   const closed = passPoints(item).find(({ id }) => id === "trial")?.closed ?? null;
   const { cone } = item;
   if (!cone || closed === null) return { text: "", brief: "" };
-  const gap = say.length(
-    Math.round(endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed }).insideGapMm),
-  );
+  const { insideGapMm } = endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed });
+  // Whole millimetres are near enough for a word in them; an inch has its own marks.
+  const gap = say.tape(say.units === "mm" ? Math.round(insideGapMm) : insideGapMm);
   return {
     text: `, to come out near ${gap} of gap at the large end`,
     brief: ` Expect a gap near ${gap}.`,

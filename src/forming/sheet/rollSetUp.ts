@@ -97,7 +97,7 @@ function yoke(asked: RollSheetAsked): string {
   const open = openReach(asked.item);
   const room = asked.roll?.coneAttachment?.clearRoom;
   if (!open || room === undefined || !isTight(asked)) return YOKE;
-  return `${YOKE} While still open its far side reaches ${asked.say.length(open.pastMm)} past the stop, at ${asked.say.length(open.highMm)} over the pinch; the clear room is ${asked.say.length(room)}: look whether the frame is as high as that before the plate goes in.`;
+  return `${YOKE} While still open its far side reaches ${asked.say.length(open.pastMm)} past the stop, at ${asked.say.length(open.highMm)} over the pinch; the clear room is ${asked.say.length(room)}: look whether the yoke is as high as that before the plate goes in.`;
 }
 
 function stop(asked: RollSheetAsked): PlanStep | null {
@@ -122,7 +122,7 @@ function stop(asked: RollSheetAsked): PlanStep | null {
     title: "Set the cone stop",
     text: `${where}, and grease it. The far side of the small end reaches ${say.length(reach)} past it when closed${open ? `, and ${say.length(open.pastMm)} at ${say.length(open.highMm)} over the pinch while the piece is still open at the first trial` : ""}${room}. The second pass needs a stop at the other end of the rolls too: look before you begin, and where there is none ask the machine's manual.`,
     brief: `${given === null ? "Stop as close to the drop end as the yoke allows" : `Stop ${say.length(given)} from the drop end`}, greased. The small end reaches ${say.length(reach)} past it closed${open ? `, ${say.length(open.pastMm)} while open (${say.length(open.highMm)} over the pinch)` : ""}${room}. Second pass: stop and room at the fixed end too.`,
-    beware: `${isTight(asked) ? "While open it may strike the yoke: look how high the frame is. " : ""}First turn by hand jog (short taps).`,
+    beware: `${isTight(asked) ? "While open it may strike the yoke: look how high it is. " : ""}First turn by hand jog (short taps).`,
     figures: [
       ...(given === null ? [] : [derived("stop from the drop end of the roll face", given)]),
       derived("reach past the stop when closed", reach),

@@ -32,7 +32,7 @@ export function rollBatch({ item }: Pick<RollSheetAsked, "item">): string[] {
   return [
     `${blanks} blanks (${item.quantity} × ${item.pieces}): number each.`,
     "The first one alone through its first pass: correct the setting on it and write it down.",
-    `Then all others, ${item.cone ? "the gap" : "the fit of the templates"} of each on its line of the lot's sheet (plate of one lot may differ).`,
+    `Then all others, ${item.cone ? "the gap" : "the fit of the templates"} of each on its line of the lot's sheet (plate of one delivery may differ).`,
     "Only then move the stop for the second passes.",
     "Inspect the first finished one before the last is closed.",
   ];

@@ -6,10 +6,10 @@ import type { RollSettings } from "../rollSettings.ts";
 import type { Say } from "../say.ts";
 import { alikeZones, zoneName } from "../zoneWords.ts";
 import { endTowards } from "./rollEnds.ts";
-import type { Figure } from "./step.ts";
+import { type Figure, scaled } from "./step.ts";
 
 const length = (label: string, value: number | null): Figure[] =>
-  value === null ? [] : [{ label, value, unit: "mm", basis: DERIVED, read: "scale" }];
+  value === null ? [] : [scaled(label, value)];
 
 /** The setting of one moment in every zone: where to start, the band at both ends, tilt and bearings. */
 export function settingFigures({ zones, stopMm }: RollSettings, id: PassPoint["id"]): Figure[] {

@@ -1,4 +1,5 @@
 import type { ByHand } from "../byHand.ts";
+import { DERIVED } from "../judge.ts";
 
 /** A number of the work sheet with its unit and where it comes from. Lengths in mm, angles in degrees. */
 export interface Figure {
@@ -24,6 +25,12 @@ export const mm = (label: string, value: number, basis: string): Figure => ({
 export const taped = (label: string, value: number, basis: string): Figure => ({
   ...mm(label, value, basis),
   read: "tape",
+});
+
+/** A setting on a machine's scale, which is reckoned here. [mm] */
+export const scaled = (label: string, value: number): Figure => ({
+  ...mm(label, value, DERIVED),
+  read: "scale",
 });
 
 /** A box on the sheet, to write down what was really set or measured. */

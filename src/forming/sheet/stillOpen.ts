@@ -3,7 +3,7 @@ import { DERIVED } from "../judge.ts";
 import { isPipe } from "../skin.ts";
 import { trialModel } from "../trialModel.ts";
 import type { RollSheetAsked } from "./asked.ts";
-import type { Figure } from "./step.ts";
+import { type Figure, mm } from "./step.ts";
 
 /** The last of the closing, over which the raise is taken to run straight with the gap. [-] */
 const LAST_CLOSED = 0.95;
@@ -45,13 +45,6 @@ export function stillOpen(asked: RollSheetAsked): {
   return {
     text: ` Not there yet: both ends more alike, by the model about ${by}, half of it first; back to seam edge 2 and through again.${rest}`,
     brief: ` Else both ends more, about ${by}, half of it first; from seam edge 2 again.${fewer}`,
-    figures: [
-      {
-        label: `raise for every ${say.length(tapeMm)} of gap too much at the large end`,
-        value: moreMm,
-        unit: "mm",
-        basis: DERIVED,
-      },
-    ],
+    figures: [mm(`raise for every ${say.length(tapeMm)} of gap too much at the large end`, moreMm, DERIVED)],
   };
 }
