@@ -132,7 +132,7 @@ function dimensionAngle(board: Board, { centre, outerMm, innerMm, bearings }: Se
   const hole = [0.5, 0.4, 0.3, 0.6, 0.75]
     .map((share) => share * innerMm)
     .filter((radius) => radius > board.mm(7));
-  const body = [0.3, 0.4, 0.5, 0.6].map((share) => innerMm + share * (outerMm - innerMm));
+  const body = [0.3, 0.4, 0.5, 0.6, 0.75, 0.15].map((share) => innerMm + share * (outerMm - innerMm));
   const radii = [...hole, ...body];
   board.put("sector angle", angularDimension(board, { centre, fromRad, toRad, radii, text }));
 }

@@ -1,4 +1,14 @@
-import { add2, distance2, dot2, left2, scale2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
+import {
+  add2,
+  between2,
+  distance2,
+  dot2,
+  left2,
+  scale2,
+  sub2,
+  unit2,
+  type Vec2,
+} from "../../geometry/vector.ts";
 import type { MarkingRow, Report } from "../../report/report.ts";
 import type { Board } from "../board.ts";
 import { boxOf, height, width } from "../box.ts";
@@ -16,6 +26,12 @@ const NEARLY = 0.01;
 /** Dimension lines lie outside the blank: to the right of its outline, which runs counter-clockwise. [mm of paper] */
 const OUTSIDE = [-8, -12, -16, -22];
 const INSIDE = [8, 12, 16];
+/** The same where none fits outside: so far in that the seam's name stands between. [mm of paper] */
+const BEHIND_NAME = [12, 16];
+/** Nearer than this to another edge a dimension line reads as that edge's. [mm of paper] */
+const TOO_NEAR = 3;
+/** Places along a dimension line that are looked at. */
+const LOOKED_AT = 16;
 
 /** Between the outline and the overall dimensions: the numbers stand there. [mm of paper] */
 const OVERALL_CLEAR = 11;
@@ -28,9 +44,38 @@ export function dimensionSeams(board: Board, edges: readonly EdgePath[], units: 
     done.push(edge.lengthMm);
     const [from, to] = [edge.points[0] as Vec2, edge.points.at(-1) as Vec2];
     const text = board.length(edge.lengthMm, units);
-    const ways = linearDimension(board, { from, to, text, offsetsMm: OUTSIDE, elseMm: INSIDE });
-    board.put(`length of ${edge.name}`, ways);
+    const free = OUTSIDE.filter((offset) => !landsOnBlank(board, edges, { from, to, offset }));
+    const places =
+      free.length > 0
+        ? { offsetsMm: free, elseMm: INSIDE }
+        : { offsetsMm: BEHIND_NAME, elseMm: [...INSIDE, ...OUTSIDE] };
+    board.put(`length of ${edge.name}`, linearDimension(board, { from, to, text, ...places }));
   }
+}
+
+/** Does a dimension line outside one edge lie on the blank again, as across the narrow gap of a nearly full ring? It would read as the other edge's. */
+function landsOnBlank(
+  board: Board,
+  edges: readonly EdgePath[],
+  { from, to, offset }: { from: Vec2; to: Vec2; offset: number },
+): boolean {
+  const outline = edges.flatMap(({ points }) => points.slice(0, -1));
+  const across = left2(unit2(sub2(to, from)));
+  return [offset, offset - TOO_NEAR].some((mm) =>
+    Array.from({ length: LOOKED_AT + 1 }, (_, i) =>
+      add2(between2(from, to, i / LOOKED_AT), scale2(across, board.mm(mm))),
+    ).some((p) => liesWithin(p, outline)),
+  );
+}
+
+/** Is a point within a closed outline? A ray to the right crosses it an odd number of times. */
+function liesWithin([x, y]: Vec2, outline: readonly Vec2[]): boolean {
+  let inside = false;
+  for (const [i, p] of outline.entries()) {
+    const q = outline[(i + 1) % outline.length] as Vec2;
+    if (p[1] > y !== q[1] > y && x < p[0] + ((y - p[1]) / (q[1] - p[1])) * (q[0] - p[0])) inside = !inside;
+  }
+  return inside;
 }
 
 /** Straight sides one by one; a curved end by the chord between its corners, unless that is the overall width. */
