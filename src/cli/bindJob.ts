@@ -1,4 +1,3 @@
-import { readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { loadCatalogue } from "../input/loadCatalogue.ts";
@@ -6,14 +5,13 @@ import { loadContent } from "../input/loadContent.ts";
 import { printProblems, type Problem } from "../input/problem.ts";
 import type { Tables } from "../input/context.ts";
 import { type Binder, makeBinder } from "../site/binder/makeBinder.ts";
+import { projectFonts, projectVersion } from "../site/binder/projectFiles.ts";
 import { binderPdf, type MadeBinder } from "../site/pdf/binder/binderPdf.ts";
 import { BINDER_USAGE, readBinderArguments, type BinderRequest } from "./binderArguments.ts";
 import type { Outcome } from "./run.ts";
 import { writeWhole } from "./writeWhole.ts";
 
-const PROJECT = new URL("../../", import.meta.url);
-const font = (weight: number): Uint8Array =>
-  new Uint8Array(readFileSync(new URL(`public/fonts/binder-sans-${weight}.ttf`, PROJECT)));
+const PROJECT = fileURLToPath(new URL("../../", import.meta.url));
 
 const failed = (sentence: string): Outcome => ({ stdout: "", stderr: `binder: ${sentence}\n`, exitCode: 1 });
 
@@ -45,17 +43,14 @@ function bind(
     const count = lines.length === 1 ? "1 problem" : `${lines.length} problems`;
     return failed(`${count} in the folder, so that no PDF is written\n${lines.join("\n")}`);
   }
-  const { version } = JSON.parse(readFileSync(new URL("package.json", PROJECT), "utf8")) as {
-    version: string;
-  };
   const made = binderPdf({
     content: loadContent(),
     tables,
     binder,
     which,
     paper,
-    fonts: { regular: font(400), bold: font(700) },
-    version,
+    fonts: projectFonts(PROJECT),
+    version: projectVersion(PROJECT),
   });
   const sentence = writeWhole(resolve(folder, out), out, made.bytes);
   if (sentence !== undefined) return failed(sentence);
@@ -72,7 +67,7 @@ function read(
   { folder, dataFolder, tables }: { folder: string; dataFolder: string | undefined; tables: Tables },
 ): Binder {
   const shown = named ?? dataFolder;
-  if (shown === undefined) return makeBinder(fileURLToPath(new URL("demo-data", PROJECT)), tables);
+  if (shown === undefined) return makeBinder(join(PROJECT, "demo-data"), tables);
   const whole = resolve(folder, shown);
   const binder = makeBinder(whole, tables);
   const asNamed = ({ path, ...problem }: Problem): Problem => ({

@@ -4,6 +4,7 @@ import type { JobParts } from "./job.ts";
 import type { JobAbout, JobFile } from "./jobFiles.ts";
 import { notHere } from "./notHere.ts";
 import type { PlateGroup } from "./plates.ts";
+import { totalUse } from "./plateUse.ts";
 
 /** Spaces that keep words together on a page are plain ones in a file. */
 const plain = (text: string): string => text.replaceAll("\u00a0", " ");
@@ -13,11 +14,14 @@ export const LIST = "list.csv";
 export const READ_ME = "read-me.txt";
 
 const HEAD: readonly Cell[] = [
-  ...["file", "use", "what", "part", "title", "piece", "to cut", "will it go", "plate"],
+  ...["file", "use", "contents", "part", "title", "piece", "to cut", "will it go", "plate"],
   ...["lies on plates", "plate holds", "plate size", "units"],
 ];
 /** Heads of lists that were written before. */
-const EARLIER = ["file,use,what,part,title,piece,to cut,plate,units"];
+const EARLIER = [
+  "file,use,what,part,title,piece,to cut,plate,units",
+  "file,use,what,part,title,piece,to cut,will it go,plate,lies on plates,plate holds,plate size,units",
+];
 /** Files that a job's folder holds, and nothing else that a list might name. */
 const LISTED = /^(?:parts|plates)\/(?:[\w~-][\w.~-]*\/)?[\w~-][\w.~-]*\.(?:dxf|svg|csv|json)$/;
 
@@ -55,12 +59,9 @@ export function fileList(files: readonly JobFile[]): string {
 }
 
 /** What whoever opens the folder has to know first, in lines as a plain editor shows them. */
-export function readMe({ title, reference }: JobAbout, job: JobParts, groups: readonly PlateGroup[]) {
+export function readMe({ title, reference }: JobAbout, job: JobParts, groups: readonly PlateGroup[]): string {
   const { parts, shop } = job;
-  const plates = groups.reduce(
-    (sum, one) => sum + one.plates.reduce((n, { sheet }) => n + sheet.copies, 0),
-    0,
-  );
+  const { plates } = totalUse(groups);
   const left = groups.reduce((sum, { laid }) => sum + laid.left.reduce((n, { count }) => n + count, 0), 0);
   const blanks = (count: number) => (count === 1 ? "1 blank" : `${count} blanks`);
   const lines = [

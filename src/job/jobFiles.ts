@@ -1,6 +1,6 @@
 import { thickness } from "../drawing/thickness.ts";
 import { type FileOptions, type PartFile, partFiles, reportFile } from "../output/partFiles.ts";
-import { plateFiles, plateList } from "../output/plateFiles.ts";
+import { allPlateFiles } from "../output/plateFiles.ts";
 import { apart } from "./apart.ts";
 import { fileList, LIST, READ_ME, readMe } from "./fileList.ts";
 import type { JobParts } from "./job.ts";
@@ -56,22 +56,12 @@ export function jobFiles(job: JobParts, groups: readonly PlateGroup[], options: 
     ...file,
     path: `parts/${file.path}`,
   }));
-  const ofPlates = [
-    ...(sheets.length > 0
-      ? [
-          {
-            file: plateList(sheets, unitsOf(job)),
-            about: { plate: "all plates", goes: "", holds: "", size: "" },
-          },
-        ]
-      : []),
-    ...sheets.flatMap((sheet) => {
-      const about = { plate: sheet.title, goes: allGo(sheet), holds: holds(sheet), size: plateSize(sheet) };
-      return plateFiles(sheet, options).map((file) => ({ file, about }));
-    }),
-  ].map(({ file, about }): JobFile => ({
+  const ofPlates = allPlateFiles(sheets, unitsOf(job), options).map(({ file, sheet }): JobFile => ({
     ...file,
-    ...about,
+    plate: sheet?.title ?? "all plates",
+    goes: sheet ? allGo(sheet) : "",
+    holds: sheet ? holds(sheet) : "",
+    size: sheet ? plateSize(sheet) : "",
     path: `plates/${file.name}`,
     part: null,
     liesOn: "",

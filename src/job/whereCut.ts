@@ -1,7 +1,7 @@
 import { VERDICTS } from "../report/verdictWords.ts";
 import { worst } from "../forming/check.ts";
-import { cutPatterns, perUnit } from "../output/contour.ts";
-import type { PlateSheet } from "../output/plateSheet.ts";
+import { perUnit } from "../output/contour.ts";
+import { blankName, type PlateSheet } from "../output/plateSheet.ts";
 import type { Report } from "../report/report.ts";
 import type { PlateGroup } from "./plates.ts";
 
@@ -44,9 +44,8 @@ export function liesOn(groups: readonly PlateGroup[], part: string, piece: numbe
 /** What lies on one plate: "small-cone: 3; hood piece 2: 1". */
 export function holds({ blanks }: PlateSheet): string {
   const counts = new Map<string, number>();
-  for (const { report, blank } of blanks) {
-    const piece = cutPatterns(report).length > 1 ? ` piece ${blank.piece}` : "";
-    const name = `${report.part.name}${piece}`;
+  for (const one of blanks) {
+    const name = blankName(one);
     counts.set(name, (counts.get(name) ?? 0) + 1);
   }
   return [...counts].map(([name, count]) => `${name}: ${count}`).join("; ");

@@ -1,3 +1,4 @@
+import { unitName } from "../drawing/format.ts";
 import type { Blank, Report } from "../report/report.ts";
 import { cutPatterns, type FileUnits } from "./contour.ts";
 import { printCsv } from "./csv.ts";
@@ -27,14 +28,13 @@ export interface FileOptions {
   readonly inches?: boolean;
 }
 
-const UNIT_WORDS: Readonly<Record<FileUnits, string>> = { mm: "millimetres", in: "inches" };
 export const DXF_TYPE = "image/vnd.dxf";
 export const CSV_TYPE = "text/csv";
 
 /** A DXF: in millimetres by its plain name, in inches by a name that says so. */
 export const dxfName = (name: string, units: FileUnits): string =>
   `${name}${units === "in" ? "-inches" : ""}.dxf`;
-export const dxfWords = (units: FileUnits): string => `DXF in ${UNIT_WORDS[units]}`;
+export const dxfWords = (units: FileUnits): string => `DXF in ${unitName(units)}`;
 
 /** Every file of a part for the cutting table and the marking bench: one of each kind for every pattern that differs. */
 export function partFiles(report: Report, { inches = false }: FileOptions = {}): PartFile[] {
@@ -90,7 +90,7 @@ function patternFiles(
     {
       name: `${name}.csv`,
       use: "marking",
-      what: `marking table as CSV, ${which}lengths in ${units}`,
+      what: `marking table as CSV, ${which}lengths in ${unitName(units)}`,
       type: CSV_TYPE,
       units,
       piece,

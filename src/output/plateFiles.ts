@@ -37,7 +37,7 @@ export function plateFiles(sheet: PlateSheet, { inches = false }: FileOptions = 
 }
 
 /** Where every blank lies, for all plates of the job. */
-export const plateList = (sheets: readonly PlateSheet[], units: FileUnits): PartFile => ({
+const plateList = (sheets: readonly PlateSheet[], units: FileUnits): PartFile => ({
   name: "plates.csv",
   use: "marking",
   what: "every blank of every plate with its place and turn, as CSV",
@@ -47,3 +47,22 @@ export const plateList = (sheets: readonly PlateSheet[], units: FileUnits): Part
   count: null,
   print: () => printPlateCsv(sheets, units),
 });
+
+/** A file, and the plate that it is about: none for the list of all plates. */
+interface FileOfPlate {
+  readonly file: PartFile;
+  readonly sheet: PlateSheet | null;
+}
+
+/** The list of all plates and every file of each; none where there is no plate. */
+export const allPlateFiles = (
+  sheets: readonly PlateSheet[],
+  units: FileUnits,
+  options: FileOptions = {},
+): FileOfPlate[] =>
+  sheets.length === 0
+    ? []
+    : [
+        { file: plateList(sheets, units), sheet: null },
+        ...sheets.flatMap((sheet) => plateFiles(sheet, options).map((file) => ({ file, sheet }))),
+      ];

@@ -22,3 +22,9 @@ export interface PlateSheet {
   readonly units: "mm" | "in";
   readonly blanks: readonly BlankOnPlate[];
 }
+
+/** A blank's name: that of its part, with its piece where the pieces of the part differ. */
+export const blankName = ({ report, blank }: Pick<BlankOnPlate, "report" | "blank">): string =>
+  report.blanks.some(({ piece, sameAs }) => piece > 1 && sameAs === null)
+    ? `${report.part.name} piece ${blank.piece}`
+    : report.part.name;

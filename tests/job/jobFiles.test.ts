@@ -54,7 +54,7 @@ describe("the demo job's cutting files", () => {
     );
     for (const row of rows) {
       expect(row).toHaveLength(head!.length);
-      for (const name of ["use", "what", "plate", "units"]) expect(row[at(name)]).not.toBe("");
+      for (const name of ["use", "contents", "plate", "units"]) expect(row[at(name)]).not.toBe("");
     }
     for (const { report } of binder.parts) {
       const own = rows.filter((row) => row[at("part")] === report.part.name && row[0]!.endsWith(".svg"));

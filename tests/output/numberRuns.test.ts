@@ -1,13 +1,11 @@
-import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 import { columnWidths } from "../../src/output/pdf/columnWidths.ts";
 import { createPdf } from "../../src/output/pdf/document.ts";
 import { tableBlock } from "../../src/output/pdf/tableBlock.ts";
 import { paragraph } from "../../src/output/pdf/words.ts";
 import { readPdf } from "./readPdf.ts";
+import { fonts } from "./fonts.ts";
 
-const font = (weight: number) => new Uint8Array(readFileSync(`public/fonts/binder-sans-${weight}.ttf`));
-const fonts = { regular: font(400), bold: font(700) };
 const empty = () => {
   const pdf = createPdf({ title: "A", subject: "A", date: "D:20260131120000+00'00'", fonts });
   pdf.sheet(210, 297);

@@ -1,10 +1,9 @@
-import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { afterEach, describe, expect, it } from "vitest";
 import { arc, closed, type Shape } from "../../src/drawing/model.ts";
 import { distance2, type Vec2 } from "../../src/geometry/vector.ts";
 import { cutPatterns } from "../../src/output/contour.ts";
-import { createPdf, type PdfFonts } from "../../src/output/pdf/document.ts";
+import { createPdf } from "../../src/output/pdf/document.ts";
 import { type FullSizeOptions, fullSizePdf, MOST_SHEETS } from "../../src/output/pdf/fullSize.ts";
 import { printable } from "../../src/output/pdf/printable.ts";
 import { TILE_PAPERS, tileLayout, tilePaper } from "../../src/output/pdf/tilePaper.ts";
@@ -17,9 +16,8 @@ import { even } from "../even.ts";
 import { named, reportOf } from "../parts.ts";
 import { glued, JOIN_MM, toOutline } from "./glue.ts";
 import { type PaintedPath, type PdfPage, readPdf } from "./readPdf.ts";
+import { fonts } from "./fonts.ts";
 
-const font = (weight: number) => new Uint8Array(readFileSync(`public/fonts/binder-sans-${weight}.ttf`));
-const fonts: PdfFonts = { regular: font(400), bold: font(700) };
 const date = "D:20260131120000+00'00'";
 
 /** What a rule laid on the paper could show. [mm] */

@@ -1,4 +1,3 @@
-import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { distance2, type Vec2 } from "../../src/geometry/vector.ts";
@@ -13,9 +12,8 @@ import { even } from "../even.ts";
 import { named, reportOf } from "../parts.ts";
 import { glued, JOIN_MM, toOutline } from "./glue.ts";
 import { readPdf } from "./readPdf.ts";
+import { fonts } from "./fonts.ts";
 
-const font = (weight: number) => new Uint8Array(readFileSync(`public/fonts/binder-sans-${weight}.ttf`));
-const fonts = { regular: font(400), bold: font(700) };
 const date = "D:20260131120000+00'00'";
 /** As near as a half comes to the other, and as a share's image to the pattern. [mm] */
 const ALIKE_MM = 0.03;

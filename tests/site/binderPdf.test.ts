@@ -1,4 +1,3 @@
-import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
 import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
 import { loadContent } from "../../src/input/loadContent.ts";
@@ -8,12 +7,11 @@ import { type BinderPaper, binderPdf, type MadeBinder } from "../../src/site/pdf
 import type { WhichHalf } from "../../src/site/pdf/binder/sections.ts";
 import { reckonerTables } from "../../src/tables/tables.ts";
 import { type PageRead, readPlaces } from "../output/pdfPlaces.ts";
+import { fonts } from "../output/fonts.ts";
 
 // How well the plates are laid is another test's business.
 process.env["SLANTWORK_EFFORT"] = "0.02";
 
-const font = (weight: number) => new Uint8Array(readFileSync(`public/fonts/binder-sans-${weight}.ttf`));
-const fonts = { regular: font(400), bold: font(700) };
 const tables = loadCatalogue();
 const content = loadContent();
 const demo = makeBinder("demo-data", tables);

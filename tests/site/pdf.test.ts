@@ -1,4 +1,3 @@
-import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { readBinder } from "../../src/site/binder/binder.ts";
 import { byHandWords } from "../../src/site/forming/byHandWords.ts";
@@ -10,9 +9,8 @@ import { keyFigures } from "../../src/site/words/keyFigures.ts";
 import { markingOf } from "../../src/site/words/marking.ts";
 import { yamlOf } from "../content/read.ts";
 import { readPdf, type PdfPage } from "../output/readPdf.ts";
+import { fonts } from "../output/fonts.ts";
 
-const font = (weight: number) => new Uint8Array(readFileSync(`public/fonts/binder-sans-${weight}.ttf`));
-const fonts = { regular: font(400), bold: font(700) };
 const date = "D:20260131120000+00'00'";
 const { parts, shop, job } = readBinder();
 const sources = yamlOf("content/sources.yaml") as Record<string, Parameters<typeof shortName>[0]>;

@@ -1,4 +1,3 @@
-import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 import { sayIn } from "../../src/forming/say.ts";
 import type { AnySeen } from "../../src/forming/anyTrials.ts";
@@ -21,8 +20,8 @@ import { basisName, shortName } from "../../src/site/words/sources.ts";
 import { CAUTION, READ_FIRST, ROLL_NEVER } from "../../src/site/words/work.ts";
 import { yamlOf } from "../content/read.ts";
 import { readPdf, type PdfPage } from "../output/readPdf.ts";
+import { fonts } from "../output/fonts.ts";
 
-const font = (weight: number) => new Uint8Array(readFileSync(`public/fonts/binder-sans-${weight}.ttf`));
 const { parts, shop, job, tables } = readBinder();
 const sources = yamlOf("content/sources.yaml") as Record<string, Parameters<typeof shortName>[0]>;
 const known = new Map(Object.entries(sources).map(([id, source]) => [id, shortName(source)]));
@@ -40,7 +39,7 @@ const pagesOf = async (one: (typeof parts)[number], paper: "a4" | "letter", repo
         {
           kind: "work-sheet",
           paper,
-          fonts: { regular: font(400), bold: font(700) },
+          fonts,
           date: "D:20260131120000+00'00'",
           known,
         },

@@ -6,6 +6,7 @@ import type { Blank, Report } from "../../report/report.ts";
 import { checkBars } from "./checkBars.ts";
 import type { Lettering, Pdf } from "./document.ts";
 import type { WhichSheets } from "./fullSize.ts";
+import { endsInStop } from "./numberedLines.ts";
 import { type Frame, onSheet } from "./pen.ts";
 import { printable } from "./printable.ts";
 import type { Template } from "./template.ts";
@@ -97,13 +98,11 @@ function facts({ report, whole, template, tiling, sheets, count, material, mark 
     `Part ${part.name}${piece}; ${material}, ${dimension(part.thickness, part.units)} ${part.units} thick; ${count} to cut. ${capital(blank.faceUp)} face up: marks end ${blank.faceUp}, and bends go ${blank.faceUp === "inside" ? "up" : "down"}.`,
     `${tiles.length} ${tiles.length === 1 ? "sheet" : "sheets"} of ${layout.paper.name}${lying}, ${tiling.rows} rows of ${tiling.columns}${none}.${turned}`,
     ...(template.share ? [shareFact(template.share, whole)] : []),
-    `The edge to cut is the middle of the wide line. Narrow lines are ${template.lineName}${template.lineName === "bend lines" ? `, each with its number and bend; dashed where a hit stops short` : ", numbered as in the marking table"}${template.share ? ", with the numbers of all lines that they become" : ""}.${template.labels.some(({ text }) => ENDS_IN_STOP.test(text)) ? ENDS_IN_STOP_WORDS : ""}`,
+    `The edge to cut is the middle of the wide line. Narrow lines are ${template.lineName}${template.lineName === "bend lines" ? `, each with its number and bend; dashed where a hit stops short` : ", numbered as in the marking table"}${template.share ? ", with the numbers of all lines that they become" : ""}.${template.labels.some(({ text }) => endsInStop(text)) ? ENDS_IN_STOP_WORDS : ""}`,
     ...(mark === undefined ? [] : [`Made from: ${mark}.`]),
   ];
 }
 
-/** A number that is another one upside down, alone or with its bend. */
-const ENDS_IN_STOP = /^\d+\.(?: |$)/;
 const ENDS_IN_STOP_WORDS =
   " A number that would be another one upside down ends in a full stop: 6. and 9., 16. and 91.";
 

@@ -1,9 +1,7 @@
-import { angleText } from "../../drawing/format.ts";
 import { leftOf } from "../../geometry/mirrorLine.ts";
 import { distance2, type Vec2 } from "../../geometry/vector.ts";
 import type { Blank, Report } from "../../report/report.ts";
-import { brakeBends } from "../bendLines.ts";
-import { uprightNumber } from "../uprightNumber.ts";
+import { hitLines, lineText, type Numbered } from "./numberedLines.ts";
 import { ALIKE_MM, type Share } from "./share.ts";
 
 /** A line to be drawn on a template, what is written along it, and how far it stops short of its end `to`. */
@@ -12,14 +10,6 @@ export interface Marked {
   readonly to: Vec2;
   readonly stop: Vec2;
   readonly text: string | undefined;
-}
-
-interface Numbered {
-  readonly from: Vec2;
-  readonly stop: Vec2;
-  readonly to: Vec2;
-  readonly number: number;
-  readonly bendDeg: number | undefined;
 }
 
 /** Turning that prints alike. [degrees] */
@@ -58,13 +48,7 @@ export function shareLines(
   blank: Blank,
   share: Share,
 ): { readonly lines: readonly Marked[]; readonly name: "bend lines" | "element lines" } {
-  const hits = brakeBends(report, blank)?.map(({ line, from, to, narrow }): Numbered => ({
-    from,
-    stop: to,
-    to: narrow,
-    number: line.number,
-    bendDeg: line.bendDeg,
-  }));
+  const hits = hitLines(report, blank);
   const bends = hits && marked(share, hits, true);
   if (bends) return { lines: bends, name: "bend lines" };
   const rows = report.hand.rows
@@ -78,14 +62,9 @@ function marked(share: Share, all: readonly Numbered[], strict: boolean): Marked
   const own = all.filter((one) => isOn(share, one));
   const lines = own.map((one) => ({ one, numbers: images(one, share, all) }));
   if (strict && (lines.some(({ numbers }) => !numbers) || countOf(lines) !== all.length)) return undefined;
-  return lines.map(({ one, numbers }): Marked => {
-    const words = (numbers ?? [one])
-      .map(({ number }) => number)
-      .sort((p, q) => p - q)
-      .map(uprightNumber)
-      .join(" · ");
-    const bend = one.bendDeg === undefined ? "" : `: ${angleText(one.bendDeg, 1)}`;
-    return { from: one.from, stop: one.stop, to: one.to, text: words + bend };
+  return lines.map(({ one: { from, to, stop, bendDeg, ...one }, numbers }): Marked => {
+    const all = (numbers ?? [one]).map(({ number }) => number);
+    return { from, to, stop, text: lineText(all, bendDeg) };
   });
 }
 

@@ -1,6 +1,5 @@
 import { createBoard, type Placing } from "../../drawing/board.ts";
 import { slope } from "../../drawing/dimension/angular.ts";
-import { angleText } from "../../drawing/format.ts";
 import { arc, closed, type Label, line, path, type Stroke } from "../../drawing/model.ts";
 import { FULL } from "../../drawing/paper.ts";
 import { edgePaths, endsOf, nameAlong } from "../../drawing/pattern/edges.ts";
@@ -10,9 +9,8 @@ import { circleOf } from "../../geometry/arcFit.ts";
 import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import { add2, distance2, left2, scale2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
 import type { Blank, MarkingRow, Report } from "../../report/report.ts";
-import { brakeBends } from "../bendLines.ts";
 import { contourOf, markPlace, markWords } from "../contour.ts";
-import { uprightNumber } from "../uprightNumber.ts";
+import { hitLines, lineText } from "./numberedLines.ts";
 import { type Share, shareBlank, type ShareKind } from "./share.ts";
 import { isOn, type Marked, shareLines } from "./shareLines.ts";
 import type { Piece } from "./tiles.ts";
@@ -58,7 +56,11 @@ export function templateOf(report: Report, asLaid: Blank, turnedDeg = 0, share?:
     .filter(({ piece }) => piece === asLaid.piece)
     .filter(({ a, b }) => !share || isOn(share, { from: a, to: b }))
     .map((row): MarkingRow => ({ ...row, a: turn(row.a), b: turn(row.b) }));
-  const hits = share ? undefined : hitLines(report, asLaid, turn);
+  const hits = share
+    ? undefined
+    : hitLines(report, asLaid)?.map(({ number, bendDeg, ...one }) =>
+        turnedLine({ ...one, text: lineText([number], bendDeg) }, turn),
+      );
   const marked = own?.lines.map((one) => turnedLine(one, turn)) ?? hits ?? elementLines(blank, rows);
 
   const board = createBoard(FULL, 1);
@@ -131,23 +133,13 @@ const turnedBlank = (blank: Blank, turn: (p: Vec2) => Vec2): Blank => ({
   lines: blank.lines.map((one) => ({ ...one, from: turn(one.from), to: turn(one.to) })),
 });
 
-/** The lines of the brake's own plan, where the part is made on one: they are others than those of the layout by hand. */
-function hitLines(report: Report, blank: Blank, turn: (p: Vec2) => Vec2): Marked[] | undefined {
-  return brakeBends(report, blank)?.map(({ line: one, from, to, narrow }) => ({
-    from: turn(from),
-    stop: turn(to),
-    to: turn(narrow),
-    text: `${uprightNumber(one.number)} (${angleText(one.bendDeg, 1)})`,
-  }));
-}
-
 /** Element lines carry their number in the marking table. */
 function elementLines(blank: Blank, rows: readonly MarkingRow[]): Marked[] {
   return blank.lines.map(({ from, to }) => {
     const row = rows.find(
       ({ a, b }) => distance2(a, from) < SAME_POINT_MM && distance2(b, to) < SAME_POINT_MM,
     );
-    return { from, to, stop: to, text: row && uprightNumber(row.number) };
+    return { from, to, stop: to, text: row && lineText([row.number], undefined) };
   });
 }
 

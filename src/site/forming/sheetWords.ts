@@ -1,3 +1,4 @@
+import { unitName } from "../../drawing/format.ts";
 import type { Units } from "../../geometry/units.ts";
 import type { Report } from "../../report/report.ts";
 import { numbersIn } from "../words/numbers.ts";
@@ -12,7 +13,7 @@ export const lotNote = (blanks: number, lines: number, units: Units): string =>
     ...(blanks > lines
       ? [`${blanks - lines} more than there are lines: copy this sheet and number on from ${lines + 1}.`]
       : []),
-    `Lengths in ${units === "mm" ? "millimetres" : "inches"}.`,
+    `Lengths in ${unitName(units)}.`,
     "A blank whose gap differs from the others’ at the same setting is of stronger or weaker plate: correct it on its own.",
   ].join(" ");
 

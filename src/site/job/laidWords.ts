@@ -2,10 +2,11 @@ import type { PlateDrawn } from "../../drawing/plates.ts";
 import type { Units } from "../../drawing/format.ts";
 import { placer } from "../../geometry/placed.ts";
 import { plateFiles } from "../../output/plateFiles.ts";
+import { blankName } from "../../output/plateSheet.ts";
 import { numbersIn, percent } from "../words/numbers.ts";
 import type { JobPlate, PlateGroup } from "../../job/plates.ts";
-import { totalUse, useOf } from "./plateUse.ts";
-import { blankName, blanksInWords, freeInWords, plateCounts, sizeOf } from "./plateWords.ts";
+import { totalUse, useOf } from "../../job/plateUse.ts";
+import { blanksInWords, freeInWords, plateCounts, sizeOf } from "./plateWords.ts";
 
 /** How the blanks of a job lie: spacings and margins, each once, with who says so. */
 export function laidWords(groups: readonly PlateGroup[], units: Units): string {

@@ -1,13 +1,7 @@
 import type { Left, Stock } from "../../nesting/model.ts";
-import type { BlankOnPlate } from "../../output/plateSheet.ts";
+import { blankName } from "../../output/plateSheet.ts";
 import { numbersIn } from "../words/numbers.ts";
 import type { JobPlate, PlateGroup } from "../../job/plates.ts";
-
-/** A blank's name: that of its part, with its piece where the pieces of the part differ. */
-export const blankName = ({ report, blank }: Pick<BlankOnPlate, "report" | "blank">): string =>
-  report.blanks.some(({ piece, sameAs }) => piece > 1 && sameAs === null)
-    ? `${report.part.name} piece ${blank.piece}`
-    : report.part.name;
 
 /** Kinds of blanks on a plate, in the order of their numbers: "1 dust-cyclone-cone, 2 pieces". */
 export function blanksInWords({ sheet }: JobPlate): string {

@@ -1,4 +1,4 @@
-import { plateFiles, plateList } from "../../../output/plateFiles.ts";
+import { allPlateFiles } from "../../../output/plateFiles.ts";
 import type { PartFile } from "../../../output/partFiles.ts";
 import { readBinder } from "../../../site/binder/binder.ts";
 import { layJob } from "../../../site/job/layJob.ts";
@@ -7,11 +7,10 @@ import { unitsOf } from "../../../job/unitsOf.ts";
 export const getStaticPaths = () => {
   const binder = readBinder();
   const sheets = layJob(binder).flatMap(({ plates }) => plates.map(({ sheet }) => sheet));
-  const files =
-    sheets.length > 0
-      ? [plateList(sheets, unitsOf(binder)), ...sheets.flatMap((one) => plateFiles(one))]
-      : [];
-  return files.map((file) => ({ params: { file: file.name }, props: { file } }));
+  return allPlateFiles(sheets, unitsOf(binder)).map(({ file }) => ({
+    params: { file: file.name },
+    props: { file },
+  }));
 };
 
 /** A file of a plate for the cutting table, or the list of them all. */

@@ -6,6 +6,7 @@ import { notHere } from "../../../job/notHere.ts";
 import { jobFolder } from "../../../job/jobFiles.ts";
 import { archiveName } from "../../../job/jobName.ts";
 import { platesOf } from "../../../job/plates.ts";
+import { totalUse } from "../../../job/plateUse.ts";
 import { develop } from "../../../report/develop.ts";
 import { zipTexts } from "../../bits/zip.ts";
 import type { Bench } from "../bench.svelte.ts";
@@ -63,10 +64,7 @@ export async function saveCutting(
   const file = archiveName(title);
   saveFile(file, zipTexts(jobFolder(about, job, groups)), "application/zip");
   const miss = notHere(job);
-  const plates = groups.reduce(
-    (sum, one) => sum + one.plates.reduce((n, { sheet }) => n + sheet.copies, 0),
-    0,
-  );
+  const { plates } = totalUse(groups);
   const laid = plates === 0 ? "" : ` on ${plates === 1 ? "1 plate" : `${plates} plates`}`;
   return {
     words: `${file} went to the browser's downloads: ${partCount(parts)}${laid}. Its read-me.txt and list.csv tell what each file is for. Check one length on the table before plate is cut.`,

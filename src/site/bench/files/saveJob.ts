@@ -1,4 +1,5 @@
 import type { Tables } from "../../../input/context.ts";
+import { jobSlug } from "../../../job/jobName.ts";
 import type { Bench } from "../bench.svelte.ts";
 import type { NamedTyped } from "../asTyped.ts";
 import { readTypedPart } from "../readTyped.ts";
@@ -12,7 +13,7 @@ export function saveJob(bench: Bench, tray: Tray, tables: Tables): Told {
   const title = titleOf(tray.job);
   const shop = bench.shop.typed;
   const bytes = zipJob({ job: { ...tray.job, title }, shop, parts: tray.parts });
-  const file = `${fileName(title)}.zip`;
+  const file = `${jobSlug(title)}.zip`;
   saveFile(file, bytes, "application/zip");
   const bad = tray.parts.filter(({ part }) => readTypedPart(part, tables).kind === "problems");
   const stops = [
@@ -33,12 +34,3 @@ export function saveJob(bench: Bench, tray: Tray, tables: Tables): Told {
 export function titleOf({ title }: NamedTyped["part"]): string {
   return (typeof title === "string" ? title.trim() : "") || "Job";
 }
-
-/** A job's title as the name of a file. */
-const fileName = (title: string): string =>
-  title
-    .normalize("NFKD")
-    .replace(/[^A-Za-z0-9._~-]+/g, "-")
-    .replace(/^[-.]+|[-.]+$/g, "")
-    .slice(0, 60)
-    .toLowerCase() || "job";

@@ -7,7 +7,7 @@ import { type TilePaperId, tilePaper } from "../../../output/pdf/tilePaper.ts";
 import { fitted } from "../../../output/pdf/words.ts";
 import type { Binder } from "../../binder/makeBinder.ts";
 import { shortName } from "../../words/sources.ts";
-import { pdfDate } from "../pdfDate.ts";
+import { NO_DATE, pdfDate } from "../pdfDate.ts";
 import { contentsBlocks } from "./contents.ts";
 import { coverBlocks } from "./cover.ts";
 import { fileMark } from "./mark.ts";
@@ -117,10 +117,9 @@ function runningFoot(
   pdf.link(PLACES.contents, [left, y - 2], [room, 4]);
 }
 
-/** A PDF must say when it was made; so that the same files give the same bytes, that is the job's own date, or else this one. */
-const NO_DATE = "D:20000101000000+00'00'";
 /** jsPDF takes no others. */
 const YEARS = { from: 1970, to: 2037 };
+/** A job is made on its own date, or on none. */
 function dateOf(written: string | undefined): string {
   const day = /^\d{4}-\d\d-\d\d$/.test(written ?? "") ? new Date(`${written ?? ""}T00:00:00Z`) : undefined;
   const year = day?.getUTCFullYear() ?? Number.NaN;

@@ -1,20 +1,13 @@
 import { MM_PER_INCH } from "../../../geometry/units.ts";
 import { beside, type Block } from "../../../output/pdf/block.ts";
-import { fittedTable } from "../../../output/pdf/fittedTable.ts";
 import { tableBlock } from "../../../output/pdf/tableBlock.ts";
 import { paragraph } from "../../../output/pdf/words.ts";
 import { columns } from "../../bits/columns.ts";
+import { FROM_MEMORY_NOTE, LEADS } from "../../words/leads.ts";
 import { basisRun, basisRuns } from "../basisRun.ts";
 import { bold, heading, soft } from "../blocks.ts";
-import { type BinderSheet, type Making, sheetCells, textWidthMm } from "./model.ts";
+import { type BinderSheet, type Making, sheetCells } from "./model.ts";
 import { titled } from "./titled.ts";
-
-const LEAD = {
-  materials:
-    "Nominal values: density for masses, strengths for the checks. A mill certificate, where there is one, comes first.",
-  gauges:
-    "The same number is another thickness in another metal. Measure the plate; the number alone is not enough.",
-};
 
 /** What part files are read against. */
 export const dataSheets = (making: Making): BinderSheet[] => [
@@ -32,41 +25,43 @@ export const dataSheets = (making: Making): BinderSheet[] => [
   },
 ];
 
-function materialBlocks({ pdf, paper, tables, known }: Making): Block[] {
+/** Headings and what of the width each gets: the other names are many, and stand on several lines. */
+const MATERIAL_COLUMNS: readonly (readonly [string, number])[] = [
+  ["Id", 1.2],
+  ["Name", 1.7],
+  ["Also read as", 3.6],
+  ["Gauges of", 1],
+  ["Yield MPa", 0.7],
+  ["Tensile, least MPa", 0.9],
+  ["Density kg/m³", 0.9],
+  ["Young’s GPa", 0.9],
+  ["Poisson", 0.8],
+];
+/** Columns of words, before those of figures. */
+const WORDS = 4;
+
+function materialBlocks({ pdf, tables, known }: Making): Block[] {
   const { materials } = tables.catalogue;
-  const heads = [
-    "Id",
-    "Name",
-    "Gauges of",
-    "Yield MPa",
-    "Tensile, least MPa",
-    "Density kg/m³",
-    "Young’s GPa",
-    "Poisson",
-  ];
   const all = Object.entries(materials);
   return [
-    ...titled(pdf, "Materials", LEAD.materials),
-    fittedTable(
-      pdf,
-      {
-        aligns: heads.map((_, i) => (i < 3 ? "left" : "right")),
-        head: [heads.map((text) => ({ text }))],
-        rows: all.map(([id, one]) => [
-          { text: [bold(id)] },
-          ...[
-            one.name,
-            one.family,
-            one.yieldMPa,
-            one.tensileMPa,
-            one.densityKgM3,
-            one.youngsGPa,
-            one.poisson,
-          ].map((value) => ({ text: String(value) })),
-        ]),
-      },
-      textWidthMm(paper),
-    ),
+    ...titled(pdf, "Materials", LEADS.materials),
+    tableBlock(pdf, {
+      columns: MATERIAL_COLUMNS.map(([, share], i) => ({ share, align: i < WORDS ? "left" : "right" })),
+      head: [MATERIAL_COLUMNS.map(([text]) => ({ text }))],
+      rows: all.map(([id, one]) => [
+        { text: [bold(id)] },
+        ...[
+          one.name,
+          (one.aliases ?? []).join(", "),
+          one.family,
+          one.yieldMPa,
+          one.tensileMPa,
+          one.densityKgM3,
+          one.youngsGPa,
+          one.poisson,
+        ].map((value) => ({ text: String(value) })),
+      ]),
+    }),
     heading(pdf, "Where the values come from, and what they hold for"),
     ...all.map(([, { name, note, sources }]) =>
       paragraph(pdf, [
@@ -81,7 +76,7 @@ function materialBlocks({ pdf, paper, tables, known }: Making): Block[] {
         soft("."),
       ]),
     ),
-    paragraph(pdf, "A source marked “from memory” was recalled, not seen. Check it before you rely on it."),
+    paragraph(pdf, FROM_MEMORY_NOTE),
   ];
 }
 
@@ -91,7 +86,7 @@ const HOW_KNOWN =
 function gaugeBlocks({ pdf, tables, known }: Making): Block[] {
   const [left, right] = ["left" as const, "right" as const];
   return [
-    ...titled(pdf, "Sheet gauges", LEAD.gauges),
+    ...titled(pdf, "Sheet gauges", LEADS.gauges),
     paragraph(pdf, HOW_KNOWN),
     ...Object.values(tables.gauges).flatMap(({ name, rule, sources, rows }): Block[] => [
       heading(pdf, name),

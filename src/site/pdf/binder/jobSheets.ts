@@ -20,6 +20,7 @@ import { PLATE_PRINT } from "../../job/papers.ts";
 import { leftInWords } from "../../job/plateWords.ts";
 import { totalRows } from "../../job/totalRows.ts";
 import { unitsOf } from "../../../job/unitsOf.ts";
+import { NET_AREA_NOTE } from "../../words/leads.ts";
 import { bold, caution, heading, pairs, picture, soft, verdictWords } from "../blocks.ts";
 import { type BinderSheet, type Making, PLACES, sheetCells, textWidthMm } from "./model.ts";
 import { titled } from "./titled.ts";
@@ -118,11 +119,7 @@ function listBlocks({ pdf }: Making, binder: Binder): Block[] {
       ],
       parted: (row) => row === all,
     }),
-    paragraph(pdf, [
-      soft(
-        "Net area of the blanks, without the waste between them. Masses from nominal thickness and density.",
-      ),
-    ]),
+    paragraph(pdf, [soft(NET_AREA_NOTE)]),
   ];
 }
 

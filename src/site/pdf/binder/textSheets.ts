@@ -1,6 +1,6 @@
 import { type Block, stack } from "../../../output/pdf/block.ts";
 import { paragraph } from "../../../output/pdf/words.ts";
-import { anchor } from "../../words/anchor.ts";
+import { LEADS } from "../../words/leads.ts";
 import { READ, SOURCE_KINDS } from "../../words/sources.ts";
 import { bold, heading, soft } from "../blocks.ts";
 import { sourcePlace } from "../basisRun.ts";
@@ -45,17 +45,13 @@ export function glossarySheet(making: Making): BinderSheet {
     place: "glossary",
     cells: sheetCells(making, "Glossary", "Reference"),
     blocks: () => [
-      ...titled(pdf, "Glossary", "The words of this binder, and other words for the same thing."),
+      ...titled(pdf, "Glossary", LEADS.glossary),
       ...terms.map(([word, { text, also }]) =>
-        placed(
-          pdf,
-          `term ${anchor(word)}`,
-          paragraph(pdf, [
-            bold(`${word}  `),
-            { text: `${text} ` },
-            ...(also.length > 0 ? [soft(`Also: ${also.join(", ")}.`)] : []),
-          ]),
-        ),
+        paragraph(pdf, [
+          bold(`${word}  `),
+          { text: `${text} ` },
+          ...(also.length > 0 ? [soft(`Also: ${also.join(", ")}.`)] : []),
+        ]),
       ),
     ],
   };
@@ -77,11 +73,7 @@ export function sourcesSheet(making: Making): BinderSheet {
     place: "sources",
     cells: sheetCells(making, "Sources", "Reference"),
     blocks: () => [
-      ...titled(
-        pdf,
-        "Sources",
-        "Where every number and rule comes from, and whether we have seen it ourselves.",
-      ),
+      ...titled(pdf, "Sources", LEADS.sources),
       ...HOW.map((words) => paragraph(pdf, words)),
       stack(
         Object.values(READ).map(({ mark, means }) => paragraph(pdf, [bold(`${mark}. `), { text: means }])),

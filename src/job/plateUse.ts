@@ -1,4 +1,4 @@
-import type { PlateGroup } from "../../job/plates.ts";
+import type { PlateGroup } from "./plates.ts";
 
 /** How many plates and blanks there are of a kind of plate. */
 interface PlateUse {
