@@ -6,6 +6,7 @@ import { dimension, type Units, unitName } from "./format.ts";
 import { lineStride } from "./dense.ts";
 import { closed, type Drawing, element } from "./model.ts";
 import type { Paper } from "./paper.ts";
+import { inBrief } from "./pattern/brief.ts";
 import { along, edgePaths, endsOf, isSeam, nameAlong } from "./pattern/edges.ts";
 import { elementsOf, marksAlong, rowsOf, seenFrom } from "./pattern/lines.ts";
 import { rollingArrow, upArrow } from "./pattern/marks.ts";
@@ -49,6 +50,7 @@ export function patternDrawing(report: Drawable, { paper, blank }: { paper: Pape
       text: {
         title: `Pattern of ${part.title}${which}`,
         description: describe(blank, rows, part.units),
+        brief: inBrief(blank.faceUp, pieces, report.blanks.length),
         lines: [
           part.title,
           `Pattern${which}, ${blank.faceUp} face up. ${joint(report)} Sizes in ${unitName(part.units)}.`,

@@ -18,6 +18,8 @@ interface SheetText {
   readonly description: string;
   /** At the foot: what is drawn, then remarks. The scale is added. */
   readonly lines: readonly string[];
+  /** What is said all the same where the foot states the scale alone: which piece, which face. */
+  readonly brief?: string;
 }
 
 export interface SheetOptions {
@@ -120,10 +122,11 @@ function finish(
     }
   };
   const [name = "", ...rest] = paper.foot === "scale" ? [] : text.lines;
+  const briefly = paper.foot === "scale" && text.brief !== undefined ? `${text.brief}. ` : "";
   if (name !== "") write(name, "figure", "title");
   for (const one of rest) write(one, "small", "note");
   if (text.lines.length > 0 && stated !== BY_AXES)
-    write(`Scale ${stated}${scaleHolds(paper, stated)}`, "small", "note");
+    write(`${briefly}Scale ${stated}${scaleHolds(paper, stated)}`, "small", "note");
   const foot = Math.min(content.bottom, board.extent().bottom) - mm(MARGIN);
   return {
     title: text.title,

@@ -78,6 +78,7 @@ export function trueShapeDrawing(report: Report, { paper, blank }: { paper: Pape
   const left = rays(diagonals(rows, heightMm));
   const reach = (list: readonly Ray[]) => Math.max(0, ...list.map((ray) => ray.planMm));
   const which = report.blanks.length > 1 ? `, piece ${blank.piece}` : "";
+  const note = diagonalNote(rows, part.units);
   return fitSheet(
     {
       paper,
@@ -93,12 +94,22 @@ export function trueShapeDrawing(report: Report, { paper, blank }: { paper: Pape
         lines: [
           part.title,
           `True-length diagram${which}: elements on the right; on the left diagonals, 1/2 from line 1 at end A to line 2 at end B. Sizes in ${unitName(part.units)}.`,
+          ...(note === undefined ? [] : [`${note}.`]),
         ],
+        ...(note !== undefined && { brief: note }),
       },
     },
     (board) => drawDiagram(board, { left, right, heightMm, units: part.units }),
   );
 }
+
+/** Why the marking table has other diagonals, where it has. */
+const diagonalNote = (rows: readonly MarkingRow[], units: Units): string | undefined =>
+  rows.some(
+    ({ next }) => next && dimension(next.diagonalMm, units) !== dimension(next.flat.diagonalMm, units),
+  )
+    ? "Diagonals run straight through space; those of the marking table lie on the plate"
+    : undefined;
 
 /** Height of the surface that is laid out: with square edges a little less than over all. [mm] */
 function laidHeight(rows: readonly MarkingRow[]): number | undefined {

@@ -5,7 +5,9 @@ import type { Board, Placing } from "../board.ts";
 import { boxOf, height, width } from "../box.ts";
 import { unitName } from "../format.ts";
 import { closed, type Drawing, line } from "../model.ts";
+import { inBrief } from "../pattern/brief.ts";
 import { edgePaths, nameAlong } from "../pattern/edges.ts";
+import { LAP_TO_HERE, lapLine } from "../pattern/lapLine.ts";
 import { marksAlong } from "../pattern/lines.ts";
 import { numberEnds } from "../pattern/numbers.ts";
 import type { Paper } from "../paper.ts";
@@ -44,6 +46,11 @@ export function brakePicture(
       core: { widthMm: width(box), heightMm: height(box) },
       text: {
         title: `Bend lines of ${part.title}${which}`,
+        brief: inBrief(
+          blank.faceUp,
+          alike.map(({ piece }) => piece),
+          report.blanks.length,
+        ),
         description: `${lines.length} bend lines from seam 1 to seam 2, ${blank.faceUp} face up; their angles stand in the table.`,
         lines: [
           part.title,
@@ -51,7 +58,10 @@ export function brakePicture(
         ],
       },
     },
-    (board) => drawPicture(board, blank, lines, part.shape === "square-to-round"),
+    (board) => {
+      const lap = lapLine(report, blank);
+      drawPicture(board, blank, lines, { cornered: part.shape === "square-to-round", lap });
+    },
   );
 }
 
@@ -90,13 +100,19 @@ function cornerName(board: Board, lines: readonly BrakeLine[], zone: number): Pl
   );
 }
 
-function drawPicture(board: Board, blank: Blank, lines: readonly BrakeLine[], cornered: boolean): void {
+function drawPicture(
+  board: Board,
+  blank: Blank,
+  lines: readonly BrakeLine[],
+  { cornered, lap }: { readonly cornered: boolean; readonly lap: ReturnType<typeof lapLine> },
+): void {
   board.draw(closed("outline", blank.outline));
   for (const one of lines) {
     const [wide, stop, narrow] = hitOf(one, lines);
     board.draw(line("thin", wide, stop));
     if (one.stopsShortMm > 0) board.draw(line("hidden", stop, narrow));
   }
+  if (lap) board.draw(line("hidden", lap.from, lap.to));
   for (const end of ["a", "b"] as const) {
     const seen = lines.map(({ number, from, to }) => ({
       number,
@@ -108,6 +124,14 @@ function drawPicture(board: Board, blank: Blank, lines: readonly BrakeLine[], co
   if (cornered)
     for (const zone of new Set(lines.map((one) => one.zone)))
       board.put(`corner ${zone}`, cornerName(board, lines, zone));
+  if (lap) {
+    const edge = { name: LAP_TO_HERE, lengthMm: lap.lengthMm, points: [lap.from, lap.to] };
+    board.put(
+      edge.name,
+      nameAlong(board, edge, { clearMm: [1.6, 3, 5, -1.6, -3, -5], insideToo: true }),
+      DEAREST_NAME,
+    );
+  }
   for (const edge of edgePaths(blank)) {
     const ways = nameAlong(board, edge, { clearMm: [1.6, 3, 5, -5, -8], insideToo: true });
     board.put(edge.name, ways, DEAREST_NAME);

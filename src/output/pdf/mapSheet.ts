@@ -1,6 +1,7 @@
 import { boxOf, height, join, meet, width } from "../../drawing/box.ts";
 import { dimension, fixed, unitName } from "../../drawing/format.ts";
 import type { Box, Shape, StrokeKind } from "../../drawing/model.ts";
+import { LAP_TO_HERE } from "../../drawing/pattern/lapLine.ts";
 import { distance2, type Vec2 } from "../../geometry/vector.ts";
 import type { Blank, Report } from "../../report/report.ts";
 import { checkBars } from "./checkBars.ts";
@@ -98,11 +99,12 @@ function facts({ report, whole, template, tiling, sheets, count, material, mark 
     `Part ${part.name}${piece}; ${material}, ${dimension(part.thickness, part.units)} ${part.units} thick; ${count} to cut. ${capital(blank.faceUp)} face up: marks end ${blank.faceUp}, and bends go ${blank.faceUp === "inside" ? "up" : "down"}.`,
     `${tiles.length} ${tiles.length === 1 ? "sheet" : "sheets"} of ${layout.paper.name}${lying}, ${tiling.rows} rows of ${tiling.columns}${none}.${turned}`,
     ...(template.share ? [shareFact(template.share, whole)] : []),
-    `The edge to cut is the middle of the wide line. Narrow lines are ${template.lineName}${template.lineName === "bend lines" ? `, each with its number and bend; dashed where a hit stops short` : ", numbered as in the marking table"}${template.share ? ", with the numbers of all lines that they become" : ""}.${template.labels.some(({ text }) => endsInStop(text)) ? ENDS_IN_STOP_WORDS : ""}`,
+    `The edge to cut is the middle of the wide line. Narrow lines are ${template.lineName}${template.lineName === "bend lines" ? `, each with its number and bend; dashed where a hit stops short` : ", numbered as in the marking table"}${template.share ? ", with the numbers of all lines that they become" : ""}.${template.labels.some(({ text }) => text.endsWith(LAP_TO_HERE)) ? LAP_WORDS : ""}${template.labels.some(({ text }) => endsInStop(text)) ? ENDS_IN_STOP_WORDS : ""}`,
     ...(mark === undefined ? [] : [`Made from: ${mark}.`]),
   ];
 }
 
+const LAP_WORDS = ` The dashed line “${LAP_TO_HERE}” is where seam edge 1 comes to lie.`;
 const ENDS_IN_STOP_WORDS =
   " A number that would be another one upside down ends in a full stop: 6. and 9., 16. and 91.";
 

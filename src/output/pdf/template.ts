@@ -3,6 +3,7 @@ import { slope } from "../../drawing/dimension/angular.ts";
 import { arc, closed, type Label, line, path, type Stroke } from "../../drawing/model.ts";
 import { FULL } from "../../drawing/paper.ts";
 import { edgePaths, endsOf, nameAlong } from "../../drawing/pattern/edges.ts";
+import { LAP_TO_HERE, lapLine } from "../../drawing/pattern/lapLine.ts";
 import { upArrow } from "../../drawing/pattern/marks.ts";
 import { radians } from "../../geometry/angle.ts";
 import { circleOf } from "../../geometry/arcFit.ts";
@@ -61,12 +62,13 @@ export function templateOf(report: Report, asLaid: Blank, turnedDeg = 0, share?:
     : hitLines(report, asLaid)?.map(({ number, bendDeg, ...one }) =>
         turnedLine({ ...one, text: lineText([number], bendDeg) }, turn),
       );
-  const marked = own?.lines.map((one) => turnedLine(one, turn)) ?? hits ?? elementLines(blank, rows);
+  const lines = own?.lines.map((one) => turnedLine(one, turn)) ?? hits ?? elementLines(blank, rows);
+  const marked = withLap(lines, share ? undefined : lapLine(report, blank));
 
   const board = createBoard(FULL, 1);
   board.draw(closed("outline", blank.outline));
   for (const { from, to, stop } of marked) {
-    board.draw(line("thin", from, stop));
+    if (distance2(from, stop) > SAME_POINT_MM) board.draw(line("thin", from, stop));
     if (distance2(stop, to) > SAME_POINT_MM) board.draw(line("hidden", stop, to));
   }
   if (share?.seam) board.draw(line("hidden", turn(share.seam[0]), turn(share.seam[1])));
@@ -141,6 +143,17 @@ function elementLines(blank: Blank, rows: readonly MarkingRow[]): Marked[] {
     );
     return { from, to, stop: to, text: row && lineText([row.number], undefined) };
   });
+}
+
+/** With the line that a lap reaches to, dashed because nothing is bent or rolled there, in the place of an element line. */
+function withLap(lines: readonly Marked[], lap: Blank["lines"][number] | undefined): readonly Marked[] {
+  if (!lap) return lines;
+  const { from, to } = lap;
+  const isLap = (one: Marked) =>
+    distance2(one.from, from) < SAME_POINT_MM && distance2(one.to, to) < SAME_POINT_MM;
+  const number = lines.find(isLap)?.text;
+  const text = number === undefined ? LAP_TO_HERE : `${number} ${LAP_TO_HERE}`;
+  return [...lines.filter((one) => !isLap(one)), { from, to, stop: from, text }];
 }
 
 /** A line's number beside it, near both its ends and again and again between, so that most sheets have it. */

@@ -96,11 +96,12 @@ export function partCard(
     ...[...cutParagraphs(report), ...trustParagraphs(report)].map((sentences) =>
       paragraph(pdf, sentences.join(" ")),
     ),
+    paragraph(pdf, girthSentence(report)),
     heading(pdf, "Marking table"),
     ...marking(pdf, report),
     ...closure(pdf, report),
     heading(pdf, "Check"),
-    ticks(pdf, [girthSentence(report), ...CHECK_ALL, ...(rolled ? CHECK_ROLL : [])]),
+    ticks(pdf, [...CHECK_ALL, ...(rolled ? CHECK_ROLL : [])]),
   ];
 }
 

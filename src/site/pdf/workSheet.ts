@@ -168,17 +168,17 @@ function bendLines(
   const { units } = report.part;
   const say = numbersIn(units);
   const own = report.blanks.filter(({ sameAs }) => sameAs === null);
+  const several = report.blanks.length > 1;
+  const named = (text: string): Block => ({ ...paragraph(pdf, [bold(text)]), withNext: true });
   return [
     heading(pdf, "Bend lines"),
     paragraph(pdf, HITS_NOTE),
     ...own.flatMap((blank): Block[] => {
       const ends = endsOf(edgePaths(blank)).map((end) => end?.name ?? "point");
       return [
+        ...(several ? [named(`Piece ${blank.piece}`)] : []),
         picture(pdf, brakePicture(report, { paper: LINES_PAPER, blank, plan })),
-        {
-          ...paragraph(pdf, [bold(report.blanks.length > 1 ? `Piece ${blank.piece}` : "Lines from seam 1")]),
-          withNext: true,
-        },
+        ...(several ? [] : [named("Lines from seam 1")]),
         tableBlock(pdf, {
           columns: [{ align: "right", share: 0.6 }, ...Array.from({ length: 8 }, () => right)],
           head: [

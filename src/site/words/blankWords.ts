@@ -1,5 +1,6 @@
-import type { Report } from "../../report/report.ts";
-import { degrees, numbersIn, percent, tiny } from "./numbers.ts";
+import type { Blank, Report } from "../../report/report.ts";
+import { listed } from "./listed.ts";
+import { degrees, numbersIn, type Numbers, percent, tiny } from "./numbers.ts";
 import { END_NAMES } from "./shapes.ts";
 
 /** How the blank comes out of the plate, in sentences. */
@@ -18,11 +19,7 @@ function blankSentences(report: Report): string[] {
     );
   } else if (cone) sentences.push("The pattern is a plain rectangle: the part is a pipe.");
 
-  const plates =
-    blanks.length === 1 ? "The blank comes" : `There are ${blanks.length} blanks; the first comes`;
-  sentences.push(
-    `${plates} out of a plate of ${say.bare(first.asDrawn.xMm)} × ${say.bare(first.asDrawn.yMm)} ${say.unit} as drawn, weighs ${say.mass(first.massKg)} and takes ${say.length(first.cutLengthMm)} of cutting.`,
-  );
+  sentences.push(plateSentence(blanks, say));
   const others = blanks.filter(({ sameAs }) => sameAs !== null);
   if (others.length > 0)
     sentences.push(
@@ -38,13 +35,39 @@ function blankSentences(report: Report): string[] {
   return sentences;
 }
 
+/** The patterns that differ from the others. */
+const ownOf = (blanks: Report["blanks"]): Report["blanks"] => blanks.filter(({ sameAs }) => sameAs === null);
+
+/** Plate, mass and cutting of a blank: of each one that has a pattern of its own. */
+function plateSentence(blanks: Report["blanks"], say: Numbers): string {
+  const own = ownOf(blanks);
+  const size = ({ asDrawn }: Blank) => `${say.bare(asDrawn.xMm)} × ${say.bare(asDrawn.yMm)} ${say.unit}`;
+  const whole = (blank: Blank) =>
+    `comes out of a plate of ${size(blank)} as drawn, weighs ${say.mass(blank.massKg)} and takes ${say.length(blank.cutLengthMm)} of cutting`;
+  const [first, ...more] = own as [Blank, ...Blank[]];
+  if (blanks.length === 1) return `The blank ${whole(first)}.`;
+  const count = `There are ${blanks.length} blanks`;
+  if (more.length === 0) return `${count}; each ${whole(first)}.`;
+  const others = more.map(
+    (blank) =>
+      `; piece ${blank.piece}: ${size(blank)}, ${say.mass(blank.massKg)}, ${say.length(blank.cutLengthMm)}`,
+  );
+  return `${count}. Piece ${first.piece} ${whole(first)}${others.join("")}.`;
+}
+
 /** Where the seam lies and how it is joined, in sentences. */
 function seamSentences({ part, shape }: Report): string[] {
   const say = numbersIn(part.units);
   const seam = part.seam ?? {};
-  const where = `The seam lies at ${degrees(shape.seamDeg)} in plan, counter-clockwise from the right.`;
+  const pieces = part.pieces ?? 1;
+  // The pieces share the round out evenly, from the seam that the part names on.
+  const seams = Array.from({ length: pieces }, (_, i) => degrees((shape.seamDeg + (i * 360) / pieces) % 360));
+  const where = `${pieces > 1 ? `The ${pieces} seams lie` : "The seam lies"} at ${listed(seams)} in plan, counter-clockwise from the right.`;
   if (seam.joint === "lap" || seam.lap !== undefined)
-    return [where, `Lap joint: the plate runs on ${say.length(seam.lap ?? 0)} past seam 2.`];
+    return [
+      where,
+      `Lap joint: the plate${pieces > 1 ? " of each piece" : ""} runs on ${say.length(seam.lap ?? 0)} past seam 2.`,
+    ];
   const gap = seam.gap ?? 0;
   return [
     where,
@@ -93,13 +116,21 @@ function share(rel: number): string {
   return percent(Math.max(rel, 1e-5), 3);
 }
 
-/** What the tape shows along the edges of the flat blank, before it is bent. */
+/** What the tape shows along the edges of every flat blank, before it is bent. */
 export function girthSentence({ part, blanks }: Report): string {
   const say = numbersIn(part.units);
-  const [first] = blanks;
-  const edges = (first?.edges ?? []).filter(({ lengthMm }) => lengthMm > 0);
-  const which = blanks.length > 1 ? "first blank" : "blank";
-  return `Before bending, tape the ${which}: ${edges.map(({ name, lengthMm }) => `${name}: ${say.bare(lengthMm)}`).join(", ")} ${say.unit}.`;
+  const own = ownOf(blanks);
+  const tape = ({ edges }: Blank) =>
+    edges
+      .filter(({ lengthMm }) => lengthMm > 0)
+      .map(({ name, lengthMm }) => `${name}: ${say.bare(lengthMm)}`)
+      .join(", ");
+  const which = blanks.length > 1 ? "each blank" : "the blank";
+  const all =
+    own.length > 1
+      ? own.map((blank) => `piece ${blank.piece}, ${tape(blank)}`).join("; ")
+      : own.map(tape).join("");
+  return `Before bending, tape ${which}: ${all} ${say.unit}.`;
 }
 
 type Paragraphs = readonly (readonly string[])[];

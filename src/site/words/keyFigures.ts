@@ -1,5 +1,6 @@
-import type { Blank, Shaped } from "../../report/report.ts";
-import { degrees, MM, numbersIn, turnWord, type Numbers } from "./numbers.ts";
+import type { Shaped } from "../../report/report.ts";
+import { degrees, MM, numbersIn, type Numbers } from "./numbers.ts";
+import { plateNeeds } from "./plateNeed.ts";
 import { END_NAMES } from "./shapes.ts";
 
 /** One of the figures that stand large at the head of a part. */
@@ -41,28 +42,17 @@ function layout({ part, cone, shape }: Shaped, say: Numbers): KeyFigure[] {
   ];
 }
 
-/** Turned on the plate a blank may want less of it; worth telling from a fiftieth of its area on. */
-const WORTH_TURNING = 0.98;
-
-/** The smallest plate that the blank goes on when it is turned: "or 900 × 412 turned 31°"; null where that saves little. */
-function turnedPlate({ box, asDrawn }: Blank, say: Numbers): string | null {
-  if (box.lengthMm * box.widthMm > WORTH_TURNING * asDrawn.xMm * asDrawn.yMm) return null;
-  return `or ${say.bare(box.lengthMm)} × ${say.bare(box.widthMm)}, turned ${degrees(Math.abs(box.turnDeg), 0)} ${turnWord(box.turnDeg)}`;
-}
-
 /** The row of key figures: radii and angle (or girths and lines), plate, mass. */
 export function keyFigures(report: Shaped): KeyFigure[] {
   const say = numbersIn(report.part.units);
-  const [blank] = report.blanks;
   const pieces = report.blanks.length;
-  const box = blank && {
-    name: pieces > 1 ? `Plate as drawn, each of ${pieces}` : "Plate as drawn",
-    value: `${say.bare(blank.asDrawn.xMm)} × ${say.bare(blank.asDrawn.yMm)} ${say.unit}`,
-    second: turnedPlate(blank, say),
-  };
   return [
     ...layout(report, say),
-    ...(box ? [box] : []),
+    ...plateNeeds(report, say).map(({ name, size, turned }) => ({
+      name,
+      value: `${size} ${say.unit}`,
+      second: turned,
+    })),
     {
       name: pieces > 1 ? `Mass of one, ${pieces} pieces` : "Mass of one",
       value: say.mass(report.massKg),

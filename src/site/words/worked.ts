@@ -3,6 +3,7 @@ import type { Material } from "../../shapes/material.ts";
 import { plain } from "../../drawing/format.ts";
 import { otherLeg } from "../../geometry/vector.ts";
 import { degrees, numbersIn, type Numbers } from "./numbers.ts";
+import { plateNeeds } from "./plateNeed.ts";
 
 /** How a figure was worked out: the rule, this part's numbers in it, and where the rule comes from. */
 export interface Worked {
@@ -81,27 +82,24 @@ function coneFigures({ shape }: Shaped, cone: NonNullable<Shaped["cone"]>, say: 
   ];
 }
 
-function plateFigures(
-  { part, blanks, massKg }: Shaped,
-  material: Material,
-  say: Numbers,
-): [string, Worked][] {
+function plateFigures(shaped: Shaped, material: Material, say: Numbers): [string, Worked][] {
+  const { part, blanks, massKg } = shaped;
   const area = blanks.reduce((sum, blank) => sum + blank.areaMm2, 0);
-  const plate: Worked = {
-    rule: "The upright rectangle that just holds the blank as it is drawn; and of all rectangles at any angle the one of least area.",
-    numbers: blanks[0]
-      ? `The outline reaches from 0 to ${say.length(blanks[0].asDrawn.xMm)} across and from 0 to ${say.length(blanks[0].asDrawn.yMm)} up: ${say.length(blanks[0].asDrawn.xMm)} × ${say.length(blanks[0].asDrawn.yMm)}.`
-      : "",
-    basis: "derived here",
-  };
+  const plates = plateNeeds(shaped, say).map(({ name, xMm, yMm, anyOf }): [string, Worked] => [
+    name,
+    {
+      rule: anyOf
+        ? "The upright rectangle that just holds whichever blank is laid on it as it is drawn: the widest across by the highest up."
+        : "The upright rectangle that just holds the blank as it is drawn; and of all rectangles at any angle the one of least area.",
+      numbers: `${anyOf ? "The outlines reach" : "The outline reaches"} from 0 to ${say.length(xMm)} across and from 0 to ${say.length(yMm)} up: ${say.length(xMm)} × ${say.length(yMm)}.`,
+      basis: "derived here",
+    },
+  ]);
   const mass: Worked = {
     rule: `Area of the blank × thickness × density of ${material.name}.`,
     numbers: `${plain(area / MM2_PER_M2, 4)} m² × ${plain(part.thickness, 3)} mm × ${material.densityKgM3} kg/m³ / 1000 = ${plain(massKg, 2)} kg${say.unit === "mm" ? "" : `, that is ${say.mass(massKg)}`}`,
     basis: material.sources.density,
   };
   const count = blanks.length;
-  return [
-    [count > 1 ? `Plate as drawn, each of ${count}` : "Plate as drawn", plate],
-    [count > 1 ? `Mass of one, ${count} pieces` : "Mass of one", mass],
-  ];
+  return [...plates, [count > 1 ? `Mass of one, ${count} pieces` : "Mass of one", mass]];
 }
