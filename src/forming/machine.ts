@@ -70,6 +70,8 @@ export const PlateRoll = z.strictObject({
       ),
       /** Clear room beyond the stop before the frame or yoke. */
       clearRoom: z.optional(size()),
+      /** The same at the fixed end of the rolls, where the stop stands for the second pass. */
+      clearRoomFixedEnd: z.optional(size()),
     }),
   ),
   /** Can the pinch roll be set out of parallel? */

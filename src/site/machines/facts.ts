@@ -1,4 +1,5 @@
 import type { PlateRoll, PressBrake } from "../../forming/machine.ts";
+import { isTurnedRound } from "../../forming/stopRoom.ts";
 import { strengthText } from "../../drawing/format.ts";
 import { degrees, type Numbers } from "../words/numbers.ts";
 import type { Fact } from "../words/partSize.ts";
@@ -42,6 +43,7 @@ export function rollFacts(roll: PlateRoll, say: Numbers): Fact[] {
     ),
     ...given(stop?.range, "Reach of the stop", pair),
     ...given(stop?.clearRoom, "Clear room beyond the stop", (room) => say.length(room)),
+    ...given(stop?.clearRoomFixedEnd, "Clear room, fixed end", (room) => say.length(room)),
     ...given(roll.pinchTrim, "Pinch trim", (trim) => (trim ? "yes" : "no")),
     ...given(roll.smallestDiameter, "Closes to an inside diameter of", (d) => say.length(d)),
     ...given(roll.smallestRadius, "Bends to a radius of", (r) => say.length(r)),
@@ -59,6 +61,7 @@ export function rollGaps({
   ...roll
 }: PlateRoll): string[] {
   const pinches = arrangement === "initial-pinch";
+  const turned = isTurnedRound(arrangement);
   const gaps: readonly (readonly [boolean, string])[] = [
     [
       !coneRating,
@@ -72,6 +75,10 @@ export function rollGaps({
     [
       !!stop && stop.clearRoom === undefined,
       "The clear room beyond the stop: measure it before a wide small end is rolled.",
+    ],
+    [
+      turned && !!stop && stop.fitted !== false && stop.clearRoomFixedEnd === undefined,
+      "The clear room at the fixed end, where the second pass needs a stop: look before you begin.",
     ],
     [
       arrangement === undefined,

@@ -39,6 +39,8 @@ export const SHOP_FIELDS: Readonly<Record<string, string>> = {
   "machines[].coneAttachment.range":
     "Reach of the stop along the rolls, from the drop end: [nearest, farthest].",
   "machines[].coneAttachment.clearRoom": "Clear room beyond the stop before the frame or yoke.",
+  "machines[].coneAttachment.clearRoomFixedEnd":
+    "The same at the fixed end of the rolls, where the stop stands for the second pass; that a stop can be set there is meant too. Left out: not known.",
   "machines[].pinchTrim": "true: the pinch roll can be set out of parallel.",
   "machines[].smallestDiameter": "Smallest inside diameter that it closes.",
   "machines[].smallestRadius": "Smallest radius that it bends to, of the middle of the wall.",

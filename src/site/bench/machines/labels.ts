@@ -24,6 +24,7 @@ const LABELS: Readonly<Record<string, string>> = {
   "coneAttachment.range.0": "Stop, nearest to the drop end",
   "coneAttachment.range.1": "Stop, farthest",
   "coneAttachment.clearRoom": "Clear room beyond the stop",
+  "coneAttachment.clearRoomFixedEnd": "Clear room beyond the stop at the fixed end",
   pinchTrim: "Pinch roll can be trimmed",
   smallestDiameter: "Smallest inside diameter closed",
   smallestRadius: "Smallest radius bent",
