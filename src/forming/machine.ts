@@ -68,7 +68,7 @@ export const PlateRoll = z.strictObject({
           example: "[20, 300]",
         }),
       ),
-      /** Clear room beyond the stop before the frame or yoke. */
+      /** Clear room beyond the stop, at its nearest to the drop end, before the frame or yoke. */
       clearRoom: z.optional(size()),
       /** The same at the fixed end of the rolls, where the stop stands for the second pass. */
       clearRoomFixedEnd: z.optional(size()),

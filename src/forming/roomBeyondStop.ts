@@ -3,6 +3,7 @@ import type { RollAsked } from "./asked.ts";
 import type { Check } from "./check.ts";
 import { DERIVED, judge, state } from "./judge.ts";
 import { openReach, reachBeyondStopMm } from "./openReach.ts";
+import { stopPlace } from "./stopPlace.ts";
 import { fixedEndRoomMm, leastRoom } from "./stopRoom.ts";
 
 /**
@@ -10,7 +11,7 @@ import { fixedEndRoomMm, leastRoom } from "./stopRoom.ts";
  * open, for that is the farthest; if only that is more than there is, the height of the yoke decides. A point reaches
  * nowhere, a pipe has no stop. For the second pass the stop stands at the fixed end: where the room there is given, the
  * piece has to go into the lesser of both, as open as for the first pass, for it may be turned round before it is closed
- * further. [mm]
+ * further. The stop is set further in where that makes room. [mm]
  */
 export function roomBeyondStop({ item, roll, say }: RollAsked): Check | null {
   const open = openReach(item);
@@ -40,23 +41,27 @@ export function roomBeyondStop({ item, roll, say }: RollAsked): Check | null {
       verdict: "caution",
       advice: `${reaches}: measure from the stop to the yoke${fixed === undefined ? "" : " at the drop end"}, which it must not strike.`,
     });
-  const limit = least.roomMm;
+  const inMm = stopPlace({ item, roll })?.furtherInMm ?? 0;
+  const limit = least.roomMm + inMm;
   const where = least.end === "fixed end" ? " at the fixed end" : "";
   const rooms = [
-    ...(drop === undefined ? [] : [say.length(drop)]),
-    ...(fixed === undefined ? [] : [`at the fixed end ${say.length(fixed)}`]),
+    ...(drop === undefined ? [] : [say.length(drop + inMm)]),
+    ...(fixed === undefined ? [] : [`at the fixed end ${say.length(fixed + inMm)}`]),
   ].join(", ");
-  const ways = "set the stop further in, make more pieces, or use the press brake";
+  const set =
+    inMm > 0 ? ` with the stop set ${say.length(inMm)} further in than the nearest that it reaches` : "";
+  // Further in is said only where nothing tells how far the stop goes.
+  const ways = `${roll.coneAttachment?.range ? "" : "set the stop further in, "}make more pieces, or use the press brake`;
   return judge({
     ...words,
     value: open.pastMm,
     limit,
     beyond: closedMm > limit ? "fail" : "caution",
     advice: (verdict) => {
-      if (verdict === "pass") return `${reaches}; there is room for ${rooms}.`;
+      if (verdict === "pass") return `${reaches}; there is room for ${rooms}${set}.`;
       return verdict === "fail"
-        ? `${reaches}, and it strikes the yoke${where} after ${say.length(limit)}: ${ways}.`
-        : `${reaches}; the yoke stands ${rooms} past it: look whether it is that high before the plate goes in, and if so ${ways}.`;
+        ? `${reaches}, and it strikes the yoke${where} after ${say.length(limit)}${set}: ${ways}.`
+        : `${reaches}; the yoke stands ${rooms} past it${set}: look whether it is that high before the plate goes in, and if so ${ways}.`;
     },
   });
 }

@@ -9,7 +9,7 @@ import { anyCase, anyRoll, coneCase, coneless, reducer, roll, RUNS, shop } from 
 const machine = roll({
   slide: { origin: [230, -200], angle: 60, travel: 300 },
   bearings: [140, 160],
-  coneAttachment: { range: [60, 300], clearRoom: 200 },
+  coneAttachment: { range: [60, 60], clearRoom: 200 },
 });
 const planOn = (item: FormingCase, one: PlateRoll = machine) => formingOf(item, shop([one])).plans[0]!;
 const step = (steps: readonly NumberedStep[], id: string) => steps.find((one) => one.id === id)!;
@@ -81,7 +81,7 @@ describe("the work sheet of a right cone", () => {
   it("names the room at the fixed end where the shop gives it, and else says to look", () => {
     const stopOn = (more: Partial<PlateRoll>) => step(planOn(item, { ...machine, ...more }).steps, "stop");
     const given = (room: number) =>
-      stopOn({ coneAttachment: { range: [60, 300], clearRoom: 900, clearRoomFixedEnd: room } });
+      stopOn({ coneAttachment: { range: [60, 60], clearRoom: 900, clearRoomFixedEnd: room } });
     const unknown = step(steps, "stop");
     expect(unknown.text).toContain("look before you begin");
     expect(unknown.brief).toContain("stop and room at the fixed end too");

@@ -10,7 +10,7 @@ import { coneCase, coneless, reducer, roll, shop } from "./cases.ts";
 const machine = roll({
   slide: { origin: [230, -200], angle: 60, travel: 300 },
   bearings: [140, 160],
-  coneAttachment: { range: [60, 300], clearRoom: 200 },
+  coneAttachment: { range: [60, 60], clearRoom: 200 },
 });
 const planOn = (item: FormingCase) => formingOf(item, shop([machine])).plans[0]!;
 const step = (steps: readonly NumberedStep[], id: string) => steps.find((one) => one.id === id)!;

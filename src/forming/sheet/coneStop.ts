@@ -1,15 +1,18 @@
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { openReach, reachBeyondStopMm } from "../openReach.ts";
 import { isPipe } from "../skin.ts";
+import { stopPlace } from "../stopPlace.ts";
 import { fixedEndRoomMm, isTurnedRound, leastRoom, type StopRoom } from "../stopRoom.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { mm, type PlanStep } from "./step.ts";
 
-/** The least clear room, where the far side comes further past the stop than that while the piece is still open. */
+/** The least clear room where the stop is set, if the far side comes further past it than that while the piece is still open. */
 function tightRoom(asked: RollSheetAsked): StopRoom | null {
   const least = leastRoom(asked.roll);
   const open = openReach(asked.item);
-  return least !== null && open !== null && open.pastMm > least.roomMm ? least : null;
+  if (!least || !open) return null;
+  const roomMm = least.roomMm + (stopPlace(asked)?.furtherInMm ?? 0);
+  return open.pastMm > roomMm ? { ...least, roomMm } : null;
 }
 
 const YOKE =
@@ -20,13 +23,14 @@ function yoke(asked: RollSheetAsked): string {
   const tight = tightRoom(asked);
   if (!open || !tight) return YOKE;
   const where = tight.end === "fixed end" ? " at the fixed end" : "";
-  return `${YOKE} While still open its far side reaches ${asked.say.length(open.pastMm)} past the stop, at ${asked.say.length(open.highMm)} over the pinch; the clear room${where} is ${asked.say.length(tight.roomMm)}: look whether the yoke is as high as that before the plate goes in.`;
+  return `${YOKE} While still open its far side reaches ${asked.say.length(open.pastMm)} past the stop, at ${asked.say.length(open.highMm)} over the pinch; the clear room${where} is ${asked.say.length(tight.roomMm)}: look whether the yoke is as high as that before the plate goes in; if it is, do not roll it so: more pieces, or the press brake.`;
 }
 
 /** What the second pass wants at the other end of the rolls; nothing where the job is not turned round. */
-function otherEnd({ roll, say }: RollSheetAsked): { text: string; brief: string } {
+function otherEnd({ item, roll, say }: RollSheetAsked): { text: string; brief: string } {
   if (!isTurnedRound(roll?.arrangement)) return { text: "", brief: "" };
-  const room = fixedEndRoomMm(roll);
+  const given = fixedEndRoomMm(roll);
+  const room = given === undefined ? undefined : given + (stopPlace({ item, roll })?.furtherInMm ?? 0);
   return room === undefined
     ? {
         text: " The second pass needs a stop at the other end of the rolls too: look before you begin, and where there is none ask the machine's manual.",
@@ -49,11 +53,13 @@ export function coneStop(asked: RollSheetAsked): PlanStep | null {
   });
   const open = openReach(asked.item);
   const given = roll?.coneAttachment?.range ? (settings?.stopMm ?? null) : null;
+  const inMm = stopPlace({ item, roll })?.furtherInMm ?? 0;
   const where =
     given === null
       ? "Set the stop for the small edge as close to the drop end as the closing of the yoke allows"
-      : `Set the stop for the small edge ${say.length(given)} from the drop end of the roll face, as near as it goes`;
-  const clear = roll?.coneAttachment?.clearRoom;
+      : `Set the stop for the small edge ${say.length(given)} from the drop end of the roll face, ${inMm > 0 ? `${say.length(inMm)} further in than it reaches, so that the open piece has room before the yoke` : "as near as it goes"}`;
+  const nearest = roll?.coneAttachment?.clearRoom;
+  const clear = nearest === undefined ? undefined : nearest + inMm;
   const room = clear === undefined ? "" : `; clear room ${say.length(clear)}`;
   const other = otherEnd(asked);
   const derived = (label: string, value: number) => mm(label, value, DERIVED);

@@ -38,7 +38,7 @@ export const SHOP_FIELDS: Readonly<Record<string, string>> = {
   "machines[].coneAttachment.fitted": "false: there is none; the same as coneAttachment: false.",
   "machines[].coneAttachment.range":
     "Reach of the stop along the rolls, from the drop end: [nearest, farthest].",
-  "machines[].coneAttachment.clearRoom": "Clear room beyond the stop before the frame or yoke.",
+  "machines[].coneAttachment.clearRoom": "Clear room beyond the stop before the frame or yoke, the stop at its nearest to the drop end.",
   "machines[].coneAttachment.clearRoomFixedEnd":
     "The same at the fixed end of the rolls, where the stop stands for the second pass; that a stop can be set there is meant too. Left out: not known.",
   "machines[].pinchTrim": "true: the pinch roll can be set out of parallel.",
