@@ -49,6 +49,8 @@ export const PlateRoll = z.strictObject({
       greatestTilt: z.optional(angle().check(z.minimum(0), z.maximum(20))),
     }),
   ),
+  /** At which hand the drop end is, for whoever stands where the plate goes in and looks along its way. */
+  dropEnd: z.optional(z.enum(["left", "right"])),
   /** From the end of the roll face to the centre of each bearing: drop end, fixed end. */
   bearings: z.optional(
     z.tuple([size(), size()]).register(pairs, {

@@ -9,6 +9,7 @@ import { anyCase, anyRoll, coneCase, coneless, reducer, roll, RUNS, shop } from 
 const machine = roll({
   slide: { origin: [230, -200], angle: 60, travel: 300 },
   bearings: [140, 160],
+  dropEnd: "left",
   coneAttachment: { range: [60, 60], clearRoom: 200 },
 });
 const planOn = (item: FormingCase, one: PlateRoll = machine) => formingOf(item, shop([one])).plans[0]!;

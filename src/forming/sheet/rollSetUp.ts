@@ -1,6 +1,7 @@
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { setting } from "../rollPlaces.ts";
 import { number } from "../say.ts";
+import { seamOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
 import type { RollZone } from "../zones.ts";
 import type { RollSheetAsked } from "./asked.ts";
@@ -80,7 +81,7 @@ function bevel(asked: RollSheetAsked): string {
   const dressing = dressingWords(asked);
   return dressing === ""
     ? ""
-    : `Bevel the edges of both ends level with their planes. Cut square, one corner of an edge stands over its plane: take ${dressing} end${asked.item.cone ? "" : "; where the wall leans outwards, off the other face"}. `;
+    : `Bevel the edges of both ends level with their planes. Cut square, one corner of an edge stands over its plane: take ${dressing} end${asked.item.cone ? "" : "; where the wall leans outwards, off the other face"}, along the wall${asked.item.trimAllowance ? "" : "; the opposite face still lacks as much then, unless the blank is laid out with the allowance for it (trimAllowance)"}. `;
 }
 
 /** Where the slant takes more than half the rolls: by trim, if the machine has any. */
@@ -159,11 +160,19 @@ function zero(asked: RollSheetAsked): PlanStep {
 function align(asked: RollSheetAsked): PlanStep {
   const { item, say } = asked;
   const heaviest = heaviestKg(asked);
+  const { leads, first } = seamOrder(asked);
+  const pipe = isPipe(item);
+  const which =
+    leads === null
+      ? " One of its two seam edges then lies ahead, by the hand of the machine: chalk “first” on it and “second” on the other. Never turn the blank over to make seam edge 1 lead."
+      : pipe
+        ? ""
+        : ` So ${first} lies ahead; never turn the blank over to make the other one lead.`;
   return step({
     id: "align",
     title: "Load and align",
-    text: `Bending roll down, pinch open. Lay the blank in with seam edge 1 square in the aligning groove${isPipe(item) ? "" : ", its small edge tight on the stop"}, inside face towards the top roll. A blank weighs ${say.mass(heaviest)} and its longest element is ${say.length(item.slantMm.longest)}.`,
-    brief: `Bending roll down, pinch open: seam edge 1 square in the groove${isPipe(item) ? "" : ", small edge tight on the stop"}, inside towards the top roll. ${say.mass(heaviest)} a blank.`,
+    text: `Bending roll down, pinch open. Lay the blank in, inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll, square in the groove along that roll; where it has none, square to the rolls as the machine's manual has it. A blank weighs ${say.mass(heaviest)} and its longest element is ${say.length(item.slantMm.longest)}.`,
+    brief: `Bending roll down, pinch open: inside up, ${pipe ? "" : "small edge tight on the stop; "}${leads === null ? "the seam edge that lies ahead is the first: chalk it; it goes" : `${first} ahead,`} over the bending roll, square in its groove. ${say.mass(heaviest)} a blank.`,
     ...(isHeavy(asked) && { beware: "Crane; support both sides." }),
     figures: [{ label: "mass of the heaviest blank", value: heaviest, unit: "kg", basis: DERIVED }],
     cautions: isHeavy(asked) ? [lift(asked)] : ["Support the blank on both sides of the rolls."],

@@ -36,6 +36,7 @@ export function rollFacts(roll: PlateRoll, say: Numbers): Fact[] {
         `${say.bare(across)} across, ${say.bare(up)} up; ${degrees(angle)}; travel ${say.length(travel)}`,
     ),
     ...given(slide?.greatestTilt, "Greatest tilt", (tilt) => degrees(tilt)),
+    ...given(roll.dropEnd, "Drop end", (hand) => `at the ${hand} hand, where the plate goes in`),
     ...given(
       roll.bearings,
       "Roll face to bearings",
@@ -94,6 +95,10 @@ export function rollGaps({
     [
       pinches && rolls.pinchDiameter === undefined,
       "The diameter of the pinch roll: sections are drawn without it.",
+    ],
+    [
+      turned && !!stop && stop.fitted !== false && roll.dropEnd === undefined,
+      "At which hand the drop end is (dropEnd): the sheet cannot name the seam edge that leads.",
     ],
     [pinches && !bearings, "The bearings: a tilt is told at the plate’s edges only."],
     [

@@ -18,6 +18,7 @@ const LABELS: Readonly<Record<string, string>> = {
   "slide.angle": "Slide, rise above level, degrees",
   "slide.travel": "Slide, travel",
   "slide.greatestTilt": "Greatest tilt, degrees",
+  dropEnd: "Drop end, seen from where the plate goes in: left or right hand",
   "bearings.0": "To the bearing at the drop end",
   "bearings.1": "To the bearing at the fixed end",
   "coneAttachment.fitted": "Stop for cones",
