@@ -1,5 +1,6 @@
+import { radians } from "../geometry/angle.ts";
 import { SAME_POINT_MM } from "../geometry/tolerance.ts";
-import { add2, type Vec2 } from "../geometry/vector.ts";
+import { add2, direction, dot2, sub2, type Vec2 } from "../geometry/vector.ts";
 import type { Drawable } from "../report/report.ts";
 import type { Board } from "./board.ts";
 import { boxOf, height, width } from "./box.ts";
@@ -8,7 +9,7 @@ import { lineStride } from "./dense.ts";
 import { angleText, dimension, unitName } from "./format.ts";
 import type { Box, Drawing } from "./model.ts";
 import type { Paper } from "./paper.ts";
-import { numberEnds } from "./pattern/numbers.ts";
+import { numberEnds, numberStill } from "./pattern/numbers.ts";
 import type { Projection } from "./projectionSign.ts";
 import { fitSheet } from "./sheet.ts";
 import {
@@ -173,16 +174,30 @@ function drawViews(board: Board, scene: Scene): void {
   // Of a pipe both ends stand over each other: once is enough.
   const apart = report.hand.rows.some(({ planMm }) => planMm > SAME_POINT_MM);
   const isOpen = ends.b.sizes.round && ends.b.sizes.diameter > 0;
-  // The longer end has the room: there the first piece is numbered whatever it costs, and tells which way all run.
-  const { rims } = report.shape;
-  const [outer, inner] = rims.a >= rims.b || !isOpen ? [marks.a, marks.b] : [marks.b, marks.a];
-  for (const [i, piece] of outer.entries()) numberEnds(board, piece, { step, elsewhere: i > 0 });
-  if (apart && isOpen) for (const piece of inner) numberEnds(board, piece, { step, elsewhere: true });
+  // The end that stands out at the seam has the room, else the longer: there the first piece's numbers begin, and tell which way
+  // all run; else at the other end; else they are written across a line.
+  const [outer, inner] = !isOpen || isAOutside(report) ? [marks.a, marks.b] : [marks.b, marks.a];
+  let told = { first: false, last: false };
+  for (const [i, piece] of [...outer, ...(apart && isOpen ? inner : [])].entries()) {
+    const elsewhere = told.first || (i > 0 && i < outer.length);
+    const these = numberEnds(board, piece, { step, elsewhere, forced: false });
+    told = { first: told.first || these.first, last: told.last || these.last };
+  }
+  numberStill(board, outer[0] ?? [], told);
   nameViews(board, [
     { text: "front", box: shifted(sizes.front, front) },
     { text: "from above", box: shifted(sizes.plan, seenFromAbove) },
     ...(side ? [{ text: "from the left", box: shifted(sizes.left, left) }] : []),
   ]);
+}
+
+/** Does end A lie outside the other at the first seam, seen from above? Where they meet there, the longer one counts as the outer. */
+function isAOutside({ solid, shape }: Drawable): boolean {
+  const seam = solid.seams[0];
+  if (!seam) return shape.rims.a >= shape.rims.b;
+  const [a, b] = inPlan([seam.a, seam.b]) as [Vec2, Vec2];
+  const out = dot2(sub2(a, b), direction(radians(seam.planDeg)));
+  return Math.abs(out) <= SAME_POINT_MM ? shape.rims.a >= shape.rims.b : out > 0;
 }
 
 const shifted = (box: Box, [x, y]: Vec2): Box => ({
@@ -247,25 +262,26 @@ function dimensionOffset(
   const { units } = report.part;
   const [dx, dy] = offsetOf(report);
   const [from, to] = [add2(centreOf(ends.a), at), add2(centreOf(ends.b), at)];
-  const low = (Math.min(from[1], to[1]) - (box.bottom + at[1])) / board.unit;
-  const high = (box.top + at[1] - Math.max(from[1], to[1])) / board.unit;
-  const right = (box.right + at[0] - Math.max(from[0], to[0])) / board.unit;
-  const put = (name: string, length: number, along: Vec2, offsetsMm: readonly number[]): void => {
+  // Extension lines begin at the outermost rim: on the plate they would read as seams. Within it the centre lines stand for them.
+  const put = (
+    name: string,
+    length: number,
+    { along, onRim, offsetsMm }: { along: Vec2; onRim: (p: Vec2) => Vec2; offsetsMm: readonly number[] },
+  ): void => {
     if (Math.abs(length) <= SAME_POINT_MM) return;
     const text = board.length(Math.abs(length), units);
-    board.put(name, linearDimension(board, { from, to, along, text, offsetsMm }), Infinity);
+    const points = { from: onRim(from), to: onRim(to) };
+    board.put(name, linearDimension(board, { ...points, along, text, offsetsMm }), Infinity);
   };
-  put(
-    "offset to the right",
-    dx,
-    [Math.sign(dx) || 1, 0],
+  put("offset to the right", dx, {
+    along: [Math.sign(dx) || 1, 0],
     // On the side where the front view does not stand.
-    [9, 13, 17].map((gap) => Math.sign(dx) * (above ? gap + high : -gap - low)),
-  );
-  put(
-    "offset away",
-    dy,
-    [0, Math.sign(dy) || 1],
-    [9, 13, 17].map((gap) => -Math.sign(dy) * (gap + right)),
-  );
+    onRim: ([x]) => [x, at[1] + (above ? box.top : box.bottom)],
+    offsetsMm: [9, 13, 17].map((gap) => Math.sign(dx) * (above ? gap : -gap)),
+  });
+  put("offset away", dy, {
+    along: [0, Math.sign(dy) || 1],
+    onRim: ([, y]) => [at[0] + box.right, y],
+    offsetsMm: [9, 13, 17].map((gap) => -Math.sign(dy) * gap),
+  });
 }
