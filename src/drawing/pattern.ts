@@ -7,8 +7,8 @@ import { lineStride } from "./dense.ts";
 import { closed, type Drawing, element } from "./model.ts";
 import type { Paper } from "./paper.ts";
 import { inBrief } from "./pattern/brief.ts";
-import { along, edgePaths, endsOf, isSeam, nameAlong } from "./pattern/edges.ts";
-import { elementsOf, marksAlong, rowsOf, seenFrom } from "./pattern/lines.ts";
+import { along, clearOf, edgePaths, endsOf, isSeam, nameAlong } from "./pattern/edges.ts";
+import { elementsOf, marksAlong, rowsOf, seenFrom, tipsOf } from "./pattern/lines.ts";
 import { rollingArrow, upArrow } from "./pattern/marks.ts";
 import { dimensionEnd, dimensionLap, dimensionOverall, dimensionSeams } from "./pattern/sizes.ts";
 import { trueLengths } from "./pattern/trueLengths.ts";
@@ -116,7 +116,8 @@ function drawPattern(
   const wide = !a || !b || distance2(along(a.points, 0.5).at, along(b.points, 0.5).at) > board.mm(STRIP);
   for (const edge of edges) {
     const ways = nameAlong(board, edge, { clearMm: NAME_CLEAR, insideToo: wide || isSeam(edge) });
-    board.put(edge.name, ways, DEAREST_NAME);
+    const tips = edge === a ? tipsOf(rows, "a") : edge === b ? tipsOf(rows, "b") : [];
+    board.put(edge.name, clearOf(board, ways, tips), DEAREST_NAME);
   }
   upArrow(board, rows, `${b?.name ?? "point"} up`);
   if (report.forming?.route === "roll") rollingArrow(board, rows, { text: "through the rolls" });
