@@ -1,6 +1,5 @@
-import { radians } from "../geometry/angle.ts";
 import { SAME_POINT_MM } from "../geometry/tolerance.ts";
-import { add2, direction, dot2, sub2, type Vec2 } from "../geometry/vector.ts";
+import { add2, type Vec2 } from "../geometry/vector.ts";
 import type { Drawable } from "../report/report.ts";
 import type { Board } from "./board.ts";
 import { boxOf, height, width } from "./box.ts";
@@ -22,7 +21,16 @@ import {
   project,
   type Sight,
 } from "./views/elevation.ts";
-import { centreOf, curveOf, type End, endsOfPart, inPlan, offsetOf, sizeText } from "./views/ends.ts";
+import {
+  centreOf,
+  curveOf,
+  type End,
+  endsOfPart,
+  inPlan,
+  isAOutside,
+  offsetOf,
+  sizeText,
+} from "./views/ends.ts";
 import { nameSeams, nameViews } from "./views/names.ts";
 import { crosses, plan, planLines, planMarks } from "./views/plan.ts";
 
@@ -189,15 +197,6 @@ function drawViews(board: Board, scene: Scene): void {
     { text: "from above", box: shifted(sizes.plan, seenFromAbove) },
     ...(side ? [{ text: "from the left", box: shifted(sizes.left, left) }] : []),
   ]);
-}
-
-/** Does end A lie outside the other at the first seam, seen from above? Where they meet there, the longer one counts as the outer. */
-function isAOutside({ solid, shape }: Drawable): boolean {
-  const seam = solid.seams[0];
-  if (!seam) return shape.rims.a >= shape.rims.b;
-  const [a, b] = inPlan([seam.a, seam.b]) as [Vec2, Vec2];
-  const out = dot2(sub2(a, b), direction(radians(seam.planDeg)));
-  return Math.abs(out) <= SAME_POINT_MM ? shape.rims.a >= shape.rims.b : out > 0;
 }
 
 const shifted = (box: Box, [x, y]: Vec2): Box => ({
