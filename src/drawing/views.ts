@@ -4,11 +4,9 @@ import type { Drawable } from "../report/report.ts";
 import type { Board } from "./board.ts";
 import { boxOf, height, width } from "./box.ts";
 import { linearDimension } from "./dimension/linear.ts";
-import { lineStride } from "./dense.ts";
 import { angleText, dimension, unitName } from "./format.ts";
 import type { Box, Drawing } from "./model.ts";
 import type { Paper } from "./paper.ts";
-import { numberEnds, numberStill } from "./pattern/numbers.ts";
 import type { Projection } from "./projectionSign.ts";
 import { fitSheet } from "./sheet.ts";
 import {
@@ -21,18 +19,10 @@ import {
   project,
   type Sight,
 } from "./views/elevation.ts";
-import {
-  centreOf,
-  curveOf,
-  type End,
-  endsOfPart,
-  inPlan,
-  isAOutside,
-  offsetOf,
-  sizeText,
-} from "./views/ends.ts";
+import { centreOf, curveOf, type End, endsOfPart, inPlan, offsetOf, sizeText } from "./views/ends.ts";
 import { nameSeams, nameViews } from "./views/names.ts";
-import { crosses, plan, planLines, planMarks } from "./views/plan.ts";
+import { numberPlan } from "./views/numbers.ts";
+import { crosses, plan, planLines } from "./views/plan.ts";
 
 /** The nearest dimension line below a view. [mm of paper] */
 const BELOW = 9;
@@ -177,21 +167,7 @@ function drawViews(board: Board, scene: Scene): void {
     board.put("width of end A", ways, Infinity);
   }
   nameSeams(board, { report, at: seenFromAbove });
-  const marks = planMarks(report, seenFromAbove);
-  const step = lineStride(report, unit);
-  // Of a pipe both ends stand over each other: once is enough.
-  const apart = report.hand.rows.some(({ planMm }) => planMm > SAME_POINT_MM);
-  const isOpen = ends.b.sizes.round && ends.b.sizes.diameter > 0;
-  // The end that stands out at the seam has the room, else the longer: there the first piece's numbers begin, and tell which way
-  // all run; else at the other end; else they are written across a line.
-  const [outer, inner] = !isOpen || isAOutside(report) ? [marks.a, marks.b] : [marks.b, marks.a];
-  let told = { first: false, last: false };
-  for (const [i, piece] of [...outer, ...(apart && isOpen ? inner : [])].entries()) {
-    const elsewhere = told.first || (i > 0 && i < outer.length);
-    const these = numberEnds(board, piece, { step, elsewhere, forced: false });
-    told = { first: told.first || these.first, last: told.last || these.last };
-  }
-  numberStill(board, outer[0] ?? [], told);
+  numberPlan(board, { report, isOpen: ends.b.sizes.round && ends.b.sizes.diameter > 0, at: seenFromAbove });
   nameViews(board, [
     { text: "front", box: shifted(sizes.front, front) },
     { text: "from above", box: shifted(sizes.plan, seenFromAbove) },

@@ -1,6 +1,4 @@
-import { radians } from "../../geometry/angle.ts";
-import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
-import { direction, dot2, middle2, sub2, type Vec2 } from "../../geometry/vector.ts";
+import { middle2, type Vec2 } from "../../geometry/vector.ts";
 import type { Drawable, Solid, SpacePoint } from "../../report/report.ts";
 import { boxOf } from "../box.ts";
 import type { Board, Figure } from "../board.ts";
@@ -52,15 +50,6 @@ export function curveOf(curves: Solid["a"], face: Face): readonly SpacePoint[] {
 
 /** Seen from above. */
 export const inPlan = (points: readonly SpacePoint[]): Vec2[] => points.map(([x, y]) => [x, y]);
-
-/** Does end A lie outside the other at the first seam, seen from above? Where they meet there, the longer one counts as the outer. */
-export function isAOutside({ solid, shape }: Drawable): boolean {
-  const seam = solid.seams[0];
-  if (!seam) return shape.rims.a >= shape.rims.b;
-  const [a, b] = inPlan([seam.a, seam.b]) as [Vec2, Vec2];
-  const out = dot2(sub2(a, b), direction(radians(seam.planDeg)));
-  return Math.abs(out) <= SAME_POINT_MM ? shape.rims.a >= shape.rims.b : out > 0;
-}
 
 /** Centre of an end in plan. [mm] */
 export function centreOf(end: End): Vec2 {
