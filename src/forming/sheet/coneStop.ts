@@ -34,7 +34,7 @@ function otherEnd({ roll, say }: RollSheetAsked): { text: string; brief: string 
       }
     : {
         text: ` The second pass needs the stop at the fixed end of the rolls, where the clear room is ${say.length(room)}.`,
-        brief: ` Second pass at the fixed end: clear room ${say.length(room)}.`,
+        brief: ` Second pass: fixed end, room ${say.length(room)}.`,
       };
 }
 
