@@ -88,7 +88,7 @@ describe("the work sheet of a right cone", () => {
     expect(unknown.brief).toContain("stop and room at the fixed end too");
     const roomy = given(800);
     expect(roomy.text).toContain("at the fixed end of the rolls, where the clear room is 800 mm");
-    expect(roomy.brief).toContain("Second pass at the fixed end: clear room 800 mm.");
+    expect(roomy.brief).toContain("Second pass: fixed end, room 800 mm.");
     expect(roomy.text).not.toContain("look before you begin");
     expect(roomy.cautions.join(" ")).not.toContain("look whether");
     const tight = given(250);

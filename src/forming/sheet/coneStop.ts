@@ -38,7 +38,7 @@ function otherEnd({ item, roll, say }: RollSheetAsked): { text: string; brief: s
       }
     : {
         text: ` The second pass needs the stop at the fixed end of the rolls, where the clear room is ${say.length(room)}.`,
-        brief: ` Second pass at the fixed end: clear room ${say.length(room)}.`,
+        brief: ` Second pass: fixed end, room ${say.length(room)}.`,
       };
 }
 
