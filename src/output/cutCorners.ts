@@ -26,10 +26,7 @@ export function cutCorners(blank: Blank): CutCorner[] {
   return paths
     .flatMap(({ name, points }, i) => {
       const before = paths.at(i - 1)?.name ?? name;
-      const turns =
-        isSeam({ name, points, lengthMm: 0 }) || !isStraightSided(points)
-          ? []
-          : straightSides(points).slice(1);
+      const turns = isSeam({ name }) || !isStraightSided(points) ? [] : straightSides(points).slice(1);
       return [
         { at: points[0] as Vec2, where: `${before} meets ${name}`, isEnd: true },
         ...turns.map(([at]) => ({ at, where: `on the ${name}`, isEnd: false })),

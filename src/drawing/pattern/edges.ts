@@ -103,7 +103,7 @@ export function nameAlong(
   );
 }
 
-export const isSeam = (edge: EdgePath): boolean => edge.name.startsWith("seam");
+export const isSeam = (edge: Pick<EdgePath, "name">): boolean => edge.name.startsWith("seam");
 
 /** End A, and end B where it is not a point. */
 export function endsOf(edges: readonly EdgePath[]): readonly [EdgePath | undefined, EdgePath | undefined] {

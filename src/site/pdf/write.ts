@@ -5,7 +5,7 @@ import { fullSizePdf, type WhichSheets } from "../../output/pdf/fullSize.ts";
 import { sharesOf } from "../../output/pdf/share.ts";
 import { readingPaper, tilePaper, type TilePaperId } from "../../output/pdf/tilePaper.ts";
 import { saveFile } from "../bench/files/saveFile.ts";
-import { type PartAround, partCells } from "../words/titleBlock.ts";
+import { type PartAround, printedCells } from "../words/titleBlock.ts";
 import { fetchSourceNames } from "../bench/sourceNames.ts";
 import { fetchFonts } from "./fonts.ts";
 import type { PatternKind } from "./patternKind.ts";
@@ -80,8 +80,7 @@ export function sheetsPdf(
   const { part } = report;
   const name = kind === "card" ? "part card" : "work sheet";
   const pdf = createPdf({ title: `${part.title}: ${name}`, subject: part.name, date, fonts });
-  // Pages are counted beside the frame, however many there come to be.
-  const cells = partCells(report, { ...around, sheet: 1, sheets: 1 }).filter(({ screenOnly }) => !screenOnly);
+  const cells = printedCells(report, around);
   const setting = { paper: readingPaper(tilePaper(paper)), cells, below: around.mark };
   const blocks =
     kind === "card"
