@@ -56,9 +56,12 @@ interface Laid {
 /** The pattern of one blank at full size, on sheets of paper that are glued together. */
 export function fullSizePdf(report: Report, blank: Blank, options: FullSizeOptions): FullSize {
   const { paper, sheets = "all", fonts, date, count, share, mark } = options;
-  const { template, tiling, points } = layOn(report, blank, { paper, sheets, share });
-  if (tiling.tiles.length > MOST_SHEETS)
-    return tooMany(report, blank, { paper, sheets, share, many: tiling.tiles.length });
+  const layOn = layer(report, blank);
+  const { template, tiling, points } = layOn({ paper, sheets, share });
+  if (tiling.tiles.length > MOST_SHEETS) {
+    const count = (wanted: Wanted) => layOn(wanted).tiling.tiles.length;
+    return tooMany(sharesOf(report, blank), count, { paper, sheets, share, many: tiling.tiles.length });
+  }
   const { part } = report;
   const which = points ? ", marking points" : share ? `, one ${share.kind}` : "";
   const pdf = createPdf({
@@ -84,13 +87,31 @@ export function fullSizePdf(report: Report, blank: Blank, options: FullSizeOptio
   return { kind: "written", bytes: pdf.bytes(), sheets: tiling.tiles.length };
 }
 
-/** The fewest sheets: upright or lying, and the pattern as drawn or turned into its smallest rectangle. */
-function layOn(report: Report, blank: Blank, { paper, sheets, share }: Wanted): Laid {
+/**
+ * Lays a pattern on the fewest sheets: upright or lying, and as drawn or turned into its smallest rectangle. What is drawn is
+ * the same on every paper and is drawn once.
+ */
+function layer(report: Report, blank: Blank): (wanted: Wanted) => Laid {
+  const known = new Map<string, Template>();
+  const drawn = (deg: number, share: Share | undefined): Template => {
+    const key = `${deg} ${share?.kind ?? "whole"}`;
+    const template = known.get(key) ?? templateOf(report, blank, deg, share);
+    known.set(key, template);
+    return template;
+  };
+  return (wanted) => layOn(report, blank, { ...wanted, drawn });
+}
+
+function layOn(
+  report: Report,
+  blank: Blank,
+  { paper, sheets, share, drawn }: Wanted & { drawn: (deg: number, share: Share | undefined) => Template },
+): Laid {
   const other = share ? uprightDeg(share) : blank.box.turnDeg;
   const turns = other === 0 ? [0] : [0, other];
   const marked = sheets === "points" ? markingPoints(report, blank) : undefined;
   const [asDrawn, turned] = turns.map((deg): Laid => {
-    const template = templateOf(report, blank, deg, share);
+    const template = drawn(deg, share);
     const points = marked && pointsOn(marked, turning(deg));
     const pieces =
       points?.map(({ on }): Piece => [on, on]) ??
@@ -107,19 +128,19 @@ function layOn(report: Report, blank: Blank, { paper, sheets, share }: Wanted): 
 
 /** What goes instead: other papers of the same kind, or only the sheets along the edges. */
 function tooMany(
-  report: Report,
-  blank: Blank,
+  shares: readonly Share[],
+  count: (wanted: Wanted) => number,
   { paper, sheets, share, many }: Wanted & { many: number },
 ): FullSize {
   const number = (on: TilePaper, which: WhichSheets, of = share) =>
-    layOn(report, blank, { paper: on, sheets: which, share: of }).tiling.tiles.length;
+    count({ paper: on, sheets: which, share: of });
   const larger = TILE_PAPERS.filter((one) => one.widthMm > paper.widthMm)
     .map((one) => ({ name: one.name, sheets: number(one, sheets) }))
     .filter((one) => one.sheets <= MOST_SHEETS)
     .map((one) => `${one.name} (${one.sheets} ${one.sheets === 1 ? "sheet" : "sheets"})`);
   const alongEdges = sheets === "all" ? number(paper, "edges") : Infinity;
   const atPoints = sheets === "points" || share ? Infinity : number(paper, "points");
-  const less = (sheets === "points" ? [] : sharesOf(report, blank))
+  const less = (sheets === "points" ? [] : shares)
     .filter(({ kind }) => !share || (share.kind === "half" && kind === "quarter"))
     .map((one) => ({ kind: one.kind, sheets: number(paper, sheets, one) }))
     .filter((one) => one.sheets <= MOST_SHEETS)
@@ -137,7 +158,7 @@ function tooMany(
   ];
   return {
     kind: "refused",
-    problem: `${sheets === "points" ? "The marking points take" : `${share ? `One ${share.kind} of the pattern` : "The pattern"} takes`} ${many} sheets of ${paper.name}, more than the ${MOST_SHEETS} that can be glued together with care`,
+    problem: `${sheets === "points" ? "The marking points take" : `${share ? `One ${share.kind} of the pattern` : "The pattern"} takes`} ${many} sheets of ${paper.name}, more than the ${MOST_SHEETS} that can be ${sheets === "points" ? "laid" : "glued together"} with care`,
     remedy: remedies.join("; or "),
   };
 }
