@@ -45,6 +45,8 @@ export interface RollSections {
   readonly description: string;
   readonly lines: readonly string[];
   readonly units: Units;
+  /** The end of the rolls from which the plate is seen to move to the right; null where nobody knows. */
+  readonly seenFrom: "drop end" | "fixed end" | null;
   readonly roll: RollGeometry;
   readonly thicknessMm: number;
   readonly moments: readonly RollMoment[];
@@ -274,5 +276,5 @@ function writeColumn(board: Board, figures: readonly { from: Vec2; text: string 
 }
 
 /** At the foot of the sheet. */
-export const sectionNote = (units: Units): string =>
-  `Seen from the drop end, the plate moving to the right. Raises along the slide from the flat plate, in ${unitName(units)}: low as if the plate had sprung back already, high as if it were still fully bent, tilted where the straight roll, tilted for both ends, starts here: both ends a little open, so that half the slant is right. Dashed, and free R: what the plate springs back to, inside.`;
+export const sectionNote = ({ units, seenFrom }: Pick<RollSections, "units" | "seenFrom">): string =>
+  `${seenFrom === null ? "The plate moves to the right" : `Seen from the ${seenFrom}, the plate moving to the right`}. Raises along the slide from the flat plate, in ${unitName(units)}: low as if the plate had sprung back already, high as if it were still fully bent, tilted where the straight roll, tilted for both ends, starts here: both ends a little open, so that half the slant is right. Dashed, and free R: what the plate springs back to, inside.`;
