@@ -122,7 +122,7 @@ export function clearOf(board: Board, ways: readonly Placing[], tips: readonly V
   return ways.map((way) => (way.labels.some(isOver) ? { ...way, extra: (way.extra ?? 0) + OVER_TIP } : way));
 }
 
-export const isSeam = (edge: EdgePath): boolean => edge.name.startsWith("seam");
+export const isSeam = (edge: Pick<EdgePath, "name">): boolean => edge.name.startsWith("seam");
 
 /** End A, and end B where it is not a point. */
 export function endsOf(edges: readonly EdgePath[]): readonly [EdgePath | undefined, EdgePath | undefined] {

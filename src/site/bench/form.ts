@@ -1,3 +1,4 @@
+import { unitName } from "../../drawing/format.ts";
 import type { Outline } from "../../input/outline.ts";
 import type { Typed, TypedGroup } from "../../input/typed.ts";
 import type { Complaint } from "./typedReading.ts";
@@ -41,7 +42,7 @@ export const UNITS_ITEM: FieldItem = {
   choices: ["mm", "in"],
   optional: false,
 };
-export const UNIT_NAMES = { mm: "millimetres", in: "inches" };
+export const UNIT_NAMES = { mm: unitName("mm"), in: unitName("in") };
 
 /** Fields that belong together, under one heading. */
 interface FieldSet {

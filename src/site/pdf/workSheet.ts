@@ -37,10 +37,13 @@ export function workSheet(
 ): (Block | null)[] | undefined {
   const plan = chosenPlan(report);
   if (!plan) return undefined;
-  const first = STEP_TYPES.map((type) => firstSheet(pdf, report, { plan, known, type }));
-  const fits = first.find((blocks) => stack(blocks, GAP_MM).height(room.widthMm) <= room.heightMm);
+  let first: Block[] = [];
+  for (const type of STEP_TYPES) {
+    first = firstSheet(pdf, report, { plan, known, type });
+    if (stack(first, GAP_MM).height(room.widthMm) <= room.heightMm) break;
+  }
   return [
-    ...(fits ?? first.at(-1) ?? []),
+    ...first,
     ...lotTable(pdf, report, plan),
     null,
     ...(shop ? sections(pdf, report, plan, shop) : []),
