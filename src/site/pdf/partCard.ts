@@ -105,6 +105,9 @@ export function partCard(
   ];
 }
 
+/** So many key figures stand side by side with their names in one line. */
+const MOST_WHOLE = 6;
+
 export function keyRow(pdf: Pdf, report: Report): Block {
   const cells = keyFigures(report).map(({ name, value, second }) =>
     stack(
@@ -116,10 +119,12 @@ export function keyRow(pdf: Pdf, report: Report): Block {
       0.2,
     ),
   );
+  // A name may be broken over lines where there are many, a figure never.
+  const whole = cells.length <= MOST_WHOLE;
   const shares = keyFigures(report).map(({ name, value, second }) =>
     Math.max(
       pdf.width(value, { capMm: 2.6, bold: true }),
-      pdf.width(name, { capMm: SMALL_CAP }),
+      ...(whole ? [name] : name.split(" ")).map((words) => pdf.width(words, { capMm: SMALL_CAP })),
       second ? 16 : 0,
     ),
   );
