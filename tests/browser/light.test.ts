@@ -7,9 +7,9 @@ import { readScript, weight, withLoaded } from "./scripts.ts";
 import { DIST, serve } from "./site.ts";
 
 /** What a bench loads before it lives: form, plain reader, geometry, views, and the one shape of its page. [bytes, gzip] */
-const START_BYTES = 66_000;
+const START_BYTES = 60_000;
 /** All that a bench loads unless somebody asks for more: verdict and pattern too. [bytes, gzip] */
-const UNASKED_BYTES = 153_000;
+const UNASKED_BYTES = 150_000;
 
 const SHAPES = {
   "right-cone": "rightCone",
@@ -70,7 +70,16 @@ it.each([
   const unasked = [...scripts];
   expect(unasked.map(named)).toContain(SHAPES[shape]);
   expect(unasked.map(named)).toContain("formed");
-  const later = ["rules", "Judged", "CutFiles", "PrintSheets", "readTypedShop", "d3Zoom", "RoundView"];
+  const later = [
+    "rules",
+    "Judged",
+    "CutFiles",
+    "PrintSheets",
+    "readTypedShop",
+    "d3Zoom",
+    "hands",
+    "RoundView",
+  ];
   expect(unasked.map(named).filter((name) => later.includes(name))).toEqual([]);
   expect(weight(unasked)).toBeLessThan(UNASKED_BYTES);
   // A hand at the form: the rules of files, and what stands far down.

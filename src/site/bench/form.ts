@@ -22,6 +22,8 @@ type FieldKind =
 export interface Typing {
   readonly typed: TypedGroup;
   readonly problems: readonly Complaint[];
+  /** What is said of a file, in words of the form. */
+  readonly inWords: (text: string) => string;
   readonly put: (path: FieldPath, value: Typed | undefined) => void;
   /** A field was left: the next change is undone apart from it. */
   readonly leave: () => void;
