@@ -2,7 +2,7 @@ import { NARROW, type Paper } from "../../drawing/paper.ts";
 import { offsetOf } from "../../drawing/views/ends.ts";
 import { chosenPlan } from "../forming/plan.ts";
 import type { Report } from "../../report/report.ts";
-import { roomAcross, roomInColumn } from "./firstSheet.ts";
+import { roomAcross, roomInColumn, type SheetHeight } from "./firstSheet.ts";
 import type { Marking } from "../words/marking.ts";
 
 /** On a part's printed sheet lettering is as tall as that of its tables. [mm of paper] */
@@ -15,7 +15,7 @@ export const COLUMN: Paper = { ...COMPACT, widthMm: 83, heightMm: 80 };
 export const ACROSS: Paper = { ...COMPACT, name: "sheet", widthMm: 170, heightMm: 68 };
 
 /** Under the views stand their scale and the sign of the projection. [mm] */
-const FOOT_MM = 15;
+const FOOT_MM = 15.7;
 /** Views are never lower than this; beyond this height only a tall part would use it. Lower than this a third view makes all small. [mm] */
 const VIEWS_MM = { least: 60, most: 170, across: 80 };
 
@@ -25,8 +25,6 @@ export interface ViewsPaper {
   readonly across: boolean;
 }
 
-/** A sheet that holds as much as US Letter, the shorter paper, or as A4. */
-export type SheetHeight = "short" | "tall";
 /** What A4 is taller by. [mm] */
 const TALLER_MM = 17;
 const more = (sheet: SheetHeight): number => (sheet === "tall" ? TALLER_MM : 0);
@@ -34,8 +32,8 @@ const more = (sheet: SheetHeight): number => (sheet === "tall" ? TALLER_MM : 0);
 /** Views as tall as the words of the first sheet leave room for. */
 export function viewsPaper(report: Report, sheet: SheetHeight): ViewsPaper {
   // The same arrangement on both papers.
-  const across = offsetOf(report)[1] !== 0 && roomAcross(report) - FOOT_MM >= VIEWS_MM.across;
-  const room = (across ? roomAcross(report, more(sheet)) : roomInColumn(report, more(sheet))) - FOOT_MM;
+  const across = offsetOf(report)[1] !== 0 && roomAcross(report, "short") - FOOT_MM >= VIEWS_MM.across;
+  const room = (across ? roomAcross : roomInColumn)(report, sheet) - FOOT_MM;
   const heightMm = Math.min(VIEWS_MM.most, Math.max(VIEWS_MM.least, room));
   return {
     across,
