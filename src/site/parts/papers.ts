@@ -15,8 +15,8 @@ export const COLUMN: Paper = { ...COMPACT, widthMm: 83, heightMm: 80 };
 /** Across a printed sheet. */
 export const ACROSS: Paper = { ...COMPACT, name: "sheet", widthMm: 170, heightMm: 68 };
 
-/** Under the views stand their scale and the sign of the projection. [mm] */
-const FOOT_MM = 15.7;
+/** Under the views stand their scale and the sign of the projection; with what the reckoned words may be out by. [mm] */
+const FOOT_MM = 17.2;
 /** Views are never lower than this; beyond this height only a tall part would use it. Lower than this a third view makes all small. [mm] */
 const VIEWS_MM = { least: 60, most: 170, across: 80 };
 
