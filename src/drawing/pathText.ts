@@ -1,8 +1,6 @@
 import { TURN } from "../geometry/angle.ts";
+import { NO_TURN } from "../geometry/tolerance.ts";
 import type { Pen } from "./pen.ts";
-
-/** Less than this an arc does not turn. [rad] */
-const NO_TURN = 1e-6;
 
 /** A pen that writes the `d` of an SVG path, to three decimals. Millimetres of paper, y down; what it wrote is its text. */
 export function pathText(): Pen & { readonly toString: () => string } {

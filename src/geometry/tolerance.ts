@@ -39,3 +39,6 @@ export const ENCLOSE_GUARD_MM = 0.02;
 
 /** Radii alike to this share are those of a skin that is the same on both sides. [-] */
 export const SAME_RADIUS_REL = 1e-6;
+
+/** Less than this an arc that is drawn does not turn. [rad] */
+export const NO_TURN = 1e-6;

@@ -5,6 +5,9 @@ import { ACROSS, COLUMN } from "../parts/papers.ts";
 /** Across the printed work sheet. */
 export const SECTIONS_PAPER: Paper = { ...ACROSS, heightMm: 82 };
 
+/** The rolls from above, both passes. */
+export const ABOVE_PAPER: Paper = { ...ACROSS, heightMm: 50 };
+
 /** Two plots side by side, or one with words beside it. */
 export const PLOT_PAPER: Paper = { ...COLUMN, heightMm: 50 };
 

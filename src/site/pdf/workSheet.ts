@@ -1,4 +1,5 @@
 import { brakePicture, linesOf } from "../../drawing/forming/brakePicture.ts";
+import { ABOVE_NOTE, onRolls } from "../../drawing/forming/onRolls.ts";
 import { rollSections, sectionNote } from "../../drawing/forming/rollSection.ts";
 import { forceColumn } from "../../drawing/format.ts";
 import { edgePaths, endsOf } from "../../drawing/pattern/edges.ts";
@@ -12,7 +13,8 @@ import { GAP_MM } from "../../output/pdf/paginate.ts";
 import { tableBlock } from "../../output/pdf/tableBlock.ts";
 import { paragraph } from "../../output/pdf/words.ts";
 import type { Report } from "../../report/report.ts";
-import { LINES_PAPER, SECTIONS_PAPER } from "../forming/papers.ts";
+import { fromAbove } from "../forming/fromAbove.ts";
+import { ABOVE_PAPER, LINES_PAPER, SECTIONS_PAPER } from "../forming/papers.ts";
 import { chosenPlan } from "../forming/plan.ts";
 import { sectionsOf } from "../forming/sections.ts";
 import { SETTING_NAMES, settingProblems, settingRows } from "../forming/settingRows.ts";
@@ -46,7 +48,7 @@ export function workSheet(
     ...first,
     ...lotTable(pdf, report, plan),
     null,
-    ...(shop ? sections(pdf, report, plan, shop) : []),
+    ...(shop ? [...seenFromAbove(pdf, report, plan, shop), ...sections(pdf, report, plan, shop)] : []),
     ...settings(pdf, report, plan, known),
     ...springbackPlots(pdf, report, { plan, known }),
     ...(plan.brake ? bendLines(pdf, report, { plan: plan.brake, known }) : []),
@@ -93,6 +95,15 @@ const lookFirst = (pdf: Pdf, { remarks }: BrakePlan): Block[] =>
           ),
         ),
       ];
+
+function seenFromAbove(pdf: Pdf, report: Report, plan: FormingPlan, shop: Shop): Block[] {
+  const above = fromAbove(report, plan, shop);
+  if (!above) return [];
+  return [
+    heading(pdf, "The blank on the rolls"),
+    stack([picture(pdf, onRolls(above, { paper: ABOVE_PAPER })), paragraph(pdf, ABOVE_NOTE)]),
+  ];
+}
 
 function sections(pdf: Pdf, report: Report, plan: FormingPlan, shop: Shop): Block[] {
   const all = sectionsOf(report, plan, shop);
