@@ -148,7 +148,7 @@ it("takes the scale's reading at 0 off, keeps it for this part on this roll, and
   await page.reload();
   expect(await zero.inputValue()).toBe("112");
   await page.getByLabel(/Scale’s reading at the large edge/).fill("131");
-  expect(await raise.textContent()).toBe("raise 19 mm");
+  expect(await raise.textContent()).toBe(": raise 19 mm");
   await page.getByLabel("Measured").fill("980");
   await page.getByRole("button", { name: "Add trial" }).click();
   expect(await page.getByRole("listitem").filter({ hasText: "set 19 mm: gap 980 mm" }).count()).toBe(1);

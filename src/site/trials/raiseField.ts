@@ -39,7 +39,7 @@ export function raiseField(
   const input = find(root, "setting", HTMLInputElement);
   const zero = find(root, "zero", HTMLInputElement);
   const label = find(root, "setting-label", HTMLSpanElement);
-  const raise = find(root, "raise", HTMLOutputElement);
+  const raise = find(root, "raise", HTMLSpanElement);
   const key = scaleKey(part, machine);
   try {
     zero.value = localStorage.getItem(key) ?? "";
@@ -52,7 +52,7 @@ export function raiseField(
     label.textContent = `${byScale ? "Scale’s reading" : "Raise"} at the large edge, ${units}`;
     const raiseMm = read();
     raise.textContent =
-      byScale && typeof raiseMm === "number" ? `raise ${typed(raiseMm, units)} ${units}` : "";
+      byScale && typeof raiseMm === "number" ? `: raise ${typed(raiseMm, units)} ${units}` : "";
   };
   input.addEventListener("input", show);
   zero.addEventListener("input", () => {
