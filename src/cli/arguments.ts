@@ -35,12 +35,14 @@ be formed. Prints the report as JSON: one report for one part, a list for severa
                  of a part that could not be laid out are taken away
   --inches       write DXF in inches too; those of parts in inches are written in both anyhow
   --trial ...    print the next setting of the first pass instead, after a trial on an initial-pinch roll:
-                 --trial setting=12.5,gap=840   the raise at the large edge and the inside gap at the large end,
+                 --trial setting=12.5,gap=840   the raise at the large edge, counted from the flat plate (the
+                 scale's reading less its reading at 0), and the inside gap at the large end,
                  closed=45 (per cent) or flat in place of the gap; gap=-40 or closed=105 where the edges overlap;
                  of an eccentric cone zone=2,setting=12.5,large=830,small=520, the inside radii that came out
                  (or chord=300,largeDepth=13.4,smallDepth=21.8 under a straightedge, or flat); every zone by itself.
                  Once for each trial, in order.
-                 Trials kept in PART.trials.yaml next to the part come first; --trial file takes those alone
+                 Trials kept in PART.trials.yaml next to the part come first; --trial file (that very word,
+                 not a path) takes those alone
   --machine name the roll it was tried on, where the shop has several
   --help         print this text
 

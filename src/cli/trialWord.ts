@@ -22,6 +22,8 @@ export function trialOfWord(text: string, units: Units): Row | string {
   const found = new Map<string, string>();
   for (const piece of text.split(",")) {
     const [key = "", value = ""] = piece.trim().split(/\s*=\s*/, 2);
+    if (/[/\\]|\.ya?ml$/i.test(key))
+      return `the trial ${text} looks like a path: --trial file takes the trials kept in PART.trials.yaml next to the part, where file is that very word; or ${HOW}`;
     if (!KEYS.some((one) => one === key))
       return `the trial ${text} has no use for ${key || "nothing"}; ${HOW}`;
     if (found.has(key)) return `the trial ${text} gives ${key} twice; ${HOW}`;

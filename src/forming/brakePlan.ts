@@ -9,6 +9,7 @@ import { HALF_TURN_DEG } from "./offThePunch.ts";
 import { leastOpeningMm } from "./dieOpening.ts";
 import type { PressBrake } from "./machine.ts";
 import { insideRadiusMm, leastRadius, sharpFold } from "./sharpFold.ts";
+import { tensileMostMPa } from "./tensileMost.ts";
 
 /** Everything that the brake bends a part by. */
 export interface BrakePlan {
@@ -29,6 +30,8 @@ export interface BrakePlan {
   readonly depths: readonly BrakeDepth[];
   /** Least tensile strength of the grade, which forces are reckoned with. [MPa] */
   readonly tensileMPa: number;
+  /** Greatest that the grade allows; null where the source says none for this thickness. [MPa] */
+  readonly tensileMostMPa: number | null;
   /** Forces use this constant; those in use run from `least` to `greatest`, and the force with them. */
   readonly forceConstant: { readonly used: number; readonly least: number; readonly greatest: number };
   /** Greatest force of a hit, and what the brake has; null where no shop is given. [kN] */
@@ -38,7 +41,9 @@ export interface BrakePlan {
   readonly longestHitMm: number;
   /** What to set the brake's force limit to: the strongest hit at the highest constant, no more than the brake has. [kN] */
   readonly forceLimitKN: number;
-  /** What a metre of punch and die takes at the highest constant. [kN/m] */
+  /** What that limit may be raised to for the strongest plate of the grade, no more than the brake has; null where that is not known. [kN] */
+  readonly forceLimitMostKN: number | null;
+  /** What a metre of punch and die takes at the highest constant, in the strongest plate of the grade where that is known. [kN/m] */
   readonly forceKNPerM: number;
   /** Turning of the whole part, and the pieces it has to be in to come off the punch. */
   readonly turnDeg: number;
@@ -78,9 +83,11 @@ export function brakePlan(
   if (!bends) return null;
   const { zones, hits, permittedFacetMm } = bends;
   const pieces = [...new Set(zones.map(({ piece }) => piece))];
-  const force = (lineMm: number, constant = CONSTANT.used) =>
+  const { tensileMPa } = item.material;
+  const strongest = tensileMostMPa(asked);
+  const force = (lineMm: number, constant = CONSTANT.used, strength = tensileMPa) =>
     airBendForceN({
-      tensileMPa: item.material.tensileMPa,
+      tensileMPa: strength,
       lineMm,
       thicknessMm: item.thicknessMm,
       dieMm: die,
@@ -122,13 +129,18 @@ export function brakePlan(
     permittedFacetMm,
     lines,
     depths,
-    tensileMPa: item.material.tensileMPa,
+    tensileMPa,
+    tensileMostMPa: strongest,
     forceConstant: CONSTANT,
     greatestForceKN: Math.max(0, ...lines.map((line) => line.forceKN)),
     brakeForceKN,
     longestHitMm,
     forceLimitKN: Math.min(brakeForceKN ?? Infinity, force(longestHitMm, CONSTANT.greatest)),
-    forceKNPerM: force(MM_PER_METRE, CONSTANT.greatest),
+    forceLimitMostKN:
+      strongest === null
+        ? null
+        : Math.min(brakeForceKN ?? Infinity, force(longestHitMm, CONSTANT.greatest, strongest)),
+    forceKNPerM: force(MM_PER_METRE, CONSTANT.greatest, strongest ?? tensileMPa),
     remarks: remarksOf(asked, shape, { brake, fold: sharpFold({ ...asked, dieMm: die, bends, brake }) }),
     basis: "derived here",
     rule: RULE,

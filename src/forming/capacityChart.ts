@@ -15,8 +15,9 @@ export interface RollLimits {
   /** Greatest thickness times slant, and above which it is near the limit. [mm²] */
   readonly coneMm2: number;
   readonly nearMm2: number;
-  /** Greatest thickness however short, and longest slant however thin. [mm] */
+  /** Greatest thickness however short, above which it is near the limit, and longest slant however thin. [mm] */
   readonly thicknessMm: number;
+  readonly nearThicknessMm: number;
   readonly slantMm: number;
 }
 
@@ -26,10 +27,12 @@ export interface RollLimits {
  */
 export function rollLimits(plate: Strength, roll: PlateRoll): RollLimits {
   const { coneMm2, nearShare, strength } = capacityLimit(plate, roll);
+  const [near, thicknessMm] = [strength ? nearShare : NEAR_LIMIT, greatestThicknessMm(plate, roll)];
   return {
     coneMm2,
-    nearMm2: (strength ? nearShare : NEAR_LIMIT) * coneMm2,
-    thicknessMm: greatestThicknessMm(plate, roll),
+    nearMm2: near * coneMm2,
+    thicknessMm,
+    nearThicknessMm: near * thicknessMm,
     slantMm: greatestSlantMm(roll),
   };
 }
@@ -44,15 +47,18 @@ export function rollRegion(
   const product = thicknessMm * slantMm;
   if (above(thicknessMm, limits.thicknessMm) || above(slantMm, limits.slantMm)) return "fail";
   if (above(product, limits.coneMm2)) return "fail";
-  return above(product, limits.nearMm2) ? "caution" : "pass";
+  return above(product, limits.nearMm2) || above(thicknessMm, limits.nearThicknessMm) ? "caution" : "pass";
 }
 
 /** Thickness that a slant may have at most, and from which on it is near the limit; 0 beyond the longest slant. [mm] */
 export function thicknessAtMm(limits: RollLimits, slantMm: number): { nearMm: number; limitMm: number } {
   if (above(slantMm, limits.slantMm)) return { nearMm: 0, limitMm: 0 };
-  const most = (product: number) =>
-    slantMm === 0 ? limits.thicknessMm : Math.min(limits.thicknessMm, product / slantMm);
-  return { nearMm: most(limits.nearMm2), limitMm: most(limits.coneMm2) };
+  const most = (thicknessMm: number, product: number) =>
+    slantMm === 0 ? thicknessMm : Math.min(thicknessMm, product / slantMm);
+  return {
+    nearMm: most(limits.nearThicknessMm, limits.nearMm2),
+    limitMm: most(limits.thicknessMm, limits.coneMm2),
+  };
 }
 
 /** A curve as places (x, y) in rising x. [mm] */
@@ -70,7 +76,7 @@ function steps(from: number, to: number, also: readonly number[] = []): number[]
 /** Thickness against slant, from no slant to `toMm`; both curves over the same slants. */
 export function rollCurves(limits: RollLimits, toMm: number): { near: Curve; limit: Curve } {
   const end = Math.min(limits.slantMm, toMm);
-  const kinks = [limits.nearMm2 / limits.thicknessMm, limits.coneMm2 / limits.thicknessMm];
+  const kinks = [limits.nearMm2 / limits.nearThicknessMm, limits.coneMm2 / limits.thicknessMm];
   const slants = steps(0, end, kinks);
   const curve = (which: "nearMm" | "limitMm"): Curve => [
     ...slants.map((slant): [number, number] => [slant, thicknessAtMm(limits, slant)[which]]),
@@ -126,6 +132,16 @@ export function brakeRegion(
   const reach = brake.dies ? limitMm : Math.min(brake.bedLength, twice);
   if (above(lineMm, reach)) return "fail";
   return above(lineMm, nearMm) ? "caution" : "pass";
+}
+
+/** Is the limit over the widest die a line of its own: further than over the die that serves, and not the bed all along? */
+export function widestReaches(tensileMPa: Tensile, brake: PressBrake): boolean {
+  const widestMm = Math.max(...(brake.dies ?? []));
+  // At its thickest the plate of a die asks for most force.
+  return dieSpans(brake).some(({ dieMm, upToMm: thicknessMm }) => {
+    const over = (mm: number) => lineOverMm({ tensileMPa, thicknessMm, dieMm: mm }, brake).limitMm;
+    return above(over(widestMm), over(dieMm)) && above(brake.bedLength, over(widestMm));
+  });
 }
 
 /** Length against thickness up to `toMm`, die after die; `widest` is the limit over the widest die, whatever the thickness. */

@@ -35,7 +35,11 @@ function rollPlan(
   };
 }
 
-function bentPlan(part: PartAsked, brake: PressBrake | null, answer: MachineAnswer | null): FormingPlan {
+function bentPlan(
+  part: PartAsked,
+  brake: PressBrake | null,
+  { answer, shop }: { answer: MachineAnswer | null; shop: Shop | undefined },
+): FormingPlan {
   // The die that the checks were answered over.
   const dieMm = answer?.checks.find(({ id }) => id === "die-opening")?.value;
   const plan = brakePlan(part, {
@@ -48,7 +52,7 @@ function bentPlan(part: PartAsked, brake: PressBrake | null, answer: MachineAnsw
     settings: null,
     noSettings: null,
     brake: plan,
-    steps: plan ? brakeSheet(part, plan) : [],
+    steps: plan ? brakeSheet({ ...part, handLiftKg: handLiftOf(shop) }, plan) : [],
     batch: plan ? brakeBatch(part) : [],
   };
 }
@@ -57,7 +61,7 @@ const NO_SHOP = "no settings: no shop file was given";
 
 /** Without a shop: the usual way, on a machine that nobody has described. */
 function generalPlan(part: PartAsked): FormingPlan {
-  if (part.item.usualRoute === "brake") return bentPlan(part, null, null);
+  if (part.item.usualRoute === "brake") return bentPlan(part, null, { answer: null, shop: undefined });
   return {
     machine: null,
     route: "roll",
@@ -88,7 +92,7 @@ export function plansOf(
     return [
       machine.kind === "plate roll"
         ? rollPlan(part, machine, { shop, kept })
-        : bentPlan(part, machine, answer),
+        : bentPlan(part, machine, { answer, shop }),
     ];
   });
 }

@@ -3,7 +3,7 @@ import type { Say } from "./say.ts";
 import { placesSaid, type RollPlaces } from "./rollPlaces.ts";
 import type { SecondPass } from "./secondPass.ts";
 import { isPipe } from "./skin.ts";
-import type { NextSetting, Trial } from "./trialCorrection.ts";
+import { likeReading, type NextSetting, type Odd, oddOf, type Trial } from "./trialCorrection.ts";
 import type { TrialModel } from "./trialModel.ts";
 import type { TrialRead } from "./trials.ts";
 import type { TrialSeen } from "./trialSeen.ts";
@@ -25,6 +25,9 @@ export const LOOK =
 /** What is done with a blank that is past the cap of the first pass. */
 export const PAST_CAP =
   "Stop: do not roll on with this blank, rolling on only closes it further. Lower the bending roll, take it out, mark it and set it aside; whoever answers for the part decides whether it is opened by the shop's own means or scrapped.";
+
+/** What an overlap must not do. */
+const LAP = " Its edges are past each other: never let an overlap enter the pinch.";
 
 /** What tells on a right cone or a pipe. */
 const ROUND = { by: "the templates and the gap" };
@@ -66,15 +69,46 @@ function overshot(asked: Words, { model, trials, next, places, second }: Advised
   const past = `Closed ${say.percent(last.closed)}, past the ${say.percent(to)} where this pass ends`;
   if (last.place !== "past the cap")
     return `${past}: no further raise on this blank in this pass; it is kept for the second.${secondSaid(asked, second, ROUND)} ${then}`;
-  const lap = last.closed > 1 ? " Its edges are past each other: never let an overlap enter the pinch." : "";
+  const lap = last.closed > 1 ? LAP : "";
   return `${past} and past its cap of ${say.percent(cap)}. ${PAST_CAP}${lap} ${then}`;
 }
 
-function checked({ item, say }: Words, { model, next }: Advised): string {
+/** "Set 153.3 mm: is that the scale's reading? …", for raises that are hardly raises. */
+export function readingAsked(
+  { item, say }: Words,
+  trials: readonly Trial[],
+  { highMm }: { readonly highMm: number },
+): string {
+  const doubtful = trials
+    .filter((one) => likeReading(one, { highMm }))
+    .map(({ settingMm }) => say.length(settingMm));
+  const [set, those] =
+    doubtful.length > 1
+      ? [`${doubtful.slice(0, -1).join(", ")} and ${doubtful.at(-1) ?? ""}`, "Are those the scale's readings"]
+      : [doubtful.join(), "Is that the scale's reading"];
+  return `${those}, ${set}? The raise is counted from the flat plate: take the reading at 0 off, and write the trial again. The plan's own high for this pass is ${say.length(highMm)}${isPipe(item) ? "" : " at the large edge"}, and no next setting is named by so much more. Do not raise further before that is clear. If it was the raise, make sure that ${LOOK}.`;
+}
+
+/** What becomes of the blank in hand, whatever its raise was. */
+function inHand({ place, closed }: TrialRead): string {
+  if (place === "past the cap") return `${PAST_CAP}${closed > 1 ? LAP : ""} `;
+  return place === "open" ? "" : "No further raise on this blank in this pass. ";
+}
+
+function checked({ item, say }: Words, { model, trials, next }: Advised): string {
+  if (next.kind === "check" && next.why === "reading")
+    return `${inHand(trials.at(-1) as TrialRead)}${readingAsked({ item, say }, trials, model.aim)}`;
   if (next.kind === "check" && next.why === "disagree")
     return "No further raise is safe to name by these trials: measure this blank again before it is rolled on, and leave out the trial that was wrong.";
   return `The plate sprang back flat, and the plan's own high for this pass, ${say.length(model.aim.highMm)}${isPipe(item) ? "" : " at the large edge"}, leaves no more to raise. Do not raise further: make sure that ${LOOK}, and begin again from the sheet's first setting.`;
 }
+
+/** What is odd about trials that do not agree. */
+const ODD: Readonly<Record<Odd, string>> = {
+  less: "more raise never leaves a blank less closed",
+  hardly: "so much more raise closes a blank further than that",
+  unlike: "the same raise leaves blanks much alike",
+};
 
 /** "Trial 1 (45 mm, 60 % closed) and this one do not agree: …"; nothing where all agree. */
 function disagreement({ say }: Words, { trials, disagrees, next }: Advised): string {
@@ -83,11 +117,14 @@ function disagreement({ say }: Words, { trials, disagrees, next }: Advised): str
   const others = disagrees
     .map((number) => `trial ${number} (${said(trials[number - 1] as Trial)})`)
     .join(", ");
+  const last = trials.at(-1) as Trial;
+  const odd = disagrees.flatMap((number) => oddOf(trials[number - 1] as Trial, last) ?? []);
+  const why = [...new Set(odd)].map((one) => ODD[one]).join(", and ");
   const by =
     next.kind === "raise" || next.kind === "overshot"
       ? " Measure again first; the setting named is the lowest that any of them asks."
       : "";
-  return ` The trials do not agree: ${others} and the last one (${said(trials.at(-1) as Trial)}); more raise never leaves a blank less closed, and the same raise leaves blanks much alike.${by}`;
+  return ` The trials do not agree: ${others} and the last one (${said(last)}); ${why}.${by}`;
 }
 
 /**
@@ -153,6 +190,8 @@ export function briefOn(asked: Words, advised: Advised): string {
       return `${aside} Next blank: start at ${settingSaid(asked, next.nextBlankMm, places)}.${unsure}`;
     }
     case "check":
+      if (next.why === "reading")
+        return `Is the last raise the scale's reading? Take the reading at 0 off; no next setting is named before.${last.place === "past the cap" ? " Past the cap: that blank is set aside." : ""}`;
       return next.why === "disagree"
         ? "The trials do not agree: measure again before any further raise."
         : `Still flat at the plan's own high, ${asked.say.length(model.aim.highMm)}: look at 0, thickness and contact before any further raise.`;

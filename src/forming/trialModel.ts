@@ -5,7 +5,7 @@ import { type FirstPass, firstPass, shareOfClosure } from "./firstPass.ts";
 import type { PassPoint } from "./passPoints.ts";
 import { type PassSettings, problemsOf } from "./passSettings.ts";
 import { movedBy, type RollPlaces } from "./rollPlaces.ts";
-import { type RollSection, sectionOf } from "./rollSetting.ts";
+import { flatContact, type RollSection, sectionOf } from "./rollSetting.ts";
 import { rollSettings } from "./rollSettings.ts";
 import { plateOf } from "./springback.ts";
 import type { Aim, Trial } from "./trialCorrection.ts";
@@ -18,6 +18,8 @@ export interface TrialModel {
   readonly aim: Aim;
   /** From the flat plate to the end of the slide. [mm] */
   readonly travelMm: number;
+  /** The lower end of the slide, from the flat plate: 0 or less. [mm] */
+  readonly lowestMm: number;
   /** The plan's settings for one moment. */
   readonly pass: (id: PassPoint["id"]) => PassSettings | undefined;
   /** The plan's first setting moved so that the large edge stands here; null where the plan has none. */
@@ -78,6 +80,7 @@ export function trialModel(asked: RollAsked): TrialModelAnswer {
       window,
       aim: { aimMm, fromMm, toMm, capMm, highMm },
       travelMm,
+      lowestMm: -flatContact(section, item.thicknessMm).upMm,
       pass,
       placesAt: (largeMm) => start && movedBy(start, largeMm - start.largeMm),
       problemsAt(places) {

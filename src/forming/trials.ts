@@ -1,4 +1,5 @@
 import type { RollAsked } from "./asked.ts";
+import { belowZero } from "./belowZero.ts";
 import type { FirstPass } from "./firstPass.ts";
 import type { RollPlaces } from "./rollPlaces.ts";
 import { secondPass, type SecondPass } from "./secondPass.ts";
@@ -44,7 +45,7 @@ export type TrialAnswer =
   | { readonly kind: "none"; readonly why: string };
 
 const RULE =
-  "next setting = last setting + slope × (model's setting for the middle of the window − model's setting for what came out); slope 1 after one trial, from the last two that took set after that, held within 0.67 to 1.5; with slope 1 no further than a machine of slope 0.67 may go below the cap, nor by more than half the last setting; after a blank that took no set a quarter more at most and never past the plan's high; where trials contradict each other the lowest that any of them asks";
+  "next setting = last setting + slope × (model's setting for the middle of the window − model's setting for what came out); slope 1 after one trial, from the last two that took set after that, held within 0.67 to 1.5; with slope 1 no further than a machine of slope 0.67 may go below the cap, nor by more than half the last setting; after a blank that took no set a quarter more at most and never past the plan's high; where trials contradict each other the lowest that any of them asks; a raise more than a quarter beyond the plan's high is asked about before anything is named by it; settings at the large edge, the model's at half the slant";
 
 function placeOf(closed: number, { from, to, cap }: FirstPass): TrialRead["place"] {
   if (closed > cap) return "past the cap";
@@ -92,6 +93,7 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
   const second = next.kind === "check" ? null : secondPass(trials, model);
   const set = next.kind === "done" ? model.placesAt(trials.at(-1)?.settingMm ?? 0) : places;
   const problems = places ? model.problemsAt(places) : [];
+  const below = belowZero(say, [set, second], model.lowestMm);
   const advised: Advised = { model, trials, next, places: set, disagrees, second };
   return {
     kind: "correction",
@@ -107,7 +109,7 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
       disagrees,
       secondPass: second,
       problems,
-      advice: [adviceOn(asked, advised), ...problems].join(" "),
+      advice: [`${adviceOn(asked, advised)}${below}`, ...problems].join(" "),
       brief: [briefOn(asked, advised), ...problems].join(" "),
       rule: RULE,
       basis: "derived here",

@@ -4,7 +4,7 @@ import { placesSaid, type RollPlaces } from "./rollPlaces.ts";
 import { number, type Say } from "./say.ts";
 import type { SecondPass } from "./secondPass.ts";
 import { isPipe } from "./skin.ts";
-import { aboveHigh, LOOK, PAST_CAP, secondSaid } from "./trialAdvice.ts";
+import { aboveHigh, LOOK, PAST_CAP, readingAsked, secondSaid } from "./trialAdvice.ts";
 import type { ZoneModel } from "./zoneModel.ts";
 import type { ZoneNext } from "./zoneNext.ts";
 import type { ZoneSeen } from "./zoneSeen.ts";
@@ -60,12 +60,14 @@ function wanted({ say }: Words, { from, to }: FirstPass): string {
 const isPastCap = (zones: readonly number[]): string =>
   `${listedZones(zones)} ${zones.length === 1 ? "is past its cap" : "are past their caps"}`;
 
-function checked(asked: Words, { next, model, from }: ZoneTold, last: ZoneTrial | undefined): string {
+function checked(asked: Words, { next, model, from, trials }: ZoneTold, last: ZoneTrial | undefined): string {
   if (next?.kind !== "check" || !last)
     return `${last ? bent(asked, last) : "no trial yet"}; set like its mirror, which is to be looked at first (${listedZones(from)}): no setting is safe to name.`;
   switch (next.why) {
     case "disagree":
       return `${bent(asked, last)}. No further raise is safe to name by these trials: measure this zone again before it is rolled on, and leave out the trial that was wrong.`;
+    case "reading":
+      return readingAsked(asked, trials, model.aim);
     case "tilt":
       return `${bent(asked, last)}: the ${next.end} end is at its limit while half the slant is still open. Do not raise both ends: raise the ${next.end === "large" ? "small" : "large"} end alone, in small steps, and measure both ends after each.`;
     case "flat":
@@ -154,7 +156,9 @@ export function zoneBrief(asked: Words, told: ZoneTold, zones: number): string {
     check:
       next?.kind === "check" && next.why === "tilt"
         ? `the ${next.end} end is at its limit: raise the other alone`
-        : "look first, no further raise",
+        : next?.kind === "check" && next.why === "reading"
+          ? "is the raise the scale's reading? Take the reading at 0 off first"
+          : "look first, no further raise",
     taught: `${onNext}by ${listedZones(from.length > 0 ? from : [1])} start at ${places ?? ""}`,
     plan: `${onNext}the plan's own ${places ?? ""}`,
   }[kind];

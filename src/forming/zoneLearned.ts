@@ -1,4 +1,4 @@
-import { LEAST_SLOPE, MOST_SLOPE } from "./trialCorrection.ts";
+import { LEAST_SLOPE, likeReading, MOST_SLOPE } from "./trialCorrection.ts";
 import type { ZoneModel, ZoneRead } from "./zoneModel.ts";
 
 /** A trial as every zone may learn from it: setting and model's setting at half the slant, where the plan aims. [mm] */
@@ -22,6 +22,11 @@ export interface Learned {
 const TRIAL_OFF = 0.03;
 const SLOPES_DIFFER = 0.25;
 
+const isDoubtful = (models: readonly ZoneModel[], read: ZoneRead): boolean => {
+  const model = models[read.zone - 1];
+  return model !== undefined && likeReading(read, model.aim);
+};
+
 /**
  * The pinch's give, the frame and the springback of one plate on one roll make one curve, setting over model's setting,
  * for all zones. Its slope from all trials that took set, by least squares, drawn towards 1 as firmly as the trials lie
@@ -29,12 +34,12 @@ const SLOPES_DIFFER = 0.25;
  *
  *   m = (Σ Δx Δy + w)/(Σ Δx² + w),   w = (mean x · 0.03/0.25)²,   held within 0.67 … 1.5
  *
- * @param reads of all zones, in order
+ * @param reads of all zones, in order; what is rather a reading of the scale teaches nothing
  * @see derived here (ridge regression)
  */
 export function learnedOf(models: readonly ZoneModel[], reads: readonly ZoneRead[]): Learned {
   const points = reads
-    .filter(({ sprangFlat }) => !sprangFlat)
+    .filter((read) => !read.sprangFlat && !isDoubtful(models, read))
     .map(({ zone, settingMm, modelMm }) => ({
       zone,
       settingMm: settingMm + (models[zone - 1]?.middleHigherMm ?? 0),

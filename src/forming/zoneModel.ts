@@ -3,7 +3,7 @@ import { type FirstPass, firstPassShares } from "./firstPass.ts";
 import type { PassPoint } from "./passPoints.ts";
 import { type PassSettings, problemsOf } from "./passSettings.ts";
 import { movedBy, type RollPlaces } from "./rollPlaces.ts";
-import { rollSetting, sectionOf } from "./rollSetting.ts";
+import { flatContact, rollSetting, sectionOf } from "./rollSetting.ts";
 import { rollSettings } from "./rollSettings.ts";
 import { meanHalfAngleRad } from "./skin.ts";
 import { plateOf } from "./springback.ts";
@@ -57,6 +57,8 @@ export type ZoneModelsAnswer =
       readonly window: FirstPass;
       /** From the flat plate to the end of the slide. [mm] */
       readonly travelMm: number;
+      /** The lower end of the slide, from the flat plate: 0 or less. [mm] */
+      readonly lowestMm: number;
     }
   | { readonly kind: "none"; readonly why: string };
 
@@ -187,7 +189,13 @@ export function zoneModels(asked: RollAsked): ZoneModelsAnswer {
   });
   const whole = models.filter((one) => one !== null);
   return whole.length === models.length
-    ? { kind: "models", models: whole, window, travelMm }
+    ? {
+        kind: "models",
+        models: whole,
+        window,
+        travelMm,
+        lowestMm: -flatContact(section, plate.thicknessMm).upMm,
+      }
     : none("the model gives no setting for a zone of this part on this roll");
 }
 

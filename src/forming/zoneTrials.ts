@@ -1,4 +1,5 @@
 import type { RollAsked } from "./asked.ts";
+import { belowZero } from "./belowZero.ts";
 import type { FirstPass } from "./firstPass.ts";
 import type { RollPlaces } from "./rollPlaces.ts";
 import { secondPass as secondOf, type SecondPass } from "./secondPass.ts";
@@ -136,7 +137,7 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
   const { roll, say } = asked;
   const answer = zoneModels(asked);
   if (answer.kind === "none") return answer;
-  const { models, window, travelMm } = answer;
+  const { models, window, travelMm, lowestMm } = answer;
   const slip = seen.map((one) => slipIn(asked, answer, one)).find((why) => why !== null);
   if (slip) return { kind: "none", why: slip };
 
@@ -167,6 +168,7 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
       };
     const set = settingMm === null ? null : model.placesAt(settingMm);
     const problems = set && rest.kind !== "done" && rest.kind !== "plan" ? model.problemsAt(set) : [];
+    const below = belowZero(say, [set, secondPass], lowestMm);
     const told = { ...rest, next, set, trials, model, window, pastCap, mirrors: mirrorsOf(models, model) };
     zones.push({
       zone: model.number,
@@ -177,7 +179,7 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
       set,
       nextBlank: pastCap.length > 0,
       problems,
-      advice: [zoneAdvice(asked, told, models.length), ...problems].join(" "),
+      advice: [`${zoneAdvice(asked, told, models.length)}${below}`, ...problems].join(" "),
       brief: [zoneBrief(asked, told, models.length), ...problems].join(" "),
     });
   }

@@ -16,6 +16,8 @@ export const Material = z.strictObject({
   yieldMPa: megapascals(),
   /** Least tensile strength of the grade. */
   tensileMPa: megapascals(),
+  /** Greatest tensile strength that the grade allows, plate of 3 mm and more; left out where the source says none. */
+  tensileMostMPa: z.optional(megapascals()),
   youngsGPa: z.number().check(z.positive(), z.maximum(500)),
   poisson: z.number().check(z.positive(), z.maximum(0.5)),
   /** Temper, thickness range and whatever else the strengths hold for, in words. */

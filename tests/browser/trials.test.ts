@@ -141,6 +141,28 @@ it("answers for both edges and both bearings, prints it, and takes an overlap as
   expect(await printed()).toContain("Plate moving, in small steps, to");
 });
 
+it("takes the scale's reading at 0 off, keeps it for this part on this roll, and lists the raise", async () => {
+  const zero = page.getByLabel(/Scale’s reading at 0/);
+  const raise = page.locator('[data-trial="raise"]');
+  await zero.fill("112");
+  await page.reload();
+  expect(await zero.inputValue()).toBe("112");
+  await page.getByLabel(/Scale’s reading at the large edge/).fill("131");
+  expect(await raise.textContent()).toBe(": raise 19 mm");
+  await page.getByLabel("Measured").fill("980");
+  await page.getByRole("button", { name: "Add trial" }).click();
+  expect(await page.getByRole("listitem").filter({ hasText: "set 19 mm: gap 980 mm" }).count()).toBe(1);
+  expect(await answer()).toBe(told("setting=19,gap=980"));
+  await zero.fill("");
+  expect(await raise.textContent()).toBe("");
+  await add("131", "980");
+  expect(await answer()).toMatch(
+    /^Is that the scale's reading, 131 mm\? The raise is counted from the flat plate/,
+  );
+  await page.getByRole("button", { name: "remove trial 2" }).click();
+  await page.getByRole("button", { name: "remove trial 1" }).click();
+});
+
 it("works where the browser keeps nothing, and says so", async () => {
   const other = await browser.newPage();
   await other.addInitScript(() => {

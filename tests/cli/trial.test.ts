@@ -119,6 +119,12 @@ describe("develop --trial", () => {
     );
   });
 
+  it("asks whether a raise far beyond the plan's high is a reading of the scale", () => {
+    const { kind, nextMm, advice } = answer("--trial", "setting=120,gap=1350");
+    expect({ kind, nextMm }).toEqual({ kind: "check", nextMm: null });
+    expect(advice).toMatch(/^Is that the scale's reading, 120 mm\? .* take the reading at 0 off/);
+  });
+
   it("says that two trials do not agree", () => {
     const two = (first: string, second: string) =>
       (JSON.parse(trial(...SMALL, "--trial", first, "--trial", second).stdout) as { advice: string }).advice;
@@ -143,6 +149,12 @@ describe("develop --trial", () => {
     [["--trial", "setting=0,flat"], /nought or less/],
     [["--trial", "setting=5,closed=160"], /from 0 to 150, above 100 where the edges overlap/],
     [["--trial", "file"], /there is no trial yet/],
+    [
+      ["--trial", "parts/cyclone.trials.yaml"],
+      /parts\/cyclone\.trials\.yaml looks like a path: --trial file takes .* where file is that very word/,
+    ],
+    [["--trial", "cyclone.YML"], /looks like a path/],
+    [["--trial", "fil"], /has no use for fil;/],
     [["--trial", "setting=5,flat", "--out", "x"], /leave out --out/],
     [["--machine", "Small roll"], /goes with --trial/],
   ])("%j is told as a mistake", (args, words) => {

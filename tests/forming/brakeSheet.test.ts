@@ -108,7 +108,8 @@ describe("the printed brake sheet of a duct shoe", () => {
     // F = K·TS·w·t²/V by hand: w the longest line less where it stops, 667.68 − 206.46 mm.
     expect(plan.longestHitMm).toBeCloseTo(461.2, 1);
     expect(plan.forceLimitKN).toBeCloseTo((1.6 * 360 * 461.217 * 16) / 32 / 1000, 2);
-    expect(plan.forceKNPerM).toBeCloseTo(1.6 * 360 * 0.5, 6);
+    expect(plan.forceKNPerM).toBeCloseTo(1.6 * 510 * 0.5, 6);
+    expect(plan.forceLimitMostKN).toBeCloseTo((plan.forceLimitKN * 510) / 360, 6);
     expect(step("tooling").toNote).toContainEqual({
       label: "force limit set",
       unit: "kN",
@@ -120,9 +121,52 @@ describe("the printed brake sheet of a duct shoe", () => {
         /Set the force limit to 133 kN \(the brake has \d+ kN\): what asks for more is a wrong die/,
       );
       expect(words).toContain("360 MPa tensile strength");
-      expect(words).toContain("288 kN for each metre");
+      expect(words).toContain("360 MPa tensile strength, the least of ");
+      expect(words).toContain("408 kN for each metre");
+      expect(words).toMatch(/ up to 510 MPa|to 510 MPa\./);
+      expect(words).toMatch(/Without (one|a certificate) .*may stop.* (never above|to) 188 kN/);
     }
     expect(forming.checks.find(({ id }) => id === "brake-force")!.advice).toContain("110 kN to 133 kN");
+  });
+
+  it("says that plate may be stronger where the grade's greatest strength is not known", () => {
+    // Under 3 mm the range of the table does not hold, and 304 has none there.
+    for (const part of [
+      { ...shoe, thickness: 2.5 },
+      { ...shoe, material: "304" },
+    ]) {
+      const other = planOn(part as NamedPart, longBrake());
+      expect(other.plan).toMatchObject({ tensileMostMPa: null, forceLimitMostKN: null });
+      const tensile = part.thickness === 4 ? 515 : 360;
+      const { dieMm, forceKNPerM } = other.plan;
+      expect(forceKNPerM).toBeCloseTo((1.6 * tensile * part.thickness ** 2) / dieMm, 6);
+      expect(other.step("tooling").text).toContain(
+        "greatest tensile strength of this plate is not known here",
+      );
+      expect(other.said("tooling")).toContain("ask for one where the ram stops");
+    }
+  });
+
+  it("says what a blank weighs and that it is lifted by crane, above the shop's own rule", () => {
+    const made = (handLiftKg?: number) => {
+      const one = { ...shop([longBrake()]), ...(handLiftKg !== undefined && { handLiftKg }) };
+      const out = develop(shoe, { catalogue: loadCatalogue().catalogue, shop: one });
+      if (out.kind === "refused") throw new Error("refused");
+      return out.report.forming.plans[0]!.steps.find(({ id }) => id === "mark")!;
+    };
+    const kg = say.mass(Math.max(...reportOf(shoe).blanks.map(({ massKg }) => massKg)));
+    expect(made(5).beware).toBe(`Sharp: gloves. ${kg}: crane.`);
+    expect(made(5).cautions.join(" ")).toContain(
+      `A blank weighs ${kg}, more than is lifted by hand here (${say.mass(5)}): crane or hoist, and held up at the brake`,
+    );
+    expect(made(200).beware).toBe("Sharp and heavy: gloves.");
+  });
+
+  it("says how large a trial strip is", () => {
+    // Four openings of the 32 die are less than 300 mm; ten thicknesses of 4 mm less than 50 mm.
+    expect(step("strip").text).toContain("at least 300 mm across the line and 50 mm along it");
+    const thick = planOn({ ...shoe, thickness: 8 }, longBrake({ dies: [80] }));
+    expect(thick.said("strip")).toContain("at least 320 mm across the line and 80 mm along it");
   });
 
   it("never sets a limit above what the brake has", () => {

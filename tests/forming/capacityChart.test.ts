@@ -68,6 +68,23 @@ it("takes by the rule of thumb half the thickness at full slant, and half the sl
   expect(thicknessAtMm(limits, 2001).limitMm).toBe(0);
 });
 
+it("is near the limit by thickness too, however short the cone, as the check of the thickness is", () => {
+  const machine = roll({ coneAttachment: { range: [0, 300] } });
+  const limits = rollLimits({ material: s235 }, machine);
+  // 10 mm at the most; a slant of 300 mm is far from the limit by thickness times slant.
+  expect(thicknessAtMm(limits, 300)).toEqual({ nearMm: 8, limitMm: 10 });
+  const cone = coneCase({ ...reducer, heightMm: 250 });
+  const verdictOf = (thicknessMm: number) => {
+    const check = thicknessLimit({ item: { ...cone, thicknessMm }, roll: machine, say })!;
+    expect(rollRegion(limits, { thicknessMm, slantMm: 300 })).toBe(check.verdict);
+    return check;
+  };
+  expect(verdictOf(7.9).verdict).toBe("pass");
+  expect(verdictOf(9.9).verdict).toBe("caution");
+  expect(verdictOf(9.9).advice).toMatch(/^Near the limit, at 99 % of the 10 mm .* ask its maker/);
+  expect(verdictOf(10.1).verdict).toBe("fail");
+});
+
 /** Plate tried where no dies are listed. [mm] */
 const UNLISTED_MM = 20;
 

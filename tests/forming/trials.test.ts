@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { belowZero } from "../../src/forming/belowZero.ts";
 import { closedOfGap } from "../../src/forming/closedOfGap.ts";
 import { gapAcross, partRolled } from "../../src/forming/closure.ts";
 import { closureSetting } from "../../src/forming/closureSetting.ts";
@@ -14,6 +15,9 @@ import { coneCase, coneless, roll } from "./cases.ts";
 import { closedAt, jobs, startOf } from "./simulatedJobs.ts";
 
 const say = sayIn("mm");
+
+/** A raise so many times the plan's high is asked about. */
+const READING = 1.25;
 
 type Job = Parameters<typeof closedAt>[0];
 function corrected({ item, machine }: Pick<Job, "item" | "machine">, seen: readonly TrialSeen[]) {
@@ -130,7 +134,12 @@ describe("on rolls and plate that do not follow the model", () => {
         expect(answer.disagrees).toEqual([1]);
         expect(answer.advice).toContain("do not agree: trial 1 (");
         expect(["raise", "check"]).toContain(answer.kind);
-        if (answer.kind === "check") expect(answer.advice).toContain("measure this blank again");
+        const reading = start.largeMm + more > READING * startOf(job, "end").highMm;
+        if (answer.kind === "check")
+          expect(answer.advice).toContain(
+            reading ? "Is that the scale's reading" : "measure this blank again",
+          );
+        expect(answer.advice).toContain("more raise never leaves a blank less closed.");
       }),
       { seed: 7, numRuns: 200 },
     );
@@ -271,7 +280,7 @@ describe("in the model itself", () => {
   });
 
   it("says where the setting it names passes the end of the slide", () => {
-    const seen = [{ settingMm: 120, closed: 0.45 }];
+    const seen = [{ settingMm: 42, closed: 0.45 }];
     expect(corrected({ item: steep, machine }, seen).problems).toEqual([]);
     const free = corrected({ item: steep, machine }, seen);
     const small = free.next!.smallMm;
@@ -280,6 +289,73 @@ describe("in the model itself", () => {
     const { problems, advice } = corrected({ item: steep, machine: tight }, seen);
     expect(problems).toEqual(["The higher end of the roll would stand 2 mm beyond the slide's travel."]);
     expect(advice).toContain(problems[0]);
+  });
+
+  it("asks whether a raise far beyond the plan's high is the scale's reading, and names nothing by it", () => {
+    const { highMm } = startOf({ item: steep, machine } as Job, "end");
+    const at = (times: number, came: { closed: number } | { flat: true }) =>
+      corrected({ item: steep, machine }, [{ settingMm: times * highMm, ...came }]);
+    for (const came of [{ closed: 0.5 }, { closed: 0.72 }, { closed: 0.83 }, { flat: true } as const]) {
+      const { kind, nextMm, set, secondPass, advice, brief } = at(1.26, came);
+      expect({ kind, nextMm, set, secondPass }).toEqual({
+        kind: "check",
+        nextMm: null,
+        set: null,
+        secondPass: null,
+      });
+      expect(advice).toContain(
+        `Is that the scale's reading, ${say.length(1.26 * highMm)}? The raise is counted from the flat plate: take the reading at 0 off`,
+      );
+      expect(brief).toContain("Take the reading at 0 off");
+      expect(advice).not.toMatch(/[Ss]et \d/);
+    }
+    expect(at(1.24, { closed: 0.72 }).kind).toBe("done");
+    // What becomes of the blank in hand is said all the same.
+    expect(at(2, { closed: 1.02 }).advice).toMatch(
+      /^Stop: .* never let an overlap enter the pinch\. Is that/,
+    );
+    expect(at(2, { closed: 0.83 }).advice).toMatch(/^No further raise on this blank/);
+    // The doubtful trial may be an earlier one.
+    const two = corrected({ item: steep, machine }, [
+      { settingMm: 2 * highMm, closed: 0.5 },
+      { settingMm: 0.9 * highMm, closed: 0.6 },
+    ]);
+    expect(two.advice).toContain(`reading, ${say.length(2 * highMm)}?`);
+  });
+
+  it("says what is odd where trials do not agree", () => {
+    const odd = (...seen: [number, number][]) =>
+      corrected(
+        { item: steep, machine },
+        seen.map(([settingMm, closed]) => ({ settingMm, closed })),
+      ).advice.replace(/^.* do not agree: /, "");
+    const less = odd([30, 0.6], [35, 0.5]);
+    const hardly = odd([20, 0.6], [40, 0.61]);
+    const unlike = odd([30, 0.6], [30, 0.45]);
+    expect(less).toContain("; more raise never leaves a blank less closed.");
+    expect(hardly).toContain("; so much more raise closes a blank further than that.");
+    expect(unlike).toContain("; the same raise leaves blanks much alike.");
+    for (const one of [less, hardly, unlike])
+      expect(one.match(/never leaves|so much more|much alike/g)).toHaveLength(1);
+    expect(odd([20, 0.6], [40, 0.65], [40.2, 0.5])).toMatch(/less closed/);
+  });
+
+  it("says what a bearing below 0 means, and where the slide ends", () => {
+    const places = { largeMm: 8, smallMm: 20, smallBearingMm: 24, largeBearingMm: -1.8 };
+    expect(belowZero(say, [places, null], -12)).toBe(
+      ` Below 0: a bearing at ${say.length(-1.8)} stands lower than where the roll touches the flat plate; the slide's own lower end lies at ${say.length(-12)}, so it goes there.`,
+    );
+    expect(belowZero(say, [places], -1)).toMatch(/lower still: find out whether it goes so low\.$/);
+    expect(belowZero(say, [{ ...places, largeBearingMm: -0.01 }, null], -12)).toBe("");
+    expect(belowZero(say, [{ ...places, largeBearingMm: null }], -12)).toBe("");
+    // A long lever beyond a steep tilt: the answer itself says it.
+    const far = { ...machine, bearings: [140, 3000] as [number, number] };
+    const { upMm } = flatContact(sectionOf(far)!, 6);
+    const { set, advice } = corrected({ item: steep, machine: far }, [{ settingMm: 30, closed: 0.5 }]);
+    expect(set!.largeBearingMm).toBeLessThan(0);
+    expect(advice).toContain(
+      ` the slide's own lower end lies at ${say.length(-Math.round(10 * upMm) / 10)}, `,
+    );
   });
 
   it("tells a trial that cannot have been", () => {

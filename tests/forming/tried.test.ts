@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { formingOf } from "../../src/forming/forming.ts";
 import { sayIn } from "../../src/forming/say.ts";
+import { trialModel } from "../../src/forming/trialModel.ts";
 import { correctTrials } from "../../src/forming/trials.ts";
 import type { TrialSeen } from "../../src/forming/trialSeen.ts";
 import { coneCase, coneless, reducer, roll, shop } from "./cases.ts";
@@ -65,9 +66,17 @@ describe("a sheet with trials kept beside its part", () => {
   });
 
   it("names no setting where something is to be looked at first", () => {
-    const flat = step(stepsAfter([{ settingMm: 200, flat: true }]), "first-raise");
+    const answer = trialModel({ item, roll: machine, say });
+    if (answer.kind === "none") throw new Error(answer.why);
+    const { highMm } = answer.model.aim;
+    const flat = step(stepsAfter([{ settingMm: 1.1 * highMm, flat: true }]), "first-raise");
     expect(flat.brief).toMatch(/sprang back flat\): Still flat at the plan's own high.*look at 0/);
     expect(flat.figures.some(({ label }) => label.startsWith("by this part's own trials"))).toBe(false);
+    const reading = step(stepsAfter([{ settingMm: 200, closed: 0.5 }]), "first-raise");
+    expect(reading.brief).toMatch(
+      /: Is the last raise the scale's reading\? Take the reading at 0 off; .* before\.$/,
+    );
+    expect(reading.toNote.filter((box) => "planned" in box)).toEqual([]);
     const wrong = step(stepsAfter([{ settingMm: 452, flat: true }]), "first-raise");
     expect(wrong.brief).toMatch(/No setting by them: a setting of 452 mm lies beyond the slide/);
     const past = step(stepsAfter([{ settingMm: 40, gapMm: -20 }]), "first-raise");

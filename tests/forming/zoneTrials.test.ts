@@ -275,6 +275,17 @@ describe("what is said of zones", () => {
     expect(zones[0]).toMatchObject({ kind: "plan", set: { largeMm: models()[0]!.startMm } });
   });
 
+  it("asks whether a raise far beyond a zone's high is the scale's reading, and teaches no other zone by it", () => {
+    const { highMm } = models()[1]!.aim;
+    const { zones, learned } = corrected(job, [open(2, 0.5, 1.26 * highMm)]);
+    expect(zones[1]).toMatchObject({ kind: "check", set: null, secondPass: null });
+    expect(zones[1]!.advice).toMatch(/^Zone 2: Is that the scale's reading, .* take the reading at 0 off/);
+    expect(zones[1]!.brief).toContain("Take the reading at 0 off first");
+    expect(learned).toBeNull();
+    expect(zones[0]).toMatchObject({ kind: "plan", set: { largeMm: models()[0]!.startMm } });
+    expect(corrected(job, [open(2, 0.5, 1.24 * highMm)]).zones[1]!.kind).toBe("raise");
+  });
+
   it("stops a zone past its cap, gives one past its window no further raise, and keeps one that is done", () => {
     const { window } = modelsOf(job)!;
     const of = (share: number) => corrected(job, [open(1, share, 40)]).zones[0]!;

@@ -168,7 +168,13 @@ it("says what a lone wedge and the broken line of a brake's chart are, die by di
     forceKN: 1000,
     dies: [80, 16, 40],
   } as const;
-  const [wedge, widest, ...more] = brakeChartWords({ ...brake, dies: [...brake.dies] }, "mm");
+  const on = (forceKN: number) => {
+    const machine = { ...brake, forceKN, dies: [...brake.dies] };
+    const chart = brakeChart(machine, [], binder);
+    return { chart, said: brakeChartWords(machine, chart) };
+  };
+  const weak = on(500);
+  const [wedge, widest, ...more] = weak.said;
   // Eight times the thickness up to 10 mm (above it ten times, which an 80 mm die does not reach).
   expect(wedge!.replaceAll("\u00a0", " ")).toContain("die 16 up to 2 mm, 40 up to 5 mm, 80 up to 10 mm");
   expect(wedge).toMatch(/hatching may stand alone as a wedge/);
@@ -176,9 +182,63 @@ it("says what a lone wedge and the broken line of a brake's chart are, die by di
     "The broken line, over 80 mm, is how far the force reaches",
   );
   expect(more).toEqual([]);
+  expect(weak.chart.lines.join(" ")).toContain("Dashed: the limit over the widest die.");
+  expect(weak.chart.panels.some(({ also }) => also)).toBe(true);
+  // Where the force is enough for the whole bed over every die, the line would lie on the limit: nothing is said of it.
+  const strong = on(50000);
+  expect(strong.chart.panels.some(({ also }) => also)).toBe(false);
+  expect(strong.said).toHaveLength(1);
+  expect(strong.chart.lines.join(" ")).not.toContain("Dashed");
   const { dies, ...unlisted } = brake;
   expect(dies).toHaveLength(3);
-  expect(brakeChartWords(unlisted, "mm")).toEqual([]);
+  expect(brakeChartWords(unlisted, brakeChart(unlisted, [], binder))).toEqual([]);
+});
+
+it("draws a cross for a part that goes by the chart and not on the machine, and says what it is where there is one", () => {
+  let some = 0;
+  for (const { chart, entries } of charts) {
+    const dots = chart.panels.flatMap((panel) => panel.dots);
+    const refused = entries
+      .filter(({ number, region, verdict }) => number !== null && verdict === "fail" && region !== "fail")
+      .map(({ number }) => number);
+    expect(
+      dots
+        .filter((dot) => dot.crossed)
+        .map(({ number }) => number)
+        .sort(),
+    ).toEqual(refused.sort());
+    expect(chart.lines.join(" ").includes("Cross: does not go for another reason.")).toBe(refused.length > 0);
+    some += refused.length;
+  }
+  expect(some).toBeGreaterThan(0);
+  const panel = {
+    title: "p",
+    near: [
+      [0, 1],
+      [10, 1],
+    ],
+    limit: [
+      [0, 2],
+      [10, 2],
+    ],
+  } as const;
+  const marks = (crossed: boolean) =>
+    regionChart(
+      {
+        title: "t",
+        description: "d",
+        lines: [],
+        units: "mm",
+        x: { name: "x", to: 10 },
+        y: { name: "y", to: 3 },
+        panels: [{ ...panel, dots: [{ x: 5, y: 0.5, number: "7", crossed }] }],
+      },
+      { paper: SHEET },
+    ).strokes.filter(({ kind, shape }) => kind === "arrow" && flatten(shape).length > 4);
+  const [dot, cross] = [marks(false), marks(true)].map((all) => all.map(({ shape }) => shape.type));
+  expect(dot).toEqual(["arc"]);
+  expect(cross).not.toContain("arc");
+  expect(cross).toHaveLength(1);
 });
 
 it("names a part's own check beside its dot, as the part's page does", () => {

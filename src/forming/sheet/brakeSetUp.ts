@@ -4,6 +4,7 @@ import type { BrakePlan } from "../brakePlan.ts";
 import type { BrakeRemark } from "../brakeRemarks.ts";
 import { COMMON_PRACTICE } from "../judge.ts";
 import { number } from "../say.ts";
+import { type LiftAsked, liftBrief, liftCautions, SHARP } from "./lifting.ts";
 import { type Figure, mm, type NoteBox, type PlanStep } from "./step.ts";
 
 export const GUARDS =
@@ -39,7 +40,8 @@ const depthWords = ({ depths }: BrakePlan): string =>
 export const depthBoxes = ({ depths }: BrakePlan, label: string): NoteBox[] =>
   depths.map((one) => ({ label: `${one.letter}, ${angleOf(one)}: ${label}`, unit: "mm" }));
 
-function mark({ item }: PartAsked, plan: BrakePlan): PlanStep {
+function mark(asked: LiftAsked, plan: BrakePlan): PlanStep {
+  const { item } = asked;
   const lines = Math.round(plan.lines.length / Math.max(1, item.pieces));
   const turned = item.faceUp === "outside";
   const face = turned
@@ -51,11 +53,30 @@ function mark({ item }: PartAsked, plan: BrakePlan): PlanStep {
     title: "Dress and mark",
     text: `Dress the edges. ${face}. The punch presses on the inside, so that the plate folds upwards, towards you. Scribe the ${lines} bend lines of each piece on the inside, with number and letter of the depth, by their distances along both edges from seam edge 1; mark how far from the wide end a line is bent, where not over its whole length.`,
     brief: `Dress the edges. ${face}: the punch presses on the inside and the plate folds up. Scribe the ${lines} bend lines of each piece there, with number and letter (see the picture and the table); mark how far one is bent, where not all along.`,
-    beware: "Sharp and heavy: gloves.",
+    beware: liftBrief(asked),
     figures: [],
-    cautions: ["Cut plate is sharp and heavy: gloves, and the shop's own lifting rules."],
+    cautions: [SHARP, ...liftCautions(asked, "brake")],
     toNote: [],
     basis: COMMON_PRACTICE,
+  };
+}
+
+/** What plate stronger than the least of its grade does to limit and tools; it goes without a certificate too. */
+function strongerPlate(
+  say: PartAsked["say"],
+  { tensileMPa, tensileMostMPa, forceLimitKN, forceLimitMostKN, forceKNPerM }: BrakePlan,
+): { text: string; brief: string } {
+  const along = say.forceAlong(forceKNPerM);
+  if (tensileMostMPa === null || forceLimitMostKN === null)
+    return {
+      text: `The greatest tensile strength of this plate is not known here, and sound plate may take more. With a certificate raise the limit in proportion to its tensile strength. Without one the ram may stop at the limit: ask for the strength of the plate before it is raised. Punch and die must be marked for ${along} or more, and for more in proportion.`,
+      brief: `Sound plate may be stronger: raise the limit only as its certificate says, and ask for one where the ram stops. Punch and die must be marked for ${along} or more, in proportion too.`,
+    };
+  const [most, limit] = [say.strength(tensileMostMPa), say.force(forceLimitMostKN)];
+  const raise = forceLimitMostKN > forceLimitKN;
+  return {
+    text: `The grade runs up to ${most}. ${raise ? `With a certificate raise the limit in proportion to its tensile strength. Without one the ram may stop at the limit in sound plate: look at die, plate and depth first, then raise it in small steps, never above ${limit}.` : "Sound plate may therefore stop the ram."} Punch and die must be marked for ${along} or more: that is for ${most}.`,
+    brief: `The grade runs from ${say.strength(tensileMPa)} to ${most}. ${raise ? `Without a certificate sound plate may stop the ram: look at die, plate and depth first, then raise in small steps to ${limit} at most.` : "Sound plate may stop the ram."} Punch and die must be marked for ${along} or more (for ${most}).`,
   };
 }
 
@@ -68,29 +89,33 @@ function tooling({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
   const look = lookAt(plan, "tooling");
   const hit = `${say.force(plan.greatestForceKN)} to ${say.force(most)}`;
   const tensile = say.strength(plan.tensileMPa);
+  const stronger = strongerPlate(say, plan);
   const set = capped
     ? `Set the force limit to ${limit}, all that the brake has: a hit may stall before it is through, and is not to be forced.`
-    : `Set the force limit to ${limit}${plan.brakeForceKN === null ? "" : ` (the brake has ${say.force(plan.brakeForceKN)})`}: what asks for more is a wrong die, a second plate or a ram set too deep.`;
+    : `Set the force limit to ${limit}${plan.brakeForceKN === null ? "" : ` (the brake has ${say.force(plan.brakeForceKN)})`}: what asks for more is a wrong die, a second plate, a ram set too deep, or stronger plate.`;
   return {
     id: "tooling",
     phase: "set-up",
     title: "Tooling and force",
-    text: `Die opening ${say.length(plan.dieMm)} (this thickness wants at least ${say.length(plan.leastDieMm)}); it leaves an inside radius of about ${say.length(plan.insideRadiusMm)}. The strongest hit bends ${say.length(plan.longestHitMm)} and takes about ${hit}, as the constant is taken (${used} to ${greatest}), in plate of ${tensile} tensile strength, the least of its grade. ${set} Plate stronger than its grade takes more, in proportion to the tensile strength of its certificate: raise the limit by that alone. Punch and die must be marked for ${say.forceAlong(plan.forceKNPerM)} or more.`,
-    brief: `Die opening ${say.length(plan.dieMm)}. The strongest hit takes ${hit}. ${set} Reckoned with ${tensile} tensile strength: raise the limit only as far as the certificate says more. Punch and die must be marked for ${say.forceAlong(plan.forceKNPerM)} or more.`,
+    text: `Die opening ${say.length(plan.dieMm)} (this thickness wants at least ${say.length(plan.leastDieMm)}); it leaves an inside radius of about ${say.length(plan.insideRadiusMm)}. The strongest hit bends ${say.length(plan.longestHitMm)} and takes about ${hit}, as the constant is taken (${used} to ${greatest}), in plate of ${tensile} tensile strength, the least of its grade. ${set} ${stronger.text}`,
+    brief: `Die opening ${say.length(plan.dieMm)}. The strongest hit takes ${hit}. ${set} Reckoned with ${tensile} tensile strength, the least of the grade. ${stronger.brief}`,
     beware: `${look.brief}Hands never between punch and die.`,
     figures: [
       mm("die opening", plan.dieMm, COMMON_PRACTICE),
       mm("inside radius, about", plan.insideRadiusMm, COMMON_PRACTICE),
       mm("least inside radius advised", plan.leastInsideRadiusMm, plan.leastInsideRadiusBasis),
-      {
-        label: "tensile strength",
-        value: plan.tensileMPa,
-        unit: "MPa",
-        basis: item.material.sources.strength,
-      },
+      ...[
+        ["tensile strength, least of the grade", plan.tensileMPa],
+        ["tensile strength, greatest of the grade", plan.tensileMostMPa],
+      ].flatMap(([label, value]): Figure[] =>
+        value === null
+          ? []
+          : [{ label, value, unit: "MPa", basis: item.material.sources.strength } as Figure],
+      ),
       ...[
         ["greatest force of a hit, about", plan.greatestForceKN, "kN"],
         ["force limit to set", plan.forceLimitKN, "kN"],
+        ...(plan.forceLimitMostKN === null ? [] : [["force limit, at most", plan.forceLimitMostKN, "kN"]]),
         ["force on punch and die", plan.forceKNPerM, "kN/m"],
       ].map(([label, value, unit]): Figure => ({ label, value, unit, basis: "groover-memory" }) as Figure),
     ],
@@ -103,16 +128,28 @@ function tooling({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
   };
 }
 
-function strip(plan: BrakePlan): PlanStep {
+/** A strip no longer than this brings hands near the die, a narrower one bends at its edges. [mm, or whole inches] */
+const LEAST_STRIP = { mm: { acrossMm: 300, alongMm: 50 }, in: { acrossMm: 304.8, alongMm: 50.8 } } as const;
+/** Both in proportion: across the line in die openings, along it in thicknesses. Common practice, no source. [-] */
+const [STRIP_OPENINGS, STRIP_THICKNESSES] = [4, 10];
+
+function strip({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
+  const least = LEAST_STRIP[item.units ?? "mm"];
+  const acrossMm = Math.max(least.acrossMm, STRIP_OPENINGS * plan.dieMm);
+  const alongMm = Math.max(least.alongMm, STRIP_THICKNESSES * item.thicknessMm);
+  const size = `at least ${say.length(acrossMm)} across the line and ${say.length(alongMm)} along it`;
   const several = plan.depths.length > 1;
   const strips = several ? "a strip of the same plate for each angle" : "a strip of the same plate";
   return {
     id: "strip",
     phase: "set-up",
     title: several ? "Trial strips" : "Trial strip",
-    text: `Bend ${strips}, over the same die, and note the ram depth that leaves the angle after springback: ${depthWords(plan)}. The table has the letter of each line; a bend angle is what the plate turns by, from flat.${unlike(plan)}`,
-    brief: `Bend ${strips}; note the ram depth that leaves it after springback: ${depthWords(plan)}. Angles are counted from the flat plate.${unlike(plan)}`,
-    figures: [],
+    text: `Cut ${strips}, ${size}, so that the line lies to its rolling direction as on the blank. Bend it over the same die and note the ram depth that leaves the angle after springback: ${depthWords(plan)}. The table has the letter of each line; a bend angle is what the plate turns by, from flat.${unlike(plan)}`,
+    brief: `Cut ${strips}, ${size}, its line to the rolling direction as on the blank. Note the ram depth that leaves it after springback: ${depthWords(plan)}. Angles are counted from the flat plate.${unlike(plan)}`,
+    figures: [
+      mm("trial strip, across the line at least", acrossMm, COMMON_PRACTICE),
+      mm("trial strip, along the line at least", alongMm, COMMON_PRACTICE),
+    ],
     cautions: [],
     toNote: depthBoxes(plan, "ram depth"),
     basis: COMMON_PRACTICE,
@@ -120,8 +157,8 @@ function strip(plan: BrakePlan): PlanStep {
 }
 
 /** What is done before the first line is bent. */
-export const brakeSetUp = (asked: PartAsked, plan: BrakePlan): PlanStep[] => [
+export const brakeSetUp = (asked: LiftAsked, plan: BrakePlan): PlanStep[] => [
   mark(asked, plan),
   tooling(asked, plan),
-  strip(plan),
+  strip(asked, plan),
 ];

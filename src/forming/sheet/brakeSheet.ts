@@ -1,4 +1,5 @@
 import type { PartAsked } from "../asked.ts";
+import type { LiftAsked } from "./lifting.ts";
 import type { BrakePlan } from "../brakePlan.ts";
 import { AS_DRAWN, COMMON_PRACTICE } from "../judge.ts";
 import { number } from "../say.ts";
@@ -11,10 +12,10 @@ import { mm, type NumberedStep, numbered, type PlanStep } from "./step.ts";
 /** What becomes of the metal beyond the ends of lines that stop short. */
 const TIPS = {
   corner: (lines: string) =>
-    `at the tip of each corner fold the rest along the corner's middle line${lines}, in short hits with no depth of their own, a little at a time, until its two flats stand as checked in the next step`,
-  cone: () => "the narrow end beyond them is drawn in over a bar, by template",
+    `At the tip of each corner fold the rest along the corner's middle line${lines}. Short hits, a little at a time, with no depth of their own, until its two flats stand as checked in the next step.`,
+  cone: () => "The narrow end beyond them is drawn in over a bar, by template.",
   point: () =>
-    "next to the point no line can be bent: cut a small end and cap it, or draw the tip in over a bar by template",
+    "Next to the point no line can be bent: cut a small end and cap it, or draw the tip in over a bar by template.",
 } as const;
 
 /** The middle line of every corner of the first piece, or the two on both sides of its middle: " (lines 4 and 11)". */
@@ -35,7 +36,7 @@ function middleLines({ lines, zones }: BrakePlan): string {
 
 /** How a brake bends a part of a line only. */
 const SHORT_HITS =
-  "bend those from the wide end over the bent length in the table alone, with a punch no longer than that, or with the narrow end hung out past the end of punch and die";
+  "Bend those over the bent length in the table alone, from the wide end: with a punch no longer than that, or with the narrow end hung out past the end of punch and die.";
 
 /** A piece so narrow that no hit finds room over the die. */
 const NO_LINES: PlanStep = {
@@ -65,8 +66,8 @@ function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
     id: "bend",
     phase: "bending",
     title: "Bend line by line",
-    text: `Inside up, lay each line under the punch by its two ends and bend it by its own angle (${range}): from seam edge 1 to the middle, then turn the piece and go from seam edge 2 to the middle.${short > 0 ? ` End lines short of the narrow end where they run nearer than half the die opening, by up to ${say.length(short)}: ${SHORT_HITS}; ${tips}.` : ""} Underbend at first and try the template after every few hits. ${template.words}.`,
-    brief: `Inside up, each line under the punch by its two ends, by its letter's depth (${range}): seam edge 1 to the middle, turn, seam edge 2 to the middle.${short > 0 ? ` Lines stop up to ${say.length(short)} short: ${SHORT_HITS}; ${tips}.` : ""} Underbend first; template after every few hits. ${template.words}.`,
+    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle (${range}). Go from seam edge 1 to the middle. Then turn the piece and go from seam edge 2 to the middle.${short > 0 ? ` Where lines run nearer to each other than half the die opening they stop short of the narrow end, by up to ${say.length(short)}. ${SHORT_HITS} ${tips}` : ""} Underbend at first. Try the template after every few hits. ${template.words}.`,
+    brief: `Inside up. Each line under the punch by its two ends, by its letter's depth (${range}). From seam edge 1 to the middle, turn, from seam edge 2 to the middle.${short > 0 ? ` Lines stop up to ${say.length(short)} short. ${SHORT_HITS} ${tips}` : ""} Underbend first. Template after every few hits. ${template.words}.`,
     beware: `${look.brief}Look before each hit that no flange meets the machine.`,
     figures: [
       ...(short > 0
@@ -144,7 +145,7 @@ function tackOf({ item, say }: PartAsked): PlanStep {
 }
 
 /** The numbered work sheet of one part on a press brake. */
-export function brakeSheet(asked: PartAsked, plan: BrakePlan): NumberedStep[] {
+export function brakeSheet(asked: LiftAsked, plan: BrakePlan): NumberedStep[] {
   const work =
     plan.lines.length > 0
       ? [...brakeSetUp(asked, plan), bend(asked, plan), ...checkCorners(asked, plan)]

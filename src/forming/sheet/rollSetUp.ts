@@ -6,6 +6,7 @@ import { isPipe } from "../skin.ts";
 import type { RollZone } from "../zones.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { coneStop } from "./coneStop.ts";
+import { heaviestKg, isHeavy, liftBrief, liftCautions, SHARP } from "./lifting.ts";
 import { ROLL_ENDS } from "./rollEnds.ts";
 import { dressingFigures, dressingWords } from "./dressing.ts";
 import { mm, type PlanStep } from "./step.ts";
@@ -17,10 +18,6 @@ const step = (one: Omit<PlanStep, "phase" | "basis" | "toNote"> & Partial<PlanSt
   ...one,
 });
 
-const SHARP = "Cut plate is sharp and heavy: gloves, and the shop's own lifting rules.";
-const heaviestKg = ({ item }: RollSheetAsked): number =>
-  Math.max(0, ...item.blanks.map(({ massKg }) => massKg));
-const isHeavy = (asked: RollSheetAsked): boolean => heaviestKg(asked) > asked.handLiftKg;
 const GUARDS =
   "The rolls draw in hands, sleeves and gloves: gloves off before they turn; every stop button and emergency stop tried before the first plate, nobody within reach of the nip while they turn. The machine's manual comes first.";
 
@@ -62,19 +59,14 @@ function edges(asked: RollSheetAsked): PlanStep {
     title: "Dress and mark",
     text: `${bevel(asked)}Dress all edges free of dross and burrs${pipe ? "" : `, the small edge smooth: it slides ${say.length(slide)} along the stop in one pass`}. Mark seam edges 1 and 2 as the picture of the blank has them, and scribe the element lines on the inside face; at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)}`,
     brief: `${dressing === "" ? "Dress all edges" : `No burrs; dress both ends level: ${dressing}`}${pipe ? "" : `. Small edge smooth: it slides ${say.length(slide)} on the stop`}. Mark seam edges (picture: last sheet) and element lines inside.${zoneBrief(asked)}`,
-    beware: isHeavy(asked)
-      ? `Sharp: gloves. ${say.mass(heaviestKg(asked))}: crane.`
-      : "Sharp and heavy: gloves.",
+    beware: liftBrief(asked),
     figures: [
       ...dressingFigures(item),
       ...(pipe ? [] : [mm("small edge slides along the stop", slide, COMMON_PRACTICE)]),
     ],
-    cautions: [SHARP, ...(isHeavy(asked) ? [lift(asked)] : [])],
+    cautions: [SHARP, ...liftCautions(asked, "roll")],
   });
 }
-
-const lift = (asked: RollSheetAsked): string =>
-  `A blank weighs ${asked.say.mass(heaviestKg(asked))}, more than is lifted by hand here (${asked.say.mass(asked.handLiftKg)}): crane or hoist, and support on both sides of the rolls.`;
 
 /** A square cut leaves one face of an end short of its plane, and the other over it. */
 function bevel(asked: RollSheetAsked): string {
@@ -175,7 +167,9 @@ function align(asked: RollSheetAsked): PlanStep {
     brief: `Bending roll down, pinch open: inside up, ${pipe ? "" : "small edge tight on the stop; "}${leads === null ? "the seam edge that lies ahead is the first: chalk it; it goes" : `${first} ahead,`} over the bending roll, square in its groove. ${say.mass(heaviest)} a blank.`,
     ...(isHeavy(asked) && { beware: "Crane; support both sides." }),
     figures: [{ label: "mass of the heaviest blank", value: heaviest, unit: "kg", basis: DERIVED }],
-    cautions: isHeavy(asked) ? [lift(asked)] : ["Support the blank on both sides of the rolls."],
+    cautions: isHeavy(asked)
+      ? liftCautions(asked, "roll")
+      : ["Support the blank on both sides of the rolls."],
   });
 }
 

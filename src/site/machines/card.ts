@@ -32,12 +32,13 @@ export function cardOf(machine: Machine, index: number, binder: Binder & { shop:
   const entries = roll ? rollEntries(binder, index, machine) : brakeEntries(binder, index, machine);
   const facts = roll ? rollFacts(machine, say) : brakeFacts(machine, say);
   const gaps = roll ? rollGaps(machine) : brakeGaps(machine);
-  const chartWords = roll ? [] : brakeChartWords(machine, units);
+  const chart = roll ? rollChart(machine, entries, binder) : brakeChart(machine, entries, binder);
+  const chartWords = roll ? [] : brakeChartWords(machine, chart);
   return {
     roll,
     facts,
     gaps,
-    chart: roll ? rollChart(machine, entries, binder) : brakeChart(machine, entries, binder),
+    chart,
     chartWords,
     chartPaper: chartPaper({
       entries: entries.length,

@@ -5,6 +5,7 @@ import {
   rollCurves,
   type RollLimits,
   rollLimits,
+  widestReaches,
 } from "../../forming/capacityChart.ts";
 import { NEAR_LIMIT } from "../../forming/judge.ts";
 import type { PlateRoll, PressBrake, Shop } from "../../forming/machine.ts";
@@ -32,12 +33,12 @@ const dotsOf = (
   entries: readonly Entry[],
   { names, binder, known }: { names: readonly string[]; binder: Binder; known: Known },
 ): RegionPanel["dots"] =>
-  entries.flatMap(({ one: { report }, number, lengthMm }) => {
+  entries.flatMap(({ one: { report }, number, lengthMm, ...entry }) => {
     const plate = plateOf(report, binder.tables.catalogue, known);
     if (number === null || !plate || !names.includes(plate.name)) return [];
     const [x, y] =
       known === "by grade" ? [report.part.thickness, lengthMm] : [lengthMm, report.part.thickness];
-    return [{ x, y, number }];
+    return [{ x, y, number, crossed: crossed(entry) }];
   });
 
 /** What the hatching means, and from which share of the limit on it is near. */
@@ -49,6 +50,15 @@ const byCertificate = (limits: readonly RollLimits[]): string =>
   limits.some(({ nearMm2, coneMm2 }) => nearMm2 < NEAR_LIMIT * coneMm2 * (1 - AT_LIMIT_REL))
     ? " or where only a certificate lets it go"
     : "";
+
+/** Goes by what the chart shows, or nearly, and does not go there for another reason. */
+export const crossed = ({ region, verdict }: Pick<Entry, "region" | "verdict">): boolean =>
+  verdict === "fail" && region !== "fail";
+const CROSS = " Cross: does not go for another reason.";
+
+/** What a cross means, where there is one. */
+const crossWords = (panels: readonly Pick<RegionPanel, "dots">[]): string =>
+  panels.some(({ dots }) => dots.some((dot) => dot.crossed)) ? CROSS : "";
 
 /** A roll's chart for the plates of the shop and the job, with the job's parts. */
 export const rollChart = (
@@ -70,6 +80,12 @@ export function rollRegions(roll: PlateRoll, { plates, dotsOf, units }: Charted)
   const crown = crownSlantMm(roll);
   const trim = { true: "pinch trim", false: "no pinch trim", undefined: "pinch trim?" };
   const rule = roll.coneRating ? "the maker’s cone rating" : "half of rated thickness × working width";
+  const panels = groups.map(({ names, limits }) => ({
+    title: chartTitle(names),
+    ...rollCurves(limits, toMm),
+    ...(crown !== null && { uprights: [{ x: crown, name: trim[`${roll.pinchTrim}`] }] }),
+    dots: dotsOf(names),
+  }));
   return {
     title: `Cones on ${roll.name}`,
     description: groups
@@ -81,7 +97,7 @@ export function rollRegions(roll: PlateRoll, { plates, dotsOf, units }: Charted)
       .join(" "),
     lines: [
       `${roll.name}: cones`,
-      `By ${rule}, scaled for the strength of the plate. ${toldApart(byCertificate(groups.map(({ limits }) => limits)))}`,
+      `By ${rule}, scaled for the strength of the plate. ${toldApart(byCertificate(groups.map(({ limits }) => limits)))}${crossWords(panels)}`,
     ],
     units,
     x: { name: "slant", to: toMm },
@@ -90,24 +106,23 @@ export function rollRegions(roll: PlateRoll, { plates, dotsOf, units }: Charted)
       plate: true,
       to: HEADROOM * Math.max(...groups.map(({ limits }) => limits.thicknessMm)),
     },
-    panels: groups.map(({ names, limits }) => ({
-      title: chartTitle(names),
-      ...rollCurves(limits, toMm),
-      ...(crown !== null && { uprights: [{ x: crown, name: trim[`${roll.pinchTrim}`] }] }),
-      dots: dotsOf(names),
-    })),
+    panels,
   };
 }
 
-/** What the steps, wedges and the broken line of a brake's chart mean, a sentence each; nothing where no dies are listed. */
-export function brakeChartWords(brake: PressBrake, units: Shop["units"]): string[] {
+/** What the steps and wedges of a brake's chart mean, and its broken line where it has one, a sentence each; nothing where no dies are listed. */
+export function brakeChartWords(brake: PressBrake, { panels, units }: RegionChart): string[] {
   if (!brake.dies) return [];
   const say = numbersIn(units);
   const spans = dieSpans(brake).map(({ dieMm, upToMm }) => `${say.bare(dieMm)} up to ${say.length(upToMm)}`);
   const widest = say.length(Math.max(...brake.dies));
   return [
     `Each die serves plate as thick as its opening allows (die ${spans.join(", ")}); at its thickest it asks for most force, so that hatching may stand alone as a wedge there, and ends where the next wider die takes over, which asks for less.`,
-    `The broken line, over ${widest}, is how far the force reaches if any plate is bent over the widest die: longer lines, but a rounder bend (its inside radius is about a sixth of the opening) and bend lines no nearer than half of it.`,
+    ...(panels.some(({ also }) => also)
+      ? [
+          `The broken line, over ${widest}, is how far the force reaches if any plate is bent over the widest die: longer lines, but a rounder bend (its inside radius is about a sixth of the opening) and bend lines no nearer than half of it.`,
+        ]
+      : []),
   ];
 }
 
@@ -139,24 +154,28 @@ export function brakeRegions(
     : Math.max(...thicknessesMm, LEAST_SHOWN_MM);
   const toMm = BEYOND * thickest;
   const widest = brake.dies && Math.max(...brake.dies);
+  const panels = groups.map(({ names, limits: tensileMPa }): RegionPanel => {
+    const { widest: over, ...curves } = brakeCurves({ tensileMPa, toMm }, brake);
+    return {
+      title: chartTitle(names),
+      ...curves,
+      // Where it lies on the limit all along there is no line to be seen.
+      ...(widest !== undefined &&
+        widestReaches(tensileMPa, brake) && { also: { name: `over ${say.length(widest)}`, points: over } }),
+      dots: dotsOf(names),
+    };
+  });
+  const dashed = panels.some(({ also }) => also) ? " Dashed: the limit over the widest die." : "";
   return {
     title: `Air bending on ${brake.name}`,
     description: `Lines up to ${say.length(brake.bedLength)} in plate up to ${say.length(thickest)}, as far as ${say.force(brake.forceKN)} reach, over the narrowest die that suits.`,
     lines: [
       `${brake.name}: air bending`,
-      `Over the narrowest die that opens far enough; the steps are where the die changes. Dashed: the limit over the widest die. ${toldApart()}`,
+      `Over the narrowest die that opens far enough; the steps are where the die changes.${dashed} ${toldApart()}${crossWords(panels)}`,
     ],
     units,
     x: { name: "thickness", plate: true, to: toMm },
     y: { name: "bend line", to: BEYOND * brake.bedLength },
-    panels: groups.map(({ names, limits: tensileMPa }) => {
-      const { widest: over, ...curves } = brakeCurves({ tensileMPa, toMm }, brake);
-      return {
-        title: chartTitle(names),
-        ...curves,
-        ...(widest !== undefined && { also: { name: `over ${say.length(widest)}`, points: over } }),
-        dots: dotsOf(names),
-      };
-    }),
+    panels,
   };
 }

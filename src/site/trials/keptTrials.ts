@@ -11,6 +11,10 @@ export const typed = (mm: number, units: Units): string =>
 export const trialsKey = (part: string, roll: string): string =>
   `slantwork trials ${JSON.stringify([part, roll])}`;
 
+/** Under which this browser keeps what the roll's scale shows on the flat plate, as it was typed. */
+export const scaleKey = (part: string, roll: string): string =>
+  `slantwork scale at 0 ${JSON.stringify([part, roll])}`;
+
 /** What came out of a trial, as its row in a file says it: "gap: 840". */
 function outcome(trial: AnySeen, units: Units): string {
   if ("gapMm" in trial) return `gap: ${typed(trial.gapMm, units)}`;

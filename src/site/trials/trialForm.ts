@@ -11,6 +11,7 @@ import { wholeFields } from "./wholeFields.ts";
 import { zoneFields } from "./zoneFields.ts";
 import { placesOf, showPlaces } from "./places.ts";
 import { printSteps } from "./printSteps.ts";
+import { raiseField } from "./raiseField.ts";
 
 /** What the page hands to its form. */
 export interface TrialAsked {
@@ -49,7 +50,8 @@ function startTrialForm(root: HTMLElement): void {
   const file = find(root, "open", HTMLInputElement);
   const places = find(root, "places", HTMLTableElement);
   const question = questionOf(asked);
-  const fields = item.cone ? wholeFields(root, units) : zoneFields(root, units);
+  const raise = raiseField(root, units, { part: asked.part, machine: roll.name });
+  const fields = item.cone ? wholeFields(root, units, raise) : zoneFields(root, units, raise);
   let trials: readonly AnySeen[] = possible(question, asked.trials);
   let kept = true;
   try {

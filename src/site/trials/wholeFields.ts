@@ -1,6 +1,7 @@
 import type { Units } from "../../drawing/format.ts";
 import { MOST_TOLD, type TrialSeen } from "../../forming/trialSeen.ts";
 import { find, lengthIn, LARGEST_MM, lengthHow, numberIn } from "./find.ts";
+import type { RaiseField } from "./raiseField.ts";
 
 const PER_CENT = 100;
 
@@ -13,17 +14,15 @@ export interface Fields<Seen> {
 }
 
 /** The fields of a right cone or pipe: one setting, and one thing that came out. */
-export function wholeFields(root: Element, units: Units): Fields<TrialSeen> {
-  const setting = find(root, "setting", HTMLInputElement);
+export function wholeFields(root: Element, units: Units, raise: RaiseField): Fields<TrialSeen> {
   const kind = find(root, "kind", HTMLSelectElement);
   const outcome = find(root, "outcome", HTMLInputElement);
   kind.addEventListener("change", () => (outcome.disabled = kind.value === "flat"));
   return {
     clear: () => (outcome.value = ""),
     read: () => {
-      const settingMm = lengthIn(setting.value, units, [0, LARGEST_MM]);
-      if (settingMm === undefined || settingMm === 0)
-        return `Write the raise at the large edge as ${lengthHow(units)}, above 0.`;
+      const settingMm = raise.read();
+      if (typeof settingMm === "string") return settingMm;
       if (kind.value === "flat") return { settingMm, flat: true };
       if (kind.value === "closed") {
         const out = numberIn(outcome.value, [0, MOST_TOLD * PER_CENT]);

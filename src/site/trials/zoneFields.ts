@@ -1,14 +1,15 @@
 import type { Units } from "../../drawing/format.ts";
 import { deepest, radiusOfDepth, type ZoneSeen } from "../../forming/zoneSeen.ts";
 import { find, lengthHow, lengthIn, LARGEST_MM } from "./find.ts";
+import type { RaiseField } from "./raiseField.ts";
 import type { Fields } from "./wholeFields.ts";
 
 /** The fields of an eccentric cone or leaning pipe: the zone, its setting, and the curve that came out at both ends. */
-export function zoneFields(root: Element, units: Units): Fields<ZoneSeen> {
+export function zoneFields(root: Element, units: Units, raise: RaiseField): Fields<ZoneSeen> {
   const field = (name: string) => find(root, name, HTMLInputElement);
   const zone = find(root, "zone", HTMLSelectElement);
   const kind = find(root, "kind", HTMLSelectElement);
-  const [setting, large, small, chord] = [field("setting"), field("large"), field("small"), field("chord")];
+  const [large, small, chord] = [field("large"), field("small"), field("chord")];
   const all = [large, small];
   const shown = () => {
     for (const one of all) one.disabled = kind.value === "flat";
@@ -43,12 +44,11 @@ export function zoneFields(root: Element, units: Units): Fields<ZoneSeen> {
       for (const one of all) one.value = "";
       // The next zone has a setting of its own.
       zone.selectedIndex = (zone.selectedIndex + 1) % zone.length;
-      if (zone.length > 1) setting.value = "";
+      if (zone.length > 1) raise.input.value = "";
     },
     read: () => {
-      const settingMm = sizeIn(setting);
-      if (settingMm === undefined)
-        return `Write the raise at the large edge as ${lengthHow(units)}, above 0.`;
+      const settingMm = raise.read();
+      if (typeof settingMm === "string") return settingMm;
       const at = { zone: Number(zone.value), settingMm };
       if (kind.value === "flat") return { ...at, flat: true };
       const came = ends();

@@ -89,6 +89,11 @@ export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; rea
     unit: "MPa",
     means: "Tensile strength that forces are reckoned with: the least of the grade.",
   },
+  "forming.plans[].brake.tensileMostMPa": {
+    unit: "MPa",
+    means:
+      "Greatest tensile strength that the grade allows, or null where its source says none for this thickness.",
+  },
   "forming.plans[].brake.forceConstant": { means: "Constant of the force formula." },
   "forming.plans[].brake.forceConstant.used": { means: "The one used." },
   "forming.plans[].brake.forceConstant.least": { means: "The least in print." },
@@ -99,11 +104,17 @@ export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; rea
   "forming.plans[].brake.forceLimitKN": {
     unit: "kN",
     means:
-      "What to set the brake’s force limit to: the strongest hit at the greatest constant, no more than the brake has.",
+      "What to set the brake’s force limit to: the strongest hit at the greatest constant in plate of the grade’s least tensile strength, no more than the brake has.",
+  },
+  "forming.plans[].brake.forceLimitMostKN": {
+    unit: "kN",
+    means:
+      "What that limit may be raised to where the plate proves to be the strongest of its grade, no more than the brake has; null where the greatest strength is not known.",
   },
   "forming.plans[].brake.forceKNPerM": {
     unit: "kN/m",
-    means: "What a metre of punch and die takes at the greatest constant.",
+    means:
+      "What a metre of punch and die takes at the greatest constant, in the strongest plate of the grade where that is known.",
   },
   "forming.plans[].brake.turnDeg": { unit: "°", means: "Turning of the whole part." },
   "forming.plans[].brake.piecesToComeOff": {

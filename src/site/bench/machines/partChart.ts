@@ -6,7 +6,7 @@ import { nearestMiss } from "../../../forming/choose.ts";
 import type { Machine, Shop } from "../../../forming/machine.ts";
 import type { Report } from "../../../report/report.ts";
 import type { Catalogue } from "../../../shapes/catalogue.ts";
-import { brakeRegions, rollRegions } from "../../machines/charts.ts";
+import { brakeRegions, crossed, rollRegions } from "../../machines/charts.ts";
 import { plateOf } from "../../machines/plates.ts";
 import { REGIONS } from "../../machines/words.ts";
 import { numbersIn } from "../../words/numbers.ts";
@@ -30,7 +30,8 @@ export function partChart(report: Report, shop: Shop, catalogue: Catalogue): Par
   const answer = shown(report);
   const machine = shop.machines.find(({ name }) => name === answer?.machine);
   const find = (id: string) => answer?.checks.find((check) => check.id === id);
-  if (!machine) return undefined;
+  if (!machine || !answer) return undefined;
+  const { verdict } = answer;
   const { thickness: thicknessMm, units } = report.part;
   const say = numbersIn(units);
   const number = "this part";
@@ -41,7 +42,7 @@ export function partChart(report: Report, shop: Shop, catalogue: Catalogue): Par
     if (slantMm === undefined || !plate || find("capacity")?.unit !== "mm²") return undefined;
     const limits = rollLimits(plate.strength, machine);
     const region = rollRegion(limits, { thicknessMm, slantMm });
-    const dot = { x: slantMm, y: thicknessMm, number };
+    const dot = { x: slantMm, y: thicknessMm, number, crossed: crossed({ region, verdict }) };
     return {
       machine,
       chart: rollRegions(machine, { plates: [plate], dotsOf: () => [dot], units }),
@@ -54,7 +55,7 @@ export function partChart(report: Report, shop: Shop, catalogue: Catalogue): Par
   if (lineMm === undefined || !plate) return undefined;
   const { tensileMPa } = plate.strength.material;
   const region = brakeRegion({ tensileMPa, thicknessMm, lineMm }, machine);
-  const dot = { x: thicknessMm, y: lineMm, number };
+  const dot = { x: thicknessMm, y: lineMm, number, crossed: crossed({ region, verdict }) };
   return {
     machine,
     chart: brakeRegions(machine, {
