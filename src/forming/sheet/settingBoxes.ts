@@ -13,13 +13,19 @@ import { listedZones } from "../zoneAdvice.ts";
 /**
  * Where one moment's raise is written down beside the one that was planned, zone by zone: at the bearings, where the scales
  * are; at both edges where the shop gives no bearings. Nothing is planned where trials name nothing that is safe.
+ *
+ * @param carried does what the first pass taught come on top of what is planned?
  */
-export function settingBoxes({ item, settings, tried, say }: RollSheetAsked, id: PassPoint["id"]): NoteBox[] {
+export function settingBoxes(
+  { item, settings, tried, say }: RollSheetAsked,
+  id: PassPoint["id"],
+  carried = false,
+): NoteBox[] {
   /** A raise, with what the plan has for it where the roll's geometry is known. [mm] */
   const box = (label: string, planned: number | null | undefined): NoteBox => ({
     label: `${label}, set`,
     unit: "mm",
-    ...(planned == null ? {} : { planned: settable(planned, say.units) }),
+    ...(planned == null ? {} : { planned: settable(planned, say.units), ...(carried && { carried }) }),
   });
   const zones = alikeZones(settings?.zones ?? []);
   const starts = zones.map(({ zone }) => zone.passes.find((pass) => pass.id === id)?.start);

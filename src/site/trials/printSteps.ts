@@ -4,7 +4,15 @@ import type { Units } from "../../drawing/format.ts";
 import type { NoteBox } from "../../forming/sheet/step.ts";
 import { footnotes, marked } from "../forming/footnotes.ts";
 import { joined } from "../forming/joined.ts";
-import { addedWords, boxName, gridOf, openBox, plannedWords, sumStart } from "../forming/planned.ts";
+import {
+  addedWords,
+  boxName,
+  carriedBlank,
+  gridOf,
+  openBox,
+  plannedWords,
+  sumStart,
+} from "../forming/planned.ts";
 import { triedSteps } from "./triedSteps.ts";
 
 function raised(text: string): HTMLElement {
@@ -40,7 +48,7 @@ function showBoxes(id: string, boxes: readonly NoteBox[], units: Units): void {
     one.append(...inside);
     return one;
   };
-  const rows = boxes.map(({ label, unit, planned, onto }, i) => {
+  const rows = boxes.map(({ label, unit, planned, onto, carried }, i) => {
     // A copy keeps what the styles know it by.
     const row = first.cloneNode() as Element;
     const sum = planned !== undefined && onto !== undefined;
@@ -51,8 +59,16 @@ function showBoxes(id: string, boxes: readonly NoteBox[], units: Units): void {
     }
     const number = made("strong", joined((sum ? addedWords : plannedWords)(planned, unit, units)));
     number.dataset["planned"] = `${id} ${i}`;
-    if (sum) row.append(made("span", sumStart(label)), made("i"), made("span", number, " ="));
-    else row.append(made("span", `${boxName(label)}: `, number));
+    if (sum)
+      row.append(
+        made("span", sumStart(label)),
+        made("i"),
+        made("span", number, `${carriedBlank({ carried })} =`),
+      );
+    else
+      row.append(
+        made("span", `${boxName(label)}: `, number, carried ? `${carriedBlank({ carried })} =` : ""),
+      );
     return row;
   });
   list.replaceChildren(...rows);
