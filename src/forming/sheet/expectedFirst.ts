@@ -26,7 +26,7 @@ export function expectedFirst(asked: RollSheetAsked): Expected {
   const { insideGapMm } = endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed: trial.closed });
   const gap = near(insideGapMm);
   return {
-    text: `, short on purpose, to come out near ${gap} of gap at the large end: let the gap decide, and correct by it`,
+    text: `, to come out near ${gap} of gap at the large end`,
     brief: ` Expect a gap near ${gap}: short on purpose, the correction brings it in.`,
     figures: [],
   };
@@ -43,7 +43,7 @@ function byRadius({ item }: RollSheetAsked, share: number, near: (mm: number) =>
     .map(({ zone, name }) => `${near(radius(zone.largeRadiusMm))}${groups.length > 1 ? ` in ${name}` : ""}`)
     .join(", ");
   return {
-    text: `, short on purpose, to come out near an inside radius of ${list}${end}: let the templates decide, and correct by them`,
+    text: `, to come out near an inside radius of ${list}${end}`,
     brief: ` Expect inside radii near ${list}${end}: short on purpose, the correction brings them in.`,
     figures: zones.map((zone) =>
       taped(

@@ -3,6 +3,7 @@ import type { RollAsked } from "../asked.ts";
 import { endRolled } from "../closure.ts";
 import { shareOfClosure } from "../firstPass.ts";
 import { DERIVED } from "../judge.ts";
+import { seamOrder } from "../seamOrder.ts";
 import { isPipe, meanHalfAngleRad } from "../skin.ts";
 import { depthOfRadius, straightedgeOf } from "../straightedge.ts";
 import { trialModel } from "../trialModel.ts";
@@ -25,6 +26,7 @@ export function stillOpen(asked: RollSheetAsked): {
   readonly figures: readonly Figure[];
 } {
   const { item, roll, say } = asked;
+  const { second } = seamOrder(asked);
   const tilt = isPipe(item)
     ? ""
     : " One end closed before the other: a little more tilt towards the open one.";
@@ -40,14 +42,14 @@ export function stillOpen(asked: RollSheetAsked): {
   const rate = roll && (item.cone ? coneRate({ item, roll, say }) : zoneRate({ item, roll, say }));
   if (!rate)
     return {
-      text: ` Not there yet: both ends a little more alike, back to seam edge 2 and through again.${rest}`,
-      brief: ` Else both ends a little more, from seam edge 2 again.${fewer}`,
+      text: ` Not there yet: both ends a little more alike, back to ${second} and through again.${rest}`,
+      brief: ` Else both ends a little more, from ${second} again.${fewer}`,
       figures: [],
     };
   const by = `${say.length(rate.moreMm)} for every ${say.length(rate.everyMm)} of ${rate.of}`;
   return {
-    text: ` Not there yet: both ends more alike${rate.where}, by the model about ${by}, half of it first; back to seam edge 2 and through again.${rest}`,
-    brief: ` Else both ends more${rate.where}, about ${by}, half of it first; from seam edge 2 again.${fewer}`,
+    text: ` Not there yet: both ends more alike${rate.where}, by the model about ${by}, half of it first; back to ${second} and through again.${rest}`,
+    brief: ` Else both ends more${rate.where}, about ${by}, half of it first; from ${second} again.${fewer}`,
     figures: [mm(`raise for every ${say.length(rate.everyMm)} of ${rate.of}`, rate.moreMm, DERIVED)],
   };
 }

@@ -10,7 +10,7 @@ import { paragraph, type Run } from "../../output/pdf/words.ts";
 import { type ByHandRow, byHandRows } from "../forming/byHandWords.ts";
 import { type Footnote, footnotes, marked, markOf } from "../forming/footnotes.ts";
 import { joined } from "../forming/joined.ts";
-import { gridOf } from "../forming/planned.ts";
+import { type Grid, gridOf } from "../forming/planned.ts";
 import { BASIS_NOTE } from "../forming/sheetWords.ts";
 import { basisRun } from "./basisRun.ts";
 import { bold, SMALL_CAP, soft } from "./blocks.ts";
@@ -37,8 +37,9 @@ type Step = FormingPlan["steps"][number];
 
 const MM_PER_POINT = MM_PER_INCH / 72;
 const NUMBER_MM = 7;
+/** Lines to write on in a row. */
+const COLUMNS: Readonly<Record<Grid, number>> = { sums: 3, "zone-sums": 3, pairs: 2, wide: 2 };
 /** Boxes stand at the right: one column of them, or two where several zones are set. [mm] */
-const COLUMNS = { sums: 3, "zone-sums": 3, pairs: 2, wide: 2 } as const;
 const BOXES = { one: 47, two: 84, gap: 2.5 };
 
 /** All steps to work by, what is to be set and lines for what it came to; then what they rest on, by its letters. */

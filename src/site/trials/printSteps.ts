@@ -9,6 +9,8 @@ import {
   boxName,
   carriedBlank,
   gridOf,
+  GRIDS,
+  isSum,
   openBox,
   plannedWords,
   sumStart,
@@ -48,10 +50,11 @@ function showBoxes(id: string, boxes: readonly NoteBox[], units: Units): void {
     one.append(...inside);
     return one;
   };
-  const rows = boxes.map(({ label, unit, planned, onto, carried }, i) => {
+  const rows = boxes.map((box, i) => {
+    const { label, unit, planned } = box;
     // A copy keeps what the styles know it by.
     const row = first.cloneNode() as Element;
-    const sum = planned !== undefined && onto !== undefined;
+    const sum = isSum(box);
     row.classList.toggle("sum", sum);
     if (planned === undefined) {
       row.append(openBox(label, unit, units));
@@ -60,18 +63,11 @@ function showBoxes(id: string, boxes: readonly NoteBox[], units: Units): void {
     const number = made("strong", joined((sum ? addedWords : plannedWords)(planned, unit, units)));
     number.dataset["planned"] = `${id} ${i}`;
     if (sum)
-      row.append(
-        made("span", sumStart(label)),
-        made("i"),
-        made("span", number, `${carriedBlank({ carried })} =`),
-      );
-    else
-      row.append(
-        made("span", `${boxName(label)}: `, number, carried ? `${carriedBlank({ carried })} =` : ""),
-      );
+      row.append(made("span", sumStart(label)), made("i"), made("span", number, `${carriedBlank(box)} =`));
+    else row.append(made("span", `${boxName(label)}: `, number, box.carried ? `${carriedBlank(box)} =` : ""));
     return row;
   });
   list.replaceChildren(...rows);
   const grid = gridOf({ id, toNote: boxes });
-  for (const one of ["sums", "zone-sums", "wide"]) list.closest("li")?.classList.toggle(one, one === grid);
+  for (const one of GRIDS) list.closest("li")?.classList.toggle(one, one === grid);
 }
