@@ -65,7 +65,7 @@ export function carriedOver(asked: RollSheetAsked): Carried {
     : " The table's numbers are at the tilt of the first trial, at which the roll then stood; in the table of settings each moment has its own tilt, so there they differ.";
   return {
     text: ` ${each} over what the first pass taught: take its last ${pipe ? "raise" : "raise at the large edge"}, less what the table here has for the ${by} that it left (straight between), and move ${pipe ? "the raise" : "both ends"} by so much; never up by more than ${most}. Worked: ${whose}${example}.${tilt} After two trials the trial correction comes nearer, and often asks for less.`,
-    brief: ` Plus (less) the first pass's last raise less the table's${pipe ? "" : " (at the first trial's tilt, not that of the settings)"}, up by ${most} at most. Such as ${whose}${example}.`,
+    brief: ` Plus (less) the first pass's last raise less the table's${pipe ? "" : " (at the first trial's tilt)"}, up by ${most} at most: ${whose}${example}.`,
     figures: model.flatMap(({ zones, at }) =>
       zones.length > 0
         ? []

@@ -27,7 +27,7 @@ export function expectedFirst(asked: RollSheetAsked): Expected {
   const gap = near(insideGapMm);
   return {
     text: `, to come out near ${gap} of gap at the large end`,
-    brief: ` Expect a gap near ${gap}: short on purpose, the correction brings it in.`,
+    brief: ` Expect a gap near ${gap}, short on purpose.`,
     figures: [],
   };
 }
@@ -44,7 +44,7 @@ function byRadius({ item }: RollSheetAsked, share: number, near: (mm: number) =>
     .join(", ");
   return {
     text: `, to come out near an inside radius of ${list}${end}`,
-    brief: ` Expect inside radii near ${list}${end}: short on purpose, the correction brings them in.`,
+    brief: ` Expect inside R near ${list}${end}, short on purpose.`,
     figures: zones.map((zone) =>
       taped(
         `${zoneName(zone, zones.length)}expected at the first trial, large end, inside radius`,

@@ -27,6 +27,12 @@ export function settingBoxes(
     unit: "mm",
     ...(planned == null ? {} : { planned: settable(planned, say.units), ...(carried && { carried }) }),
   });
+  /** For what came of the sums before it, which have room for their parts. */
+  const told = ({ label, unit, planned }: NoteBox): NoteBox => ({
+    label,
+    unit,
+    ...(planned !== undefined && { planned }),
+  });
   const zones = alikeZones(settings?.zones ?? []);
   const starts = zones.map(({ zone }) => zone.passes.find((pass) => pass.id === id)?.start);
   /** The raises of one zone, or of all round. */
@@ -42,8 +48,8 @@ export function settingBoxes(
         const side = edge[id === "finished" ? "second" : "first"];
         return { ...box(i === 0 ? `${head}${end}` : end, raises[side]), onto: "reading at 0" };
       }),
-      // Corrections are told for the large edge.
-      box(name === "" ? "raise, large edge" : "large edge", start?.largeMm),
+      // Corrections are told for the large edge; what both bearings came to stands there.
+      told(box(name === "" ? "raise, large edge" : "large edge", start?.largeMm)),
     ];
   };
   const withBearings = starts.every(
