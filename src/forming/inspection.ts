@@ -1,8 +1,13 @@
+import { degrees } from "../geometry/angle.ts";
+import { SAME_ANGLE } from "../geometry/tolerance.ts";
 import type { FormingCase } from "./case.ts";
 import { type LinearClass, linearToleranceMm } from "./iso13920.ts";
 import { AS_DRAWN, DERIVED } from "./judge.ts";
-import { number } from "./say.ts";
+import { number, sayIn } from "./say.ts";
 import { templateFigures } from "./sheet/touch.ts";
+import { isPipe } from "./skin.ts";
+import { MOST_ZONES, type RollZone, zonesOf } from "./zones.ts";
+import { alikeZones } from "./zoneWords.ts";
 
 /** What of a finished part the drawing asks, and straight lines that a tape reaches. [mm] */
 export interface Finish {
@@ -43,16 +48,25 @@ export interface Inspection {
 }
 
 const ISO = "iso-13920";
+const FULL_TURN_DEG = 360;
+
 /** A limit comes from the standard; where there is none the row has only its size. */
 const basisOf = (withinMm: number | null, size: string): string => (withinMm === null ? size : ISO);
 
+interface Template {
+  readonly label: string;
+  readonly value: number;
+}
+
 /**
- * Radii of inside templates that the finished part is held to. One setting serves a zone of an uneven skin, but its radius
- * runs on within it: there the templates are those of four elements, a quarter turn apart from the seam.
+ * Radii of inside templates that the finished part is held to. One setting serves a zone of an uneven skin, and bends it to
+ * one radius, the mean of what runs on within it: that is what the zone can be held to, with the true ones beside it.
+ * Where it is bent line by line, the templates are those of four elements, a quarter turn apart from the seam.
  */
-function finishedTemplates(item: FormingCase): { readonly label: string; readonly value: number }[] {
+function finishedTemplates(item: FormingCase): readonly Template[] {
   const { curvature = [], thicknessMm, rimsMm } = item;
   if (curvature.length === 0) return templateFigures(item, 1);
+  if (inZones(item)) return zoneTemplates(item);
   return [0, 1, 2, 3].flatMap((quarter) => {
     const sample = curvature[Math.round((quarter * curvature.length) / 4)];
     if (!sample) return [];
@@ -67,6 +81,45 @@ function finishedTemplates(item: FormingCase): { readonly label: string; readonl
     ];
   });
 }
+
+/** Is it rolled with so few settings that each has a template of its own? */
+function inZones(item: FormingCase): boolean {
+  const zones = zonesOf(item).length;
+  return (item.curvature?.length ?? 0) > 0 && zones > 0 && zones <= MOST_ZONES;
+}
+
+/** The means that zones are bent to at both ends, alike ones once, each with the true radii that it stands for. */
+function zoneTemplates(item: FormingCase): Template[] {
+  const { curvature = [], thicknessMm, units = "mm" } = item;
+  const say = sayIn(units);
+  const zones = zonesOf(item);
+  const ends = isPipe(item)
+    ? ([["ends", "largeRadiusMm"]] as const)
+    : ([
+        ["large end", "largeRadiusMm"],
+        ["small end", "smallRadiusMm"],
+      ] as const);
+  return alikeZones(zones).flatMap(({ zone, name }) =>
+    ends.map(([end, of]) => {
+      const within = curvature.filter(({ planDeg }) => isWithin(planDeg, zone)).map((one) => one[of]);
+      const inside = (mm: number) => Math.max(0, mm - thicknessMm / 2);
+      const [tight, slack] = [inside(Math.min(...within)), inside(Math.max(...within))];
+      return {
+        label: `template radius inside, ${end}, ${zones.length > 1 ? name : "all round"}, mean (true ${say.length(tight)} to ${say.length(slack)}), held square to the element line`,
+        value: inside(zone[of]),
+      };
+    }),
+  );
+}
+
+/** Does an element at this plan angle lie in a zone, whose last angle may pass the whole turn? [degrees] */
+function isWithin(planDeg: number, { fromDeg, toDeg }: Pick<RollZone, "fromDeg" | "toDeg">): boolean {
+  const on = (((planDeg - fromDeg) % FULL_TURN_DEG) + FULL_TURN_DEG) % FULL_TURN_DEG;
+  return on <= toDeg - fromDeg + degrees(SAME_ANGLE) || on >= FULL_TURN_DEG - degrees(SAME_ANGLE);
+}
+
+const MEANS =
+  " One setting bends a zone to one radius, so templates of zones are means: held in the middle of its zone the mean is to fit; towards a zone's ends the true shape runs to the radii beside it, and a piece made right stands off it by no more than that.";
 
 /** Where 0° is, and how many parts there are to inspect. */
 function whereWords({ pieces, quantity }: FormingCase, { seamDeg }: Finish): string {
@@ -128,9 +181,9 @@ export function inspectionOf(item: FormingCase): Inspection | null {
     toleranceClass: toleranceClass ?? null,
     note: `${whereWords(item, finish)}${
       toleranceClass === undefined
-        ? "The part names no tolerance class, so no limits are given: take them from the drawing."
+        ? "The part names no tolerance class, so no limits are given: take them from the drawing, or write the class into the part file (tolerance: A, B, C or D)."
         : `Limits of class ${toleranceClass} of ISO 13920 for lengths; out of round and edge offset are derived from them. A drawing or a code in force stands above.`
-    }`,
+    }${inZones(item) ? MEANS : ""}`,
     rows: [
       ...ends,
       row("height", "height at four places", finish.heightMm, {

@@ -83,6 +83,57 @@ describe("the inspection sheet", () => {
   });
 });
 
+describe("templates of a skin that is curved unevenly", () => {
+  const leaning = (offset: number) =>
+    reportOf(
+      named({
+        shape: "eccentric-cone",
+        thickness: 4,
+        largeEnd: { diameter: 900, measured: "outside" },
+        smallEnd: { diameter: 400, measured: "outside", offset: [offset, 0] },
+        height: 700,
+      }),
+    ).forming;
+  const templates = ({ inspection }: ReturnType<typeof leaning>) =>
+    inspection!.rows.filter(({ id }) => id === "template");
+
+  it("are the means that its zones are bent to, which the closing goes by, with the true ones that they stand for", () => {
+    const forming = leaning(300);
+    const close = forming.plans[0]!.steps.find(({ id }) => id === "close")!;
+    const rows = templates(forming);
+    expect(rows.length).toBeGreaterThan(2);
+    for (const { what, nominalMm } of rows) {
+      expect(
+        close.figures.some(({ value }) => Math.abs(value - nominalMm) < 1e-9),
+        what,
+      ).toBe(true);
+      const [, tight, slack] = /, mean \(true ([\d.]+) mm to ([\d.]+) mm\)/.exec(what)!;
+      expect(Number(tight)).toBeLessThan(nominalMm);
+      expect(Number(slack)).toBeGreaterThan(nominalMm);
+      // As far as the radii of one zone may differ.
+      expect(Number(slack) / Number(tight)).toBeLessThan(1.27);
+    }
+    // The tightest and the slackest of the whole skin lie in some zone.
+    const radii = forming.evenness!.samples.map(({ largeRadiusMm }) => largeRadiusMm - 2);
+    const large = rows
+      .filter(({ what }) => what.includes("large end"))
+      .map(({ what }) => what)
+      .join();
+    for (const mm of [Math.min(...radii), Math.max(...radii)])
+      expect(large).toContain(`${Number(mm.toFixed(1))} mm`);
+    expect(forming.inspection!.note).toMatch(/templates of zones are means/);
+    expect(forming.inspection!.note).toMatch(
+      /write the class into the part file \(tolerance: A, B, C or D\)/,
+    );
+  });
+
+  it("are those of four elements where it is bent line by line", () => {
+    const forming = leaning(1100);
+    expect(templates(forming).map(({ what }) => /plan \d+°/.exec(what)![0])).toContain("plan 90°");
+    expect(forming.inspection!.note).not.toMatch(/zones are means/);
+  });
+});
+
 describe("how unevenly it is curved", () => {
   const leaning = (offset: number) =>
     reportOf(

@@ -133,7 +133,9 @@ it("goes by templates, zone by zone, where the curvature is uneven", () => {
     2 * zones,
   );
   expect(step(steps, "edges").text).toMatch(new RegExp(`Mark the ${zones} zones by a line across the blank`));
-  expect(step(steps, "close").figures).toHaveLength(2 * zones);
+  // Templates of both ends of every zone, and the raise for a gap that is left.
+  expect(step(steps, "close").figures).toHaveLength(2 * zones + 1);
+  expect(step(steps, "close").figures.at(-1)!.label).toMatch(/^raise for every 10 mm of gap too much/);
   expect(step(steps, "first-measure").text).toMatch(/60 % to 77 % of the final bend, never above 83 %/);
   // So curved that one of its zones is too short to be corrected by itself: that is said, and no setting named.
   expect(step(steps, "first-correct").text).toMatch(

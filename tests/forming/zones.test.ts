@@ -118,16 +118,28 @@ describe("the zones of an eccentric cone", () => {
       }
   });
 
-  it("are not what the finished part is held to: its templates are those of four elements", () => {
+  it("are what the finished part is held to: the radius of the mean curvature, with the true ones of its elements beside it", () => {
     const { report } = shop();
     const rows = report.forming.inspection!.rows.filter(({ id }) => id === "template");
-    expect(rows).toHaveLength(8);
-    const evenness = report.forming.evenness!.samples;
-    for (const [i, deg] of [0, 90, 180, 270].entries()) {
-      const sample = evenness.find(({ planDeg }) => Math.abs(planDeg - deg) < 1e-6)!;
-      expect(rows[2 * i]!.what).toContain(`plan ${deg}°`);
-      expect(rows[2 * i]!.nominalMm).toBeCloseTo(sample.largeRadiusMm - 2, 4);
-      expect(rows[2 * i + 1]!.nominalMm).toBeCloseTo(sample.smallRadiusMm - 2, 4);
-    }
+    const { samples } = report.forming.evenness!;
+    const { zones } = report.forming.plans[0]!.settings!;
+    // Alike on both sides of the seam: both ends of the first half of the zones.
+    expect(rows).toHaveLength(zones.length + 1);
+    zones.slice(0, rows.length / 2).forEach(({ fromDeg, toDeg }, i) => {
+      const own = samples.filter(({ planDeg }) => {
+        const on = planDeg < fromDeg - 1e-6 ? planDeg + 360 : planDeg;
+        return on < toDeg + 1e-6;
+      });
+      for (const [j, of] of (["largeRadiusMm", "smallRadiusMm"] as const).entries()) {
+        const radii = own.map((one) => one[of]);
+        const mean = radii.length / radii.reduce((sum, radius) => sum + 1 / radius, 0);
+        const { what, nominalMm } = rows[2 * i + j]!;
+        expect(nominalMm).toBeCloseTo(mean - 2, 4);
+        const within = [Math.min(...radii), Math.max(...radii)].map(
+          (mm) => `${Number((mm - 2).toFixed(1))} mm`,
+        );
+        expect(what).toContain(`mean (true ${within.join(" to ")})`);
+      }
+    });
   });
 });

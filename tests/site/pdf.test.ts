@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { readBinder } from "../../src/site/binder/binder.ts";
-import { byHandWords } from "../../src/site/forming/byHandWords.ts";
+import { byHandRows } from "../../src/site/forming/byHandWords.ts";
 import { chosenPlan } from "../../src/site/forming/plan.ts";
 import { pdfDate } from "../../src/site/pdf/pdfDate.ts";
 import { sheetsPdf } from "../../src/site/pdf/write.ts";
@@ -79,11 +79,9 @@ describe.each(parts)("$report.part.name", (one) => {
     const words = pages.map(wordsOf).join(" ");
     for (const { title } of plan.steps) expect(words).toContain(`${title}.`);
     // The table to correct by hand, which the step speaks of.
-    for (const { byHand } of plan.steps) {
-      if (!byHand) continue;
-      const { gaps, raises } = byHandWords(byHand, report.part.units);
-      for (const cell of [...gaps.cells, ...raises.cells]) expect(words).toContain(plain(cell));
-    }
+    for (const step of plan.steps)
+      for (const { name, cells } of byHandRows(step, report.part.units))
+        for (const cell of [name, ...cells]) expect(words).toContain(plain(cell));
     expect(words).toContain("Caution.");
     expect(idsIn(words)).toEqual([]);
     // What can spoil the work stands before the first step.

@@ -44,6 +44,18 @@ export function firstByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep {
   };
 }
 
+/** Do trials of this part say what the second raise is, or that none is safe: has it all in it that the first pass taught? */
+export function secondTold({ tried }: RollSheetAsked): boolean {
+  if (!tried) return false;
+  const { second, look, zones } = tried;
+  return (
+    second !== null ||
+    look ||
+    zones.some((one) => one.second) ||
+    (zones.length > 0 && zones.every((one) => one.look))
+  );
+}
+
 /** The second raise, once the first pass of a blank of this part ended in its window. */
 export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep {
   const second = asked.tried?.second;

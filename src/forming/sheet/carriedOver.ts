@@ -1,52 +1,81 @@
-import { endRolled } from "../closure.ts";
-import { setting } from "../rollPlaces.ts";
+import { byHand } from "../byHand.ts";
+import { setting, settable } from "../rollPlaces.ts";
+import type { Say } from "../say.ts";
 import { isPipe } from "../skin.ts";
-import { trialModel } from "../trialModel.ts";
+import { listedZones } from "../zoneAdvice.ts";
+import { zoneByHand } from "../zoneByHand.ts";
 import type { RollSheetAsked } from "./asked.ts";
-import { type Figure, scaled } from "./step.ts";
+import { type ModelTable, modelTables } from "./modelTable.ts";
+import { type Figure, type PlanStep, scaled } from "./step.ts";
 
-/** What the model asks at the large edge, at the tilt of the first trial, for one gap in the window. [mm] */
-interface ModelSetting {
-  readonly gapMm: number;
-  readonly largeMm: number;
-}
-
-/**
- * What the model asks for the widest, the middle and the narrowest gap of the first pass's window; between them it runs
- * all but straight. By how much a roll was set over or under it, the second pass is moved.
- *
- * @returns nothing where there is no model to compare with
- * @see derived here
- */
-function modelSettings({ item, roll, say }: RollSheetAsked): ModelSetting[] {
-  const answer = roll ? trialModel({ item, roll, say }) : null;
-  if (answer?.kind !== "model") return [];
-  const { cone, window, pass, read } = answer.model;
-  const start = pass("trial")?.start;
-  if (!start) return [];
-  return [window.from, (window.from + window.to) / 2, window.to].map((closed) => ({
-    gapMm: endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed }).insideGapMm,
-    largeMm: read({ settingMm: start.largeMm, closed }).modelMm - (start.middleMm - start.largeMm),
-  }));
-}
-
-/** How the first pass's correction is carried over to the second, without a screen. */
-export function carriedOver(asked: RollSheetAsked): {
+interface Carried extends Pick<PlanStep, "model"> {
   readonly text: string;
   readonly brief: string;
   readonly figures: readonly Figure[];
-} {
-  const rows = modelSettings(asked);
-  if (rows.length === 0) return { text: "", brief: "", figures: [] };
+}
+
+/** Down to a tenth of a millimetre, as a roll is set: what is not to be passed is never rounded up. */
+const down = (mm: number): number => Math.floor(mm * 10) / 10;
+
+const bare = (mm: number, say: Say): string => say.length(settable(mm, say.units)).replace(/ (?:mm|in)$/, "");
+/** "+ 4.7" as it stands in a sum. */
+const added = (mm: number, say: Say): string => `${mm < 0 ? "−" : "+"} ${bare(Math.abs(mm), say)}`;
+
+/** One reckoning with this part's own numbers: the plan's start corrected once by the table of the first pass, come out in the middle of the window. */
+function worked(asked: RollSheetAsked, { at, plannedMm, mostMm }: ModelTable, lastMm: number): string {
   const { say } = asked;
-  const where = isPipe(asked.item) ? "raise" : "setting at the large edge";
-  const bare = (mm: number) => say.length(mm).replace(/ (?:mm|in)$/, "");
-  const list = rows.map(({ gapMm, largeMm }) => `${setting(largeMm, say)} at ${bare(gapMm)}`).join(", ");
+  const middle = at[1];
+  if (!middle) return "";
+  // Reckoned with the numbers that stand there, so that whoever does it again gets the same.
+  const [last, table, planned] = [lastMm, middle.largeMm, plannedMm].map((mm) => settable(mm, say.units));
+  if (last === undefined || table === undefined || planned === undefined) return "";
+  const over = Math.min(last - table, down(mostMm));
+  const out =
+    middle.gapMm === null ? `R ${say.tape(middle.insideMm ?? 0)}` : `a gap of ${say.tape(middle.gapMm)}`;
+  return `${bare(last, say)} left ${out}: ${bare(last, say)} − ${bare(table, say)} = ${added(last - table, say).replace(" ", "")}, so ${bare(planned, say)} ${added(over, say)} = ${bare(planned + over, say)}`;
+}
+
+/** Raise at the large edge after the first correction by the sheet's own table, from the plan's start. [mm] */
+function correctedOnce(asked: RollSheetAsked): number | null {
+  const { item, roll, settings, say } = asked;
+  const start = settings?.zones[0]?.passes.find(({ id }) => id === "trial")?.start;
+  if (!roll || !start) return null;
+  const ranges = item.cone ? byHand({ item, roll, say }) : (zoneByHand({ item, roll, say })[0]?.ranges ?? []);
+  return start.largeMm + (ranges.filter(({ moreMm }) => moreMm > 0).at(-1)?.moreMm ?? 0);
+}
+
+/** How the first pass's correction is carried over to the second, without a screen. */
+export function carriedOver(asked: RollSheetAsked): Carried {
+  const { item, roll, say } = asked;
+  const model = roll ? modelTables({ item, roll, say }) : [];
+  const [first] = model;
+  const lastMm = correctedOnce(asked);
+  if (!first || lastMm === null) return { text: "", brief: "", figures: [] };
+  const pipe = isPipe(item);
+  const several = model.length > 1;
+  const by = first.zones.length === 0 ? "gap at the large end" : "inside radius at the large end";
+  const most = model
+    .map(({ zones, mostMm }) => `${several ? `${listedZones(zones)} ` : ""}${setting(down(mostMm), say)}`)
+    .join(", ");
+  const example = worked(asked, first, lastMm);
+  const whose = several ? `in ${listedZones(first.zones)}, ` : "";
+  const each = several ? "Zone by zone carry" : "Carry";
+  const tilt = pipe
+    ? ""
+    : " The table's numbers are at the tilt of the first trial, at which the roll then stood; in the table of settings each moment has its own tilt, so there they differ.";
   return {
-    text: ` Move ${isPipe(asked.item) ? "it" : "both ends"} by as much as the ${where} that ended the first pass stood over or under what the model asks${isPipe(asked.item) ? "" : ", at the tilt of the first trial,"} for the gap that came out: ${list} of gap at the large end, straight between. After two trials the trial correction comes nearer, and often asks for less.`,
-    brief: ` Plus (less) what the first pass's last ${where} was over (under) the model's for its gap${isPipe(asked.item) ? "" : " at this tilt"}: ${list}.`,
-    figures: rows.map(({ gapMm, largeMm }) =>
-      scaled(`by the model for a gap of ${say.length(gapMm)}, ${where}`, largeMm),
+    text: ` ${each} over what the first pass taught: take its last ${pipe ? "raise" : "raise at the large edge"}, less what the table here has for the ${by} that it left (straight between), and move ${pipe ? "the raise" : "both ends"} by so much; never up by more than ${most}. Worked: ${whose}${example}.${tilt} After two trials the trial correction comes nearer, and often asks for less.`,
+    brief: ` Plus (less) the first pass's last raise less the table's${pipe ? "" : " (at the first trial's tilt)"}, up by ${most} at most: ${whose}${example}.`,
+    figures: model.flatMap(({ zones, at }) =>
+      zones.length > 0
+        ? []
+        : at.map(({ gapMm, largeMm }) =>
+            scaled(
+              `by the model for a gap of ${say.length(gapMm ?? 0)}, ${pipe ? "raise" : "setting at the large edge"}`,
+              largeMm,
+            ),
+          ),
     ),
+    model,
   };
 }

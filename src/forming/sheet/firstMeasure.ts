@@ -1,5 +1,7 @@
+import { endRolled } from "../closure.ts";
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { passPoints } from "../passPoints.ts";
+import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { type PlanStep, taped } from "./step.ts";
 import { gapWindows, sharesOf, templateBrief, templateFigures } from "./touch.ts";
@@ -14,8 +16,20 @@ function briefly(asked: RollSheetAsked, share: number): string {
       `${end} ${say.tape(toMm)} to ${say.tape(fromMm)}, never below ${say.tape(capMm)}`,
   );
   if (gaps.length > 0)
-    return `Release, support, measure straight across, inside corners: ${gaps.join("; ")}. Inside templates square to the line: ${templateBrief(item, say, share)}.`;
+    return `Release, support, measure straight across, inside corners: ${gaps.join("; ")}. Inside templates square to the line ${halfWay(asked, { brief: true })}.`;
   return `Release, support, find inside radii square to the line, by template or depth under a straightedge: window, open to tight, in the boxes (${say.percent(from)} to ${say.percent(to)} of the bend); half way ${templateBrief(item, say, share)}. Never tighter than ${templateBrief(item, say, most)}.`;
+}
+
+/** Templates hold at one gap only: which that is, and how far they may stand open elsewhere in the window. */
+function halfWay({ item, say }: RollSheetAsked, { brief }: { brief: boolean }): string {
+  const aim = passPoints(item).find(({ id }) => id === "aim");
+  const { cone } = item;
+  if (!aim || !cone || aim.closed === null) return "";
+  const { insideGapMm } = endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed: aim.closed });
+  const widest = templateBrief(item, say, sharesOf(item).from);
+  if (brief)
+    return `at a gap of ${say.tape(insideGapMm)}: ${templateBrief(item, say, aim.share)}; at the widest ${widest}`;
+  return `half way, at a gap of ${say.tape(insideGapMm)}${isPipe(item) ? "" : " at the large end"}: ${templateBrief(item, say, aim.share)}; more open is right too, up to ${widest} at the widest gap`;
 }
 
 /** What is measured when the first pass is through: gaps of a right cone, inside radii of each zone of an uneven skin. */
@@ -32,7 +46,9 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
   const radii = templates.map(({ value }) => say.tape(value)).join(" and ");
   const held =
     templates.length <= 2
-      ? ` Inside templates half way through the window, square to the element line: ${radii}.`
+      ? large
+        ? ` Inside templates, square to the element line, ${halfWay(asked, { brief: false })}.`
+        : ` Inside templates half way through the window, square to the element line: ${radii}.`
       : "";
   const text = large
     ? `Release and support the piece, then measure straight across from inside corner to inside corner of its seam edges: ${windows}. Never below ${say.tape(large.capMm)} at the ${large.end} in this pass.${held}`

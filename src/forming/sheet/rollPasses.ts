@@ -1,16 +1,15 @@
-import { endRolled } from "../closure.ts";
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
-import { passPoints } from "../passPoints.ts";
 import { seamOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { carriedOver } from "./carriedOver.ts";
+import { expectedFirst } from "./expectedFirst.ts";
 import { firstMeasure } from "./firstMeasure.ts";
 import { firstCorrect } from "./firstCorrect.ts";
 import { settingBoxes } from "./settingBoxes.ts";
 import { settingBrief, settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
 import type { PlanStep } from "./step.ts";
-import { firstByTrials, secondByTrials } from "./byTrials.ts";
+import { firstByTrials, secondByTrials, secondTold } from "./byTrials.ts";
 import { zonesBack, zonesOn } from "./zoneChange.ts";
 import { stillOpen } from "./stillOpen.ts";
 import { feelerWords, templateBrief, templateFigures } from "./touch.ts";
@@ -25,20 +24,6 @@ const PRESSURE =
 const bewareOf = ([first]: readonly string[]): Pick<PlanStep, "beware"> =>
   first === undefined ? {} : { beware: first };
 
-/** What the first trial is to come out as, if plate and roll follow the model: wider than the window. */
-function expectedOf({ item, say }: RollSheetAsked): { text: string; brief: string } {
-  const closed = passPoints(item).find(({ id }) => id === "trial")?.closed ?? null;
-  const { cone } = item;
-  if (!cone || closed === null) return { text: "", brief: "" };
-  const { insideGapMm } = endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed });
-  // Whole millimetres are near enough for a word in them; an inch has its own marks.
-  const gap = say.tape(say.units === "mm" ? Math.round(insideGapMm) : insideGapMm);
-  return {
-    text: `, to come out near ${gap} of gap at the large end`,
-    brief: ` Expect a gap near ${gap}.`,
-  };
-}
-
 /** The same raise put on over another length of plate leaves another gap. */
 const smallSteps = ({ say }: RollSheetAsked): string =>
   `Small steps are ${say.units === "mm" ? "5 mm" : "3/16 in"} or less on the scale, both bearings by turns, the plate moving all the while; note how far it had gone when the whole raise was on, and take as long over every blank.`;
@@ -46,7 +31,7 @@ const smallSteps = ({ say }: RollSheetAsked): string =>
 function raise(asked: RollSheetAsked): PlanStep {
   const { settings, noSettings, say } = asked;
   const words = settings && settingWords(settings, "trial", say);
-  const expected = expectedOf(asked);
+  const expected = expectedFirst(asked);
   return firstByTrials(asked, {
     id: "first-raise",
     phase: "first pass",
@@ -58,7 +43,7 @@ function raise(asked: RollSheetAsked): PlanStep {
       ? `Plate moving, in small steps, to ${settingBrief(settings, "trial", say) ?? words}.${expected.brief}`
       : "Plate moving, in small steps, by the template.",
     ...bewareOf(settings ? settingProblems(settings, "trial") : []),
-    figures: settings ? settingFigures(settings, "trial") : [],
+    figures: settings ? [...settingFigures(settings, "trial"), ...expected.figures] : [],
     cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial") : [])],
     toNote: settingBoxes(asked, "trial"),
     basis: settings ? DERIVED : COMMON_PRACTICE,
@@ -156,7 +141,8 @@ function second(asked: RollSheetAsked): PlanStep {
     ...bewareOf(settings ? settingProblems(settings, "finished") : []),
     figures: settings ? [...settingFigures(settings, "finished"), ...carried.figures] : [],
     cautions: [RAISE_MOVING, RISING, ...(settings ? settingProblems(settings, "finished") : [])],
-    toNote: settingBoxes(asked, "finished"),
+    toNote: settingBoxes(asked, "finished", carried.model !== undefined && !secondTold(asked)),
+    ...(carried.model && { model: carried.model }),
     basis: settings ? DERIVED : COMMON_PRACTICE,
   };
 }

@@ -13,13 +13,25 @@ import { listedZones } from "../zoneAdvice.ts";
 /**
  * Where one moment's raise is written down beside the one that was planned, zone by zone: at the bearings, where the scales
  * are; at both edges where the shop gives no bearings. Nothing is planned where trials name nothing that is safe.
+ *
+ * @param carried does what the first pass taught come on top of what is planned?
  */
-export function settingBoxes({ item, settings, tried, say }: RollSheetAsked, id: PassPoint["id"]): NoteBox[] {
+export function settingBoxes(
+  { item, settings, tried, say }: RollSheetAsked,
+  id: PassPoint["id"],
+  carried = false,
+): NoteBox[] {
   /** A raise, with what the plan has for it where the roll's geometry is known. [mm] */
   const box = (label: string, planned: number | null | undefined): NoteBox => ({
     label: `${label}, set`,
     unit: "mm",
-    ...(planned == null ? {} : { planned: settable(planned, say.units) }),
+    ...(planned == null ? {} : { planned: settable(planned, say.units), ...(carried && { carried }) }),
+  });
+  /** For what came of the sums before it, which have room for their parts. */
+  const told = ({ label, unit, planned }: NoteBox): NoteBox => ({
+    label,
+    unit,
+    ...(planned !== undefined && { planned }),
   });
   const zones = alikeZones(settings?.zones ?? []);
   const starts = zones.map(({ zone }) => zone.passes.find((pass) => pass.id === id)?.start);
@@ -36,8 +48,8 @@ export function settingBoxes({ item, settings, tried, say }: RollSheetAsked, id:
         const side = edge[id === "finished" ? "second" : "first"];
         return { ...box(i === 0 ? `${head}${end}` : end, raises[side]), onto: "reading at 0" };
       }),
-      // Corrections are told for the large edge.
-      box(name === "" ? "raise, large edge" : "large edge", start?.largeMm),
+      // Corrections are told for the large edge; what both bearings came to stands there.
+      told(box(name === "" ? "raise, large edge" : "large edge", start?.largeMm)),
     ];
   };
   const withBearings = starts.every(

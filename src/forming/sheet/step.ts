@@ -1,5 +1,7 @@
 import type { ByHand } from "../byHand.ts";
 import { DERIVED } from "../judge.ts";
+import type { ZoneByHand } from "../zoneByHand.ts";
+import type { ModelTable } from "./modelTable.ts";
 
 /** A number of the work sheet with its unit and where it comes from. Lengths in mm, angles in degrees. */
 export interface Figure {
@@ -41,6 +43,8 @@ export interface NoteBox {
   readonly planned?: number;
   /** The scale shows more than what is planned: its reading here is written first, then the sum of both. */
   readonly onto?: "reading at 0";
+  /** What the first pass taught comes on top of what is planned, or off it: room for that, and for the sum. */
+  readonly carried?: true;
 }
 
 /** The parts of the work sheet, in the order of the work. */
@@ -72,6 +76,10 @@ export interface PlanStep {
   readonly toNote: readonly NoteBox[];
   /** For a correction without a screen: what came out, and by how much more to raise. */
   readonly byHand?: readonly ByHand[];
+  /** The same where the skin is curved unevenly, for every setting. */
+  readonly byHandZones?: readonly ZoneByHand[];
+  /** What the model asks for what the first pass may leave, to carry its correction over to the second without a screen. */
+  readonly model?: readonly ModelTable[];
   /** Where the way of doing it comes from. */
   readonly basis: string;
 }

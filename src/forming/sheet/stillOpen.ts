@@ -1,15 +1,23 @@
+import { TURN } from "../../geometry/angle.ts";
+import type { RollAsked } from "../asked.ts";
 import { endRolled } from "../closure.ts";
+import { shareOfClosure } from "../firstPass.ts";
 import { DERIVED } from "../judge.ts";
 import { seamOrder } from "../seamOrder.ts";
-import { isPipe } from "../skin.ts";
+import { isPipe, meanHalfAngleRad } from "../skin.ts";
+import { depthOfRadius, straightedgeOf } from "../straightedge.ts";
 import { trialModel } from "../trialModel.ts";
+import { type ZoneModel, zoneModels } from "../zoneModel.ts";
 import type { RollSheetAsked } from "./asked.ts";
+import { zoneModelMm } from "./modelTable.ts";
 import { type Figure, mm } from "./step.ts";
 
 /** The last of the closing, over which the raise is taken to run straight with the gap. [-] */
 const LAST_CLOSED = 0.95;
 /** One unit of gap on a tape that a raise is told for: 10 mm, or an inch. [mm] */
 const TAPE = { mm: 10, in: 25.4 } as const;
+/** One unit of depth under a straightedge: 1 mm, or a sixteenth of an inch. [mm] */
+const DEPTH = { mm: 1, in: 25.4 / 16 } as const;
 
 /** How much more to raise for the gap that the second pass has left, and what to do where the edges have passed each other. */
 export function stillOpen(asked: RollSheetAsked): {
@@ -31,22 +39,77 @@ export function stillOpen(asked: RollSheetAsked): {
     past === ""
       ? tilt
       : `${tilt} Edges past each other: bending roll down and off; a spreader springs them apart, never rolling on.`;
-  const answer = roll && item.pieces === 1 ? trialModel({ item, roll, say }) : null;
-  if (answer?.kind !== "model")
+  const rate = roll && (item.cone ? coneRate({ item, roll, say }) : zoneRate({ item, roll, say }));
+  if (!rate)
     return {
       text: ` Not there yet: both ends a little more alike, back to ${second} and through again.${rest}`,
       brief: ` Else both ends a little more, from ${second} again.${fewer}`,
       figures: [],
     };
+  const by = `${say.length(rate.moreMm)} for every ${say.length(rate.everyMm)} of ${rate.of}`;
+  return {
+    text: ` Not there yet: both ends more alike${rate.where}, by the model about ${by}, half of it first; back to ${second} and through again.${rest}`,
+    brief: ` Else both ends more${rate.where}, about ${by}, half of it first; from ${second} again.${fewer}`,
+    figures: [mm(`raise for every ${say.length(rate.everyMm)} of ${rate.of}`, rate.moreMm, DERIVED)],
+  };
+}
+
+/** A raise for so much that is still to be closed. [mm] */
+interface Rate {
+  readonly moreMm: number;
+  readonly everyMm: number;
+  readonly of: string;
+  readonly where: string;
+}
+
+const GAP = "gap too much at the large end";
+
+function coneRate(asked: RollAsked): Rate | null {
+  const { item } = asked;
+  const answer = item.pieces === 1 ? trialModel(asked) : null;
+  if (answer?.kind !== "model") return null;
   const { cone, read } = answer.model;
   const modelMm = (closed: number) => read({ settingMm: 0, closed }).modelMm;
   const gap = (closed: number) => endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed }).insideGapMm;
-  const tapeMm = TAPE[item.units ?? "mm"];
-  const moreMm = (tapeMm * (modelMm(1) - modelMm(LAST_CLOSED))) / (gap(LAST_CLOSED) - gap(1));
-  const by = `${say.length(moreMm)} for every ${say.length(tapeMm)} of gap too much at the large end`;
-  return {
-    text: ` Not there yet: both ends more alike, by the model about ${by}, half of it first; back to ${second} and through again.${rest}`,
-    brief: ` Else both ends more, about ${by}, half of it first; from ${second} again.${fewer}`,
-    figures: [mm(`raise for every ${say.length(tapeMm)} of gap too much at the large end`, moreMm, DERIVED)],
-  };
+  const everyMm = TAPE[item.units ?? "mm"];
+  const moreMm = (everyMm * (modelMm(1) - modelMm(LAST_CLOSED))) / (gap(LAST_CLOSED) - gap(1));
+  return { moreMm, everyMm, of: GAP, where: "" };
+}
+
+/**
+ * The same where the skin is curved unevenly: all zones alike, by the zone that asks least for it. A skin that closes on
+ * itself is told by its gap, that of the right cone of the same rims and mean slant; a piece of it by its depth under the
+ * straightedge.
+ */
+function zoneRate(asked: RollAsked): Rate | null {
+  const { item, say } = asked;
+  const answer = zoneModels(asked);
+  if (answer.kind === "none") return null;
+  const { models } = answer;
+  const halfAngleRad = meanHalfAngleRad(item);
+  const share = shareOfClosure({ halfAngleRad, closed: LAST_CLOSED });
+  if (share === null) return null;
+  const half = item.thicknessMm / 2;
+  const raise = (model: ZoneModel) => zoneModelMm(model, 1, half) - zoneModelMm(model, share, half);
+  const where = models.length > 1 ? " in every zone" : "";
+  if (item.pieces === 1) {
+    const radiusMm = item.rimsMm.large / TURN;
+    const gap = (closed: number) => endRolled(item, { halfAngleRad }, { radiusMm, closed }).insideGapMm;
+    const everyMm = TAPE[item.units ?? "mm"];
+    const moreMm = (everyMm * Math.min(...models.map(raise))) / (gap(LAST_CLOSED) - gap(1));
+    // Beyond what the roll bends the model knows no difference.
+    return moreMm > 0 ? { moreMm, everyMm, of: GAP, where } : null;
+  }
+  const chordMm = straightedgeOf(item);
+  if (chordMm === null) return null;
+  const everyMm = DEPTH[item.units ?? "mm"];
+  const rates = models.map((model) => {
+    const depth = (of: number) => depthOfRadius({ chordMm, insideMm: model.zone.largeRadiusMm / of - half });
+    return (everyMm * raise(model)) / (depth(1) - depth(share));
+  });
+  const moreMm = Math.min(...rates);
+  const of = `depth lacking under a straightedge of ${say.length(chordMm)} at the large end`;
+  return moreMm > 0
+    ? { moreMm, everyMm, of, where: models.length > 1 ? " in the zone that is open" : "" }
+    : null;
 }

@@ -2,31 +2,122 @@ import type { Units } from "../../drawing/format.ts";
 import type { ByHand } from "../../forming/byHand.ts";
 import { settable } from "../../forming/rollPlaces.ts";
 import { sayIn } from "../../forming/say.ts";
+import type { ModelTable } from "../../forming/sheet/modelTable.ts";
+import type { PlanStep } from "../../forming/sheet/step.ts";
+import { listedZones } from "../../forming/zoneAdvice.ts";
+import type { ZoneByHand } from "../../forming/zoneByHand.ts";
 
-/** The table to correct the first pass by without a screen: names of its two rows, and their cells. */
-export interface ByHandTable {
-  readonly gaps: { readonly name: string; readonly cells: readonly string[] };
-  readonly raises: { readonly name: string; readonly cells: readonly string[] };
+/** One row of a table to work by without a screen. */
+export interface ByHandRow {
+  readonly name: string;
+  readonly cells: readonly string[];
 }
 
-/** The same words on the page, on paper and in a PDF. */
-export function byHandWords(rows: readonly ByHand[], units: Units): ByHandTable {
+/** A range of numbers that fall: from the widest to the narrowest; null where it has no end. */
+type Range = readonly [from: number | null, to: number | null];
+
+function wordsIn(units: Units) {
   const say = sayIn(units);
   const bare = (mm: number) => say.length(mm).replace(/ (?:mm|in)$/, "");
   // A roll is set to a tenth of a millimetre at the best; a raise is never rounded up.
-  const tenth = (mm: number) => Math.floor(mm * 10) / 10;
-  const gap = (mm: number) => bare(settable(mm, units));
-  const range = ({ fromMm, toMm }: ByHand): string => {
-    if (fromMm === null) return toMm === null ? "any" : `over ${gap(toMm)}, flat`;
-    return toMm === null ? `under ${gap(fromMm)}` : `${gap(fromMm)} to ${gap(toMm)}`;
-  };
-  const raise = ({ fromMm, moreMm }: ByHand): string => {
-    if (moreMm === 0) return fromMm === null ? "look for the cause" : "right: leave it";
-    if (moreMm < 0) return `next blank −${bare(-tenth(moreMm))}`;
-    return fromMm === null ? `${bare(tenth(moreMm))}, check 0 first` : bare(tenth(moreMm));
-  };
+  const down = (mm: number) => bare(Math.floor(mm * 10) / 10);
+  const set = (mm: number) => bare(settable(mm, units));
   return {
-    gaps: { name: `Gap, large end, ${units}`, cells: rows.map(range) },
-    raises: { name: "Raise both ends by", cells: rows.map(raise) },
+    down,
+    set,
+    range: ([from, to]: Range, { flat }: { flat: boolean }): string => {
+      if (from === null) return to === null ? "any" : `over ${set(to)}${flat ? ", flat" : ""}`;
+      return to === null ? `under ${set(from)}` : `${set(from)} to ${set(to)}`;
+    },
+    /** The same where the widest has the least number. */
+    rising: ([from, to]: Range): string => {
+      if (from === null) return to === null ? "any" : `under ${set(to)}`;
+      return to === null ? `over ${set(from)}` : `${set(from)} to ${set(to)}`;
+    },
+    raise: (moreMm: number, isFirst: boolean): string => {
+      if (moreMm === 0) return isFirst ? "look for the cause" : "right: leave it";
+      if (moreMm < 0) return `next blank −${down(-moreMm)}`;
+      return isFirst ? `${down(moreMm)}, check 0 first` : down(moreMm);
+    },
   };
+}
+
+/** The table to correct the first pass of a right cone by. */
+function gapRows(rows: readonly ByHand[], units: Units): ByHandRow[] {
+  const { range, raise } = wordsIn(units);
+  return [
+    {
+      name: `Gap, large end, ${units}`,
+      cells: rows.map(({ fromMm, toMm }) => range([fromMm, toMm], { flat: true })),
+    },
+    { name: "Raise both ends by", cells: rows.map(({ fromMm, moreMm }) => raise(moreMm, fromMm === null)) },
+  ];
+}
+
+/** Before what is said of the zones of one setting; nothing where one serves all round. */
+const head = (zones: readonly number[], several: boolean): string => {
+  const name = listedZones(zones);
+  return several ? `${name.charAt(0).toUpperCase()}${name.slice(1)}: ` : "";
+};
+
+/** The same for the zones of an uneven skin, setting by setting. */
+function zoneRows(tables: readonly ZoneByHand[], units: Units): ByHandRow[] {
+  const { range, rising, raise, down, set } = wordsIn(units);
+  return tables.flatMap(({ zones, chordMm, highMm, ranges }) => [
+    {
+      name: `${head(zones, tables.length > 1)}R, large end, ${units}`,
+      cells: ranges.map(({ openMm, tightMm }) => range([openMm, tightMm], { flat: true })),
+    },
+    ...(chordMm === null
+      ? []
+      : [
+          {
+            name: `or depth under ${set(chordMm)}`,
+            cells: ranges.map(({ openDepthMm, tightDepthMm }) => rising([openDepthMm, tightDepthMm])),
+          },
+        ]),
+    {
+      name: `Raise both ends by (large edge never over ${down(highMm)})`,
+      cells: ranges.map(({ openMm, moreMm }) => raise(moreMm, openMm === null)),
+    },
+  ]);
+}
+
+/** Long enough for a number by hand. */
+const BLANK = "______";
+
+/** What the model asks for what came out of the first pass, and the sum that carries it over. */
+function modelRows(tables: readonly ModelTable[], units: Units): ByHandRow[] {
+  const { set } = wordsIn(units);
+  return tables.flatMap(({ zones, chordMm, at }) => {
+    const before = head(zones, tables.length > 1);
+    const gaps = at.flatMap(({ gapMm }) => (gapMm === null ? [] : [set(gapMm)]));
+    const radii = at.flatMap(({ insideMm }) => (insideMm === null ? [] : [set(insideMm)]));
+    const depths = at.flatMap(({ depthMm }) => (depthMm === null ? [] : [set(depthMm)]));
+    return [
+      ...(gaps.length > 0
+        ? [{ name: `Gap left, large end, ${units}`, cells: gaps }]
+        : [{ name: `${before}R left, large end, ${units}`, cells: radii }]),
+      ...(chordMm === null ? [] : [{ name: `or depth under ${set(chordMm)}`, cells: depths }]),
+      {
+        name: "Table, raise at the large edge",
+        cells: [
+          ...at.map(({ largeMm }) => set(largeMm)),
+          `last raise ${BLANK} − table ${BLANK} = ± ${BLANK}`,
+        ],
+      },
+    ];
+  });
+}
+
+/** The tables of a step to work by without a screen, row by row: the same words on the page, on paper and in a PDF. */
+export function byHandRows(
+  { byHand, byHandZones, model }: Pick<PlanStep, "byHand" | "byHandZones" | "model">,
+  units: Units,
+): ByHandRow[] {
+  return [
+    ...(byHand ? gapRows(byHand, units) : []),
+    ...zoneRows(byHandZones ?? [], units),
+    ...modelRows(model ?? [], units),
+  ];
 }

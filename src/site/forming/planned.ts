@@ -12,6 +12,9 @@ export function plannedWords(planned: number, unit: string, units: Units): strin
 export const addedWords = (planned: number, unit: string, units: Units): string =>
   `${planned < 0 ? "−" : "+"} ${plannedWords(Math.abs(planned), unit, units)}`;
 
+/** Room for what comes on top of what is planned, or off it. */
+export const carriedBlank = ({ carried }: NoteBox): string => (carried ? " ± ____" : "");
+
 /** A line to write on says by itself that something is set or measured. */
 export const boxName = (label: string): string => label.replace(/, (?:set|measured)$/, "");
 

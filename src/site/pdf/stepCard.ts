@@ -5,9 +5,9 @@ import { MM_PER_INCH } from "../../geometry/units.ts";
 import { type Block, stack } from "../../output/pdf/block.ts";
 import type { Pdf } from "../../output/pdf/document.ts";
 import { ruled } from "../../output/pdf/ruled.ts";
-import { tableBlock, textOf } from "../../output/pdf/tableBlock.ts";
+import { tableBlock } from "../../output/pdf/tableBlock.ts";
 import { paragraph, type Run } from "../../output/pdf/words.ts";
-import { byHandWords } from "../forming/byHandWords.ts";
+import { type ByHandRow, byHandRows } from "../forming/byHandWords.ts";
 import { type Footnote, footnotes, marked, markOf } from "../forming/footnotes.ts";
 import { joined } from "../forming/joined.ts";
 import { type Grid, gridOf } from "../forming/planned.ts";
@@ -100,7 +100,8 @@ function stepBlock(
       aside,
     },
   );
-  const table = step.byHand && byHand(pdf, step.byHand, units);
+  const rows = byHandRows(step, units);
+  const table = rows.length > 0 ? byHand(pdf, rows) : undefined;
   const under = [...(table ? [table] : []), ...(sums && boxes ? [boxes] : [])];
   const left =
     under.length > 0 ? stack([words, indented(stack(under, 0.5), table && aside?.widthMm)], 0.4) : words;
@@ -119,25 +120,35 @@ const indented = (inner: Block, asideMm = 0): Block => ({
   draw: (x, y, width) => inner.draw(x + NUMBER_MM, y, width - NUMBER_MM - asideMm),
 });
 
-/** The table to correct by without a screen, its columns as wide as their words. */
-function byHand(pdf: Pdf, rows: NonNullable<Step["byHand"]>, units: Units): Block {
-  const { gaps, raises } = byHandWords(rows, units);
-  const line = ({ name, cells }: typeof gaps) => [{ text: [bold(name)] }, ...cells.map((text) => ({ text }))];
-  const share = (i: number, isBold: boolean) =>
-    Math.max(
-      ...[line(gaps), line(raises)].map((cells) => {
-        const words = textOf(cells[i] ?? { text: "" });
-        return pdf.width(words, { capMm: SMALL_CAP, bold: isBold }) + 2;
-      }),
-    );
+/** The tables to work by without a screen, their columns as wide as their words. */
+function byHand(pdf: Pdf, rows: readonly ByHandRow[]): Block {
+  const columns = Math.max(...rows.map(({ cells }) => cells.length));
+  const widest = (texts: readonly string[], isBold: boolean) =>
+    Math.max(...texts.map((text) => pdf.width(text, { capMm: SMALL_CAP, bold: isBold }) + 2));
+  const each = Array.from({ length: columns }, (_, i) => i);
   return tableBlock(pdf, {
     capMm: SMALL_CAP,
     columns: [
-      { align: "left", share: share(0, true) },
-      ...rows.map((_, i) => ({ align: "right" as const, share: share(i + 1, false) })),
+      {
+        align: "left",
+        share: widest(
+          rows.map(({ name }) => name),
+          true,
+        ),
+      },
+      ...each.map((i) => ({
+        align: "right" as const,
+        share: widest(
+          rows.map(({ cells }) => cells[i] ?? ""),
+          false,
+        ),
+      })),
     ],
-    edges: rows.map((_, i) => i + 1),
+    edges: each.map((i) => i + 1),
     head: [],
-    rows: [line(gaps), line(raises)],
+    rows: rows.map(({ name, cells }) => [
+      { text: [bold(name)] },
+      ...each.map((i) => ({ text: cells[i] ?? "" })),
+    ]),
   });
 }

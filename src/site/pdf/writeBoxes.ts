@@ -3,7 +3,15 @@ import type { NoteBox } from "../../forming/sheet/step.ts";
 import type { Block } from "../../output/pdf/block.ts";
 import type { Lettering, Pdf } from "../../output/pdf/document.ts";
 import { joined } from "../forming/joined.ts";
-import { addedWords, boxName, isSum, openBox, plannedWords, sumStart } from "../forming/planned.ts";
+import {
+  addedWords,
+  boxName,
+  carriedBlank,
+  isSum,
+  openBox,
+  plannedWords,
+  sumStart,
+} from "../forming/planned.ts";
 
 /** A name and a line to write on: letters, their row, what stays free before the line, and the least of the line. [mm] */
 const BOX = { capMm: 1.85, rowMm: 3.9, gapMm: 1.2, lineMm: 7 };
@@ -45,7 +53,7 @@ function drawBox(
   const before =
     planned === undefined ? openBox(label, unit, units) : sum ? sumStart(label) : `${boxName(label)}:`;
   const number = planned === undefined ? "" : joined((sum ? addedWords : plannedWords)(planned, unit, units));
-  const tail = sum ? " =" : "";
+  const tail = `${carriedBlank(box)}${sum || box.carried ? " =" : ""}`;
   // A long name is set in smaller letters, so that room to write on stays.
   const gaps = BOX.gapMm * (sum ? 3 : 2);
   const asked =

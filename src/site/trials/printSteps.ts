@@ -7,6 +7,7 @@ import { joined } from "../forming/joined.ts";
 import {
   addedWords,
   boxName,
+  carriedBlank,
   gridOf,
   GRIDS,
   isSum,
@@ -61,8 +62,9 @@ function showBoxes(id: string, boxes: readonly NoteBox[], units: Units): void {
     }
     const number = made("strong", joined((sum ? addedWords : plannedWords)(planned, unit, units)));
     number.dataset["planned"] = `${id} ${i}`;
-    if (sum) row.append(made("span", sumStart(label)), made("i"), made("span", number, " ="));
-    else row.append(made("span", `${boxName(label)}: `, number));
+    if (sum)
+      row.append(made("span", sumStart(label)), made("i"), made("span", number, `${carriedBlank(box)} =`));
+    else row.append(made("span", `${boxName(label)}: `, number, box.carried ? `${carriedBlank(box)} =` : ""));
     return row;
   });
   list.replaceChildren(...rows);

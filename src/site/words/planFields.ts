@@ -1,3 +1,5 @@
+import { BY_HAND_FIELDS } from "./byHandFields.ts";
+
 /** Fields of the report's plans; they repeat one another and are named here. */
 export const PLAN_REPEATED: readonly string[] = [
   "forming.plans[].settings.zones[].passes[].middle",
@@ -144,23 +146,7 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
       "What can hurt or spoil at this very step, in few words. Not present where what holds all the time is enough.",
   },
   "forming.plans[].steps[].cautions": { means: "What can hurt or spoil at this very step." },
-  "forming.plans[].steps[].byHand": {
-    means:
-      "Correcting the setting without a screen: for ranges of the gap that may come out, by how much more to raise. Not present at other steps, and where there are no settings.",
-  },
-  "forming.plans[].steps[].byHand[].fromMm": {
-    unit: "mm",
-    means: "Widest gap of the range at the large end; null: any wider, and a blank that sprang back flat.",
-  },
-  "forming.plans[].steps[].byHand[].toMm": {
-    unit: "mm",
-    means: "Narrowest gap of the range; null: any narrower.",
-  },
-  "forming.plans[].steps[].byHand[].moreMm": {
-    unit: "mm",
-    means:
-      "Raise both ends by so much from where they were set; 0 to leave it, below 0 for the next blank, where this one is closed too far.",
-  },
+  ...BY_HAND_FIELDS,
   "forming.plans[].steps[].toNote": { means: "Boxes to write down what was really set or measured." },
   "forming.plans[].steps[].toNote[].label": { means: "What goes into the box." },
   "forming.plans[].steps[].toNote[].unit": { means: "Its unit." },
@@ -169,6 +155,10 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   },
   "forming.plans[].steps[].toNote[].onto": {
     means: "“reading at 0” where the scale shows that reading plus what is planned. Not present elsewhere.",
+  },
+  "forming.plans[].steps[].toNote[].carried": {
+    means:
+      "true where what the first pass taught comes on top of what is planned, or off it. Not present elsewhere.",
   },
   "forming.plans[].steps[].basis": { means: "Where the way of doing it comes from." },
   "forming.plans[].batch": {
