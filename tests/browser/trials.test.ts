@@ -115,7 +115,7 @@ it("answers for both edges and both bearings, prints it, and takes an overlap as
     /large edge\s+small edge\s+bearing, small edge\s+bearing, large edge/,
   );
   const large = async () => (await rows.nth(1).locator("td").allInnerTexts())[0]!;
-  const brief = page.locator('[data-brief="first-raise"]');
+  const brief = page.locator('[data-words="first-raise"]');
   /** Without the letters of what its figures rest on. */
   const printed = () =>
     brief.evaluate((one) =>

@@ -3,7 +3,7 @@ import { DERIVED } from "../judge.ts";
 import { isPipe } from "../skin.ts";
 import { PAST_CAP } from "../trialAdvice.ts";
 import type { RollSheetAsked } from "./asked.ts";
-import type { PlanStep } from "./step.ts";
+import type { NoteBox, PlanStep } from "./step.ts";
 import { zoneModels } from "../zoneModel.ts";
 
 /** What is done after the first pass is measured: wider than the window, narrower, and past the cap. */
@@ -59,6 +59,12 @@ function zoneCorrect({ item, settings, roll, say }: RollSheetAsked): PlanStep | 
     text: `${each}: is the curve more open than the window, find the inside radius that came out${both} (the template that fits, or the depth under a straightedge), give it with the setting at the large edge to the trial correction, lower the bending roll, bring the piece back to seam edge 1, set what it answers with the plate moving, and roll this blank once more. Is it tighter: no further raise ${several ? "in that zone " : ""}on this blank in this pass, and less for the next one. Is it tighter than the “never tighter”: ${PAST_CAP.charAt(0).toLowerCase()}${PAST_CAP.slice(1)}${several ? " What one zone shows of plate and machine serves the others too." : ""}`,
     brief: `${several ? "Zone by zone: more" : "More"} open: trial correction by the radii noted, back to seam edge 1, lower first. Tighter: no more raise, next blank less. Past “never tighter”: set aside.`,
     cautions: ["A blank closed too far cannot be opened again by rolling on."],
-    toNote: [],
+    toNote: answer.models.flatMap((_, i) => nextTrials(several ? `zone ${i + 1}, ` : "", isPipe(item))),
   };
+}
+
+/** A line for what is set for the second and the third trial of one zone, and what came out each time. */
+function nextTrials(zone: string, pipe: boolean): NoteBox[] {
+  const came = { label: pipe ? "R after it" : "R after it, large / small", unit: "mm" };
+  return [{ label: `${zone}second raise`, unit: "mm" }, came, { label: "third raise", unit: "mm" }, came];
 }
