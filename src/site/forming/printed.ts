@@ -14,7 +14,7 @@ const TYPES = {
   small: { points: 7.5, leading: 1.35 },
 } as const;
 /** Title line of a side; frame and padding of a box; between blocks; a line of small print at the foot. [mm] */
-const HEAD = { titleMm: 10, boxMm: 4, gapMm: 1.5, footMm: 5, spareMm: 3 };
+const HEAD = { titleMm: 10, boxMm: 4, gapMm: 1.5, footMm: 5, spareMm: 2 };
 
 /** One side of the printed sheet of steps. */
 export interface PrintedSide {
@@ -65,7 +65,7 @@ function backRoom({ plan, units, known, glossary }: Printed, paper: PaperName): 
   return (
     heightMm -
     HEAD.titleMm -
-    small(`${"Basis ".repeat(16)}${notes.join("")}`) -
+    small(`${"Basis ".repeat(12)}${notes.join("")}`) -
     small(words.join("")) -
     HEAD.spareMm
   );

@@ -30,6 +30,7 @@ const CLOSER: readonly StepType[] = [
   { points: 9, leading: 1.05 },
   { points: 8.5, leading: 1.05 },
 ];
+const TYPES = [...AT_ARMS_LENGTH, ...CLOSER];
 /** Where nothing fits: it runs on over a third page. */
 const LEAST: StepType = { points: 10, leading: 1.02 };
 
@@ -44,7 +45,7 @@ export type Fits = (side: "front" | "back", steps: readonly Step[], type: StepTy
 
 const FRONT: ReadonlySet<string> = new Set(["set-up", "first pass"]);
 
-/** The first of these that fits, each smaller than the one before it; its place, or -1. */
+/** The first of these that fits, each smaller than the one before it: its place, that behind the last where none does. */
 function firstThatFits(types: readonly StepType[], fits: (type: StepType) => boolean): number {
   let [from, to] = [0, types.length];
   while (from < to) {
@@ -53,14 +54,12 @@ function firstThatFits(types: readonly StepType[], fits: (type: StepType) => boo
     if (type && fits(type)) to = middle;
     else from = middle + 1;
   }
-  return from < types.length ? from : -1;
+  return from;
 }
 
-/** The largest letters that fit, as small as they must be. */
-export function largestOfAll(fits: (type: StepType) => boolean): StepType {
-  const all = [...AT_ARMS_LENGTH, ...CLOSER];
-  return all[firstThatFits(all, fits)] ?? LEAST;
-}
+/** The largest letters that fit. */
+export const largest = (fits: (type: StepType) => boolean): StepType =>
+  TYPES[firstThatFits(TYPES, fits)] ?? LEAST;
 
 /**
  * The steps on both sides of one sheet, each in the largest letters that it has room for: set-up and first pass in front,
@@ -70,32 +69,27 @@ export function largestOfAll(fits: (type: StepType) => boolean): StepType {
 export function sidesOf(steps: readonly Step[], fits: Fits): readonly [Side, Side] {
   const wanted = Math.max(1, steps.filter(({ phase }) => FRONT.has(phase)).length);
   const at = (count: number) => [steps.slice(0, count), steps.slice(count)] as const;
-  let best: { count: number; types: readonly [number, number] } | undefined;
-  for (let count = wanted; count > 0; count--) {
+  const typesAt = (count: number): readonly [number, number] => {
     const [front, back] = at(count);
-    const types = [
-      firstThatFits(AT_ARMS_LENGTH, (type) => fits("front", front, type)),
-      firstThatFits(AT_ARMS_LENGTH, (type) => fits("back", back, type)),
-    ] as const;
-    // Further steps behind would only fill it more.
-    if (types[1] < 0) break;
-    if (types[0] < 0) continue;
-    if (best && Math.max(...types) >= Math.max(...best.types)) break;
-    best = { count, types };
-    if (Math.max(...types) <= LARGE_ENOUGH) break;
+    return [
+      firstThatFits(TYPES, (type) => fits("front", front, type)),
+      firstThatFits(TYPES, (type) => fits("back", back, type)),
+    ];
+  };
+  let best = { count: wanted, types: typesAt(wanted) };
+  const smaller = (types: readonly [number, number]): number => Math.max(...types);
+  for (let count = wanted - 1; count > 0 && smaller(best.types) > LARGE_ENOUGH; count--) {
+    const types = typesAt(count);
+    if (smaller(types) < smaller(best.types)) best = { count, types };
+    // Further steps behind would only make those there smaller.
+    if (types[1] >= types[0]) break;
   }
-  const [front, back] = at(best?.count ?? wanted);
-  const side = (name: "front" | "back", own: readonly Step[], found: number | undefined): Side => ({
-    steps: own,
-    type: AT_ARMS_LENGTH[found ?? -1] ?? largestOfAll((type) => fits(name, own, type)),
-  });
-  return [side("front", front, best?.types[0]), side("back", back, best?.types[1])];
+  const [front, back] = at(best.count);
+  return [
+    { steps: front, type: TYPES[best.types[0]] ?? LEAST },
+    { steps: back, type: TYPES[best.types[1]] ?? LEAST },
+  ];
 }
-
-const numbers = (steps: readonly Step[]): string => {
-  const [first, last] = [steps[0]?.number, steps.at(-1)?.number];
-  return first === last ? `step ${first}` : `steps ${first} to ${last}`;
-};
 
 type Sides = readonly [Pick<Side, "steps">, Pick<Side, "steps">];
 
