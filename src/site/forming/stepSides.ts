@@ -91,11 +91,16 @@ export function sidesOf(steps: readonly Step[], fits: Fits): readonly [Side, Sid
   ];
 }
 
+const numbers = (steps: readonly Step[]): string => {
+  const [first, last] = [steps[0]?.number, steps.at(-1)?.number];
+  return first === last ? `step ${first}` : `steps ${first} to ${last}`;
+};
+
 type Sides = readonly [Pick<Side, "steps">, Pick<Side, "steps">];
 
 /** At the foot of the front. */
 export const turnOver = ([, back]: Sides): string =>
-  `One sheet, both sides: ${numbers(back.steps)}, and what letters and words mean, are on the back.`;
+  `One sheet, both sides: ${numbers(back.steps)}, and the notes, are on the back.`;
 
 /** At the head of the back. */
 export const onTheBack = ([, back]: Sides): string => `Back of the sheet: ${numbers(back.steps)}`;

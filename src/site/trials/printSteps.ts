@@ -3,7 +3,7 @@ import type { AnySeen } from "../../forming/anyTrials.ts";
 import type { Units } from "../../drawing/format.ts";
 import type { NoteBox } from "../../forming/sheet/step.ts";
 import { type Footnote, marked } from "../forming/footnotes.ts";
-import { joined } from "../forming/joined.ts";
+import { joined, unbroken } from "../forming/joined.ts";
 import {
   addedWords,
   boxName,
@@ -40,7 +40,7 @@ export function printSteps(asked: RollAsked, seen: readonly AnySeen[]): void {
     const { id, toNote } = step;
     const words = document.querySelector(`[data-words="${id}"]`);
     const pieces = marked(step, units, notes).flatMap(({ text, mark }) =>
-      mark === null || mark === "" ? [joined(text)] : [joined(text), raised(mark)],
+      mark === null || mark === "" ? [unbroken(text)] : [unbroken(text), raised(mark)],
     );
     words?.replaceChildren(...pieces);
     showBoxes(id, toNote, units);
