@@ -1,7 +1,16 @@
 import type { RegionChart, RegionPanel } from "../../drawing/forming/regionChart.ts";
-import { brakeCurves, dieSpans, rollCurves, rollLimits } from "../../forming/capacityChart.ts";
+import {
+  brakeCurves,
+  dieSpans,
+  rollCurves,
+  type RollLimits,
+  rollLimits,
+} from "../../forming/capacityChart.ts";
+import { NEAR_LIMIT } from "../../forming/judge.ts";
 import type { PlateRoll, PressBrake, Shop } from "../../forming/machine.ts";
 import { crownSlantMm } from "../../forming/pinchTrim.ts";
+import { number } from "../../forming/say.ts";
+import { AT_LIMIT_REL } from "../../geometry/tolerance.ts";
 import type { Binder } from "../binder/binder.ts";
 import { numbersIn } from "../words/numbers.ts";
 import type { Entry } from "./entries.ts";
@@ -31,7 +40,15 @@ const dotsOf = (
     return [{ x, y, number }];
   });
 
-const TOLD_APART = "Close hatching: beyond. Open hatching: near the limit. No hatching: goes.";
+/** What the hatching means, and from which share of the limit on it is near. */
+const toldApart = (also = ""): string =>
+  `Close hatching: beyond. Open hatching: near the limit, above ${number(100 * NEAR_LIMIT, 0)} % of it${also}. No hatching: goes.`;
+
+/** By a certificate a plate may be taken for softer than its grade; what only that lets through is near the limit too. */
+const byCertificate = (limits: readonly RollLimits[]): string =>
+  limits.some(({ nearMm2, coneMm2 }) => nearMm2 < NEAR_LIMIT * coneMm2 * (1 - AT_LIMIT_REL))
+    ? " or where only a certificate lets it go"
+    : "";
 
 /** A roll's chart for the plates of the shop and the job, with the job's parts. */
 export const rollChart = (
@@ -62,7 +79,10 @@ export function rollRegions(roll: PlateRoll, { plates, dotsOf, units }: Charted)
           `and thickness times slant at most that of ${say.length(limits.thicknessMm)} by ${say.length(limits.coneMm2 / limits.thicknessMm)}.`,
       )
       .join(" "),
-    lines: [`${roll.name}: cones`, `By ${rule}, scaled for the strength of the plate. ${TOLD_APART}`],
+    lines: [
+      `${roll.name}: cones`,
+      `By ${rule}, scaled for the strength of the plate. ${toldApart(byCertificate(groups.map(({ limits }) => limits)))}`,
+    ],
     units,
     x: { name: "slant", to: toMm },
     y: {
@@ -124,7 +144,7 @@ export function brakeRegions(
     description: `Lines up to ${say.length(brake.bedLength)} in plate up to ${say.length(thickest)}, as far as ${say.force(brake.forceKN)} reach, over the narrowest die that suits.`,
     lines: [
       `${brake.name}: air bending`,
-      `Over the narrowest die that opens far enough; the steps are where the die changes. Dashed: the limit over the widest die. ${TOLD_APART}`,
+      `Over the narrowest die that opens far enough; the steps are where the die changes. Dashed: the limit over the widest die. ${toldApart()}`,
     ],
     units,
     x: { name: "thickness", plate: true, to: toMm },

@@ -121,7 +121,7 @@ function sections(pdf: Pdf, report: Report, plan: FormingPlan, shop: Shop): Bloc
         picture(pdf, rollSections(one, { paper: SECTIONS_PAPER })),
         paragraph(pdf, [
           ...(all.length > 1 ? [bold(`${one.lines[0] ?? ""}. `)] : []),
-          { text: sectionNote(one.units) },
+          { text: sectionNote(one) },
         ]),
       ]),
     ),

@@ -7,8 +7,9 @@ import { joined, unbroken } from "../forming/joined.ts";
 import {
   addedWords,
   boxName,
-  type Grid,
   gridOf,
+  GRIDS,
+  isSum,
   openBox,
   plannedWords,
   sumStart,
@@ -48,8 +49,6 @@ export function printSteps(asked: RollAsked, seen: readonly AnySeen[]): void {
   for (const card of document.querySelectorAll<HTMLElement>(".step-card")) setTypes(card);
 }
 
-const GRIDS: readonly Grid[] = ["sums", "zone-sums", "pairs", "trials", "wide"];
-
 /** Trials make a step longer or shorter: the side it stands on is set anew in the largest letters that it has room for. */
 function setTypes(card: HTMLElement): void {
   const taken = Array.from(card.children, (step): Taken => ({
@@ -75,10 +74,11 @@ function showBoxes(id: string, boxes: readonly NoteBox[], units: Units): void {
     one.append(...inside);
     return one;
   };
-  const rows = boxes.map(({ label, unit, planned, onto }, i) => {
+  const rows = boxes.map((box, i) => {
+    const { label, unit, planned } = box;
     // A copy keeps what the styles know it by.
     const row = first.cloneNode() as Element;
-    const sum = planned !== undefined && onto !== undefined;
+    const sum = isSum(box);
     row.classList.toggle("sum", sum);
     if (planned === undefined) {
       row.append(openBox(label, unit, units));
