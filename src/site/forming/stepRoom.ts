@@ -20,7 +20,7 @@ const MM_PER_POINT = MM_PER_INCH / 72;
 /** Beside a step's number; around the words of a step. [mm] */
 const CARD = { numberMm: 8, padMm: 0.45 };
 /** Lines end before the margin where the next word is too long; the measure of lettering has that much to spare for other fonts. [-] */
-const RAGGED = 0.98;
+const RAGGED = 1;
 /** Beside the words: one column of boxes, or two. A row of them. The table to correct by. [mm] */
 const BOXES = { one: 50.5, two: 84.5, rowMm: 4, tableMm: 8 };
 /** Boxes in a row, by how they stand. */

@@ -21,9 +21,10 @@ const AT_ARMS_LENGTH: readonly StepType[] = [
   { points: 10.5, leading: 1.05 },
   { points: 10, leading: 1.05 },
   { points: 10, leading: 1.02 },
+  { points: 10, leading: 1 },
 ];
-/** Letters of 10.5 points, not pressed together, are no reason to cut the work elsewhere. */
-const LARGE_ENOUGH = 6;
+/** Letters of 10.5 points are no reason to cut the work elsewhere. */
+const LARGE_ENOUGH = 7;
 /** Where many zones have many trials to tell of. */
 const CLOSER: readonly StepType[] = [
   { points: 9.5, leading: 1.05 },
