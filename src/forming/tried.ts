@@ -2,6 +2,7 @@ import type { AnySeen } from "./anyTrials.ts";
 import { correctAny } from "./anyTrials.ts";
 import type { RollAsked } from "./asked.ts";
 import { type RollPlaces, setting } from "./rollPlaces.ts";
+import type { SecondPass } from "./secondPass.ts";
 import { isPipe } from "./skin.ts";
 import { cameOut } from "./trialAdvice.ts";
 import type { TrialAnswer, TrialCorrection } from "./trials.ts";
@@ -19,7 +20,7 @@ export interface TriedZone {
   /** Where to set now; null where something is to be looked at first. */
   readonly set: RollPlaces | null;
   /** Where the second pass starts; null before a trial lies in the window. */
-  readonly second: RollPlaces | null;
+  readonly second: SecondPass | null;
   /** Is nothing safe to name before something is looked at? */
   readonly look: boolean;
 }

@@ -115,30 +115,31 @@ it("answers for both edges and both bearings, prints it, and takes an overlap as
     /large edge\s+small edge\s+bearing, small edge\s+bearing, large edge/,
   );
   const large = async () => (await rows.nth(1).locator("td").allInnerTexts())[0]!;
-  const brief = page.locator('[data-brief="first-raise"]');
+  const words = page.locator('[data-words="first-raise"]');
   /** Without the letters of what its figures rest on. */
   const printed = () =>
-    brief.evaluate((one) =>
+    words.evaluate((one) =>
       [...one.childNodes]
         .filter(({ nodeName }) => nodeName !== "SUP")
         .map(({ textContent }) => textContent)
         .join("")
         .replaceAll("\u00a0", " "),
     );
-  expect(await printed()).toContain("(last set 22.5 mm, came out gap 840 mm): start at");
-  expect(await printed()).toContain(`at ${await large()} mm at the large edge`);
+  expect(await printed()).toContain("Last set 22.5 mm, came out gap 840 mm. ");
+  expect(await printed()).toContain(`set ${await large()} mm at the large edge`);
   expect(await page.locator('[data-planned^="first-raise"]').allTextContents()).toContain(
     `${await large()}\u00a0mm`,
   );
   await add("30", "−40");
   expect(await page.getByRole("listitem").filter({ hasText: "set 30 mm: overlap 40 mm" }).count()).toBe(1);
   expect(await answer()).toContain("Stop: do not roll on with this blank");
-  expect(await printed()).toContain("that blank is set aside; start the next at");
+  expect(await printed()).toContain("Stop: do not roll on with this blank");
+  expect(await printed()).toContain("for the next blank");
   await page.getByRole("button", { name: "remove trial 3" }).click();
   await page.getByRole("button", { name: "remove trial 2" }).click();
   await page.getByRole("button", { name: "remove trial 1" }).click();
   expect(await page.locator('[data-trial="places"]').isVisible()).toBe(false);
-  expect(await printed()).toContain("Plate moving, in small steps, to");
+  expect(await printed()).toMatch(/^With the plate moving raise in small steps to/);
 });
 
 it("takes the scale's reading at 0 off, keeps it for this part on this roll, and lists the raise", async () => {

@@ -56,7 +56,7 @@ it.each(rolled)("$name: a setting reads the same in step, box, table and picture
   ] as const) {
     const start = plan.settings!.zones[0]!.passes.find((moment) => moment.id === pass)!.start!;
     const boxes = step(plan, id)!.toNote.map(({ planned }) => read(plannedWords(planned!, "mm", units)));
-    const brief = plain(step(plan, id)!.brief);
+    const text = plain(step(plan, id)!.text);
     for (const [label, mm, box, picture] of [
       ["start at the large edge", start.largeMm, true, true],
       ["start at the small edge", start.smallMm, false, true],
@@ -64,7 +64,7 @@ it.each(rolled)("$name: a setting reads the same in step, box, table and picture
       ["bearing beyond the large edge", start.largeBearingMm!, true, false],
     ] as const) {
       const words = said(one, id, label);
-      expect(brief, label).toContain(words);
+      expect(text, label).toContain(words);
       expect(read(words), label).toBe(column(mm));
       if (box) expect(boxes, label).toContain(column(mm));
       if (picture) expect(pictures.map(read), label).toContain(column(mm));
@@ -83,13 +83,13 @@ it.each(gapped)("$name: gaps and templates read the same in step, closure table 
     ["never below", "cap"],
   ] as const) {
     const words = said(one, "first-measure", `gap at the large end, ${label}`);
-    expect(plain(step(one.plan, "first-measure")!.brief)).toContain(words);
+    expect(plain(step(one.plan, "first-measure")!.text)).toContain(words);
     expect(read(words)).toBe(column(row(mark)!.large!.insideGapMm));
   }
   for (const end of ["large end", "small end"]) {
     const label = `template radius inside, ${end}`;
     const words = said(one, "close", label);
-    expect(plain(step(one.plan, "close")!.brief)).toContain(words);
+    expect(plain(step(one.plan, "close")!.text)).toContain(words);
     const nominal = report.forming.inspection!.rows.find(({ what }) => what.startsWith(label))!.nominalMm;
     expect(read(words)).toBe(column(nominal));
   }
@@ -100,7 +100,7 @@ const bent = told.filter(({ plan }) => plan.brake !== null);
 it.each(bent)("$name: a force reads the same in step, box, table and check", ({ plan, report, units }) => {
   const most = plan.brake!.greatestForceKN;
   const words = numbersIn(units).force(most);
-  expect(plain(step(plan, "tooling")!.brief)).toContain(plain(words));
+  expect(plain(step(plan, "tooling")!.text)).toContain(plain(words));
   expect(Number(forceColumn(most, units))).toBe(read(words));
   const own: Report["forming"]["checks"][number] | undefined = report.forming.checks.find(
     ({ id }) => id === "brake-force",
@@ -115,11 +115,11 @@ it("has parts of both kinds in it", () => {
 });
 
 it.each(told)("$name: every figure of a step has the letter of its basis behind it", ({ plan, units }) => {
-  const notes = footnotes(plan);
+  const notes = footnotes(plan, units);
   expect(new Set(notes.map(({ mark }) => mark)).size).toBe(notes.length);
   for (const one of plan.steps) {
     const pieces = marked(one, units, notes);
-    expect(pieces.map(({ text }) => text).join("")).toBe(plain(one.brief));
+    expect(pieces.map(({ text }) => text).join("")).toBe(plain(one.text));
     for (const { text, mark } of pieces) {
       if (mark === null) continue;
       const basis = notes.find((note) => note.mark === mark)!.basis;

@@ -15,6 +15,11 @@ const date = "D:20260131120000+00'00'";
 const { parts, shop, job } = readBinder();
 const sources = yamlOf("content/sources.yaml") as Record<string, Parameters<typeof shortName>[0]>;
 const known = new Map(Object.entries(sources).map(([id, source]) => [id, shortName(source)]));
+const glossary = new Map(
+  Object.entries(yamlOf("content/glossary.yaml") as Record<string, { text: string }>).map(
+    ([entry, { text }]) => [entry, text],
+  ),
+);
 /** Ids mean nothing on paper. */
 const idsIn = (words: string) => Object.keys(sources).filter((id) => words.includes(id));
 /** The frame of a page lies this far from the paper's edge. [mm] */
@@ -24,7 +29,7 @@ const made = (one: (typeof parts)[number], kind: "card" | "work-sheet", paper: "
   sheetsPdf(
     one.report,
     { shop, job, material: one.material.name, gauge: one.gauge },
-    { kind, paper, fonts, date, known },
+    { kind, paper, fonts, date, known, glossary },
   );
 const wordsOf = (page: PdfPage) =>
   page.texts

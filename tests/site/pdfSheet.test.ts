@@ -6,6 +6,7 @@ import { readBinder } from "../../src/site/binder/binder.ts";
 import { footnotes } from "../../src/site/forming/footnotes.ts";
 import { lotOf } from "../../src/site/forming/lot.ts";
 import { addedWords, boxName, isSum, openBox, plannedWords } from "../../src/site/forming/planned.ts";
+import { explainedIn, ROLL_WORD_ENTRIES } from "../../src/site/forming/rollWords.ts";
 import { chosenPlan } from "../../src/site/forming/plan.ts";
 import {
   BASIS_NOTE,
@@ -25,6 +26,11 @@ import { fonts } from "../output/fonts.ts";
 const { parts, shop, job, tables } = readBinder();
 const sources = yamlOf("content/sources.yaml") as Record<string, Parameters<typeof shortName>[0]>;
 const known = new Map(Object.entries(sources).map(([id, source]) => [id, shortName(source)]));
+const glossary = new Map(
+  Object.entries(yamlOf("content/glossary.yaml") as Record<string, { text: string }>).map(
+    ([entry, { text }]) => [entry, text],
+  ),
+);
 const planned = parts.flatMap((one) => {
   const plan = chosenPlan(one.report);
   return plan ? [{ name: one.report.part.name, one, plan }] : [];
@@ -42,6 +48,7 @@ const pagesOf = async (one: (typeof parts)[number], paper: "a4" | "letter", repo
           fonts,
           date: "D:20260131120000+00'00'",
           known,
+          glossary,
         },
       )!.bytes,
     )
@@ -70,9 +77,8 @@ it.each(planned)("$name: every text of the printed sheet stands in the PDF", asy
   has(`${CAUTION} ${READ_FIRST.before} ${READ_FIRST.what} ${READ_FIRST.after}`);
   if (plan.route === "roll") ROLL_NEVER.forEach(has);
   plan.batch.forEach(has);
-  for (const { title, brief, beware, toNote } of plan.steps) {
-    has(`${title}.${brief}`);
-    if (beware !== undefined) has(beware);
+  for (const { title, text, cautions, toNote } of plan.steps) {
+    has([`${title}.${text}`, ...cautions].join(" "));
     for (const box of toNote) {
       if (box.planned === undefined) has(openBox(box.label, box.unit, units));
       else {
@@ -82,7 +88,7 @@ it.each(planned)("$name: every text of the printed sheet stands in the PDF", asy
     }
   }
   has(BASIS_NOTE);
-  for (const { mark, basis } of footnotes(plan)) has(`${mark} ${basisName(known, basis)}`);
+  for (const { mark, basis } of footnotes(plan, units)) has(`${mark} ${basisName(known, basis)}`);
   if (plan.settings) has(WINDOW_NOTE);
   const lot = lotOf(report, plan);
   if (lot) {
@@ -101,26 +107,66 @@ it.each(planned)("$name: every text of the printed sheet stands in the PDF", asy
   expect(all).not.toContain("…");
 });
 
-it.each(planned)("$name: steps stand on the first page, in letters of 10 points", async ({ one, plan }) => {
-  for (const paper of ["a4", "letter"] as const) {
-    const [first] = await pagesOf(one, paper);
-    const all = words([first!]);
-    for (const { title } of plan.steps) expect(all).toContain(run(`${title}.`));
-    for (const { title } of plan.steps) {
-      const found = first!.texts.find(({ text }) =>
-        text.replace(/^\d+ /, "").startsWith(title.split(" ").slice(0, 2).join(" ")),
+const isFirst = ({ phase }: (typeof planned)[number]["plan"]["steps"][number]) =>
+  phase === "set-up" || phase === "first pass";
+
+it.each(planned)(
+  "$name: steps stand on both sides of one sheet, in letters of 10 points",
+  async ({ one, plan }) => {
+    const { units } = one.report.part;
+    for (const paper of ["a4", "letter"] as const) {
+      const [front, back, third] = await pagesOf(one, paper);
+      const has = (page: PdfPage, text: string) => words([page]).includes(run(text));
+      const behind = plan.steps.findIndex(({ title }) => !has(front!, `${title}.`));
+      expect(behind).toBeGreaterThan(0);
+      // The work is cut where the first pass ends, or for the sake of larger letters before it is measured or corrected.
+      const usual = Math.max(
+        1,
+        plan.steps.findIndex((step) => !isFirst(step)),
       );
-      if (!found) throw new RangeError(`no step ${title}`);
-      expect(found.sizeMm).toBeGreaterThan(TEN_POINTS_MM);
+      const moved = plan.steps.slice(behind, usual).map(({ id }) => id);
+      expect(["", "first-correct", "first-measure first-correct"]).toContain(moved.join(" "));
+      expect(behind).toBeLessThanOrEqual(usual);
+      expect(has(front!, `One sheet, both sides: steps ${behind + 1} to ${plan.steps.length}`)).toBe(true);
+      expect(has(back!, `Back of the sheet: steps ${behind + 1} to ${plan.steps.length}`)).toBe(true);
+      for (const [i, { title, text, cautions }] of plan.steps.entries()) {
+        const page = i < behind ? front! : back!;
+        expect(has(page, [`${title}.${text}`, ...cautions].join(" ")), `${paper}: ${title}`).toBe(true);
+        const found = page.texts.find((one) =>
+          one.text.replace(/^\d+ /, "").startsWith(title.split(" ").slice(0, 2).join(" ")),
+        );
+        if (!found) throw new RangeError(`no step ${title}`);
+        expect(found.sizeMm).toBeGreaterThan(TEN_POINTS_MM);
+      }
+      expect(words([third!])).not.toContain(run(BASIS_NOTE));
+      const notes = footnotes(plan, units);
+      const letters = new Set(notes.map(({ mark }) => mark));
+      const raised = [front!, back!].flatMap(({ texts }) =>
+        texts.filter((text) => isRaised(text, 3) && letters.has(text.text)),
+      );
+      expect(raised.length).toBeGreaterThanOrEqual(plan.steps.length);
+      // No letter is explained that stands nowhere.
+      expect(new Set(raised.map(({ text }) => text))).toEqual(letters);
+      // The lot is read before its first blank is dressed.
+      if (plan.batch.length > 0)
+        expect(words([front!]).indexOf("Thelot.")).toBeLessThan(
+          words([front!]).indexOf(run(`${plan.steps[0]!.title}.`)),
+        );
+      for (const { word, means } of explainedIn(plan, glossary))
+        expect(has(back!, `${word}: ${means}`)).toBe(true);
     }
-    expect(all).toContain(run(BASIS_NOTE));
-    const letters = new Set(footnotes(plan).map(({ mark }) => mark));
-    const raised = first!.texts.filter((text) => isRaised(text, 3) && letters.has(text.text));
-    expect(raised.length).toBeGreaterThanOrEqual(plan.steps.length);
-    // The lot is read before its first blank is dressed.
-    if (plan.batch.length > 0)
-      expect(all.indexOf("Thelot.")).toBeLessThan(all.indexOf(run(`${plan.steps[0]!.title}.`)));
+  },
+);
+
+it("explains the words of a roll's sheet that stand on it, and none on a brake's", () => {
+  for (const { plan } of planned) {
+    const entries = explainedIn(plan, glossary).map(({ word }) => word);
+    if (plan.route === "brake") expect(entries).toEqual([]);
+    else expect(entries).toEqual(expect.arrayContaining(["aligning groove", "raise"]));
   }
+  const cone = planned.find(({ plan }) => plan.settings?.stopMm != null)!;
+  expect(explainedIn(cone.plan, glossary).map(({ word }) => word)).toEqual([...ROLL_WORD_ENTRIES]);
+  for (const entry of ROLL_WORD_ENTRIES) expect(glossary.has(entry), entry).toBe(true);
 });
 
 it("starts from trials that were kept in the browser", async () => {
@@ -134,7 +180,9 @@ it("starts from trials that were kept in the browser", async () => {
   const asked = { part: report.part.name, units, item, roll, zones: 1, trials: [] };
   const after = reportAfter(report, asked, seen);
   const [first] = await pagesOf(one, "letter", after);
-  const start = run(`By this part's own trials (last set ${sayIn(units).length(23)}`);
+  const start = run(
+    `By this part's own trials, which come before the plan's start: Last set ${sayIn(units).length(23)}, came out sprang back flat.`,
+  );
   expect(words([first!])).toContain(start);
   expect(words(await pagesOf(one, "letter"))).not.toContain(start);
   // The rest of the sheet is as it was.

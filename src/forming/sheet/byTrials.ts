@@ -65,9 +65,11 @@ export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep 
   const ready = zones.flatMap((one, i) => (one.second ? [i + 1] : []));
   if (ready.length > 0) {
     const rest = ready.length < zones.length ? "; the others by the plan" : "";
+    const held = zones.flatMap((one, i) => (one.second?.held ? [i + 1] : []));
+    const high = held.length > 0 ? `; ${listedZones(held)} held back at the plan's own high` : "";
     return {
       ...step,
-      text: `By this part's own trials, which come before the plan's start: ${listedZones(ready)} as in the table${rest}; raise in small steps with the plate moving, and go on by the templates. Without them: ${step.text}`,
+      text: `By this part's own trials, which come before the plan's start: ${listedZones(ready)} to their own figures of this step${rest}${high}; raise in small steps with the plate moving, and go on by the templates. Without them: ${step.text}`,
       brief: `By this part's own trials ${listedZones(ready)}${rest}, as in the boxes: plate moving, in small steps. Roll from ${order.second}${from === "" ? "" : `, zones from ${from}`}.`,
       figures: [...zoneFigures(asked, "second"), ...step.figures],
     };
@@ -82,9 +84,10 @@ export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep 
   const { item, say } = asked;
   const pipe = isPipe(item);
   const large = setting(second.largeMm, say);
+  const held = second.held ? " (held back at the plan's own high)" : "";
   return {
     ...step,
-    text: `By this part's own trials, which come before the plan's start: raise in small steps with the plate moving to ${placesSaid({ pipe, say }, second)}, and go on by the templates and the gap. Without them: ${step.text}`,
+    text: `By this part's own trials, which come before the plan's start: raise in small steps with the plate moving to ${placesSaid({ pipe, say }, second)}${held}, and go on by the templates and the gap. Without them: ${step.text}`,
     brief: `By this part's own trials: plate moving, in small steps, to ${pipe ? large : `${large} at the large edge, the rest in the boxes`}. Roll from ${order.second}.`,
     figures: [...triedFigures(asked, second), ...step.figures],
   };

@@ -23,6 +23,8 @@ export interface BenchTables {
   /** Ids of the sources that have an entry with their short names, and words that the glossary explains. */
   readonly known: readonly (readonly [string, string])[];
   readonly explained: readonly string[];
+  /** What the glossary says of the words that a work sheet explains, by entry. */
+  readonly glossary: readonly (readonly [string, string])[];
   readonly job: Job | null;
 }
 

@@ -1,7 +1,6 @@
 import type { Units } from "../../drawing/format.ts";
 import type { FormingPlan } from "../../forming/plan.ts";
 import { figureWords } from "./figureWords.ts";
-import { basesOf, phasesOf } from "./plan.ts";
 
 type Step = FormingPlan["steps"][number];
 
@@ -11,7 +10,7 @@ export interface Footnote {
   readonly basis: string;
 }
 
-/** A piece of a step's few words, and the letter of what the figure before it rests on. */
+/** A piece of a step's words, and the letter of what the figure before it rests on. */
 export interface Marked {
   readonly text: string;
   readonly mark: string | null;
@@ -19,8 +18,11 @@ export interface Marked {
 
 const FIRST = "a".charCodeAt(0);
 
-export const footnotes = (plan: Pick<FormingPlan, "steps">): Footnote[] =>
-  basesOf(phasesOf(plan)).map((basis, i) => ({ mark: String.fromCharCode(FIRST + i), basis }));
+/** What the steps rest on as they stand on paper: how each is done, and every figure that is in its words. */
+export function footnotes({ steps }: Pick<FormingPlan, "steps">, units: Units): Footnote[] {
+  const bases = steps.flatMap((step) => [step.basis, ...placesOf(step, units).map(({ basis }) => basis)]);
+  return [...new Set(bases)].map((basis, i) => ({ mark: String.fromCharCode(FIRST + i), basis }));
+}
 
 export const markOf = (notes: readonly Footnote[], basis: string): string =>
   notes.find((one) => one.basis === basis)?.mark ?? "";
@@ -30,23 +32,22 @@ const plain = (text: string): string => text.replaceAll("\u00a0", " ");
 /** Where a figure ends in the words, and what it rests on. */
 interface Place {
   readonly end: number;
-  readonly mark: string;
+  readonly basis: string;
 }
 
-/** Every place where a text has these figures, whole ones only: 2 mm is not found in 12 mm. */
-function placesIn(
-  words: string,
-  all: readonly { readonly figure: string; readonly mark: string }[],
-): Place[] {
-  const places = all.flatMap(({ figure, mark }) => {
+/** Every place where a step's words have one of its figures, whole ones only: 2 mm is not found in 12 mm. */
+function placesOf(step: Step, units: Units): Place[] {
+  const words = plain(step.text);
+  const places = step.figures.flatMap((one) => {
+    const figure = plain(figureWords(one, units));
     const found: Place[] = [];
     // A list has its unit at the last of its numbers alone.
     for (const text of new Set([figure, figure.replace(/ (?:mm|in)$/, "")]))
       for (let at = words.indexOf(text); at >= 0; at = words.indexOf(text, at + 1)) {
         const [before, after] = [words.charAt(at - 1), words.slice(at + text.length)];
-        if (/[\d.,/–-]/.test(before) || /^(?:[\d/]|[.,]\d)/.test(after)) continue;
-        const tail = /^ (?:mm|in)\b(?: \([^)]*\))?/.exec(after)?.[0] ?? "";
-        found.push({ end: at + text.length + tail.length, mark });
+        if (/[\d.,/–-]/.test(before) || /^(?:[\d/]|[.,]\d| %|°)/.test(after)) continue;
+        const tail = /^ (?:mm|in)\b(?: \([\d /]+\))?/.exec(after)?.[0] ?? "";
+        found.push({ end: at + text.length + tail.length, basis: one.basis });
       }
     return found;
   });
@@ -54,17 +55,13 @@ function placesIn(
   return ends.flatMap((end) => places.find((one) => one.end === end) ?? []);
 }
 
-/** A step's few words cut behind each of its figures, which then has the letter of its basis. */
+/** A step's words cut behind each of its figures, which then has the letter of its basis. */
 export function marked(step: Step, units: Units, notes: readonly Footnote[]): Marked[] {
-  const words = plain(step.brief);
-  const figures = step.figures.map((one) => ({
-    figure: plain(figureWords(one, units)),
-    mark: markOf(notes, one.basis),
-  }));
-  const places = placesIn(words, figures);
+  const words = plain(step.text);
+  const places = placesOf(step, units);
   const cuts = [0, ...places.map(({ end }) => end)];
   return [
-    ...places.map(({ end, mark }, i) => ({ text: words.slice(cuts[i], end), mark })),
+    ...places.map(({ end, basis }, i) => ({ text: words.slice(cuts[i], end), mark: markOf(notes, basis) })),
     { text: words.slice(cuts.at(-1)), mark: null },
   ].filter(({ text }) => text !== "");
 }

@@ -24,12 +24,3 @@ export function phasesOf({ steps }: Pick<FormingPlan, "steps">): Phase[] {
   const names = [...new Set(steps.map(({ phase }) => phase))];
   return names.map((name) => ({ name, steps: steps.filter(({ phase }) => phase === name) }));
 }
-
-/** What steps and their figures rest on, each once. */
-export const basesOf = (phases: readonly Phase[]): string[] => [
-  ...new Set(
-    phases.flatMap(({ steps }) =>
-      steps.flatMap(({ basis, figures }) => [basis, ...figures.map((one) => one.basis)]),
-    ),
-  ),
-];

@@ -1,4 +1,4 @@
-import { unitName } from "../../drawing/format.ts";
+import { strengthText, unitName } from "../../drawing/format.ts";
 import type { Units } from "../../geometry/units.ts";
 import type { Report } from "../../report/report.ts";
 import { numbersIn } from "../words/numbers.ts";
@@ -37,16 +37,17 @@ export const BASIS_NOTE = "Basis, by the letter behind a step’s title (how it 
 type Springback = NonNullable<Report["forming"]["springback"]>;
 
 /** Under the curve of springback. */
-export function springbackNote({ places, strongYieldMPa }: Springback, units: Units): string {
+export function springbackNote({ places, yieldMPa, strongYieldMPa, rule }: Springback, units: Units): string {
   const say = numbersIn(units);
   const all = places.map(
     ({ place, loadedMm, freeMm }) => `${place} ${say.length(loadedMm)} for ${say.length(freeMm)}`,
   );
   return [
     `Bend to under load, middle radius square to the element: ${all.join("; ")}.`,
-    ...(strongYieldMPa === null
-      ? []
-      : ["The hatched band is plate stronger than its grade says; it springs back further."]),
+    strongYieldMPa === null
+      ? `Reckoned with ${strengthText(yieldMPa, units)} yield, the certificate’s.`
+      : `Reckoned with ${strengthText(yieldMPa, units)} yield, the least of the grade. The hatched band is plate stronger than its grade says, up to ${strengthText(strongYieldMPa, units)}; it springs back further.`,
+    `Formula: ${rule}.`,
   ].join(" ");
 }
 

@@ -1,5 +1,6 @@
 import { usualPaper } from "../../output/pdf/tilePaper.ts";
 import type { Binder, BinderPart } from "../binder/binder.ts";
+import type { PrintedWords } from "../bench/printedWords.ts";
 import { projectFonts } from "../binder/projectFiles.ts";
 import { NO_DATE } from "./pdfDate.ts";
 import { readableFiles } from "./readableFiles.ts";
@@ -9,7 +10,7 @@ import { sheetsPdf } from "./write.ts";
 export function staticSheets(
   { report, material, gauge }: BinderPart,
   { shop, job }: Binder,
-  { known, mark }: { known: ReadonlyMap<string, string>; mark: string },
+  { known, glossary, mark }: PrintedWords & { mark: string },
 ): { readonly file: string; readonly bytes: () => Uint8Array<ArrayBuffer> }[] {
   const fonts = projectFonts();
   const paper = usualPaper(report.part.units);
@@ -17,7 +18,7 @@ export function staticSheets(
   return readableFiles(report).map(({ kind, file }) => ({
     file,
     bytes: () => {
-      const made = sheetsPdf(report, around, { kind, paper, fonts, known, date: NO_DATE });
+      const made = sheetsPdf(report, around, { kind, paper, fonts, known, glossary, date: NO_DATE });
       if (!made) throw new RangeError(`${report.part.name} has no ${kind}`);
       return made.bytes;
     },

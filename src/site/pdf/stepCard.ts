@@ -8,58 +8,64 @@ import { ruled } from "../../output/pdf/ruled.ts";
 import { tableBlock } from "../../output/pdf/tableBlock.ts";
 import { paragraph, type Run } from "../../output/pdf/words.ts";
 import { type ByHandRow, byHandRows } from "../forming/byHandWords.ts";
-import { type Footnote, footnotes, marked, markOf } from "../forming/footnotes.ts";
+import { type Footnote, marked, markOf } from "../forming/footnotes.ts";
 import { joined } from "../forming/joined.ts";
 import { type Grid, gridOf } from "../forming/planned.ts";
+import type { Explained } from "../forming/rollWords.ts";
+import type { StepType } from "../forming/stepSides.ts";
 import { BASIS_NOTE } from "../forming/sheetWords.ts";
 import { basisRun } from "./basisRun.ts";
 import { bold, SMALL_CAP, soft } from "./blocks.ts";
 import { boxesBlock } from "./writeBoxes.ts";
 
-/** How large the steps are set. */
-export interface StepType {
-  readonly points: number;
-  /** From line to line, over the size of the letters. [-] */
-  readonly leading: number;
-}
-
-/** From the largest, read from further off, to the least that is still read at arm's length. */
-export const STEP_TYPES: readonly [StepType, ...StepType[]] = [
-  { points: 12.5, leading: 1.15 },
-  { points: 11.5, leading: 1.12 },
-  { points: 10.5, leading: 1.12 },
-  { points: 10.5, leading: 1.05 },
-  { points: 10, leading: 1.05 },
-  { points: 10, leading: 1.02 },
-];
-
 type Step = FormingPlan["steps"][number];
 
 const MM_PER_POINT = MM_PER_INCH / 72;
 const NUMBER_MM = 7;
+/** The letter of a footnote is no larger than that. [mm] */
+const MARK_CAP = 1.8;
 /** Lines to write on in a row. */
-const COLUMNS: Readonly<Record<Grid, number>> = { sums: 3, "zone-sums": 3, pairs: 2, wide: 2 };
+const COLUMNS: Readonly<Record<Grid, number>> = { sums: 3, "zone-sums": 3, pairs: 2, trials: 4, wide: 2 };
 /** Boxes stand at the right: one column of them, or two where several zones are set. [mm] */
 const BOXES = { one: 47, two: 84, gap: 2.5 };
 
-/** All steps to work by, what is to be set and lines for what it came to; then what they rest on, by its letters. */
-export function stepCard(
+/** Steps to work by, what is to be set and lines for what it came to. */
+export const stepCard = (
   pdf: Pdf,
-  plan: Pick<FormingPlan, "steps">,
-  { units, known, type }: { units: Units; known: ReadonlyMap<string, string>; type: StepType },
+  steps: readonly Step[],
+  how: { units: Units; notes: readonly Footnote[]; type: StepType },
+): Block =>
+  ruled(
+    pdf,
+    steps.map((step) => stepBlock(pdf, step, how)),
+  );
+
+/** At their foot: what they rest on, by its letters, and what their words mean. */
+export function stepNotes(
+  pdf: Pdf,
+  {
+    notes,
+    words,
+    known,
+  }: { notes: readonly Footnote[]; words: readonly Explained[]; known: ReadonlyMap<string, string> },
 ): Block[] {
-  const notes = footnotes(plan);
   const basis = notes.flatMap(({ mark, basis: own }, i): Run[] => [
     soft(i > 0 ? "; " : " "),
     { ...soft(`${mark} `), bold: true },
     basisRun(known, own),
   ]);
+  const small = { capMm: SMALL_CAP, leading: 1.5 };
   return [
-    ruled(
-      pdf,
-      plan.steps.map((step) => stepBlock(pdf, step, { units, notes, type })),
-    ),
-    paragraph(pdf, [soft(BASIS_NOTE), ...basis, soft(".")], { capMm: SMALL_CAP, leading: 1.5 }),
+    paragraph(pdf, [soft(BASIS_NOTE), ...basis, soft(".")], small),
+    ...(words.length === 0
+      ? []
+      : [
+          paragraph(
+            pdf,
+            words.flatMap(({ word, means }) => [bold(`${word}: `), { text: `${means} ` }]),
+            small,
+          ),
+        ]),
   ];
 }
 
@@ -69,7 +75,7 @@ function stepBlock(
   { units, notes, type }: { units: Units; notes: readonly Footnote[]; type: StepType },
 ): Block {
   const capMm = type.points * MM_PER_POINT * CAP_PER_SIZE;
-  const raised = (text: string): Run => ({ text, raised: true, capMm: capMm * 0.62 });
+  const raised = (text: string): Run => ({ text, raised: true, capMm: Math.min(capMm * 0.62, MARK_CAP) });
   const grid = gridOf(step);
   const wide = grid === "wide";
   const sums = grid !== null && !wide;
@@ -90,7 +96,7 @@ function stepBlock(
         { text: joined(text) },
         ...(mark === null ? [] : [raised(mark)]),
       ]),
-      ...(step.beware === undefined ? [] : [bold(` ${joined(step.beware)}`)]),
+      ...step.cautions.map((caution) => bold(` ${joined(caution)}`)),
     ],
     {
       capMm,

@@ -13,11 +13,14 @@ import { GAP_MM } from "../../output/pdf/paginate.ts";
 import { tableBlock } from "../../output/pdf/tableBlock.ts";
 import { paragraph } from "../../output/pdf/words.ts";
 import type { Report } from "../../report/report.ts";
+import { footnotes } from "../forming/footnotes.ts";
 import { fromAbove } from "../forming/fromAbove.ts";
 import { ABOVE_PAPER, LINES_PAPER, SECTIONS_PAPER } from "../forming/papers.ts";
 import { chosenPlan } from "../forming/plan.ts";
 import { sectionsOf } from "../forming/sections.ts";
 import { SETTING_NAMES, settingProblems, settingRows } from "../forming/settingRows.ts";
+import { explainedIn, type Glossary } from "../forming/rollWords.ts";
+import { onTheBack, type Side, sidesOf, turnOver } from "../forming/stepSides.ts";
 import { HITS_NOTE, WINDOW_NOTE } from "../forming/sheetWords.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
 import { ROLL_NEVER } from "../words/work.ts";
@@ -26,26 +29,26 @@ import { bold, caution, heading, picture } from "./blocks.ts";
 import { inspectionTable } from "./inspectionTable.ts";
 import { lotTable } from "./lotTable.ts";
 import { springbackPlots } from "./springbackPlots.ts";
-import { STEP_TYPES, stepCard, type StepType } from "./stepCard.ts";
+import { stepCard, stepNotes } from "./stepCard.ts";
 
 type Known = ReadonlyMap<string, string>;
 
 const right = { align: "right" as const, share: 1 };
+/** What a work sheet is made with besides the report. */
+interface Around {
+  readonly shop: Shop | undefined;
+  readonly known: Known;
+  readonly glossary: Glossary;
+  readonly room: Room;
+}
+
 /** How the part is formed, step by step, with room for what was set and measured; undefined where no machine takes it. */
-export function workSheet(
-  pdf: Pdf,
-  report: Report,
-  { shop, known, room }: { shop: Shop | undefined; known: Known; room: Room },
-): (Block | null)[] | undefined {
+export function workSheet(pdf: Pdf, report: Report, around: Around): (Block | null)[] | undefined {
   const plan = chosenPlan(report);
   if (!plan) return undefined;
-  let first: Block[] = [];
-  for (const type of STEP_TYPES) {
-    first = firstSheet(pdf, report, { plan, known, type });
-    if (stack(first, GAP_MM).height(room.widthMm) <= room.heightMm) break;
-  }
+  const { shop, known, room } = around;
   return [
-    ...first,
+    ...steps(pdf, report, plan, around),
     ...lotTable(pdf, report, plan),
     null,
     ...(shop ? [...seenFromAbove(pdf, report, plan, shop), ...sections(pdf, report, plan, shop)] : []),
@@ -56,28 +59,42 @@ export function workSheet(
   ];
 }
 
-/** What is worked by: on one sheet in the largest letters that it has room for. */
-const firstSheet = (
+/** What is worked by: on both sides of one sheet, in the largest letters that it has room for. */
+function steps(
   pdf: Pdf,
   { part }: Report,
-  { plan, known, type }: { plan: FormingPlan; known: Known; type: StepType },
-): Block[] => [
-  {
-    ...beside(
-      [
-        paragraph(pdf, [bold(`Work sheet: ${part.title}`)], { capMm: 4, leading: 1.4 }),
-        paragraph(pdf, plan.machine ?? "no shop file given", { capMm: 2.4, align: "right" }),
-      ],
-      [3, 1],
-    ),
-    bookmark: "Steps",
-  },
-  // In one paragraph: the steps below need the room.
-  caution(pdf, plan.route === "roll" ? [ROLL_NEVER.join(" ")] : []),
-  ...(plan.brake ? lookFirst(pdf, plan.brake) : []),
-  ...(plan.batch.length > 0 ? [paragraph(pdf, [bold("The lot. "), { text: plan.batch.join(" ") }])] : []),
-  ...stepCard(pdf, plan, { units: part.units, known, type }),
-];
+  plan: FormingPlan,
+  { known, glossary, room }: Around,
+): (Block | null)[] {
+  const notes = footnotes(plan, part.units);
+  const before: Block[] = [
+    { ...titled(pdf, `Work sheet: ${part.title}`, plan.machine ?? "no shop file given"), bookmark: "Steps" },
+    // In one paragraph: the steps below need the room.
+    caution(pdf, plan.route === "roll" ? [ROLL_NEVER.join(" ")] : []),
+    ...(plan.brake ? lookFirst(pdf, plan.brake) : []),
+    ...(plan.batch.length > 0 ? [paragraph(pdf, [bold("The lot. "), { text: plan.batch.join(" ") }])] : []),
+  ];
+  const foot = stepNotes(pdf, { notes, words: explainedIn(plan, glossary), known });
+  const card = ({ steps: own, type }: Side) => stepCard(pdf, own, { units: part.units, notes, type });
+  const front = (side: Side, over: string) => [...before, card(side), paragraph(pdf, [bold(over)])];
+  const back = (side: Side, name: string) => [titled(pdf, name, part.title), card(side), ...foot];
+  const sides = sidesOf(plan.steps, (side, own, type) => {
+    const one = { steps: own, type };
+    // Which steps are named there makes no odds to the height.
+    const blocks = side === "front" ? front(one, turnOver([one, one])) : back(one, onTheBack([one, one]));
+    return stack(blocks, GAP_MM).height(room.widthMm) <= room.heightMm;
+  });
+  return [...front(sides[0], turnOver(sides)), null, ...back(sides[1], onTheBack(sides)), null];
+}
+
+const titled = (pdf: Pdf, words: string, where: string): Block =>
+  beside(
+    [
+      paragraph(pdf, [bold(words)], { capMm: 4, leading: 1.4 }),
+      paragraph(pdf, where, { capMm: 2.4, align: "right" }),
+    ],
+    [3, 1],
+  );
 
 /** What can spoil the work or hurt before the first hit. */
 const lookFirst = (pdf: Pdf, { remarks }: BrakePlan): Block[] =>

@@ -6,7 +6,7 @@ import { sharesOf } from "../../output/pdf/share.ts";
 import { readingPaper, tilePaper, type TilePaperId } from "../../output/pdf/tilePaper.ts";
 import { saveFile } from "../bench/files/saveFile.ts";
 import { type PartAround, printedCells } from "../words/titleBlock.ts";
-import { fetchSourceNames } from "../bench/sourceNames.ts";
+import { fetchPrintedWords, type PrintedWords } from "../bench/printedWords.ts";
 import { fetchFonts } from "./fonts.ts";
 import type { PatternKind } from "./patternKind.ts";
 import { cardOnSheets } from "./cardOnSheets.ts";
@@ -69,13 +69,7 @@ export interface Sheets {
 export function sheetsPdf(
   report: Report,
   around: PartAround,
-  {
-    kind,
-    paper,
-    fonts,
-    date,
-    known,
-  }: Sheets & { fonts: PdfFonts; date: string; known: ReadonlyMap<string, string> },
+  { kind, paper, fonts, date, known, glossary }: Sheets & { fonts: PdfFonts; date: string } & PrintedWords,
 ): { readonly bytes: Uint8Array<ArrayBuffer>; readonly pages: number } | undefined {
   const { part } = report;
   const name = kind === "card" ? "part card" : "work sheet";
@@ -85,7 +79,7 @@ export function sheetsPdf(
   const blocks =
     kind === "card"
       ? cardOnSheets(pdf, report, { ...around, known }, setting)
-      : workSheet(pdf, report, { shop: around.shop, known, room: roomOf(setting) });
+      : workSheet(pdf, report, { shop: around.shop, known, glossary, room: roomOf(setting) });
   if (!blocks) return undefined;
   flow(pdf, blocks, setting);
   return { bytes: pdf.bytes(), pages: pdf.sheets() };
@@ -98,8 +92,8 @@ export async function saveSheets(
   { kind, paper, file }: Sheets & { file: string },
 ): Promise<string> {
   const fonts = await fetchFonts();
-  const known = await fetchSourceNames();
-  const made = sheetsPdf(report, around, { kind, paper, fonts, known, date: pdfDate(new Date()) });
+  const words = await fetchPrintedWords();
+  const made = sheetsPdf(report, around, { kind, paper, fonts, ...words, date: pdfDate(new Date()) });
   if (!made) return "No machine of the shop takes this part, so there are no steps to work by.";
   saveFile(file, made.bytes, PDF);
   return `${file} went to the browser’s downloads: ${made.pages} ${made.pages === 1 ? "page" : "pages"}.`;

@@ -2,8 +2,8 @@ import type { RollAsked } from "../../forming/asked.ts";
 import type { AnySeen } from "../../forming/anyTrials.ts";
 import type { Units } from "../../drawing/format.ts";
 import type { NoteBox } from "../../forming/sheet/step.ts";
-import { footnotes, marked } from "../forming/footnotes.ts";
-import { joined } from "../forming/joined.ts";
+import { type Footnote, marked } from "../forming/footnotes.ts";
+import { joined, unbroken } from "../forming/joined.ts";
 import {
   addedWords,
   boxName,
@@ -15,6 +15,8 @@ import {
   plannedWords,
   sumStart,
 } from "../forming/planned.ts";
+import type { Taken } from "../forming/stepRoom.ts";
+import { type RoomMm, typesIn } from "../forming/typesIn.ts";
 import { triedSteps } from "./triedSteps.ts";
 
 function raised(text: string): HTMLElement {
@@ -23,20 +25,43 @@ function raised(text: string): HTMLElement {
   return made;
 }
 
+/** The letters that the sheet's foot explains, by what they stand for: they stay as they were printed. */
+const lettersHere = (): Footnote[] =>
+  Array.from(document.querySelectorAll<HTMLElement>("[data-mark]"), (one) => ({
+    mark: one.textContent,
+    basis: one.dataset["mark"] ?? "",
+  }));
+
 /** Has the printed card start from the trials that stand in the form, as if they were kept beside the part. */
 export function printSteps(asked: RollAsked, seen: readonly AnySeen[]): void {
   const tried = triedSteps(asked, seen);
   if (!tried) return;
   const { units } = asked.say;
-  const notes = footnotes(tried);
+  const notes = lettersHere();
   for (const step of tried.changed) {
     const { id, toNote } = step;
-    const words = document.querySelector(`[data-brief="${id}"]`);
+    const words = document.querySelector(`[data-words="${id}"]`);
     const pieces = marked(step, units, notes).flatMap(({ text, mark }) =>
-      mark === null ? [joined(text)] : [joined(text), raised(mark)],
+      mark === null || mark === "" ? [unbroken(text)] : [unbroken(text), raised(mark)],
     );
     words?.replaceChildren(...pieces);
     showBoxes(id, toNote, units);
+  }
+  for (const card of document.querySelectorAll<HTMLElement>(".step-card")) setTypes(card);
+}
+
+/** Trials make a step longer or shorter: the side it stands on is set anew in the largest letters that it has room for. */
+function setTypes(card: HTMLElement): void {
+  const taken = Array.from(card.children, (step): Taken => ({
+    words: step.querySelector(":scope > div")?.textContent ?? "",
+    boxes: step.querySelectorAll("[data-boxes] > li").length,
+    grid: GRIDS.find((one) => step.classList.contains(one)) ?? null,
+    hasTable: step.querySelector("table") !== null,
+  }));
+  const types = typesIn(taken, JSON.parse(card.dataset["room"] ?? "") as RoomMm);
+  for (const [paper, { points, leading }] of Object.entries(types)) {
+    card.style.setProperty(`--${paper}-size`, `${points}pt`);
+    card.style.setProperty(`--${paper}-leading`, String(leading));
   }
 }
 

@@ -45,7 +45,8 @@ export function binderPdf(request: BinderRequest): MadeBinder {
   const date = dateOf(binder?.job?.date);
   const pdf = createPdf({ title, subject: mark, date, fonts, decimals: READING_DECIMALS });
   const known = new Map(Object.entries(content.sources).map(([id, source]) => [id, shortName(source)]));
-  const making: Making = { pdf, paper, content, tables, binder, known, title };
+  const glossary = new Map(Object.entries(content.glossary).map(([entry, { text }]) => [entry, text]));
+  const making: Making = { pdf, paper, content, tables, binder, known, glossary, title };
   const setting: Omit<Setting, "cells"> = { paper, margins: MARGINS, counted: "middle", bookmarks: false };
   const sheet = (): void => pdf.sheet(paper.widthMm, paper.heightMm);
   const sections = sectionsOf(making, which);

@@ -17,6 +17,8 @@ export interface Making {
   readonly binder: Binder | undefined;
   /** Short names of the sources, by id. */
   readonly known: ReadonlyMap<string, string>;
+  /** What the glossary says, by entry. */
+  readonly glossary: ReadonlyMap<string, string>;
   /** What the whole binder is called. */
   readonly title: string;
 }

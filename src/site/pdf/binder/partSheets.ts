@@ -7,7 +7,10 @@ import { workSheet } from "../workSheet.ts";
 import { type BinderSheet, type Making, MARGINS, PLACES } from "./model.ts";
 
 /** The card of every part, each with its work sheet behind it where a machine takes it. */
-export function partSheets({ pdf, paper, known }: Making, { parts, shop, job }: Binder): BinderSheet[] {
+export function partSheets(
+  { pdf, paper, known, glossary }: Making,
+  { parts, shop, job }: Binder,
+): BinderSheet[] {
   return parts.map(({ report, material, gauge }): BinderSheet => {
     const { part } = report;
     const around = { shop, job, material: material.name, gauge };
@@ -26,7 +29,12 @@ export function partSheets({ pdf, paper, known }: Making, { parts, shop, job }: 
         place: `work sheet ${part.name}`,
         cells,
         blocks: () =>
-          workSheet(pdf, report, { shop, known, room: roomOf({ paper, cells, margins: MARGINS }) }) ?? [],
+          workSheet(pdf, report, {
+            shop,
+            known,
+            glossary,
+            room: roomOf({ paper, cells, margins: MARGINS }),
+          }) ?? [],
       },
     };
   });

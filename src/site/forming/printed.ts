@@ -1,0 +1,97 @@
+import type { FormingPlan } from "../../forming/plan.ts";
+import type { Units } from "../../geometry/units.ts";
+import { CAUTION, ROLL_NEVER } from "../words/work.ts";
+import { footnotes } from "./footnotes.ts";
+import { explainedIn, type Glossary } from "./rollWords.ts";
+import { cardHigh, FIELDS, type PaperName, takenBy, wordsHigh } from "./stepRoom.ts";
+import { type Side, sidesOf, type StepType } from "./stepSides.ts";
+import { onBoth, type RoomMm, typesIn } from "./typesIn.ts";
+
+/** Of the page's own styles for print: headings, the caution, what is to be looked at first, and small print. */
+const TYPES = {
+  caution: { points: 7.3, leading: 1.22 },
+  look: { points: 9.5, leading: 1.2 },
+  small: { points: 7.5, leading: 1.35 },
+} as const;
+/** Title line of a side; frame and padding of a box; between blocks; a line of small print at the foot. [mm] */
+const HEAD = { titleMm: 10, boxMm: 4, gapMm: 1.5, footMm: 5, spareMm: 2 };
+
+/** One side of the printed sheet of steps. */
+export interface PrintedSide {
+  readonly steps: Side["steps"];
+  readonly types: Readonly<Record<PaperName, StepType>>;
+  readonly room: RoomMm;
+}
+
+const PAPERS = ["a4", "letter"] as const;
+/** What stands on the front before and below its steps. [mm] */
+function frontRoom({ plan, title }: Printed, paper: PaperName): number {
+  const { widthMm, heightMm } = FIELDS[paper];
+  const rolled = plan.route === "roll";
+  const caution = [CAUTION, "Caution. Read safety in plate work first.", ...(rolled ? ROLL_NEVER : [])].join(
+    " ",
+  );
+  const remarks = plan.brake?.remarks ?? [];
+  const look =
+    remarks.length === 0
+      ? 0
+      : HEAD.boxMm +
+        2 * HEAD.gapMm +
+        ["Look at this first.", ...remarks.map(({ text }) => text)].reduce(
+          (sum, text) => sum + wordsHigh(text, TYPES.look, widthMm - 10),
+          0,
+        );
+  const lot =
+    plan.batch.length === 0 ? 0 : HEAD.gapMm + wordsHigh(plan.batch.join(" "), TYPES.small, widthMm);
+  const wraps = title.length > 40 ? HEAD.titleMm / 2 : 0;
+  return (
+    heightMm -
+    HEAD.titleMm -
+    wraps -
+    (HEAD.boxMm + wordsHigh(caution, TYPES.caution, widthMm - 6) + HEAD.gapMm) -
+    look -
+    lot -
+    HEAD.footMm -
+    HEAD.spareMm
+  );
+}
+
+/** The same on the back: footnotes and what words mean stand below. [mm] */
+function backRoom({ plan, units, known, glossary }: Printed, paper: PaperName): number {
+  const { widthMm, heightMm } = FIELDS[paper];
+  const notes = footnotes(plan, units).map(({ mark, basis }) => `${mark} ${known.get(basis) ?? basis}; `);
+  const words = explainedIn(plan, glossary).map(({ word, means }) => `${word}: ${means} `);
+  const small = (text: string) => (text === "" ? 0 : HEAD.gapMm + wordsHigh(text, TYPES.small, widthMm));
+  return (
+    heightMm -
+    HEAD.titleMm -
+    small(`${"Basis ".repeat(12)}${notes.join("")}`) -
+    small(words.join("")) -
+    HEAD.spareMm
+  );
+}
+
+interface Printed {
+  readonly plan: FormingPlan;
+  readonly title: string;
+  readonly units: Units;
+  readonly known: ReadonlyMap<string, string>;
+  readonly glossary: Glossary;
+}
+
+/** Both sides of the sheet of steps as the page prints them: broken alike on either paper, so that it has one front. */
+export function printedSides(printed: Printed): readonly [PrintedSide, PrintedSide] {
+  const rooms = {
+    front: onBoth((paper) => frontRoom(printed, paper)),
+    back: onBoth((paper) => backRoom(printed, paper)),
+  };
+  const [front, back] = sidesOf(printed.plan.steps, (side, steps, type) =>
+    PAPERS.every((paper) => cardHigh(steps.map(takenBy), type, FIELDS[paper].widthMm) <= rooms[side][paper]),
+  );
+  const side = ({ steps }: Side, room: RoomMm): PrintedSide => ({
+    steps,
+    types: typesIn(steps.map(takenBy), room),
+    room,
+  });
+  return [side(front, rooms.front), side(back, rooms.back)];
+}

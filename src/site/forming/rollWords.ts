@@ -1,0 +1,46 @@
+import type { FormingPlan } from "../../forming/plan.ts";
+
+/** Words of plate rolling that a printed sheet explains at its foot, by their entries in the glossary, and how a step says them. */
+const ROLL_WORDS: readonly { readonly entry: string; readonly said: RegExp }[] = [
+  { entry: "aligning groove", said: /\bgroove\b/ },
+  { entry: "yoke", said: /\byoke\b/ },
+  { entry: "drop end", said: /\bdrop end\b/ },
+  { entry: "fixed end", said: /\bfixed end\b/ },
+  { entry: "element line", said: /\belement lines?\b/ },
+  { entry: "square to the element line", said: /\bsquare to (?:the|an) element line\b/ },
+  { entry: "model", said: /\bmodel\b/ },
+  { entry: "raise", said: /\braises?\b/i },
+];
+
+export const ROLL_WORD_ENTRIES: readonly string[] = ROLL_WORDS.map(({ entry }) => entry);
+
+/** A word and what it means in one sentence. */
+export interface Explained {
+  readonly word: string;
+  readonly means: string;
+}
+
+/** Texts of the glossary by their entries. */
+export type Glossary = ReadonlyMap<string, string>;
+
+/** The first sentence says what it is; what follows in the glossary says more of it. */
+const firstSentence = (text: string): string => /^.*?\.(?=\s|$)/s.exec(text)?.[0] ?? text;
+
+/** What the words of plate rolling mean that stand in these steps; none on a brake's sheet. */
+export function explainedIn(
+  { route, steps }: Pick<FormingPlan, "route" | "steps">,
+  glossary: Glossary,
+): Explained[] {
+  if (route !== "roll") return [];
+  const said = steps.flatMap(({ text, cautions, toNote }) => [
+    text,
+    ...cautions,
+    ...toNote.map(({ label }) => label),
+  ]);
+  return ROLL_WORDS.flatMap(({ entry, said: pattern }) => {
+    const text = glossary.get(entry);
+    return text !== undefined && said.some((one) => pattern.test(one))
+      ? [{ word: entry, means: firstSentence(text) }]
+      : [];
+  });
+}
