@@ -12,9 +12,6 @@ export interface StopPlace {
   readonly furtherInMm: number;
 }
 
-/** Places that are found on a tape: whole centimetres, or half inches. [mm] */
-const STEP = { mm: 10, in: 12.7 } as const;
-
 /**
  * The stop stands as near to the end of the rolls as it reaches, or so much further in that the open piece has room before
  * the yoke, as far as the stop and the slant on the rolls allow. Null for a pipe, which needs none.
@@ -33,8 +30,7 @@ export function stopPlace({
   const from = Math.max(0, nearest);
   const lacking = (openReach(item)?.pastMm ?? 0) - (leastRoom(roll)?.roomMm ?? Infinity);
   if (!roll || lacking <= 0) return { mm: from, furtherInMm: 0 };
-  const step = STEP[item.units ?? "mm"];
   const most = Math.max(from, Math.min(farthest, roll.workingWidth - item.slantMm.longest));
-  const at = Math.min(most, from + step * Math.ceil(lacking / step));
+  const at = Math.min(most, from + lacking);
   return { mm: at, furtherInMm: at - from };
 }

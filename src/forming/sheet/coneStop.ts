@@ -1,3 +1,4 @@
+import { AT_LIMIT_REL } from "../../geometry/tolerance.ts";
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { openReach, reachBeyondStopMm } from "../openReach.ts";
 import { isPipe } from "../skin.ts";
@@ -12,7 +13,7 @@ function tightRoom(asked: RollSheetAsked): StopRoom | null {
   const open = openReach(asked.item);
   if (!least || !open) return null;
   const roomMm = least.roomMm + (stopPlace(asked)?.furtherInMm ?? 0);
-  return open.pastMm > roomMm ? { ...least, roomMm } : null;
+  return open.pastMm > roomMm * (1 + AT_LIMIT_REL) ? { ...least, roomMm } : null;
 }
 
 const YOKE =
