@@ -1,4 +1,4 @@
-import { nearest } from "../input/nearest.ts";
+import { readOptions } from "./options.ts";
 
 /** What the command line asks for. */
 export type Request =
@@ -51,48 +51,28 @@ What is wrong with a file is told on standard error, one line each:
 Nothing is printed or written for such a part, and the exit code is 1.
 `;
 
-const FLAGS = ["--shop", "--out", "--inches", "--trial", "--machine", "--help"] as const;
-
-/** What each option that takes a value needs. */
-const NEEDS: Readonly<Record<string, string>> = {
-  "--shop": "a file, as in --shop shop.yaml",
-  "--out": "a folder, as in --out reports",
-  "--trial": "a trial, as in --trial setting=12.5,gap=840",
-  "--machine": 'a name, as in --machine "Big roll"',
+const OPTIONS = {
+  "--shop": { needs: "a file, as in --shop shop.yaml" },
+  "--out": { needs: "a folder, as in --out reports" },
+  "--inches": { needs: null },
+  "--trial": { needs: "a trial, as in --trial setting=12.5,gap=840", many: true },
+  "--machine": { needs: 'a name, as in --machine "Big roll"' },
 };
 
 /** Reads the arguments after the name of the program. */
 export function readArguments(args: readonly string[]): Request {
-  const parts: string[] = [];
-  const values = new Map<string, string>();
-  const trials: string[] = [];
-  const rest = [...args];
-  let flags = true;
-  let inches = false;
-  for (let word = rest.shift(); word !== undefined; word = rest.shift()) {
-    if (flags && word === "--") flags = false;
-    else if (!flags || !word.startsWith("-")) parts.push(word);
-    else if (word === "--help" || word === "-h") return { kind: "help" };
-    else if (word === "--inches") inches = true;
-    else {
-      const [flag, given] = split(word);
-      const needs = NEEDS[flag];
-      if (needs === undefined) return wrong(unknown(flag));
-      if (values.has(flag)) return wrong(`${flag} is given twice; give it once`);
-      const value = given ?? rest.shift() ?? "";
-      if (value === "" || (given === undefined && value.startsWith("-")))
-        return wrong(`${flag} needs ${needs}`);
-      if (flag === "--trial") trials.push(value);
-      else values.set(flag, value);
-    }
-  }
+  const read = readOptions(args, OPTIONS);
+  if (read.kind !== "options") return read;
+  const { names: parts, all, one } = read;
+  const inches = all.has("--inches");
+  const trials = all.get("--trial") ?? [];
   if (parts.some((part) => part === ""))
     return wrong("a part file has an empty name; give the path of a .yaml file");
   if (parts.length === 0)
     return wrong("no part file is named; give at least one .yaml file, or a job's folder");
-  const shop = values.get("--shop");
-  const out = values.get("--out");
-  const machine = values.get("--machine");
+  const shop = one("--shop");
+  const out = one("--out");
+  const machine = one("--machine");
   if (trials.length > 0) {
     if (inches) return wrong("--trial writes no files; leave out --inches");
     return correction(parts, trials, { shop, out, machine });
@@ -122,17 +102,6 @@ function correction(
   if (out !== undefined) return wrong("--trial writes no files; leave out --out");
   const words = trials.filter((word) => word !== "file");
   return { kind: "correct", part, shop, trials: words, ...(machine !== undefined && { machine }) };
-}
-
-/** --out=folder or --out folder */
-function split(word: string): [string, string | undefined] {
-  const at = word.indexOf("=");
-  return at < 0 ? [word, undefined] : [word.slice(0, at), word.slice(at + 1)];
-}
-
-function unknown(flag: string): string {
-  const guess = nearest(flag, FLAGS);
-  return `there is no option ${flag}; ${guess === undefined ? `the options are ${FLAGS.join(", ")}` : `did you mean ${guess}?`}`;
 }
 
 const wrong = (sentence: string): Request => ({ kind: "wrong", sentence });

@@ -6,7 +6,7 @@ import { flatten } from "./flatten.ts";
 import { labelCorners, readable } from "./lettering.ts";
 import type { Box, ElementLine, Label, LabelRole, LetterSize, Stroke, StrokeKind } from "./model.ts";
 import { nearby } from "./nearby.ts";
-import { meeting, type Rectangle, rectanglesOverlap, segmentsCross } from "./overlap.ts";
+import { meeting, type Rectangle, rectanglesOverlap, segmentsCross, segmentsMeet } from "./overlap.ts";
 import type { Paper } from "./paper.ts";
 import { thin } from "./thin.ts";
 
@@ -179,6 +179,9 @@ export function createBoard(paper: Paper, unit: number, room?: readonly [number,
     },
     extent: (): Box => extent,
     isOver,
+    /** Would a line meet an outline, or a dimension or leader line? */
+    meets: (from: Vec2, to: Vec2): boolean =>
+      !crossable.visit(boxOfTwo(from, to), (one) => !segmentsMeet(from, to, one.from, one.to)),
     /** From now on it takes whatever is put down: lines at the foot stand below the room. */
     open: (): void => void (limit = undefined),
     draw: (...more: readonly Stroke[]): void => more.forEach(draw),

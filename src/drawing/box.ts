@@ -33,6 +33,10 @@ export const grow = (box: Box, by: number): Box => ({
 export const width = (box: Box): number => box.right - box.left;
 export const height = (box: Box): number => box.top - box.bottom;
 
+/** Do two upright rectangles share a point? That of an upright line has no width. */
+export const touch = (a: Box, b: Box): boolean =>
+  a.left <= b.right && b.left <= a.right && a.bottom <= b.top && b.bottom <= a.top;
+
 /** Do two upright rectangles share any area? */
 export const meet = (a: Box, b: Box): boolean =>
   a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;

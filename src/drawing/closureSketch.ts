@@ -1,3 +1,4 @@
+import { SAME_POINT_MM } from "../geometry/tolerance.ts";
 import type { Vec2 } from "../geometry/vector.ts";
 import type { Report } from "../report/report.ts";
 import type { Board } from "./board.ts";
@@ -75,7 +76,8 @@ export function closureSketch(report: Report, { paper }: { paper: Paper }): Draw
           const step = outerRadius(before.large) + gap + radius;
           at = stacked ? [0, at[1] - step] : [at[0] + step, at[1] + radius - outerRadius(before.large)];
         }
-        drawState(board, state, { at, pieces, units: part.units });
+        const away = stacked || both.length < 2 ? 0 : i === 0 ? -1 : 1;
+        drawState(board, state, { at, pieces, units: part.units, away });
       }
     },
   );
@@ -88,7 +90,18 @@ const percent = (row: ClosureRow): string => `${plain(row.closed * 100, 1)} %`;
 function drawState(
   board: Board,
   { title, row, large }: State,
-  { at, pieces, units }: { at: Vec2; pieces: number; units: Units },
+  {
+    at,
+    pieces,
+    units,
+    away,
+  }: {
+    at: Vec2;
+    pieces: number;
+    units: Units;
+    /** To the left or to the right, where nothing else stands; nought where there is nothing on either side. */
+    away: -1 | 0 | 1;
+  },
 ): void {
   // The gap is up, as on the roll; each piece sweeps its share of the turn.
   const across = Math.asin(Math.min(1, large.insideGapMm / 2 / large.insideLevelRadiusMm));
@@ -111,7 +124,8 @@ function drawState(
   }
   const arm = board.mm(3);
   const [x, y] = at;
-  board.draw(line("centre", [x - arm, y], [x + arm, y]), line("centre", [x, y - arm], [x, y + arm]));
+  // Too short for a chain of dashes.
+  board.draw(line("thin", [x - arm, y], [x + arm, y]), line("thin", [x, y - arm], [x, y + arm]));
 
   const gap = board.length(large.insideGapMm, units, "gap ");
   const top = Math.max(arcPoint({ centre: at, radius: outer }, to)[1], pieces === 1 ? y + outer : -Infinity);
@@ -120,16 +134,17 @@ function drawState(
     arcPoint({ centre: at, radius: inner }, to),
   ] as const;
   const clear = (top - corners[0][1]) / board.unit;
-  board.put(
-    `gap at the ${title}`,
-    linearDimension(board, {
-      from: corners[0],
-      to: corners[1],
-      text: gap,
-      offsetsMm: [clear + 8, clear + 12, 8, -8],
-    }),
-    Infinity,
+  const ways = linearDimension(board, {
+    from: corners[0],
+    to: corners[1],
+    text: gap,
+    offsetsMm: [clear + 8, clear + 12, 8, -8],
+  });
+  // A figure too long for its gap stands beside it, not between the two sketches, where it would be read as either's.
+  const clearOfOther = ways.filter(({ labels }) =>
+    labels.every((label) => (label.at[0] - x) * away >= -SAME_POINT_MM),
   );
+  board.put(`gap at the ${title}`, clearOfOther.length > 0 ? clearOfOther : ways, Infinity);
   const cap = board.paper.capsMm.small;
   const foot = y - outer - board.mm(3 + cap);
   const lines = [`${percent(row)} closed`, title];

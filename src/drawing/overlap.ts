@@ -48,8 +48,13 @@ export function meeting(rectangle: Rectangle): (from: Vec2, to: Vec2) => boolean
   };
 }
 
+/** On which side of a line from one point to another a third lies; nought on it. */
+const side = (a: Vec2, b: Vec2, c: Vec2): number => Math.sign(cross2(sub2(b, a), sub2(c, a)));
+
 /** Do two straight lines cross, touching not counted? */
-export function segmentsCross(p: Vec2, q: Vec2, r: Vec2, s: Vec2): boolean {
-  const side = (a: Vec2, b: Vec2, c: Vec2) => Math.sign(cross2(sub2(b, a), sub2(c, a)));
-  return side(p, q, r) * side(p, q, s) < 0 && side(r, s, p) * side(r, s, q) < 0;
-}
+export const segmentsCross = (p: Vec2, q: Vec2, r: Vec2, s: Vec2): boolean =>
+  side(p, q, r) * side(p, q, s) < 0 && side(r, s, p) * side(r, s, q) < 0;
+
+/** Do two straight lines whose upright boxes touch have a point in common? A line through the corner of an outline does. */
+export const segmentsMeet = (p: Vec2, q: Vec2, r: Vec2, s: Vec2): boolean =>
+  side(p, q, r) * side(p, q, s) <= 0 && side(r, s, p) * side(r, s, q) <= 0;

@@ -7,12 +7,12 @@ import { lineStride } from "./dense.ts";
 import { closed, type Drawing, element } from "./model.ts";
 import type { Paper } from "./paper.ts";
 import { inBrief } from "./pattern/brief.ts";
-import { along, edgePaths, endsOf, isSeam, nameAlong } from "./pattern/edges.ts";
-import { elementsOf, marksAlong, rowsOf, seenFrom } from "./pattern/lines.ts";
+import { along, clearOf, edgePaths, endsOf, isSeam, nameAlong } from "./pattern/edges.ts";
+import { elementsOf, marksAlong, rowsOf, seenFrom, tipsOf } from "./pattern/lines.ts";
 import { rollingArrow, upArrow } from "./pattern/marks.ts";
 import { dimensionEnd, dimensionLap, dimensionOverall, dimensionSeams } from "./pattern/sizes.ts";
 import { trueLengths } from "./pattern/trueLengths.ts";
-import { numberEnds } from "./pattern/numbers.ts";
+import { numberEnds, numberStill } from "./pattern/numbers.ts";
 import { centreInWords, dimensionSector, drawCentre, type Sector, sectorOf } from "./pattern/sector.ts";
 import { fitSheet } from "./sheet.ts";
 
@@ -105,13 +105,19 @@ function drawPattern(
   if (sector) dimensionSector(board, sector, { units, centreShown });
   dimensionOverall(board, blank.outline, units);
   if (!sector) trueLengths(board, rows, units);
-  numberEnds(board, marksAlong(seenFrom(rows, elements, "a")), { step });
-  if (b) numberEnds(board, marksAlong(seenFrom(rows, elements, "b")), { step });
+  const marks = (end: "a" | "b") => marksAlong(seenFrom(rows, elements, end));
+  const atA = numberEnds(board, marks("a"), { step, forced: false });
+  const atB = b && numberEnds(board, marks("b"), { step, forced: false });
+  numberStill(board, marks("a"), {
+    first: atA.first || atB?.first === true,
+    last: atA.last || atB?.last === true,
+  });
   // In a strip that names of both ends would share, nobody could tell which is which.
   const wide = !a || !b || distance2(along(a.points, 0.5).at, along(b.points, 0.5).at) > board.mm(STRIP);
   for (const edge of edges) {
     const ways = nameAlong(board, edge, { clearMm: NAME_CLEAR, insideToo: wide || isSeam(edge) });
-    board.put(edge.name, ways, DEAREST_NAME);
+    const tips = edge === a ? tipsOf(rows, "a") : edge === b ? tipsOf(rows, "b") : [];
+    board.put(edge.name, clearOf(board, ways, tips), DEAREST_NAME);
   }
   upArrow(board, rows, `${b?.name ?? "point"} up`);
   if (report.forming?.route === "roll") rollingArrow(board, rows, { text: "through the rolls" });

@@ -1,14 +1,10 @@
 import type { Vec2 } from "../geometry/vector.ts";
 import type { Drawing } from "./model.ts";
+import { seenAt } from "./seenAt.ts";
 import { away } from "./thin.ts";
 
 /** As near as the nearest: a finger cannot tell lines apart where they meet. In shares of its reach. [-] */
 const ALIKE = 0.1;
-
-/** Where a label stands when one looks `near` times nearer: its distance on the screen from what it speaks of stays. */
-export function seenAt({ at, of }: { readonly at: Vec2; readonly of?: Vec2 }, near: number): Vec2 {
-  return of ? [of[0] + (at[0] - of[0]) / near, of[1] + (at[1] - of[1]) / near] : at;
-}
 
 /**
  * The element line that is meant by a touch: the nearest within reach, by itself or by its number. Touched again, the

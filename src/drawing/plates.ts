@@ -48,7 +48,7 @@ export function plateDrawing(plate: PlateDrawn, { paper }: { paper: Paper }): Dr
       core: { widthMm: lengthMm, heightMm: widthMm },
       text: {
         title: `Plate: ${plate.title}`,
-        description: `A plate of ${size} in ${unitName(units)} with ${blanks.length} blanks: ${names.join(", ")}.`,
+        description: `A plate of ${size} in ${unitName(units)} with ${blanks.length} ${blanks.length === 1 ? "blank" : "blanks"}: ${names.join(", ")}.`,
         lines: [plate.title],
       },
     },
@@ -140,7 +140,7 @@ function freeSize(board: Board, free: Box, units: Units): Placing[] {
   const down = (mm: number) => lengthNumber(Math.floor(mm / step) * step, units);
   const size = `${down(width(free))} × ${down(height(free))}`;
   const at: Vec2 = [(free.left + free.right) / 2, (free.bottom + free.top) / 2];
-  return [`rest ${size}`, size].flatMap((text) =>
+  return [`left ${size}`, size].flatMap((text) =>
     [0, 90]
       .map((alongDeg) => board.label(text, at, { role: "note", size: "small", alongDeg }))
       .filter((label) => {

@@ -1,9 +1,9 @@
-import { pathRound } from "d3";
 import type { Vec2 } from "../geometry/vector.ts";
 import type { Drawing, Label, Shape } from "./model.ts";
 import { CAP_PER_SIZE } from "./lettering.ts";
+import { pathText } from "./pathText.ts";
 import { type Pen, trace } from "./pen.ts";
-import { seenAt } from "./pick.ts";
+import { seenAt } from "./seenAt.ts";
 import { thin } from "./thin.ts";
 
 /** Points nearer than this to the line without them are not seen on paper: a tenth of a narrow line. [mm of paper] */
@@ -24,12 +24,12 @@ export function svgPen(sheet: Pick<Drawing, "extent" | "unit">, near = 1) {
     heightMm: round(y(extent.bottom)),
     /** The `d` of a path, to three decimals. */
     d(shape: Shape): string {
-      const out = pathRound(3);
+      const out = pathText();
       const pen: Pen = {
         moveTo: (px, py) => out.moveTo(x(px), y(py)),
         lineTo: (px, py) => out.lineTo(x(px), y(py)),
         // Upside down, so the other way round.
-        arc: (cx, cy, radius, from, to) => out.arc(x(cx), y(cy), radius / unit, -from, -to, to > from),
+        arc: (cx, cy, radius, from, to) => out.arc(x(cx), y(cy), radius / unit, -from, -to),
         closePath: () => out.closePath(),
       };
       trace(thinned(shape, (UNSEEN * unit) / near), pen);

@@ -4,11 +4,9 @@ import type { Drawable } from "../report/report.ts";
 import type { Board } from "./board.ts";
 import { boxOf, height, width } from "./box.ts";
 import { linearDimension } from "./dimension/linear.ts";
-import { lineStride } from "./dense.ts";
 import { angleText, dimension, unitName } from "./format.ts";
 import type { Box, Drawing } from "./model.ts";
 import type { Paper } from "./paper.ts";
-import { numberEnds } from "./pattern/numbers.ts";
 import type { Projection } from "./projectionSign.ts";
 import { fitSheet } from "./sheet.ts";
 import {
@@ -23,7 +21,8 @@ import {
 } from "./views/elevation.ts";
 import { centreOf, curveOf, type End, endsOfPart, inPlan, offsetOf, sizeText } from "./views/ends.ts";
 import { nameSeams, nameViews } from "./views/names.ts";
-import { crosses, plan, planLines, planMarks } from "./views/plan.ts";
+import { numberPlan } from "./views/numbers.ts";
+import { crosses, plan, planLines } from "./views/plan.ts";
 
 /** The nearest dimension line below a view. [mm of paper] */
 const BELOW = 9;
@@ -168,16 +167,7 @@ function drawViews(board: Board, scene: Scene): void {
     board.put("width of end A", ways, Infinity);
   }
   nameSeams(board, { report, at: seenFromAbove });
-  const marks = planMarks(report, seenFromAbove);
-  const step = lineStride(report, unit);
-  // Of a pipe both ends stand over each other: once is enough.
-  const apart = report.hand.rows.some(({ planMm }) => planMm > SAME_POINT_MM);
-  const isOpen = ends.b.sizes.round && ends.b.sizes.diameter > 0;
-  // The longer end has the room: there the first piece is numbered whatever it costs, and tells which way all run.
-  const { rims } = report.shape;
-  const [outer, inner] = rims.a >= rims.b || !isOpen ? [marks.a, marks.b] : [marks.b, marks.a];
-  for (const [i, piece] of outer.entries()) numberEnds(board, piece, { step, elsewhere: i > 0 });
-  if (apart && isOpen) for (const piece of inner) numberEnds(board, piece, { step, elsewhere: true });
+  numberPlan(board, { report, isOpen: ends.b.sizes.round && ends.b.sizes.diameter > 0, at: seenFromAbove });
   nameViews(board, [
     { text: "front", box: shifted(sizes.front, front) },
     { text: "from above", box: shifted(sizes.plan, seenFromAbove) },
@@ -247,25 +237,26 @@ function dimensionOffset(
   const { units } = report.part;
   const [dx, dy] = offsetOf(report);
   const [from, to] = [add2(centreOf(ends.a), at), add2(centreOf(ends.b), at)];
-  const low = (Math.min(from[1], to[1]) - (box.bottom + at[1])) / board.unit;
-  const high = (box.top + at[1] - Math.max(from[1], to[1])) / board.unit;
-  const right = (box.right + at[0] - Math.max(from[0], to[0])) / board.unit;
-  const put = (name: string, length: number, along: Vec2, offsetsMm: readonly number[]): void => {
+  // Extension lines begin at the outermost rim: on the plate they would read as seams. Within it the centre lines stand for them.
+  const put = (
+    name: string,
+    length: number,
+    { along, onRim, offsetsMm }: { along: Vec2; onRim: (p: Vec2) => Vec2; offsetsMm: readonly number[] },
+  ): void => {
     if (Math.abs(length) <= SAME_POINT_MM) return;
     const text = board.length(Math.abs(length), units);
-    board.put(name, linearDimension(board, { from, to, along, text, offsetsMm }), Infinity);
+    const points = { from: onRim(from), to: onRim(to) };
+    board.put(name, linearDimension(board, { ...points, along, text, offsetsMm }), Infinity);
   };
-  put(
-    "offset to the right",
-    dx,
-    [Math.sign(dx) || 1, 0],
+  put("offset to the right", dx, {
+    along: [Math.sign(dx) || 1, 0],
     // On the side where the front view does not stand.
-    [9, 13, 17].map((gap) => Math.sign(dx) * (above ? gap + high : -gap - low)),
-  );
-  put(
-    "offset away",
-    dy,
-    [0, Math.sign(dy) || 1],
-    [9, 13, 17].map((gap) => -Math.sign(dy) * (gap + right)),
-  );
+    onRim: ([x]) => [x, at[1] + (above ? box.top : box.bottom)],
+    offsetsMm: [9, 13, 17].map((gap) => Math.sign(dx) * (above ? gap : -gap)),
+  });
+  put("offset away", dy, {
+    along: [0, Math.sign(dy) || 1],
+    onRim: ([, y]) => [at[0] + box.right, y],
+    offsetsMm: [9, 13, 17].map((gap) => -Math.sign(dy) * gap),
+  });
 }

@@ -3,7 +3,7 @@ interface LinePlace {
   readonly planDeg: number;
   /** True length from end to end; 0 where it lies in the gap of a seam, off the plate. */
   readonly lengthMm: number;
-  /** Along the edges of both ends, from the plate's seam 1 edge. */
+  /** Along the edges of both ends, from seam edge 1 of the plate. */
   readonly alongMm: { readonly a: number; readonly b: number };
   /** On the pattern, x to the right and y up. */
   readonly from: readonly [number, number];

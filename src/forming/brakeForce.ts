@@ -2,10 +2,8 @@ import { airBendForceN, V_DIE_HIGHEST } from "./airBend.ts";
 import type { BrakeAsked } from "./asked.ts";
 import { longestLineMm } from "./brakeBed.ts";
 import type { Check } from "./check.ts";
-import { judge } from "./judge.ts";
+import { judge, NEAR_LIMIT } from "./judge.ts";
 
-/** Above this share of the brake's force it is near the limit: the spread of the constants alone may reach it. [-] */
-export const NEAR_FORCE = 0.8;
 const N_PER_KN = 1000;
 
 /** Where no dies are listed one twice as wide may be in the rack, and takes half the force; a wider one no longer forms the plate. Derived here. [-] */
@@ -45,7 +43,7 @@ export function brakeForce({ item, brake, dieMm, bends, say }: BrakeAsked): Chec
     sense: "at most",
     unit: "kN",
     beyond: brake.dies || value > UNLISTED * limit ? "fail" : "caution",
-    nearShare: NEAR_FORCE,
+    nearShare: NEAR_LIMIT,
     basis: "groover-memory",
     rule: "1.33 × tensile strength × bent length × thickness² / die opening ≤ force of the brake",
     advice: (verdict) => advice[verdict],

@@ -8,6 +8,7 @@ import { type BrakeRemark, remarksOf } from "./brakeRemarks.ts";
 import { HALF_TURN_DEG } from "./offThePunch.ts";
 import { leastOpeningMm } from "./dieOpening.ts";
 import type { PressBrake } from "./machine.ts";
+import { insideRadiusMm, leastRadius, sharpFold } from "./sharpFold.ts";
 import { tensileMostMPa } from "./tensileMost.ts";
 
 /** Everything that the brake bends a part by. */
@@ -58,24 +59,11 @@ export interface BrakePlan {
 const CONSTANT = { used: 1.33, least: 1, greatest: 1.6 };
 const N_PER_KN = 1000;
 const MM_PER_METRE = 1000;
-/** Air bending leaves about a sixth of the opening as inside radius in mild steel. Common practice, no source. [-] */
-const RADIUS_OF_DIE = 1 / 6;
-/** Smallest inside radius in thicknesses: structural plate to 50 mm, line square to the rolling direction. [-] */
-const LEAST_RADIUS_STEEL = 1.5;
 /** Half shells come off the punch sideways; a whole one closes round it. Derived here. */
 const HALF_SHELLS = 2;
 
 const RULE =
   "facet error R (1 − cos φ/2) at the wide end ≤ what the part permits, else half the thickness, at least 0.5 mm; spacing at the wide end ≥ half the die opening; a line's angle is the turning between the middles of its neighbouring spaces; force = 1.33 × tensile strength × bent length × thickness² / die opening; hits from both seam edges to the middle (common practice, no source)";
-
-function leastRadius({ item }: PartAsked): { radius: number; basis: string } {
-  const radius = LEAST_RADIUS_STEEL * item.thicknessMm;
-  return item.material.family === "steel" || item.material.family === "galvanised"
-    ? { radius, basis: "astm-a6-x4-2" }
-    : item.material.family === "aluminium"
-      ? { radius: 2.5 * item.thicknessMm, basis: "en-485-2" }
-      : { radius, basis: "common practice, no source" };
-}
 
 /**
  * Bend lines, angles, forces and order of hits for every curved stretch of the part's blanks; null where its blanks are
@@ -123,14 +111,13 @@ export function brakePlan(
   );
   const piecesToComeOff = most > HALF_TURN_DEG ? Math.max(item.pieces, HALF_SHELLS) : item.pieces;
   const radius = leastRadius(asked);
-  const insideRadiusMm = RADIUS_OF_DIE * die;
   const longestHitMm = Math.max(0, ...lines.map(({ lengthMm, stopsShortMm }) => lengthMm - stopsShortMm));
   const brakeForceKN = brake?.forceKN ?? null;
   const shape = {
     zones,
     turnDeg,
     piecesToComeOff,
-    insideRadiusMm,
+    insideRadiusMm: insideRadiusMm(die),
     leastInsideRadiusMm: radius.radius,
     behind: behindPunch(item, bends),
   };
@@ -154,7 +141,7 @@ export function brakePlan(
         ? null
         : Math.min(brakeForceKN ?? Infinity, force(longestHitMm, CONSTANT.greatest, strongest)),
     forceKNPerM: force(MM_PER_METRE, CONSTANT.greatest, strongest ?? tensileMPa),
-    remarks: remarksOf(asked, shape, { brake, radiusOfDie: RADIUS_OF_DIE }),
+    remarks: remarksOf(asked, shape, { brake, fold: sharpFold({ ...asked, dieMm: die, bends, brake }) }),
     basis: "derived here",
     rule: RULE,
   };

@@ -1,9 +1,10 @@
-import { SAME_POINT_MM } from "../geometry/tolerance.ts";
 import type { PartAsked } from "./asked.ts";
 import type { BrakePlan } from "./brakePlan.ts";
 import type { BehindPunch } from "./brakeBehind.ts";
 import { brakeThroat, lineWords } from "./brakeThroat.ts";
+import type { Check } from "./check.ts";
 import type { PressBrake } from "./machine.ts";
+import { widerDie } from "./sharpFold.ts";
 
 /** Something to look at before the first hit. */
 export interface BrakeRemark {
@@ -43,22 +44,15 @@ function throat(asked: PartAsked, behind: BehindPunch | null, brake: PressBrake 
   ];
 }
 
-/** How wide a die a sharp fold wants for the least inside radius, and which of the rack that is. */
-function widerDie({ say }: PartAsked, leastMm: number, brake: PressBrake | undefined): string {
-  const wide = brake?.dies?.toSorted((a, b) => a - b).find((die) => die >= leastMm);
-  const least = `a die of ${say.length(leastMm)} or more`;
-  return wide === undefined ? least : `${least}, here ${say.length(wide)}`;
-}
-
 /**
  * What has to be looked at, worst first.
  *
- * @param radiusOfDie inside radius that air bending leaves, as a share of the die opening
+ * @param fold the check of the sharp folds over this die, which the verdict of the part hangs on too
  */
 export function remarksOf(
   asked: PartAsked,
   plan: Planned,
-  { brake, radiusOfDie }: { brake: PressBrake | undefined; radiusOfDie: number },
+  { brake, fold }: { brake: PressBrake | undefined; fold: Check | null },
 ): BrakeRemark[] {
   const { item, say } = asked;
   const remarks = throat(asked, plan.behind, brake);
@@ -79,12 +73,8 @@ export function remarksOf(
       brief: `No room for more hits: flats up to ${off} off the curve.`,
     });
   }
-  if (
-    item.tightestRadiusMm === null &&
-    plan.insideRadiusMm < plan.leastInsideRadiusMm &&
-    plan.zones.some(({ spacingMm }) => spacingMm.narrow < SAME_POINT_MM)
-  ) {
-    const wider = widerDie(asked, plan.leastInsideRadiusMm / radiusOfDie, brake);
+  if (fold && fold.verdict !== "pass") {
+    const wider = widerDie(asked, brake);
     const radius = say.length(plan.insideRadiusMm);
     remarks.push({
       id: "sharp-fold",

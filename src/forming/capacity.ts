@@ -1,14 +1,12 @@
 import type { RollAsked } from "./asked.ts";
 import type { Check } from "./check.ts";
-import { COMMON_PRACTICE, judge } from "./judge.ts";
+import { COMMON_PRACTICE, judge, NEAR_LIMIT } from "./judge.ts";
 import type { PlateRoll } from "./machine.ts";
 import { gradeRatio, type Strength, strengthRatio, type StrengthRatio } from "./ratedThickness.ts";
 import { number } from "./say.ts";
 import type { Say } from "./say.ts";
 import { isPipe } from "./skin.ts";
 
-/** Above this share of the rating the rule of thumb is no longer enough. [-] */
-export const NEAR = 0.8;
 /** A cone takes about half of what the same roll takes as a cylinder: only the side of the large end is gripped. */
 const CONE_SHARE = 0.5;
 
@@ -38,7 +36,7 @@ export function capacityLimit(plate: Strength, roll: PlateRoll): CapacityLimit {
   return {
     coneMm2: scale * (own ? own.thickness * own.slant : CONE_SHARE * rating.thickness * roll.workingWidth),
     cylinderMm: scale * rating.thickness,
-    nearShare: Math.min(NEAR, byGrade),
+    nearShare: Math.min(NEAR_LIMIT, byGrade),
     strength,
   };
 }
@@ -81,7 +79,7 @@ export function capacity({ item, roll, say }: RollAsked): Check {
       ? `Within the cylinder rating of ${say.length(limit)}${scaled}.`
       : `Goes: at this thickness the roll takes a slant of ${slantAt} as a cone, and this one has ${say.length(slant)}${scaled}.`,
     caution:
-      value > NEAR * limit
+      value > NEAR_LIMIT * limit
         ? `Near the limit, at ${say.percent(value / limit)} of what the roll takes as ${kind}${scaled}: ask its maker for a calculation before rolling.`
         : !strength
           ? `Within the rating, but for which yield strength that holds is not known: ask the maker of the roll, and give that strength beside the rating.`

@@ -1,9 +1,10 @@
 import { AT_LIMIT_REL } from "../geometry/tolerance.ts";
 import { longestAirBendMm } from "./airBend.ts";
-import { NEAR_FORCE, UNLISTED } from "./brakeForce.ts";
-import { capacityLimit, NEAR } from "./capacity.ts";
+import { UNLISTED } from "./brakeForce.ts";
+import { capacityLimit } from "./capacity.ts";
 import type { Verdict } from "./check.ts";
 import { diesFor, leastOpeningMm, thickestOverMm } from "./dieOpening.ts";
+import { NEAR_LIMIT } from "./judge.ts";
 import type { PlateRoll, PressBrake } from "./machine.ts";
 import type { Strength } from "./ratedThickness.ts";
 import { greatestThicknessMm } from "./thicknessLimit.ts";
@@ -26,7 +27,7 @@ export interface RollLimits {
  */
 export function rollLimits(plate: Strength, roll: PlateRoll): RollLimits {
   const { coneMm2, nearShare, strength } = capacityLimit(plate, roll);
-  const [near, thicknessMm] = [strength ? nearShare : NEAR, greatestThicknessMm(plate, roll)];
+  const [near, thicknessMm] = [strength ? nearShare : NEAR_LIMIT, greatestThicknessMm(plate, roll)];
   return {
     coneMm2,
     nearMm2: near * coneMm2,
@@ -115,7 +116,7 @@ export function lineOverMm(
 ): { nearMm: number; limitMm: number } {
   const most = (kN: number) =>
     Math.min(bedLength, longestAirBendMm({ tensileMPa, thicknessMm, dieMm, forceN: 1000 * kN }));
-  return { nearMm: most(NEAR_FORCE * forceKN), limitMm: most(forceKN) };
+  return { nearMm: most(NEAR_LIMIT * forceKN), limitMm: most(forceKN) };
 }
 
 /** Where a bend line lies on a brake's chart, over the narrowest die that opens far enough for its plate. */

@@ -9,7 +9,7 @@ import { evennessOf } from "./evenness.ts";
 import { handling } from "./handling.ts";
 import { inspectionOf } from "./inspection.ts";
 import type { Machine, Shop } from "./machine.ts";
-import { brakeChecks, rollChecks, ROLLING } from "./machineChecks.ts";
+import { brakeChecks, rollChecks, WITHOUT_MACHINE } from "./machineChecks.ts";
 import { plansOf } from "./plans.ts";
 import { sayIn } from "./say.ts";
 import { springbackOf } from "./springbackAnswer.ts";
@@ -37,7 +37,7 @@ export function formingOf(item: FormingCase, shop?: Shop, kept?: TrialsKept): Fo
   const choice = chosen(machines, item.usualRoute);
   const shown = choice ?? nearestMiss(machines, item.usualRoute);
   const own = ask([strain, handling, stockPlate, certificate], { ...part, shop });
-  const usual = item.usualRoute === "roll" ? ask(ROLLING, part) : [];
+  const usual = ask(WITHOUT_MACHINE[item.usualRoute], part);
   const checks = [...own, ...(shown ? shown.checks : usual)];
   return {
     route: shown ? routeOf(shown) : item.usualRoute,

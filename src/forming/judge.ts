@@ -7,6 +7,12 @@ export const DERIVED = "derived here";
 /** A size that the part file gives. */
 export const AS_DRAWN = "as drawn";
 
+/**
+ * Above this share of what a machine takes it is near the limit: the rule of thumb of a cone is no longer enough, and the
+ * spread of the constants of a brake's force alone may reach the rest. [-]
+ */
+export const NEAR_LIMIT = 0.8;
+
 interface Words {
   readonly id: string;
   readonly title: string;

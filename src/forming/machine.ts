@@ -49,6 +49,8 @@ export const PlateRoll = z.strictObject({
       greatestTilt: z.optional(angle().check(z.minimum(0), z.maximum(20))),
     }),
   ),
+  /** At which hand the drop end is, for whoever stands where the plate goes in and looks along its way. */
+  dropEnd: z.optional(z.enum(["left", "right"])),
   /** From the end of the roll face to the centre of each bearing: drop end, fixed end. */
   bearings: z.optional(
     z.tuple([size(), size()]).register(pairs, {
@@ -68,8 +70,10 @@ export const PlateRoll = z.strictObject({
           example: "[20, 300]",
         }),
       ),
-      /** Clear room beyond the stop before the frame or yoke. */
+      /** Clear room beyond the stop, at its nearest to the drop end, before the frame or yoke. */
       clearRoom: z.optional(size()),
+      /** The same at the fixed end of the rolls, where the stop stands for the second pass. */
+      clearRoomFixedEnd: z.optional(size()),
     }),
   ),
   /** Can the pinch roll be set out of parallel? */

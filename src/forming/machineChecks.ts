@@ -7,15 +7,17 @@ import { brakeBed } from "./brakeBed.ts";
 import { brakeForce } from "./brakeForce.ts";
 import { brakeThroat } from "./brakeThroat.ts";
 import { capacity } from "./capacity.ts";
+import type { FormingCase } from "./case.ts";
 import { type Check, worst } from "./check.ts";
 import { coneAttachment } from "./coneAttachment.ts";
-import { diesFor, dieOpening } from "./dieOpening.ts";
+import { diesFor, dieOpening, leastOpeningMm } from "./dieOpening.ts";
 import { halfAngle } from "./halfAngle.ts";
 import { DERIVED, state } from "./judge.ts";
 import type { PlateRoll, PressBrake } from "./machine.ts";
 import { offThePunch } from "./offThePunch.ts";
 import { pinchTrim } from "./pinchTrim.ts";
 import { roomBeyondStop } from "./roomBeyondStop.ts";
+import { sharpFold } from "./sharpFold.ts";
 import { slideReach } from "./slideReach.ts";
 import { smallEnd, smallestClosed } from "./smallEnd.ts";
 import { thicknessLimit } from "./thicknessLimit.ts";
@@ -23,7 +25,19 @@ import { travelRatio } from "./travelRatio.ts";
 import { workingWidth } from "./workingWidth.ts";
 
 /** What rolling asks of the part on whichever machine. */
-export const ROLLING: readonly Rule<PartAsked>[] = [halfAngle, travelRatio];
+const ROLLING: readonly Rule<PartAsked>[] = [halfAngle, travelRatio];
+
+/** What folding asks of it, over the least die for its thickness. */
+const folding: Rule<PartAsked> = (part) => {
+  const dieMm = leastOpeningMm(part.item.thicknessMm);
+  return sharpFold({ ...part, dieMm, bends: brakeBends(part.item, dieMm) });
+};
+
+/** What its usual route asks of the part where nobody has described a machine. */
+export const WITHOUT_MACHINE: Readonly<Record<FormingCase["usualRoute"], readonly Rule<PartAsked>[]>> = {
+  roll: ROLLING,
+  brake: [folding],
+};
 
 const ROLL: readonly Rule<RollAsked>[] = [
   coneAttachment,
@@ -66,7 +80,7 @@ export function brakeChecks(part: PartAsked, brake: PressBrake): Check[] {
   const answers = diesFor(part.item.thicknessMm, brake).map((dieMm) => {
     const bends = brakeBends(part.item, dieMm);
     const checks = ask([dieOpening, brakeForce, bendSpacing], { ...part, brake, dieMm, bends });
-    return { bends, checks, verdict: worst(checks.map((check) => check.verdict)) };
+    return { dieMm, bends, checks, verdict: worst(checks.map((check) => check.verdict)) };
   });
   const best = answers.reduce((a, b) =>
     severity[b.verdict] < severity[a.verdict] || (b.verdict === "fail" && a.verdict === "fail") ? b : a,
@@ -75,5 +89,11 @@ export function brakeChecks(part: PartAsked, brake: PressBrake): Check[] {
   const behind = bends && behindPunch(part.item, bends);
   // Where the plate is hit nowhere it is never between punch and die.
   const throat = bends?.hits.length === 0 ? null : brakeThroat({ ...part, brake, behind });
-  return [brakeBed({ ...part, brake }), ...best.checks, ...(throat ? [throat] : []), offThePunch(part)];
+  // Only the tips are folded over a wider die: that does not choose the die of all other hits.
+  const fold = sharpFold({ ...part, brake, dieMm: best.dieMm, bends });
+  return [
+    brakeBed({ ...part, brake }),
+    ...best.checks,
+    ...ask([() => fold, () => throat, offThePunch], part),
+  ];
 }

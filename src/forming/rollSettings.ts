@@ -2,8 +2,8 @@ import type { RollAsked } from "./asked.ts";
 import { passPoints } from "./passPoints.ts";
 import { type PassSettings, passSettings } from "./passSettings.ts";
 import { flatContact, sectionOf } from "./rollSetting.ts";
-import { isPipe } from "./skin.ts";
 import { plateOf } from "./springback.ts";
+import { stopPlace } from "./stopPlace.ts";
 import { type RollZone, zonesOf } from "./zones.ts";
 
 interface ZoneSettings extends RollZone {
@@ -30,11 +30,6 @@ export type SettingsAnswer =
 
 const RULE =
   "Raise along the slide from where the bending roll touches the flat plate: low as if the plate had sprung back already, high as if it still were fully bent, best two thirds of the way. A start for a trial: pinch and frame give, and the small end, which is not gripped, usually needs more. A trial is corrected at the tilt of the first one: every place by as much.";
-
-/** Where the small edge stands: as near to the drop end as the stop reaches. A pipe lies anywhere; the model takes the end. [mm] */
-function stopOf({ item, roll }: Pick<RollAsked, "item" | "roll">): number | null {
-  return isPipe(item) ? null : Math.max(0, roll.coneAttachment?.range?.[0] ?? 0);
-}
 
 const OTHER: Readonly<Record<NonNullable<RollAsked["roll"]["arrangement"]>, string>> = {
   "initial-pinch": "",
@@ -67,7 +62,7 @@ export function rollSettings({ item, roll, say }: RollAsked): SettingsAnswer {
       kind: "none",
       why: "no settings: by the slide in the shop file the bending roll does not stand beside the pinch when it touches this plate",
     };
-  const stopMm = stopOf({ item, roll });
+  const stopMm = stopPlace({ item, roll })?.mm ?? null;
   const points = passPoints(item);
   const zones = zonesOf(item).map((zone) => ({
     ...zone,

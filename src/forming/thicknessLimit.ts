@@ -1,7 +1,7 @@
 import type { RollAsked } from "./asked.ts";
-import { capacityLimit, NEAR } from "./capacity.ts";
+import { capacityLimit } from "./capacity.ts";
 import type { Check } from "./check.ts";
-import { COMMON_PRACTICE, judge } from "./judge.ts";
+import { COMMON_PRACTICE, judge, NEAR_LIMIT } from "./judge.ts";
 import type { PlateRoll } from "./machine.ts";
 import { type Strength, strengthRatio } from "./ratedThickness.ts";
 import { isPipe } from "./skin.ts";
@@ -37,7 +37,7 @@ export function thicknessLimit({ item, roll, say }: RollAsked): Check | null {
       verdict === "caution"
         ? !strength
           ? `Within the rating of ${say.length(limit)}, but for which yield strength that holds is not known: ask the maker of the roll, for stronger plate must be thinner.`
-          : item.thicknessMm > NEAR * limit
+          : item.thicknessMm > NEAR_LIMIT * limit
             ? `Near the limit, at ${say.percent(item.thicknessMm / limit)} of the ${say.length(limit)} that the roll takes in this material however short the cone: ask its maker for a calculation before rolling.`
             : `Within the ${say.length(limit)} that the roll takes by the certificate's yield, but beyond what it takes by the grade's, which hardens as it bends: ask the maker of the roll for a calculation.`
         : verdict === "pass"

@@ -1,5 +1,6 @@
 import type { FormingCase } from "./case.ts";
 import type { PlateRoll } from "./machine.ts";
+import { stopPlace } from "./stopPlace.ts";
 
 /** What trials were made with, each as one text: another text, and they say nothing any more. */
 export interface TrialFit {
@@ -21,10 +22,15 @@ const told = (value: unknown): string =>
 export function trialFit(item: FormingCase, roll: PlateRoll): TrialFit {
   const { cone, curvature, rimsMm, slantMm, pieces, seamGapMm, edges } = item;
   const { name, arrangement, rolls, slide, workingWidth, bearings, coneAttachment } = roll;
+  const stop = stopPlace({ item, roll });
   return {
     shape: told([cone, curvature, rimsMm, slantMm, pieces, seamGapMm, edges]),
     plate: told([item.thicknessMm, item.materialId, item.certificateYieldMPa ?? item.material.yieldMPa]),
-    machine: told([name, arrangement, rolls, slide, workingWidth, bearings, coneAttachment?.range]),
+    machine: told([
+      ...[name, arrangement, rolls, slide, workingWidth, bearings, coneAttachment?.range],
+      // Set further in than it reaches, the stop stands elsewhere by the room that was given.
+      ...(stop && stop.furtherInMm > 0 ? [stop.mm] : []),
+    ]),
   };
 }
 

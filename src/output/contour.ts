@@ -5,7 +5,7 @@ import type { Vec2 } from "../geometry/vector.ts";
 import type { Blank, Report } from "../report/report.ts";
 
 /** Pieces lie this near to the points of the outline, which lie as near to the exact one: 0.02 mm together. [mm] */
-const WITHIN_MM = 0.01;
+export const WITHIN_MM = 0.01;
 
 /** Units that a cutting file is written in. */
 export type FileUnits = "mm" | "in";

@@ -6,6 +6,10 @@ import type { Blank, MarkingRow } from "../report/report.ts";
 /** An edge of more straight sides than this is a curve told by chords, and has no corners of its own. */
 const MOST_SIDES = 8;
 
+/** Is an edge a row of straight sides, or one? */
+export const isStraightSided = (points: readonly Vec2[]): boolean =>
+  straightSides(points).length <= MOST_SIDES;
+
 /** A corner of the cut edge. */
 export interface CutCorner {
   readonly number: number;
@@ -22,8 +26,7 @@ export function cutCorners(blank: Blank): CutCorner[] {
   return paths
     .flatMap(({ name, points }, i) => {
       const before = paths.at(i - 1)?.name ?? name;
-      const sides = straightSides(points);
-      const turns = isSeam({ name, points, lengthMm: 0 }) || sides.length > MOST_SIDES ? [] : sides.slice(1);
+      const turns = isSeam({ name }) || !isStraightSided(points) ? [] : straightSides(points).slice(1);
       return [
         { at: points[0] as Vec2, where: `${before} meets ${name}`, isEnd: true },
         ...turns.map(([at]) => ({ at, where: `on the ${name}`, isEnd: false })),

@@ -1,7 +1,8 @@
 import { degrees, wrap } from "../geometry/angle.ts";
 import { antiderivative } from "../geometry/antiderivative.ts";
 import { turning } from "../geometry/measure.ts";
-import { leanAt, planeNormal, type Skin, squareRadii, turningRate } from "../geometry/skin.ts";
+import { leanAt, planeNormal, type Skin, turningRate } from "../geometry/skin.ts";
+import { squareRadii } from "../geometry/squareRadius.ts";
 import { elementMm, isFlat } from "../geometry/station.ts";
 import { SAME_ANGLE, SAME_POINT_MM } from "../geometry/tolerance.ts";
 import {

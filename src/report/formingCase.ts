@@ -1,7 +1,8 @@
 import { degrees, radians, wrap } from "../geometry/angle.ts";
 import { allRound, leanRange, rimLength } from "../geometry/measure.ts";
 import { boxesRound } from "../geometry/polygon.ts";
-import { leanAt, squareRadius } from "../geometry/skin.ts";
+import { leanAt } from "../geometry/skin.ts";
+import { squareRadius } from "../geometry/squareRadius.ts";
 import { stationAt } from "../geometry/station.ts";
 import { distance3 } from "../geometry/vector.ts";
 import type { FormingCase } from "../forming/case.ts";

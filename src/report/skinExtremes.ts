@@ -1,6 +1,7 @@
 import { TURN } from "../geometry/angle.ts";
 import { allRound } from "../geometry/measure.ts";
-import { type Skin, squareRadii } from "../geometry/skin.ts";
+import type { Skin } from "../geometry/skin.ts";
+import { squareRadii } from "../geometry/squareRadius.ts";
 import type { Station } from "../geometry/station.ts";
 
 /** One figure for each end. [mm] */

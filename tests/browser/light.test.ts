@@ -1,15 +1,15 @@
-import { globSync, readFileSync } from "node:fs";
-import { gzipSync } from "node:zlib";
-import { basename, dirname, join } from "node:path";
+import { globSync } from "node:fs";
+import { basename } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { launch } from "./chromium.ts";
+import { readScript, weight, withLoaded } from "./scripts.ts";
 import { DIST, serve } from "./site.ts";
 
 /** What a bench loads before it lives: form, plain reader, geometry, views, and the one shape of its page. [bytes, gzip] */
-const START_BYTES = 66_000;
+const START_BYTES = 60_000;
 /** All that a bench loads unless somebody asks for more: verdict and pattern too. [bytes, gzip] */
-const UNASKED_BYTES = 153_000;
+const UNASKED_BYTES = 150_000;
 
 const SHAPES = {
   "right-cone": "rightCone",
@@ -28,34 +28,21 @@ afterAll(async () => {
   site.close();
 });
 
-const read = (script: string) => readFileSync(join(DIST, script));
-const weight = (scripts: Iterable<string>) =>
-  [...new Set(scripts)].reduce((sum, script) => sum + gzipSync(read(script)).length, 0);
 /** The module that a script is named after. */
 const named = (script: string): string => basename(script).split(".")[0] ?? "";
 
 /** A script, by the module that it is named after, with all that it loads at once. */
 function loaded(name: string): ReadonlySet<string> {
-  const seen = new Set<string>();
-  const go = (script: string): void => {
-    if (seen.has(script)) return;
-    seen.add(script);
-    for (const [, target = ""] of read(script)
-      .toString()
-      .matchAll(/(?:from|import)\s*"(\.\/[^"]+)"/g))
-      go(join(dirname(script), target));
-  };
   const [script, second] = globSync(`_astro/${name}.*.js`, { cwd: DIST });
   if (script === undefined || second !== undefined) throw new Error(`${name}: not one script`);
-  go(script);
-  return seen;
+  return withLoaded(script);
 }
 
 it.each(Object.values(SHAPES))("has a light bench for a %s", (shape) => {
   const start = [...loaded("start"), ...loaded(shape)];
   expect(weight(start)).toBeLessThan(START_BYTES);
   // What reads files, names remedies and prints is no part of it.
-  expect(start.filter((script) => /ZodType|safeParse/.test(read(script).toString()))).toEqual([]);
+  expect(start.filter((script) => /ZodType|safeParse/.test(readScript(script)))).toEqual([]);
 });
 
 /** Scripts that a page has loaded, the service worker's store apart. */
@@ -83,7 +70,16 @@ it.each([
   const unasked = [...scripts];
   expect(unasked.map(named)).toContain(SHAPES[shape]);
   expect(unasked.map(named)).toContain("formed");
-  const later = ["rules", "Judged", "CutFiles", "PrintSheets", "readTypedShop", "d3Zoom", "RoundView"];
+  const later = [
+    "rules",
+    "Judged",
+    "CutFiles",
+    "PrintSheets",
+    "readTypedShop",
+    "d3Zoom",
+    "hands",
+    "RoundView",
+  ];
   expect(unasked.map(named).filter((name) => later.includes(name))).toEqual([]);
   expect(weight(unasked)).toBeLessThan(UNASKED_BYTES);
   // A hand at the form: the rules of files, and what stands far down.

@@ -1,7 +1,7 @@
 import { existsSync, globSync, readFileSync } from "node:fs";
-import { gzipSync } from "node:zlib";
 import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { weight, withLoaded } from "./scripts.ts";
 import { DIST, pagesOf } from "./site.ts";
 
 const read = (path: string) => readFileSync(join(DIST, path), "utf8");
@@ -62,21 +62,10 @@ it("has a page for addresses that are none which works from any depth", () => {
   expect(html).not.toMatch(/stylesheet|<img|<script|url\(/i);
 });
 
-/** A script with all that it loads at once. */
-function loaded(script: string, seen = new Set<string>()): ReadonlySet<string> {
-  if (seen.has(script)) return seen;
-  seen.add(script);
-  for (const [, target = ""] of read(script).matchAll(/(?:from|import)\s*"(\.\/[^"]+)"/g))
-    loaded(join(dirname(script), target), seen);
-  return seen;
-}
-const weight = (scripts: Iterable<string>) =>
-  [...scripts].reduce((sum, script) => sum + gzipSync(readFileSync(join(DIST, script))).length, 0);
-
 it("has light scripts: a page without a bench next to nothing", () => {
   const of = (page: string) =>
     [...read(page).matchAll(/<script[^>]*src="([^"]+)"/g)].map(([, src = ""]) => join(dirname(page), src));
-  expect(weight(of("glossary/index.html").flatMap((script) => [...loaded(script)]))).toBeLessThan(3_000);
+  expect(weight(of("glossary/index.html").flatMap((script) => [...withLoaded(script)]))).toBeLessThan(3_000);
 });
 
 it("has the PDF library in one script that no page loads by itself, without what it would take for web pages", () => {

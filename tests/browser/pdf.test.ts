@@ -61,6 +61,8 @@ it("makes a half and a quarter of a pattern that has them, with a map of how the
   expect(half.length).toBeLessThan(whole);
   expect(quarter.length).toBeLessThan(half.length);
   expect(quarter[0]!.texts.map(({ text }) => text).join(" ")).toContain("turn both over about the middle");
+  const points = (await readPdf((await saved("silo-outlet-ring-points-a4.pdf")).bytes)).pages;
+  expect(points[0]!.texts.map(({ text }) => text).join(" ")).toContain("would hold no marking point");
   await page.goto(`${site.url}parts/screw-feed-transition/`);
   await button(/^PDF: full-size/).click();
   await button("screw-feed-transition-piece-1-full-size-a4.pdf").waitFor();

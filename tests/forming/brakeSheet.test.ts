@@ -70,6 +70,32 @@ describe("the printed brake sheet of a duct shoe", () => {
     for (const { step: at, text } of plan.remarks) expect(step(at).cautions).toContain(text);
   });
 
+  it("goes with care where a sharp fold comes out less round than advised, however well all else goes", () => {
+    const [deep, halves] = [{ throat: 1000 }, { ...shoe, pieces: 2 }];
+    const fold = (dies?: number[]) => {
+      const [asked] = planOn(halves, longBrake({ ...deep, ...(dies && { dies }) })).forming.machines;
+      const check = asked!.checks.find(({ id }) => id === "sharp-fold")!;
+      const others = asked!.checks.filter((one) => one !== check && one.verdict !== "pass");
+      return { check, others: others.map(({ id }) => id), verdict: asked!.verdict };
+    };
+    // 32 mm leaves 32/6, 40 mm leaves 40/6; 1.5 × 4 mm is advised.
+    const sharp = fold([32, 40]);
+    expect(sharp.check).toMatchObject({ limit: 6, verdict: "caution", basis: "astm-a6-x4-2" });
+    expect(sharp.check.value).toBeCloseTo(32 / 6, 6);
+    expect(sharp.check.advice).toContain("a die of 36 mm or more, here 40 mm");
+    expect(sharp.others).toEqual([]);
+    expect(sharp.verdict).toBe("caution");
+    const round = fold([40]);
+    expect(round.check).toMatchObject({ limit: 6, verdict: "pass" });
+    expect(round.verdict).toBe("pass");
+  });
+
+  it("asks for that care where no machine is described either", () => {
+    const { verdict, checks } = reportOf({ ...shoe, pieces: 2 }).forming;
+    expect(checks.find(({ id }) => id === "sharp-fold")).toMatchObject({ limit: 6, verdict: "caution" });
+    expect(verdict).toBe("caution");
+  });
+
   it("has nothing to remark on the throat where the plate finds room, and asks where it is not given", () => {
     const ids = (machine: PressBrake) => planOn(shoe, machine).plan.remarks.map(({ id }) => id);
     expect(ids(longBrake({ throat: 1000 }))).not.toContain("throat");

@@ -218,6 +218,7 @@ export const anyRoll = fc
           fitted: maybe(fc.boolean()),
           range: maybe(fc.tuple(length(-500, 2000), length(-500, 2000))),
           clearRoom: maybe(size),
+          clearRoomFixedEnd: maybe(size),
         })
         .map(present),
     ),

@@ -167,6 +167,9 @@ describe("part and roll grown together", () => {
           range: one.coneAttachment.range.map((end) => k * end) as [number, number],
         }),
         ...(one.coneAttachment.clearRoom !== undefined && { clearRoom: k * one.coneAttachment.clearRoom }),
+        ...(one.coneAttachment.clearRoomFixedEnd !== undefined && {
+          clearRoomFixedEnd: k * one.coneAttachment.clearRoomFixedEnd,
+        }),
       },
     }),
     ...(one.smallestDiameter !== undefined && { smallestDiameter: k * one.smallestDiameter }),

@@ -9,7 +9,8 @@ import { anyCase, anyRoll, coneCase, coneless, reducer, roll, RUNS, shop } from 
 const machine = roll({
   slide: { origin: [230, -200], angle: 60, travel: 300 },
   bearings: [140, 160],
-  coneAttachment: { range: [60, 300], clearRoom: 200 },
+  dropEnd: "left",
+  coneAttachment: { range: [60, 60], clearRoom: 200 },
 });
 const planOn = (item: FormingCase, one: PlateRoll = machine) => formingOf(item, shop([one])).plans[0]!;
 const step = (steps: readonly NumberedStep[], id: string) => steps.find((one) => one.id === id)!;
@@ -76,6 +77,25 @@ describe("the work sheet of a right cone", () => {
     expect(figure(stop, "reach past the stop while open")).toBeCloseTo(far[0], 9);
     expect(figure(stop, "height of that place")).toBeCloseTo(far[1], 9);
     expect(stop.cautions.join(" ")).toMatch(/look whether the yoke is as high as that/);
+  });
+
+  it("names the room at the fixed end where the shop gives it, and else says to look", () => {
+    const stopOn = (more: Partial<PlateRoll>) => step(planOn(item, { ...machine, ...more }).steps, "stop");
+    const given = (room: number) =>
+      stopOn({ coneAttachment: { range: [60, 60], clearRoom: 900, clearRoomFixedEnd: room } });
+    const unknown = step(steps, "stop");
+    expect(unknown.text).toContain("look before you begin");
+    expect(unknown.brief).toContain("stop and room at the fixed end too");
+    const roomy = given(800);
+    expect(roomy.text).toContain("at the fixed end of the rolls, where the clear room is 800 mm");
+    expect(roomy.brief).toContain("Second pass: fixed end, room 800 mm.");
+    expect(roomy.text).not.toContain("look before you begin");
+    expect(roomy.cautions.join(" ")).not.toContain("look whether");
+    const tight = given(250);
+    expect(tight.beware).toContain("it may strike the yoke");
+    expect(tight.cautions.join(" ")).toContain("the clear room at the fixed end is 250 mm: look whether");
+    // A roll that bends both edges from one end needs no second stop.
+    expect(stopOn({ arrangement: "four-roll" }).text).not.toContain("second pass");
   });
 
   it("keeps the lot's first passes together before the stop is moved", () => {

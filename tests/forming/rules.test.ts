@@ -274,6 +274,30 @@ describe("the small end", () => {
     });
   });
 
+  it("has to go into the room at the fixed end too, where that is given and the job is turned round", () => {
+    const closed = 400 * Math.sin(lean);
+    const ask = (fixed: number, drop?: number, more: Partial<PlateRoll> = {}) =>
+      onRoll("room-beyond-stop", item, {
+        coneAttachment: { clearRoomFixedEnd: fixed, ...(drop !== undefined && { clearRoom: drop }) },
+        ...more,
+      })!;
+    const wide = openAt + 100;
+    expect(ask(openAt + 0.1, wide)).toMatchObject({ verdict: "pass", limit: openAt + 0.1 });
+    expect(ask(wide, openAt - 0.1).verdict).toBe("caution");
+    expect(ask(openAt - 0.1, wide)).toMatchObject({ verdict: "caution", limit: openAt - 0.1 });
+    expect(ask(closed - 0.1, wide).verdict).toBe("fail");
+    expect(ask(closed - 0.1, wide).advice).toContain("strikes the yoke at the fixed end after");
+    // Of the drop end nobody knows: enough at the other end does not pass, too little there is refused.
+    expect(ask(wide)).toMatchObject({ limit: null, verdict: "caution" });
+    expect(ask(wide).advice).toContain("measure from the stop to the yoke at the drop end");
+    expect(ask(closed - 0.1).verdict).toBe("fail");
+    // Other arrangements bend both seam edges from one end.
+    expect(ask(closed - 0.1, wide, { arrangement: "four-roll" })).toMatchObject({
+      verdict: "pass",
+      limit: wide,
+    });
+  });
+
   it("reaches as far as its farthest point, laid out in space, whatever the number of pieces", () => {
     for (let pieces = 1; pieces <= 8; pieces++) {
       // The end's plane leans by the half angle; its rim starts on the stop and goes round one piece.

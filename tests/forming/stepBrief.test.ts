@@ -10,7 +10,8 @@ import { coneCase, coneless, reducer, roll, shop } from "./cases.ts";
 const machine = roll({
   slide: { origin: [230, -200], angle: 60, travel: 300 },
   bearings: [140, 160],
-  coneAttachment: { range: [60, 300], clearRoom: 200 },
+  dropEnd: "left",
+  coneAttachment: { range: [60, 60], clearRoom: 200 },
 });
 const planOn = (item: FormingCase) => formingOf(item, shop([machine])).plans[0]!;
 const step = (steps: readonly NumberedStep[], id: string) => steps.find((one) => one.id === id)!;
@@ -43,7 +44,7 @@ describe("the few words beside the machine", () => {
 
   it("tell a newcomer which face, which end, what to measure, and what comes first", () => {
     const words = (id: string) => `${step(steps, id).brief} ${step(steps, id).beware ?? ""}`;
-    expect(words("align")).toMatch(/small edge tight on the stop, inside towards the top roll.*support/s);
+    expect(words("align")).toMatch(/inside up, small edge tight on the stop; seam edge 1 ahead.*support/s);
     expect(words("pinch")).toMatch(/Gloves off; hands and sleeves clear of the nip; try the stop buttons/);
     expect(words("first-raise")).toMatch(/^Plate moving, in small steps/);
     expect(words("second-raise")).toMatch(/^Plate moving, in small steps/);

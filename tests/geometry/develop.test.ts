@@ -5,7 +5,8 @@ import { developBetween } from "../../src/geometry/develop.ts";
 import { rimLength, skinArea, turning } from "../../src/geometry/measure.ts";
 import { polygonArea, pathLength } from "../../src/geometry/polygon.ts";
 import { circleRim, pointRim, rectangleRim } from "../../src/geometry/rim.ts";
-import { leanAt, type Skin, squareRadius } from "../../src/geometry/skin.ts";
+import { leanAt, type Skin } from "../../src/geometry/skin.ts";
+import { squareRadius } from "../../src/geometry/squareRadius.ts";
 import { halved, placesAfterHalving, stationsBetween } from "../../src/geometry/station.ts";
 import { OUTLINE_MM } from "../../src/geometry/tolerance.ts";
 import {

@@ -21,7 +21,7 @@ function crosses(page: PdfPage): Vec2[] {
 }
 
 /** What shows of the edge on a page, as points close together. */
-function edgePoints(page: PdfPage): Vec2[] {
+export function edgePoints(page: PdfPage): Vec2[] {
   return page.paths
     .filter(({ widthMm }) => Math.abs(widthMm - EDGE_WIDE) < 0.001)
     .flatMap(({ runs: all, clip }) =>
@@ -52,7 +52,7 @@ export const toOutline = (at: Vec2, outline: readonly Vec2[]): number =>
   Math.min(...outline.map((p, i) => toLine(at, p, outline[(i + 1) % outline.length]!)));
 
 /** The name that stands large at a sheet's foot, and what is said of its neighbours. */
-const nameOf = (page: PdfPage) =>
+export const nameOf = (page: PdfPage) =>
   /Sheet ([A-Z]+\d+), /.exec(page.texts.map(({ text }) => text).join("\n"))![1]!;
 
 const sameRow = (a: string, b: string) => a.replace(/\d+/, "") === b.replace(/\d+/, "");

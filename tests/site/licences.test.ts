@@ -25,7 +25,7 @@ describe("the notices of what the scripts are made from", () => {
   it("are those of every package that has code in them, once each, and of the font", () => {
     const text = licencesOf([
       chunk(within("svelte/src/index-client.js"), within("svelte/src/internal/client/index.js")),
-      chunk(within("d3-zoom/src/zoom.js"), resolve("src/site/bits/slug.ts"), "\0vite/preload-helper.js"),
+      chunk(within("d3-zoom/src/zoom.js"), resolve("src/output/slug.ts"), "\0vite/preload-helper.js"),
     ]);
     expect(text.match(/^svelte \d/gm)).toHaveLength(1);
     expect(text).toMatch(/Copyright \(c\) 2016-\d+ \[Svelte Contributors\]/);

@@ -11,7 +11,7 @@ import { readPart } from "../../src/input/readPart.ts";
 import { readShop } from "../../src/input/readShop.ts";
 import { develop } from "../../src/report/develop.ts";
 import type { Binder } from "../../src/site/binder/binder.ts";
-import { brakeChart, brakeChartWords, rollChart } from "../../src/site/machines/charts.ts";
+import { brakeChart, brakeChartWords, rollChart, rollRegions } from "../../src/site/machines/charts.ts";
 import { brakeEntries, rollEntries } from "../../src/site/machines/entries.ts";
 import { slugs } from "../../src/site/machines/slugs.ts";
 import { coveredLabels, outsideSheet } from "../drawing/judge.ts";
@@ -106,9 +106,43 @@ describe.each(charts)("$name", ({ name, chart, entries }) => {
     expect(places.filter(inside)).toEqual([]);
   });
 
+  it("says from which share of the limit on it is near, as its curves are drawn", () => {
+    const [, legend = ""] = chart.lines;
+    const said = Number(/near the limit, above (\d+) % of it/.exec(legend)![1]) / 100;
+    const least = chart.panels.map(({ near, limit }) =>
+      Math.min(...near.flatMap(([, y], i) => (limit[i]![1] > 0 ? [y / limit[i]![1]] : []))),
+    );
+    for (const share of least) expect(share).toBeCloseTo(said, 9);
+    expect(legend).not.toContain("only a certificate");
+  });
+
   it("looks as it was looked at", async () => {
     await expect(svgText(drawn[0]![1])).toMatchFileSnapshot(`../drawing/golden/machine-${name}.svg`);
   });
+});
+
+it("says that a plate which goes by its certificate alone is near the limit below that share too", () => {
+  const [roll] = shop.machines;
+  if (roll?.kind !== "plate roll") throw new Error(`${roll?.kind}`);
+  const weak = { ...roll, rating: { ...roll.rating, yieldMPa: 120 } };
+  const chartFor = (certificateYieldMPa: number) =>
+    rollRegions(weak, {
+      plates: [
+        {
+          name: "softer than its grade",
+          strength: { material: tables.catalogue.materials["s355"]!, certificateYieldMPa },
+        },
+      ],
+      dotsOf: () => [],
+      units: "mm",
+    });
+  const soft = chartFor(130);
+  const [{ near, limit }] = soft.panels as [(typeof soft.panels)[number]];
+  const least = Math.min(...near.flatMap(([, y], i) => (limit[i]![1] > 0 ? [y / limit[i]![1]] : [])));
+  // By the grade it would be taken for so much harder that even less than 80 % is more than that lets through.
+  expect(least).toBeLessThan(0.79);
+  expect(soft.lines[1]).toContain("above 80 % of it or where only a certificate lets it go");
+  expect(chartFor(1000).lines[1]).not.toContain("certificate");
 });
 
 it("shows every region among the job's parts", () => {

@@ -21,6 +21,9 @@ const PAST = 1.5;
 /** From a dimension line to the middle of the lettering above or below it, in heights of its capitals. [-] */
 const ABOVE = 0.8;
 const BELOW = 0.95;
+/** Letters that reach below their line would touch the dimension line: so much higher with them. [-] */
+const LIFTED = 0.25;
+const reachesDown = (text: string): boolean => /[gjpqy]/.test(text);
 
 /** What the other side costs more, in the board's measure. */
 const OTHER_SIDE = 12;
@@ -103,7 +106,7 @@ function dimensionLines(
     // The figure above the line, the same in fractions below it.
     labels: lines.map((one, i) => {
       const of = add2(middle2(p, q), scale2(dir, shift * unit));
-      const at = add2(of, scale2(lift, i === 0 ? ABOVE : -BELOW));
+      const at = add2(of, scale2(lift, i === 0 ? ABOVE + (reachesDown(one) ? LIFTED : 0) : -BELOW));
       return board.label(one, at, { role: "dimension", size, alongDeg, of });
     }),
   });

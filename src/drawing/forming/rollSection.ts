@@ -45,13 +45,17 @@ export interface RollSections {
   readonly description: string;
   readonly lines: readonly string[];
   readonly units: Units;
+  /** The end of the rolls from which the plate is seen to move to the right; null where nobody knows. */
+  readonly seenFrom: "drop end" | "fixed end" | null;
   readonly roll: RollGeometry;
   readonly thicknessMm: number;
   readonly moments: readonly RollMoment[];
 }
 
 /** Between sections, and the room for names above and figures beside each. [mm of paper] */
-const [APART, ABOVE, BESIDE, BELOW] = [5, 8, 27, 4];
+const [APART, ABOVE, BESIDE] = [5, 8, 27];
+/** Below a section stands a roll's name, clear of the title of the next: in heights of a title's capitals. [-] */
+const BELOW = 1.65;
 /** The figures beside a section need so much height. [mm of paper] */
 const COLUMN = 28;
 /** The plate is drawn so far past the bending roll and before the pinch, in radii of the top roll. [-] */
@@ -95,7 +99,8 @@ export function rollSections(what: RollSections, { paper }: { paper: Paper }): D
       for (const [i, moment] of moments.entries()) {
         const at: Vec2 = [
           (i % columns) * (wide + board.mm(BESIDE + APART)),
-          -Math.floor(i / columns) * (Math.max(high, board.mm(COLUMN)) + board.mm(ABOVE + BELOW)),
+          -Math.floor(i / columns) *
+            (Math.max(high, board.mm(COLUMN)) + board.mm(ABOVE + BELOW * paper.capsMm.figure)),
         ];
         drawMoment(board, { what, moment, room, at });
       }
@@ -177,6 +182,9 @@ function nameRolls(board: Board, { roll, thicknessMm, units }: RollSections, mom
 const AWAY_FROM_BEND = [200, 160, 180, 230];
 const BELOW_RIGHT = [-65, -80, -45, -90, -100, -25];
 
+/** In small steps, for between the figures of one row of sections and the titles of the next there is little room. [mm of paper] */
+const LEADERS = [4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 16, 19, 26];
+
 /** A roll's name and diameter within it, or led to from beside it. */
 function nameRoll(
   board: Board,
@@ -194,7 +202,7 @@ function nameRoll(
       tip: add2(centre, scale2(direction((deg * Math.PI) / 180), radius)),
       text,
       directionsDeg: [deg],
-      lengthsMm: [4, 8, 13, 19, 26],
+      lengthsMm: LEADERS,
       role: "name",
     }).map((way) => ({ ...way, extra: 10 })),
   );
@@ -274,5 +282,5 @@ function writeColumn(board: Board, figures: readonly { from: Vec2; text: string 
 }
 
 /** At the foot of the sheet. */
-export const sectionNote = (units: Units): string =>
-  `Seen from the drop end, the plate moving to the right. Raises along the slide from the flat plate, in ${unitName(units)}: low as if the plate had sprung back already, high as if it were still fully bent, tilted where the straight roll, tilted for both ends, starts here: both ends a little open, so that half the slant is right. Dashed, and free R: what the plate springs back to, inside.`;
+export const sectionNote = ({ units, seenFrom }: Pick<RollSections, "units" | "seenFrom">): string =>
+  `${seenFrom === null ? "The plate moves to the right" : `Seen from the ${seenFrom}, the plate moving to the right`}. Raises along the slide from the flat plate, in ${unitName(units)}: low as if the plate had sprung back already, high as if it were still fully bent, tilted where the straight roll, tilted for both ends, starts here: both ends a little open, so that half the slant is right. Dashed, and free R: what the plate springs back to, inside.`;

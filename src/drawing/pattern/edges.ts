@@ -3,6 +3,9 @@ import { add2, cross2, distance2, left2, scale2, sub2, unit2, type Vec2 } from "
 import type { Blank } from "../../report/report.ts";
 import type { Board, Placing } from "../board.ts";
 import { slope } from "../dimension/angular.ts";
+import { labelCorners } from "../lettering.ts";
+import type { Label } from "../model.ts";
+import { away } from "../thin.ts";
 
 /** One edge of a blank with its points, the first of the next edge included. */
 export interface EdgePath {
@@ -103,7 +106,23 @@ export function nameAlong(
   );
 }
 
-export const isSeam = (edge: EdgePath): boolean => edge.name.startsWith("seam");
+/** A name over the point where lines meet hides where to mark; what that costs, in the board's measure. */
+const OVER_TIP = 8;
+/** So much clear of such a point. [mm of paper] */
+const TIP_CLEAR = 3;
+
+/** Names that stand over points of the outline are liked less. */
+export function clearOf(board: Board, ways: readonly Placing[], tips: readonly Vec2[]): Placing[] {
+  const clear = board.mm(TIP_CLEAR);
+  const isOver = (label: Label): boolean => {
+    const corners = labelCorners(label);
+    const sides = corners.map((p, i) => [p, corners[(i + 1) % corners.length] as Vec2] as const);
+    return tips.some((tip) => sides.some(([p, q]) => away(tip, p, q) < clear));
+  };
+  return ways.map((way) => (way.labels.some(isOver) ? { ...way, extra: (way.extra ?? 0) + OVER_TIP } : way));
+}
+
+export const isSeam = (edge: Pick<EdgePath, "name">): boolean => edge.name.startsWith("seam");
 
 /** End A, and end B where it is not a point. */
 export function endsOf(edges: readonly EdgePath[]): readonly [EdgePath | undefined, EdgePath | undefined] {

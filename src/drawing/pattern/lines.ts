@@ -76,3 +76,10 @@ export const seenFrom = (
     at: row[end],
     other: row[end === "a" ? "b" : "a"],
   }));
+
+/** Where several lines meet on an end. */
+export const tipsOf = (rows: readonly MarkingRow[], end: "a" | "b"): Vec2[] =>
+  rows.flatMap((row, i) => {
+    const before = rows[i - 1];
+    return before && distance2(before[end], row[end]) < SAME_POINT_MM ? [row[end]] : [];
+  });

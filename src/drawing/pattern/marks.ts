@@ -1,13 +1,45 @@
-import { add2, distance2, left2, middle2, scale2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
+import {
+  add2,
+  cross2,
+  distance2,
+  dot2,
+  left2,
+  length2,
+  middle2,
+  scale2,
+  sub2,
+  unit2,
+  type Vec2,
+} from "../../geometry/vector.ts";
 import type { MarkingRow } from "../../report/report.ts";
 import type { Board, Placing } from "../board.ts";
 import { boxOf } from "../box.ts";
 import { slope } from "../dimension/angular.ts";
 import { ARROW_LONG, arrowhead } from "../dimension/arrow.ts";
 import { line } from "../model.ts";
+import { away } from "../thin.ts";
 
 /** Rather left out than drawn across an outline or a figure; in the board's measure. */
 const DEAREST = 20;
+
+/** An arrow beside a dimension line and nearly along it reads as one with it. [mm of paper], sine of the angle between them [-] */
+const TOO_NEAR = 4;
+const ALONG = 0.25;
+
+/** Does no dimension line lie along an arrow from tail to tip? */
+function standsAlone(board: Board, tail: Vec2, tip: Vec2): boolean {
+  const dir = unit2(sub2(tip, tail));
+  const long = distance2(tip, tail);
+  return board.strokes.every(({ kind, shape }) => {
+    if (kind !== "dimension" || shape.type !== "path") return true;
+    const [p, q] = [shape.points[0] as Vec2, shape.points.at(-1) as Vec2];
+    const run = sub2(q, p);
+    const turned = Math.abs(cross2(dir, run)) > ALONG * length2(run);
+    const reach = [p, q].map((end) => dot2(sub2(end, tail), dir));
+    const beside = Math.max(...reach) > 0 && Math.min(...reach) < long;
+    return turned || !beside || away(middle2(tail, tip), p, q) > board.mm(TOO_NEAR);
+  });
+}
 
 /** An arrow with lettering beside it. Two heads where it shows a direction that may be taken either way. */
 function lettered(
@@ -23,6 +55,7 @@ function lettered(
   const { unit } = board;
   const half = scale2(dir, (longMm / 2) * unit);
   const [tail, tip] = [sub2(middle, half), add2(middle, half)];
+  if (!standsAlone(board, tail, tip)) return [];
   const strokes = [
     line("dimension", tail, sub2(tip, scale2(dir, (ARROW_LONG / 2) * unit))),
     arrowhead(tip, dir, unit),

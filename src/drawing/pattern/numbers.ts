@@ -11,6 +11,10 @@ const CLEAR = 1.2;
 const SIDEWAYS = 0.8;
 /** A number is so much nearer to its own line's end than to any other. [-] */
 const NEARER = 1.3;
+/** At the end of a leader that is so only up to here: further from another line's end a number is not read as its. [mm of paper] */
+const NOT_ITS = 7;
+/** A leader begins at the outline: so far along it, it has left it. [mm of paper] */
+const OFF = 0.3;
 /** A number across anything but an element line is rather left out; in the board's measure. */
 const DEAREST = 5;
 /** What the first and the last number may cost where nothing else tells them. */
@@ -27,20 +31,43 @@ const LEADER_EXTRA = 1;
  *
  * @param step only every so many lines are drawn, and a number stands at a line
  * @param elsewhere do other numbers of the drawing tell which way they run?
+ * @param forced rather write the first and the last across a line than leave them out
+ * @returns which of the two stand
  */
 export function numberEnds(
   board: Board,
   marks: readonly Mark[],
-  { step = 1, elsewhere = false }: { step?: number; elsewhere?: boolean } = {},
-): void {
+  {
+    step = 1,
+    elsewhere = false,
+    forced = true,
+  }: { step?: number; elsewhere?: boolean; forced?: boolean } = {},
+): Told {
   const every = step * Math.ceil(stride(board, marks) / step);
   const last = marks.length - 1;
   // The last is always there, so the one before it gives way.
   const between = marks.filter((_, i) => i > 0 && i < last && i % every === 0 && i <= last - every);
   const [first, final] = [marks[0], last > 0 ? marks[last] : undefined];
-  if (first) number(board, { mark: first, marks, isEnd: true, elsewhere });
-  if (final) number(board, { mark: final, marks, isEnd: first?.closesRound !== true, elsewhere });
-  for (const mark of between) number(board, { mark, marks, isEnd: false, elsewhere });
+  const isFirst =
+    first !== undefined && number(board, { mark: first, marks, isEnd: true, elsewhere, forced });
+  const isEnd = first?.closesRound !== true;
+  const isLast = final === undefined || number(board, { mark: final, marks, isEnd, elsewhere, forced });
+  for (const mark of between) number(board, { mark, marks, isEnd: false, elsewhere, forced });
+  return { first: isFirst, last: isLast };
+}
+
+/** The first and the last number whatever they cost, where none stands yet that tells it. */
+export function numberStill(board: Board, marks: readonly Mark[], told: Told): void {
+  const [first, last] = [marks[0], marks.length > 1 ? marks.at(-1) : undefined];
+  const still = [told.first ? undefined : first, told.last || first?.closesRound ? undefined : last];
+  for (const mark of still)
+    if (mark) number(board, { mark, marks, isEnd: true, elsewhere: false, forced: true });
+}
+
+/** Do the first and the last number stand? */
+interface Told {
+  readonly first: boolean;
+  readonly last: boolean;
 }
 
 interface Numbered {
@@ -48,54 +75,67 @@ interface Numbered {
   readonly marks: readonly Mark[];
   readonly isEnd: boolean;
   readonly elsewhere: boolean;
+  readonly forced: boolean;
 }
 
-function number(board: Board, { mark, marks, isEnd, elsewhere }: Numbered): void {
+/** Says whether the number stands. */
+function number(board: Board, { mark, marks, isEnd, elsewhere, forced }: Numbered): boolean {
   const { out } = mark;
-  if (!out) return;
+  if (!out) return false;
   const aside = asideOf(board, mark, out);
   const places = STEPS.flatMap((step) => {
     const at = placeOf(board, { mark, out, step });
     return [at, add2(at, aside), sub2(at, aside), add2(at, scale2(aside, 2)), sub2(at, scale2(aside, 2))];
   });
-  // A number that has moved aside must still stand nearest to its own line, or to one that ends at the same point.
-  const own = places.filter((at) =>
-    marks.every(
-      (other) =>
-        distance2(other.at, mark.at) < SAME_POINT_MM ||
-        distance2(other.at, at) > NEARER * distance2(mark.at, at),
-    ),
-  );
+  // A number that has moved aside must still stand nearest to its own line.
+  const own = places.filter((at) => isOwn(at, { mark, marks }));
   const beside = own.map((at): Placing => ({ strokes: [], labels: [lettered(board, mark, at)] }));
   const name = `number ${mark.text}`;
-  if (!isEnd || elsewhere) {
-    board.put(name, beside, DEAREST);
-    return;
-  }
-  const ways = [...beside, ...leaders(board, mark, out)];
-  // Rather across a line than not at all.
-  if (!board.tried(ways, DEAREST)) board.put(name, ways, DEAREST_END);
+  if (!isEnd || elsewhere) return board.put(name, beside, DEAREST);
+  const ways = [...beside, ...leaders(board, { mark, marks, out })];
+  return board.tried(ways, DEAREST) || board.put(name, ways, forced ? DEAREST_END : DEAREST);
 }
+
+/**
+ * Does a number stand nearest to its own line, or to one that ends at the same point?
+ * @param most further than this from another it is not read as that one's, whatever is nearest [mm]
+ */
+const isOwn = (
+  at: Vec2,
+  { mark, marks, most = Infinity }: { mark: Mark; marks: readonly Mark[]; most?: number },
+): boolean =>
+  marks.every(
+    (other) =>
+      distance2(other.at, mark.at) < SAME_POINT_MM ||
+      distance2(other.at, at) > Math.min(most, NEARER * distance2(mark.at, at)),
+  );
 
 const lettered = (board: Board, mark: Mark, at: Vec2) => ({
   ...board.label(mark.text, at, { role: "number", size: "small", of: mark.at }),
   elements: mark.elements,
 });
 
-/** The number at the end of a line of its own, which begins where the element ends. */
-function leaders(board: Board, mark: Mark, out: Vec2): Placing[] {
+/** The number at the end of a line of its own, which begins where the element ends and crosses no other. */
+function leaders(
+  board: Board,
+  { mark, marks, out }: { mark: Mark; marks: readonly Mark[]; out: Vec2 },
+): Placing[] {
   return LEADER.lengthsMm.flatMap((length) =>
-    LEADER.turnsDeg.map((deg): Placing => {
+    LEADER.turnsDeg.flatMap((deg): Placing[] => {
       const turn = (deg * Math.PI) / 180;
       const [c, s] = [Math.cos(turn), Math.sin(turn)];
       const dir: Vec2 = [c * out[0] - s * out[1], s * out[0] + c * out[1]];
       const tip = add2(mark.at, scale2(dir, board.mm(length)));
       const at = add2(tip, scale2(dir, board.mm(roomAlong(board, mark, dir) + 0.6)));
-      return {
-        strokes: [path("dimension", [mark.at, tip])],
-        labels: [lettered(board, mark, at)],
-        extra: LEADER_EXTRA,
-      };
+      if (!isOwn(at, { mark, marks, most: board.mm(NOT_ITS) })) return [];
+      if (board.meets(add2(mark.at, scale2(dir, board.mm(OFF))), at)) return [];
+      return [
+        {
+          strokes: [path("dimension", [mark.at, tip])],
+          labels: [lettered(board, mark, at)],
+          extra: LEADER_EXTRA,
+        },
+      ];
     }),
   );
 }

@@ -1,3 +1,4 @@
+import { seamOrder, zoneOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
 import { placesSaid, type RollPlaces, setting } from "../rollPlaces.ts";
 import { listedZones } from "../zoneAdvice.ts";
@@ -47,13 +48,15 @@ export function firstByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep {
 export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep {
   const second = asked.tried?.second;
   const zones = asked.tried?.zones ?? [];
+  const order = seamOrder(asked);
+  const from = zoneOrder(order, zones.length, "second");
   const ready = zones.flatMap((one, i) => (one.second ? [i + 1] : []));
   if (ready.length > 0) {
     const rest = ready.length < zones.length ? "; the others by the plan" : "";
     return {
       ...step,
       text: `By this part's own trials, which come before the plan's start: ${listedZones(ready)} as in the table${rest}; raise in small steps with the plate moving, and go on by the templates. Without them: ${step.text}`,
-      brief: `By this part's own trials ${listedZones(ready)}${rest}, as in the boxes: plate moving, in small steps. Roll from seam edge 2, zones from ${zones.length} to 1.`,
+      brief: `By this part's own trials ${listedZones(ready)}${rest}, as in the boxes: plate moving, in small steps. Roll from ${order.second}${from === "" ? "" : `, zones from ${from}`}.`,
       figures: [...zoneFigures(asked, "second"), ...step.figures],
     };
   }
@@ -61,8 +64,7 @@ export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep 
     return {
       ...step,
       text: `By this part's own trials no second raise is safe to name: first look at what is said at the first raise. Without them: ${step.text}`,
-      brief:
-        "By this part's own trials no second raise is safe to name: look first, as said at the first raise. Roll from seam edge 2.",
+      brief: `By this part's own trials no second raise is safe to name: look first, as said at the first raise. Roll from ${order.second}.`,
     };
   if (!second) return step;
   const { item, say } = asked;
@@ -71,7 +73,7 @@ export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep 
   return {
     ...step,
     text: `By this part's own trials, which come before the plan's start: raise in small steps with the plate moving to ${placesSaid({ pipe, say }, second)}, and go on by the templates and the gap. Without them: ${step.text}`,
-    brief: `By this part's own trials: plate moving, in small steps, to ${pipe ? large : `${large} at the large edge, the rest in the boxes`}. Roll from seam edge 2.`,
+    brief: `By this part's own trials: plate moving, in small steps, to ${pipe ? large : `${large} at the large edge, the rest in the boxes`}. Roll from ${order.second}.`,
     figures: [...triedFigures(asked, second), ...step.figures],
   };
 }

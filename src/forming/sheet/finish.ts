@@ -30,13 +30,13 @@ export function finishRolled({ item, say }: PartAsked): PlanStep[] {
       id: "re-round",
       phase: "tack and re-round",
       title: "Re-round",
-      text: `${isPipe(item) ? "A flat place" : "A flat place at the small end"} beside the seam is usual: grind the bead of the tacks flush, put the piece back, and roll it several turns with light pinch until the template fits. Then weld by the shop's own procedure, which this sheet does not give.`,
+      text: `${isPipe(item) ? "A flat place" : "A flat place at the small end"} beside the seam is usual: grind the bead of the tacks flush, put the piece back${isPipe(item) ? "" : " with the small edge on the stop as it stands"}, and roll it several turns with light pinch, at the raise that closed it and no tighter, until the template fits. Then weld by the shop's own procedure, which this sheet does not give.`,
       brief:
-        "Grind the tacks flush, several turns with light pinch until the template fits. Then weld by the shop's procedure.",
+        "Grind the tacks flush, several turns with light pinch at the raise that closed it, until the template fits. Then weld by the shop's procedure.",
       beware: "Stop if a tack cracks.",
       figures: [],
       cautions: ["Stop if a tack cracks: a piece that opens on the rolls swings out."],
-      toNote: [{ label: "turns, and setting", unit: "-" }],
+      toNote: [{ label: "turns, and raise", unit: "-" }],
       basis: COMMON_PRACTICE,
     },
   ];

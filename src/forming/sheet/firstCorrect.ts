@@ -1,5 +1,6 @@
 import { byHand } from "../byHand.ts";
 import { DERIVED } from "../judge.ts";
+import { seamOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
 import { PAST_CAP } from "../trialAdvice.ts";
 import type { RollSheetAsked } from "./asked.ts";
@@ -16,9 +17,8 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
     id: "first-correct",
     phase: "first pass",
     title: "Correct the setting",
-    text: `Is the gap wider than the window: give the setting at the large edge and the gap to the trial correction, lower the bending roll, bring the piece back to seam edge 1, set what it answers with the plate moving, and roll this blank once more. Is it narrower: no further raise on this blank in this pass, and less for the next one. Is it below the “never below”: ${PAST_CAP.charAt(0).toLowerCase()}${PAST_CAP.slice(1)}${table.length > 0 ? " Without a screen the table says how much more to raise for the gap that came out; it is the careful way: raise, measure again." : ""}${isPipe(item) ? "" : " The large end decides: a small end that is still open is brought in by tilt in the closing."}`,
-    brief:
-      "Wider: trial correction or table, back to seam edge 1, lower first. Narrower: no more raise, next blank less. Under “never below”: set aside.",
+    text: `Is the gap wider than the window: give the setting at the large edge and the gap to the trial correction, lower the bending roll, bring the piece back to ${seamOrder(asked).first}, set what it answers with the plate moving, and roll this blank once more. Is it narrower: no further raise on this blank in this pass, and less for the next one. Is it below the “never below”: ${PAST_CAP.charAt(0).toLowerCase()}${PAST_CAP.slice(1)}${table.length > 0 ? " Without a screen the table says how much more to raise for the gap that came out; it is the careful way: raise, measure again." : ""}${isPipe(item) ? "" : " The large end decides: a small end that is still open is brought in by tilt in the closing."}`,
+    brief: `Wider: trial correction or table, back to ${seamOrder(asked).first}, lower first. Narrower: no more raise, next blank less. Under “never below”: set aside.`,
     figures: [],
     cautions: ["A blank closed too far cannot be opened again by rolling on."],
     toNote: [
@@ -33,7 +33,8 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
 }
 
 /** The same where the skin is curved unevenly: by the templates of both ends, zone by zone. */
-function zoneCorrect({ item, settings, roll, say }: RollSheetAsked): PlanStep | null {
+function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
+  const { item, settings, roll, say } = asked;
   if (!roll || !settings) return null;
   const answer = zoneModels({ item, roll, say });
   const step = {
@@ -56,8 +57,8 @@ function zoneCorrect({ item, settings, roll, say }: RollSheetAsked): PlanStep | 
   const both = isPipe(item) ? "" : " at both ends";
   return {
     ...step,
-    text: `${each}: is the curve more open than the window, find the inside radius that came out${both} (the template that fits, or the depth under a straightedge), give it with the setting at the large edge to the trial correction, lower the bending roll, bring the piece back to seam edge 1, set what it answers with the plate moving, and roll this blank once more. Is it tighter: no further raise ${several ? "in that zone " : ""}on this blank in this pass, and less for the next one. Is it tighter than the “never tighter”: ${PAST_CAP.charAt(0).toLowerCase()}${PAST_CAP.slice(1)}${several ? " What one zone shows of plate and machine serves the others too." : ""}`,
-    brief: `${several ? "Zone by zone: more" : "More"} open: trial correction by the radii noted, back to seam edge 1, lower first. Tighter: no more raise, next blank less. Past “never tighter”: set aside.`,
+    text: `${each}: is the curve more open than the window, find the inside radius that came out${both} (the template that fits, or the depth under a straightedge), give it with the setting at the large edge to the trial correction, lower the bending roll, bring the piece back to ${seamOrder(asked).first}, set what it answers with the plate moving, and roll this blank once more. Is it tighter: no further raise ${several ? "in that zone " : ""}on this blank in this pass, and less for the next one. Is it tighter than the “never tighter”: ${PAST_CAP.charAt(0).toLowerCase()}${PAST_CAP.slice(1)}${several ? " What one zone shows of plate and machine serves the others too." : ""}`,
+    brief: `${several ? "Zone by zone: more" : "More"} open: trial correction by the radii noted, back to ${seamOrder(asked).first}, lower first. Tighter: no more raise, next blank less. Past “never tighter”: set aside.`,
     cautions: ["A blank closed too far cannot be opened again by rolling on."],
     toNote: [],
   };

@@ -1,6 +1,7 @@
 import { endRolled } from "../closure.ts";
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { passPoints } from "../passPoints.ts";
+import { seamOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { carriedOver } from "./carriedOver.ts";
@@ -38,6 +39,10 @@ function expectedOf({ item, say }: RollSheetAsked): { text: string; brief: strin
   };
 }
 
+/** The same raise put on over another length of plate leaves another gap. */
+const smallSteps = ({ say }: RollSheetAsked): string =>
+  `Small steps are ${say.units === "mm" ? "5 mm" : "3/16 in"} or less on the scale, both bearings by turns, the plate moving all the while; note how far it had gone when the whole raise was on, and take as long over every blank.`;
+
 function raise(asked: RollSheetAsked): PlanStep {
   const { settings, noSettings, say } = asked;
   const words = settings && settingWords(settings, "trial", say);
@@ -47,7 +52,7 @@ function raise(asked: RollSheetAsked): PlanStep {
     phase: "first pass",
     title: "Raise for the first pass",
     text: words
-      ? `With the plate moving raise in small steps to ${words}. It is a first trial from below the window${expected.text}: let the gap decide, and correct by it.`
+      ? `With the plate moving raise in small steps to ${words}. It is a first trial, short of the window on purpose${expected.text}: what came out decides, and the setting is corrected by it. ${smallSteps(asked)}`
       : `With the plate moving raise in small steps, try the template, and raise again${noSettings === null ? "" : ` (${noSettings})`}.`,
     brief: words
       ? `Plate moving, in small steps, to ${settingBrief(settings, "trial", say) ?? words}.${expected.brief}`
@@ -63,17 +68,21 @@ function raise(asked: RollSheetAsked): PlanStep {
 function through(asked: RollSheetAsked): PlanStep {
   const { item, settings, say } = asked;
   const arm = settings?.flat.acrossMm;
+  const order = seamOrder(asked);
   return {
     id: "first-through",
     phase: "first pass",
     title: "Roll from seam edge to seam edge",
-    text: `Roll on towards the bending roll up to seam edge 2, the element lines parallel to the rolls all the way${isPipe(item) ? "" : " and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.length(arm)}`}; the second pass bends it. ${zonesOn(settings, "trial")}Stop where the piece can still pass over the top roll.`,
-    brief: `On to seam edge 2, element lines parallel to the rolls. ${arm === undefined ? "" : `The first ${say.length(arm)} or so stay straight. `}${zonesOn(settings, "trial")}Stop where the piece still passes over the top roll.`,
+    text: `Roll on towards the bending roll up to ${order.second}, the element lines parallel to the rolls all the way${isPipe(item) ? "" : " and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.length(arm)}`}; the second pass bends it. ${zonesOn(settings, "trial", order)}Stop where the piece can still pass over the top roll.`,
+    brief: `On to ${order.second}, element lines parallel to the rolls. ${arm === undefined ? "" : `The first ${say.length(arm)} or so stay straight. `}${zonesOn(settings, "trial", order)}Stop where the piece still passes over the top roll.`,
     beware: "Support the rising end, keep clear of its swing.",
     figures:
       arm === undefined ? [] : [{ label: "straight lead, about", value: arm, unit: "mm", basis: DERIVED }],
     cautions: [RISING, OVERLAP],
-    toNote: [{ label: "straight lead, measured", unit: "mm" }],
+    toNote: [
+      { label: "gone, when all raise was on", unit: "mm" },
+      { label: "straight lead, measured", unit: "mm" },
+    ],
     basis: COMMON_PRACTICE,
   };
 }
@@ -94,6 +103,7 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
   const pipe = isPipe(item);
   const lot = item.pieces * item.quantity > 1;
   const stopMm = settings?.stopMm ?? null;
+  const order = seamOrder(asked);
   return [
     {
       id: "unload",
@@ -112,11 +122,11 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       phase: "turning the job round",
       title: "Turn the job round",
       text: pipe
-        ? "Turn the piece end for end so that seam edge 2 leads. Bring the bending roll down and square it again."
-        : `Move the stop to the other end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.length(stopMm)})`}. Bring the bending roll down and square it again, then tilt it the other way. Load with seam edge 2 in the aligning groove and the small edge on the stop. The small edge's bearing is now the one at the fixed end; the readings at 0 stay.`,
+        ? `Turn the piece end for end so that ${order.second} leads. Bring the bending roll down and square it again.`
+        : `Move the stop to the other end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.length(stopMm)})`}. Bring the bending roll down and square it again, then tilt it the other way. Load with the inside up and the small edge on the stop; now ${order.second} lies ahead, over the bending roll in its groove. The small edge's bearing is now the one at the fixed end; the readings at 0 stay.`,
       brief: pipe
-        ? "End for end, seam edge 2 leads. Bending roll down and square."
-        : `Stop to the fixed end${stopMm === null ? "" : `, ${say.length(stopMm)} from it`}. Bending roll down, square, tilted the other way: small edge's bearing at the fixed end. Seam edge 2 in the groove, small edge on the stop.`,
+        ? `End for end, ${order.second} leads. Bending roll down and square.`
+        : `Stop to the fixed end${stopMm === null ? "" : `, ${say.length(stopMm)} from it`}. Bending roll down, square, tilted the other way: small edge's bearing at the fixed end. Inside up, small edge on the stop: ${order.second} ahead, in the groove.`,
       beware: "Springy: sling it.",
       figures: [],
       cautions: ["The piece is springy and awkward now: slings so that it cannot roll or spring open."],
@@ -132,16 +142,17 @@ function second(asked: RollSheetAsked): PlanStep {
   const { settings, say } = asked;
   const words = settings && settingWords(settings, "finished", say);
   const carried = carriedOver(asked);
+  const order = seamOrder(asked);
   return {
     id: "second-raise",
     phase: "second pass",
     title: "Raise for the second pass",
     text: words
-      ? `With the plate moving raise in small steps towards ${words}.${carried.text} Roll from seam edge 2: this pass undoes the skew of the first and bends its straight lead.${zonesBack(settings)}`
-      : "With the plate moving raise in small steps, a little tighter than the first pass, and roll from seam edge 2: this pass undoes the skew of the first and bends its straight lead.",
+      ? `With the plate moving raise in small steps towards ${words}.${carried.text} Roll from ${order.second}: this pass undoes the skew of the first and bends its straight lead.${zonesBack(settings, order)}`
+      : `With the plate moving raise in small steps, a little tighter than the first pass, and roll from ${order.second}: this pass undoes the skew of the first and bends its straight lead.`,
     brief: words
-      ? `Plate moving, in small steps, towards ${settingBrief(settings, "finished", say) ?? words}.${carried.brief} Roll from seam edge 2.${zonesBack(settings)}`
-      : "Plate moving, in small steps, a little tighter than before. Roll from seam edge 2.",
+      ? `Plate moving, in small steps, towards ${settingBrief(settings, "finished", say) ?? words}.${carried.brief} Roll from ${order.second}.${zonesBack(settings, order)}`
+      : `Plate moving, in small steps, a little tighter than before. Roll from ${order.second}.`,
     ...bewareOf(settings ? settingProblems(settings, "finished") : []),
     figures: settings ? [...settingFigures(settings, "finished"), ...carried.figures] : [],
     cautions: [RAISE_MOVING, RISING, ...(settings ? settingProblems(settings, "finished") : [])],

@@ -1,10 +1,11 @@
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
-import { openReach, reachBeyondStopMm } from "../openReach.ts";
 import { setting } from "../rollPlaces.ts";
 import { number } from "../say.ts";
+import { seamOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
 import type { RollZone } from "../zones.ts";
 import type { RollSheetAsked } from "./asked.ts";
+import { coneStop } from "./coneStop.ts";
 import { heaviestKg, isHeavy, liftBrief, liftCautions, SHARP } from "./lifting.ts";
 import { ROLL_ENDS } from "./rollEnds.ts";
 import { dressingFigures, dressingWords } from "./dressing.ts";
@@ -72,62 +73,7 @@ function bevel(asked: RollSheetAsked): string {
   const dressing = dressingWords(asked);
   return dressing === ""
     ? ""
-    : `Bevel the edges of both ends level with their planes. Cut square, one corner of an edge stands over its plane: take ${dressing} end${asked.item.cone ? "" : "; where the wall leans outwards, off the other face"}. `;
-}
-
-/** Does the far side come further past the stop than there is clear room, while the piece is still open? */
-function isTight(asked: RollSheetAsked): boolean {
-  const room = asked.roll?.coneAttachment?.clearRoom;
-  const open = openReach(asked.item);
-  return room !== undefined && open !== null && open.pastMm > room;
-}
-
-const YOKE =
-  "The piece must not strike the yoke: watch the first turn by hand jog. The longer it stays open, the further it reaches.";
-
-function yoke(asked: RollSheetAsked): string {
-  const open = openReach(asked.item);
-  const room = asked.roll?.coneAttachment?.clearRoom;
-  if (!open || room === undefined || !isTight(asked)) return YOKE;
-  return `${YOKE} While still open its far side reaches ${asked.say.length(open.pastMm)} past the stop, at ${asked.say.length(open.highMm)} over the pinch; the clear room is ${asked.say.length(room)}: look whether the yoke is as high as that before the plate goes in.`;
-}
-
-function stop(asked: RollSheetAsked): PlanStep | null {
-  const { item, settings, roll, say } = asked;
-  if (isPipe(item)) return null;
-  const reach = reachBeyondStopMm({
-    diameterMm: item.rimsMm.small / Math.PI,
-    leanRad: item.leanRad,
-    pieces: item.pieces,
-  });
-  const open = openReach(asked.item);
-  const given = roll?.coneAttachment?.range ? (settings?.stopMm ?? null) : null;
-  const where =
-    given === null
-      ? "Set the stop for the small edge as close to the drop end as the closing of the yoke allows"
-      : `Set the stop for the small edge ${say.length(given)} from the drop end of the roll face, as near as it goes`;
-  const clear = roll?.coneAttachment?.clearRoom;
-  const room = clear === undefined ? "" : `; clear room ${say.length(clear)}`;
-  const derived = (label: string, value: number) => mm(label, value, DERIVED);
-  return step({
-    id: "stop",
-    title: "Set the cone stop",
-    text: `${where}, and grease it. The far side of the small end reaches ${say.length(reach)} past it when closed${open ? `, and ${say.length(open.pastMm)} at ${say.length(open.highMm)} over the pinch while the piece is still open at the first trial` : ""}${room}. The second pass needs a stop at the other end of the rolls too: look before you begin, and where there is none ask the machine's manual.`,
-    brief: `${given === null ? "Stop as close to the drop end as the yoke allows" : `Stop ${say.length(given)} from the drop end`}, greased. The small end reaches ${say.length(reach)} past it closed${open ? `, ${say.length(open.pastMm)} while open (${say.length(open.highMm)} over the pinch)` : ""}${room}. Second pass: stop and room at the fixed end too.`,
-    beware: `${isTight(asked) ? "While open it may strike the yoke: look how high it is. " : ""}First turn by hand jog (short taps).`,
-    figures: [
-      ...(given === null ? [] : [derived("stop from the drop end of the roll face", given)]),
-      derived("reach past the stop when closed", reach),
-      ...(open
-        ? [
-            derived("reach past the stop while open", open.pastMm),
-            derived("height of that place over the pinch", open.highMm),
-          ]
-        : []),
-    ],
-    cautions: [yoke(asked)],
-    toNote: [{ label: "stop from drop end", unit: "mm", ...(given === null ? {} : { planned: given }) }],
-  });
+    : `Bevel the edges of both ends level with their planes. Cut square, one corner of an edge stands over its plane: take ${dressing} end${asked.item.cone ? "" : "; where the wall leans outwards, off the other face"}, along the wall${asked.item.trimAllowance ? "" : "; the opposite face still lacks as much then, unless the blank is laid out with the allowance for it (trimAllowance)"}. `;
 }
 
 /** Where the slant takes more than half the rolls: by trim, if the machine has any. */
@@ -206,11 +152,19 @@ function zero(asked: RollSheetAsked): PlanStep {
 function align(asked: RollSheetAsked): PlanStep {
   const { item, say } = asked;
   const heaviest = heaviestKg(asked);
+  const { leads, first } = seamOrder(asked);
+  const pipe = isPipe(item);
+  const which =
+    leads === null
+      ? " One of its two seam edges then lies ahead, by the hand of the machine: chalk “first” on it and “second” on the other. Never turn the blank over to make seam edge 1 lead."
+      : pipe
+        ? ""
+        : ` So ${first} lies ahead; never turn the blank over to make the other one lead.`;
   return step({
     id: "align",
     title: "Load and align",
-    text: `Bending roll down, pinch open. Lay the blank in with seam edge 1 square in the aligning groove${isPipe(item) ? "" : ", its small edge tight on the stop"}, inside face towards the top roll. A blank weighs ${say.mass(heaviest)} and its longest element is ${say.length(item.slantMm.longest)}.`,
-    brief: `Bending roll down, pinch open: seam edge 1 square in the groove${isPipe(item) ? "" : ", small edge tight on the stop"}, inside towards the top roll. ${say.mass(heaviest)} a blank.`,
+    text: `Bending roll down, pinch open. Lay the blank in, inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll, square in the groove along that roll; where it has none, square to the rolls as the machine's manual has it. A blank weighs ${say.mass(heaviest)} and its longest element is ${say.length(item.slantMm.longest)}.`,
+    brief: `Bending roll down, pinch open: inside up, ${pipe ? "" : "small edge tight on the stop; "}${leads === null ? "the seam edge that lies ahead is the first: chalk it; it goes" : `${first} ahead,`} over the bending roll, square in its groove. ${say.mass(heaviest)} a blank.`,
     ...(isHeavy(asked) && { beware: "Crane; support both sides." }),
     figures: [{ label: "mass of the heaviest blank", value: heaviest, unit: "kg", basis: DERIVED }],
     cautions: isHeavy(asked)
@@ -221,5 +175,5 @@ function align(asked: RollSheetAsked): PlanStep {
 
 /** Set-up of a plate roll with an initial pinch: nought is found with the blank in the pinch, so that is loaded first. */
 export function rollSetUp(asked: RollSheetAsked): (PlanStep | null)[] {
-  return [edges(asked), stop(asked), align(asked), pinch(asked), zero(asked)];
+  return [edges(asked), coneStop(asked), align(asked), pinch(asked), zero(asked)];
 }

@@ -1,5 +1,6 @@
 import { endRolled } from "../closure.ts";
 import { DERIVED } from "../judge.ts";
+import { seamOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
 import { trialModel } from "../trialModel.ts";
 import type { RollSheetAsked } from "./asked.ts";
@@ -17,6 +18,7 @@ export function stillOpen(asked: RollSheetAsked): {
   readonly figures: readonly Figure[];
 } {
   const { item, roll, say } = asked;
+  const { second } = seamOrder(asked);
   const tilt = isPipe(item)
     ? ""
     : " One end closed before the other: a little more tilt towards the open one.";
@@ -32,8 +34,8 @@ export function stillOpen(asked: RollSheetAsked): {
   const answer = roll && item.pieces === 1 ? trialModel({ item, roll, say }) : null;
   if (answer?.kind !== "model")
     return {
-      text: ` Not there yet: both ends a little more alike, back to seam edge 2 and through again.${rest}`,
-      brief: ` Else both ends a little more, from seam edge 2 again.${fewer}`,
+      text: ` Not there yet: both ends a little more alike, back to ${second} and through again.${rest}`,
+      brief: ` Else both ends a little more, from ${second} again.${fewer}`,
       figures: [],
     };
   const { cone, read } = answer.model;
@@ -43,8 +45,8 @@ export function stillOpen(asked: RollSheetAsked): {
   const moreMm = (tapeMm * (modelMm(1) - modelMm(LAST_CLOSED))) / (gap(LAST_CLOSED) - gap(1));
   const by = `${say.length(moreMm)} for every ${say.length(tapeMm)} of gap too much at the large end`;
   return {
-    text: ` Not there yet: both ends more alike, by the model about ${by}, half of it first; back to seam edge 2 and through again.${rest}`,
-    brief: ` Else both ends more, about ${by}, half of it first; from seam edge 2 again.${fewer}`,
+    text: ` Not there yet: both ends more alike, by the model about ${by}, half of it first; back to ${second} and through again.${rest}`,
+    brief: ` Else both ends more, about ${by}, half of it first; from ${second} again.${fewer}`,
     figures: [mm(`raise for every ${say.length(tapeMm)} of gap too much at the large end`, moreMm, DERIVED)],
   };
 }

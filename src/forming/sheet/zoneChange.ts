@@ -1,5 +1,6 @@
 import type { PassPoint } from "../passPoints.ts";
 import type { RollSettings } from "../rollSettings.ts";
+import { type SeamOrder, zoneOrder } from "../seamOrder.ts";
 
 type Settings = Pick<RollSettings, "zones"> | null;
 
@@ -27,13 +28,17 @@ function moving(settings: NonNullable<Settings>, id: PassPoint["id"]): string {
 }
 
 /** Where and how a roll set by zones is changed: the plate takes its bend at the pinch. */
-export const zonesOn = (settings: Settings, id: PassPoint["id"]): string =>
+export const zonesOn = (settings: Settings, id: PassPoint["id"], order: SeamOrder): string =>
   settings && settings.zones.length > 1
-    ? `As each zone's mark passes the pinch change to its boxes, plate running${moving(settings, id)}. `
+    ? `${comeFrom(zoneOrder(order, settings.zones.length, "first"))}As each zone's mark passes the pinch change to its boxes, plate running${moving(settings, id)}. `
     : "";
 
 /** In the second pass the zones come in the other order. */
-export function zonesBack(settings: Settings): string {
+export function zonesBack(settings: Settings, order: SeamOrder): string {
   const zones = settings?.zones.length ?? 0;
-  return zones > 1 ? ` The zones come from ${zones} to 1 now; change at each mark as in the first pass.` : "";
+  if (zones < 2) return "";
+  const from = zoneOrder(order, zones, "second");
+  return ` The zones come ${from === "" ? "in the other order" : `from ${from}`} now; change at each mark as in the first pass.`;
 }
+
+const comeFrom = (order: string): string => (order === "" ? "" : `The zones come from ${order}. `);

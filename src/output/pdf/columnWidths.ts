@@ -1,3 +1,6 @@
+/** More than words take: what just fits by the sum is not broken by its rounding. [mm] */
+export const SLACK_MM = 0.1;
+
 /** Widths of columns that share a width, each at least as wide as it needs where the others have that to spare. [mm] */
 export function columnWidths(
   shares: readonly number[],

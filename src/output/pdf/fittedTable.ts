@@ -1,6 +1,6 @@
 import type { Block } from "./block.ts";
 import type { Pdf } from "./document.ts";
-import { type Cell, cellAt, CELL_PAD_MM, type Table, tableBlock, textOf } from "./tableBlock.ts";
+import { AROUND_MM, boldestMm, type Cell, cellAt, type Table, tableBlock, textOf } from "./tableBlock.ts";
 
 /** Letters of a table, the largest first; smaller ones are not read beside a machine. [mm] */
 const CAPS = [2, 1.85, 1.7, 1.55, 1.4, 1.25];
@@ -14,13 +14,11 @@ export function fittedTable(
   widthMm: number,
 ): Block {
   const { aligns, ...rest } = table;
-  const wanted = (capMm: number): number[] =>
-    aligns.map((_, i) =>
-      Math.max(
-        ...alone(rest.head, i).map((cell) => longestMm(pdf, wordsOf(cell), capMm)),
-        ...alone(rest.rows, i).map((cell) => longestMm(pdf, [textOf(cell)], capMm)),
-      ),
-    );
+  // Words grow as their letters do: they are measured once.
+  const longest = aligns.map((_, i) =>
+    boldestMm(pdf, [...alone(rest.head, i).flatMap(wordsOf), ...alone(rest.rows, i).map(textOf)], 1),
+  );
+  const wanted = (capMm: number): number[] => longest.map((one) => one * capMm + AROUND_MM);
   const sum = (capMm: number): number => wanted(capMm).reduce((all, one) => all + one, 0);
   const most = rest.rows.length > LONG ? LONG_CAP : Infinity;
   const capMm = CAPS.find((one) => one <= most && sum(one) <= widthMm) ?? CAPS[CAPS.length - 1] ?? 0;
@@ -35,9 +33,6 @@ export function fittedTable(
 
 /** A heading may stand on several lines. */
 const wordsOf = (cell: Cell): string[] => textOf(cell).split(" ");
-/** Bold letters are the widest, and one row of a table may stand in them. */
-const longestMm = (pdf: Pdf, words: readonly string[], capMm: number): number =>
-  Math.max(0, ...words.map((word) => pdf.width(word, { capMm, bold: true }))) + 2 * CELL_PAD_MM + 0.1;
 
 const alone = (rows: readonly (readonly Cell[])[], column: number): Cell[] =>
   rows.map((row) => cellAt(row, column)).filter((cell) => cell !== undefined);

@@ -1,4 +1,5 @@
 import type { Block } from "./block.ts";
+import { SLACK_MM } from "./columnWidths.ts";
 import type { Pdf } from "./document.ts";
 import { type Area, paginated } from "./paginate.ts";
 import { printable } from "./printable.ts";
@@ -131,7 +132,7 @@ function roomsOf(pdf: Pdf, row: readonly FootCell[], wide: number): number[] {
   const asked = row.map(({ label, value }) =>
     Math.min(
       wide / 2,
-      Math.max(pdf.width(label, LABEL), pdf.width(printable(value, pdf), VALUE)) + 2 * CELL.padMm + 0.1,
+      Math.max(pdf.width(label, LABEL), pdf.width(printable(value, pdf), VALUE)) + 2 * CELL.padMm + SLACK_MM,
     ),
   );
   const shares = row.reduce((sum, one) => sum + (one.wide ? 2 : 1), 0);

@@ -1,16 +1,16 @@
-import { boxOf, height, join, meet, width } from "../../drawing/box.ts";
 import { dimension, fixed, unitName } from "../../drawing/format.ts";
-import type { Box, Shape, StrokeKind } from "../../drawing/model.ts";
 import { LAP_TO_HERE } from "../../drawing/pattern/lapLine.ts";
 import { distance2, type Vec2 } from "../../geometry/vector.ts";
 import type { Blank, Report } from "../../report/report.ts";
 import { checkBars } from "./checkBars.ts";
-import type { Lettering, Pdf } from "./document.ts";
+import type { Pdf } from "./document.ts";
 import type { WhichSheets } from "./fullSize.ts";
 import { endsInStop } from "./numberedLines.ts";
-import { type Frame, onSheet } from "./pen.ts";
 import { printable } from "./printable.ts";
+import type { PointOnTemplate } from "./pointPicture.ts";
+import { POINT_STEPS, pointFact } from "./pointWords.ts";
 import type { Template } from "./template.ts";
+import { sheetMap } from "./sheetMap.ts";
 import { shareFact, shareSteps } from "./shareWords.ts";
 import { readingPaper } from "./tilePaper.ts";
 import type { Tiling } from "./tiles.ts";
@@ -31,6 +31,8 @@ interface Told {
   readonly template: Template;
   readonly tiling: Tiling;
   readonly sheets: WhichSheets;
+  /** The points that are marked, where the sheets are only those that hold one. */
+  readonly points: readonly PointOnTemplate[] | undefined;
   readonly count: number;
   /** Its name. */
   readonly material: string;
@@ -39,13 +41,17 @@ interface Told {
 
 /** The first sheet: what the pattern is, which sheet lies where, how they are joined, and what to measure before it is used. */
 export function mapSheet(pdf: Pdf, told: Told): void {
-  const { report, template, tiling, whole } = told;
+  const { report, template, tiling, whole, points } = told;
   const { share } = template;
   const { widthMm, heightMm } = readingPaper(tiling.layout.paper);
   pdf.sheet(widthMm, heightMm);
   pdf.bookmark("Map of the sheets");
   const wide = widthMm - 2 * MARGIN;
-  const what = share ? `One ${share.kind} of the full-size pattern` : "Full-size pattern";
+  const what = points
+    ? "Marking points at full size"
+    : share
+      ? `One ${share.kind} of the full-size pattern`
+      : "Full-size pattern";
   const title = printable(`${what}: ${report.part.title}`, pdf);
   fitted(pdf, title, [MARGIN, 17], { capMm: 4.5, bold: true }, wide);
   let y = 25;
@@ -58,7 +64,7 @@ export function mapSheet(pdf: Pdf, told: Told): void {
   // Names of corners stand above the uppermost edge.
   y += 5;
   const high = heightMm * (share ? SHARE_MAP : MAP_SHARE);
-  y = map(pdf, { template, tiling, from: [MARGIN, y], room: [wide, high] }) + 5;
+  y = sheetMap(pdf, { template, tiling, points, from: [MARGIN, y], room: [wide, high] }) + 5;
   if (share) y = wholePicture(pdf, { whole, share, from: [MARGIN, y], room: [wide, heightMm * WHOLE] }) + 5;
   steps(told).forEach((step, i) => {
     put(step, { mark: String(i + 1) });
@@ -81,16 +87,14 @@ const CAUTION: readonly Run[] = [
   },
 ];
 
-function facts({ report, whole, template, tiling, sheets, count, material, mark }: Told): string[] {
+function facts({ report, whole, template, tiling, sheets, points, count, material, mark }: Told): string[] {
   const { part, blanks } = report;
   const { blank, turnedDeg } = template;
   const piece = blanks.length > 1 ? `, piece ${blank.piece}` : "";
   const { layout, tiles, leftOut } = tiling;
   const lying = layout.widthMm > layout.heightMm ? " on its side" : "";
   const none =
-    leftOut.length === 0
-      ? ""
-      : `; ${leftOut.length} that would hold ${sheets === "all" ? "nothing" : "no edge"} are left out`;
+    leftOut.length === 0 ? "" : `; ${leftOut.length} that would hold ${HOLDS_NO[sheets]} are left out`;
   const turned =
     turnedDeg === 0
       ? ""
@@ -99,18 +103,25 @@ function facts({ report, whole, template, tiling, sheets, count, material, mark 
     `Part ${part.name}${piece}; ${material}, ${dimension(part.thickness, part.units)} ${part.units} thick; ${count} to cut. ${capital(blank.faceUp)} face up: marks end ${blank.faceUp}, and bends go ${blank.faceUp === "inside" ? "up" : "down"}.`,
     `${tiles.length} ${tiles.length === 1 ? "sheet" : "sheets"} of ${layout.paper.name}${lying}, ${tiling.rows} rows of ${tiling.columns}${none}.${turned}`,
     ...(template.share ? [shareFact(template.share, whole)] : []),
+    ...(points ? [pointFact(template.lineName)] : []),
     `The edge to cut is the middle of the wide line. Narrow lines are ${template.lineName}${template.lineName === "bend lines" ? `, each with its number and bend; dashed where a hit stops short` : ", numbered as in the marking table"}${template.share ? ", with the numbers of all lines that they become" : ""}.${template.labels.some(({ text }) => text.endsWith(LAP_TO_HERE)) ? LAP_WORDS : ""}${template.labels.some(({ text }) => endsInStop(text)) ? ENDS_IN_STOP_WORDS : ""}`,
     ...(mark === undefined ? [] : [`Made from: ${mark}.`]),
   ];
 }
 
+/** What a sheet that is left out would have held. */
+const HOLDS_NO: Readonly<Record<WhichSheets, string>> = {
+  all: "nothing",
+  edges: "no edge",
+  points: "no marking point",
+};
 const LAP_WORDS = ` The dashed line “${LAP_TO_HERE}” is where seam edge 1 comes to lie.`;
 const ENDS_IN_STOP_WORDS =
   " A number that would be another one upside down ends in a full stop: 6. and 9., 16. and 91.";
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
-function steps({ report, whole: blank, template, tiling }: Told): string[] {
+function steps({ report, whole: blank, template, tiling, points }: Told): string[] {
   const { units } = report.part;
   const { corners, share } = template;
   const checks = spans(corners).map(
@@ -121,6 +132,12 @@ function steps({ report, whole: blank, template, tiling }: Told): string[] {
   const whole = `Before it is used, measure straight across the whole, in ${unitName(units)}: ${checks.join(", ")} (derived here). Paper grows in damp air, so glue and use it the same day (common practice, no source).`;
   const print =
     "Print every sheet at 100 % (“actual size”), never “fit to page”, on one printer. Lay a rule to the 100 mm bars, which lie both ways on each sheet: an error of 0.2 mm there is 2 mm in a metre.";
+  if (points)
+    return [
+      print,
+      ...POINT_STEPS,
+      `When all is marked, measure straight across the whole, in ${unitName(units)}: ${checks.join(", ")} (derived here). Paper grows in damp air, so use it the same day (common practice, no source).`,
+    ];
   if (tiling.tiles.length === 1) return [print, whole, ...onPlate];
   return [
     print,
@@ -146,108 +163,4 @@ function spans(corners: readonly Vec2[]): (readonly [number, number])[] {
       [0, 2],
     ];
   return corners.length === 2 ? [[0, 1]] : [];
-}
-
-/** The whole pattern, small, with the grid of the sheets over it; says where it ends. [mm of paper] */
-function map(
-  pdf: Pdf,
-  { template, tiling, from, room }: { template: Template; tiling: Tiling; from: Vec2; room: Vec2 },
-): number {
-  const all = [...tiling.tiles, ...tiling.leftOut];
-  const box = all.reduce<Box>((sum, { core }) => join(sum, core), all[0]?.core ?? boxOf([]));
-  const unit = Math.max(width(box) / room[0], height(box) / room[1]);
-  const frame: Frame = {
-    at: [box.left, box.top],
-    on: [from[0] + (room[0] - width(box) / unit) / 2, from[1]],
-    unit,
-  };
-  const cell = ({ left, right, bottom, top }: Box): Shape => ({
-    type: "path",
-    closed: true,
-    points: [
-      [left, bottom],
-      [right, bottom],
-      [right, top],
-      [left, top],
-    ],
-  });
-  pdf.draw(
-    tiling.leftOut.map(({ core }) => cell(core)),
-    frame,
-    { widthMm: 0, fill: true, ink: 0.9 },
-  );
-  const shapes = (kind: StrokeKind) =>
-    template.strokes.filter((one) => one.kind === kind).map(({ shape }) => shape);
-  pdf.draw([...shapes("thin"), ...shapes("hidden")], frame, { widthMm: 0.08, ink: 0.5 });
-  pdf.draw(gridLines(all), frame, { widthMm: 0.13, dashMm: [1.5, 1] });
-  const cellMm = Math.min(...all.map(({ core }) => Math.min(width(core), height(core)))) / unit;
-  const capMm = Math.min(3.5, Math.max(1.3, cellMm / 4));
-  const middle = ({ left, right, bottom, top }: Box): Vec2 =>
-    onSheet(frame, [(left + right) / 2, (bottom + top) / 2]);
-  for (const { core, name } of tiling.tiles)
-    label(pdf, name, middle(core), { capMm, anchor: "middle", bold: true });
-  for (const { core } of tiling.leftOut) pdf.write("–", middle(core), { capMm, anchor: "middle", ink: 0.4 });
-  pdf.draw(shapes("outline"), frame, { widthMm: 0.35, round: true });
-  const taken: Box[] = tiling.tiles.map(({ core, name }) => roomOf(pdf, name, middle(core), capMm, true));
-  template.corners.forEach((p, i) => {
-    const at = onSheet(frame, p);
-    pdf.draw([{ type: "arc", centre: p, radius: 0.7 * unit, fromRad: 0, toRad: 2 * Math.PI }], frame, {
-      widthMm: 0,
-      fill: true,
-    });
-    const name = `P${i + 1}`;
-    const own = cornerPlaces(pdf, name, at).map((place) => ({ place, box: roomOf(pdf, name, place, 1.8) }));
-    const free = own.find(({ box: one }) => !taken.some((other) => meet(one, other))) ?? own[0];
-    if (!free) return;
-    taken.push(free.box);
-    label(pdf, name, free.place, { capMm: 1.8 });
-  });
-  return from[1] + height(box) / unit;
-}
-
-/** Places beside a corner for its name, the best first: within the sheet, and over nothing else that is written. */
-function cornerPlaces(pdf: Pdf, name: string, [x, y]: Vec2): Vec2[] {
-  const before = -pdf.width(name, { capMm: 1.8 });
-  return [
-    [3, -2],
-    [before - 3, -2],
-    [3, 3],
-    [before - 3, 3],
-    [before / 2, -4],
-    [before / 2, 4.5],
-    [8, 0],
-    [before - 8, 0],
-  ].map(([dx = 0, dy = 0]): Vec2 => [x + dx, y + dy]);
-}
-
-/** What lettering covers on the sheet, y down there. [mm of paper] */
-function roomOf(pdf: Pdf, text: string, [x, y]: Vec2, capMm: number, inMiddle = false): Box {
-  const long = pdf.width(text, { capMm, bold: inMiddle });
-  const left = inMiddle ? x - long / 2 : x;
-  return { left: left - 0.6, right: left + long + 0.6, bottom: y - capMm * 0.8, top: y + capMm * 0.8 };
-}
-
-/** The lines of the grid, each once: dashes on dashes would make a whole line. */
-function gridLines(tiles: Tiling["tiles"]): Shape[] {
-  const box = tiles.reduce<Box>((sum, { core }) => join(sum, core), tiles[0]?.core ?? boxOf([]));
-  const { left, right, bottom, top } = box;
-  const upright = new Set(tiles.flatMap(({ core }) => [core.left, core.right]));
-  const lying = new Set(tiles.flatMap(({ core }) => [core.bottom, core.top]));
-  const shape = (from: Vec2, to: Vec2): Shape => ({ type: "path", points: [from, to], closed: false });
-  return [
-    ...[...upright].map((x) => shape([x, bottom], [x, top])),
-    ...[...lying].map((y) => shape([left, y], [right, y])),
-  ];
-}
-
-/** Lettering on a ground of its own. */
-function label(pdf: Pdf, text: string, at: Vec2, how: Lettering): void {
-  const long = pdf.width(text, how);
-  const left = how.anchor === "middle" ? at[0] - long / 2 : at[0];
-  pdf.box([left - 0.4, at[1] - how.capMm * 0.75], [long + 0.8, how.capMm * 1.5], {
-    widthMm: 0,
-    fill: true,
-    ink: 1,
-  });
-  pdf.write(text, at, how);
 }

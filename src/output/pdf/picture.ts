@@ -1,4 +1,4 @@
-import { boxOf, meet } from "../../drawing/box.ts";
+import { boxOf, meet, touch } from "../../drawing/box.ts";
 import { flatten } from "../../drawing/flatten.ts";
 import { labelCorners } from "../../drawing/lettering.ts";
 import type { Box, Drawing, Label, Shape, Stroke, StrokeKind } from "../../drawing/model.ts";
@@ -27,7 +27,7 @@ export function putPicture(
   { strokes, labels }: { strokes: readonly Stroke[]; labels: readonly Label[] },
   { frame, wideMm, seen }: { frame: Frame; wideMm: number; seen?: Box },
 ): void {
-  const shown = seen ? strokes.filter(({ shape }) => touches(boxOf(flatten(shape)), seen)) : strokes;
+  const shown = seen ? strokes.filter(({ shape }) => touch(boxOf(flatten(shape)), seen)) : strokes;
   const draw = (kind: StrokeKind) =>
     pdf.draw(
       shown.filter((one) => one.kind === kind).map(({ shape }) => shape),
@@ -83,7 +83,3 @@ function styleOf(kind: StrokeKind, wideMm: number): LineStyle {
     ...(dashMm && { dashMm }),
   };
 }
-
-/** Boxes of upright lines have no width, so touching counts. */
-const touches = (a: Box, b: Box): boolean =>
-  a.left <= b.right && b.left <= a.right && a.bottom <= b.top && b.bottom <= a.top;

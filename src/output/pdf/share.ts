@@ -9,9 +9,10 @@ import {
   toPath,
 } from "../../geometry/mirrorLine.ts";
 import { degrees } from "../../geometry/angle.ts";
-import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
+import { NO_LENGTH_MM, SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import { distance2, left2, middle2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
 import type { Blank, MarkingRow, Report } from "../../report/report.ts";
+import { WITHIN_MM } from "../contour.ts";
 
 export type ShareKind = "half" | "quarter";
 
@@ -30,7 +31,7 @@ export interface Share {
 }
 
 /** Turned over, a share has to come to lie this near to the pattern: as near as a cut contour lies to it. [mm] */
-export const ALIKE_MM = 0.02;
+export const ALIKE_MM = 2 * WITHIN_MM;
 /** So many points of a path show what it does. */
 const TRIED = 60;
 /** What a share's straight edges are called. */
@@ -93,7 +94,7 @@ function cutAt(
 
 /** Points that fall together are one. */
 function edgeOf(name: string, all: readonly Vec2[]): EdgePath {
-  const points = all.filter((p, i) => i === 0 || distance2(p, all[i - 1] as Vec2) > 0);
+  const points = all.filter((p, i) => i === 0 || distance2(p, all[i - 1] as Vec2) > NO_LENGTH_MM);
   const lengthMm = points.reduce((sum, p, i) => sum + (i === 0 ? 0 : distance2(points[i - 1] as Vec2, p)), 0);
   return { name, lengthMm, points };
 }

@@ -4,14 +4,14 @@ import { leftOf } from "../../geometry/mirrorLine.ts";
 import type { Units } from "../../geometry/units.ts";
 import { distance2, type Vec2 } from "../../geometry/vector.ts";
 import type { Blank } from "../../report/report.ts";
-import type { Share } from "./share.ts";
+import { ALIKE_MM, type Share } from "./share.ts";
 
 /** What a share is, and why it may stand for the whole. */
 export function shareFact({ kind }: Share, { faceUp }: Blank): string {
   const over = faceUp === "inside" ? "outside" : "inside";
   return kind === "half"
-    ? `This is one half: the other is the same turned over about the middle of the pattern (measured here to 0.02 mm). Turned over, the paper lies with its print down; the plate keeps its ${faceUp} face up, and no mark goes on the ${over}.`
-    : `This is one quarter: all four are the same, every other one turned over (measured here to 0.02 mm, but for the joint at the seam). Turned over, the paper lies with its print down; the plate keeps its ${faceUp} face up, and no mark goes on the ${over}.`;
+    ? `This is one half: the other is the same turned over about the middle of the pattern (measured here to ${ALIKE_MM} mm). Turned over, the paper lies with its print down; the plate keeps its ${faceUp} face up, and no mark goes on the ${over}.`
+    : `This is one quarter: all four are the same, every other one turned over (measured here to ${ALIKE_MM} mm, but for the joint at the seam). Turned over, the paper lies with its print down; the plate keeps its ${faceUp} face up, and no mark goes on the ${over}.`;
 }
 
 /** How the share is laid on the plate again and again, and what to measure when the whole is marked. */

@@ -1,5 +1,5 @@
 import type { Block } from "./block.ts";
-import { columnWidths } from "./columnWidths.ts";
+import { columnWidths, SLACK_MM } from "./columnWidths.ts";
 import type { Pdf } from "./document.ts";
 import { numbersOf } from "./numberRuns.ts";
 import { printable } from "./printable.ts";
@@ -33,8 +33,9 @@ export interface Table {
 }
 
 /** Beside what stands in a cell. [mm] */
-export const CELL_PAD_MM = 0.8;
-const PAD = { x: CELL_PAD_MM, y: 0.15 };
+const PAD = { x: 0.8, y: 0.15 };
+/** What a cell takes besides its words. [mm] */
+export const AROUND_MM = 2 * PAD.x + SLACK_MM;
 /** Letters of a table that asks for no others. [mm] */
 const CAP_MM = 1.7;
 
@@ -67,13 +68,17 @@ export function cellAt(row: readonly Cell[], column: number): Cell | undefined {
 export const textOf = ({ text }: Cell): string =>
   typeof text === "string" ? text : text.map((run) => run.text).join("");
 
-/** Bold letters are the widest, and one row of a table may stand in them. */
+/** One row of a table may stand in bold letters. */
 function longestNumberMm(pdf: Pdf, cell: Cell | undefined, capMm: number): number {
   if (!cell) return 0;
   const numbers = numbersOf(printable(textOf(cell), pdf));
   if (numbers.length === 0) return 0;
-  return Math.max(...numbers.map((one) => pdf.width(one, { capMm, bold: true }))) + 2 * PAD.x + 0.1;
+  return boldestMm(pdf, numbers, capMm) + AROUND_MM;
 }
+
+/** The longest of some words in bold letters, which are the widest. [mm] */
+export const boldestMm = (pdf: Pdf, words: readonly string[], capMm: number): number =>
+  Math.max(0, ...words.map((word) => pdf.width(word, { capMm, bold: true })));
 
 /** Heights of rows by the width that they have: a long table is asked for them again on every page. */
 type Heights = WeakMap<readonly Cell[], Map<number, number>>;

@@ -123,7 +123,7 @@ const turnedLine = ({ from, to, stop, text }: Marked, turn: (p: Vec2) => Vec2): 
 const only = (label: Label): Placing => ({ strokes: [], labels: [label] });
 
 /** Turns about the origin; by nothing at all, points stay as they are. */
-function turning(deg: number): (p: Vec2) => Vec2 {
+export function turning(deg: number): (p: Vec2) => Vec2 {
   if (deg === 0) return (p) => p;
   const [c, s] = [Math.cos(radians(deg)), Math.sin(radians(deg))];
   return ([x, y]) => [c * x - s * y, s * x + c * y];

@@ -1,12 +1,14 @@
-import { boxOf, grow } from "../../drawing/box.ts";
+import { boxOf, grow, touch } from "../../drawing/box.ts";
 import { clip } from "../../drawing/clip.ts";
 import { labelCorners } from "../../drawing/lettering.ts";
 import { circle, type Label, line, type Shape } from "../../drawing/model.ts";
+import type { Units } from "../../geometry/units.ts";
 import type { Vec2 } from "../../geometry/vector.ts";
 import { checkBars } from "./checkBars.ts";
 import type { Lettering, LineStyle, Pdf } from "./document.ts";
 import { type Frame, onSheet } from "./pen.ts";
 import { putPicture } from "./picture.ts";
+import { type PointOnTemplate, pointPicture } from "./pointPicture.ts";
 import type { Template } from "./template.ts";
 import { fitted } from "./words.ts";
 import { OVERLAP, type Tile, type Tiling } from "./tiles.ts";
@@ -30,11 +32,14 @@ export interface TileWords {
   readonly inches: boolean;
 }
 
+/** Points that are marked, with what is to be known of them; none where the whole is glued. */
+export type PointsWanted = { readonly all: readonly PointOnTemplate[]; readonly units: Units } | undefined;
+
 /** One sheet of the tiled pattern: its stretch of the template at full size, and what it takes to join it to its neighbours. */
 export function tileSheet(
   pdf: Pdf,
   template: Template,
-  { tiling, tile, words }: { tiling: Tiling; tile: Tile; words: TileWords },
+  { tiling, tile, words, points }: { tiling: Tiling; tile: Tile; words: TileWords; points: PointsWanted },
 ): void {
   const { layout, tiles } = tiling;
   const { field } = layout;
@@ -48,9 +53,11 @@ export function tileSheet(
     tiles.find(({ row, column }) => row === tile.row + rows && column === tile.column + columns);
 
   pdf.within([field.x, field.y], [field.widthMm, field.heightMm], () => {
-    nameWithin(pdf, template, tile, frame);
-    const labels = template.labels.filter((one) => !isCutOff(one, tile, tiles));
-    putPicture(pdf, { strokes: template.strokes, labels }, { frame, wideMm: WIDE, seen: tile.field });
+    const own = points && pointPicture(points.all, template, { field: tile.field, units: points.units });
+    const labels = [...template.labels.filter((one) => !isCutOff(one, tile, tiles)), ...(own?.labels ?? [])];
+    const strokes = [...template.strokes, ...(own?.strokes ?? [])];
+    nameWithin(pdf, { ...template, labels }, tile, frame);
+    putPicture(pdf, { strokes, labels }, { frame, wideMm: WIDE, seen: tile.field });
   });
   const joins = [
     { other: beside(0, -1), side: "left" },
@@ -116,7 +123,7 @@ function nameWithin(pdf: Pdf, { edges, lines, labels }: Template, tile: Tile, fr
   const { core } = tile;
   const step = 12;
   const clear = 4;
-  const pieces = [...edges, ...lines].filter(([p, q]) => meetBox(boxOf([p, q]), core));
+  const pieces = [...edges, ...lines].filter(([p, q]) => touch(boxOf([p, q]), core));
   const words = labels.map(({ at, capMm, text }) => grow(boxOf([at]), capMm * Math.max(1, text.length / 2)));
   for (let y = core.top - 8; y > core.bottom + 8; y -= step)
     for (let x = core.left + 8; x + long < core.right - 8; x += step) {
@@ -127,15 +134,12 @@ function nameWithin(pdf: Pdf, { edges, lines, labels }: Template, tile: Tile, fr
         [box.right, box.top],
         [box.left, box.top],
       ];
-      if (words.some((one) => meetBox(one, box))) continue;
+      if (words.some((one) => touch(one, box))) continue;
       if (pieces.some(([p, q]) => clip(p, q, { outline: corners }) !== undefined)) continue;
       pdf.write(tile.name, onSheet(frame, [x, y]), NAME);
       return;
     }
 }
-
-const meetBox = (a: Tile["core"], b: Tile["core"]): boolean =>
-  a.left <= b.right && b.left <= a.right && a.bottom <= b.top && b.bottom <= a.top;
 
 /** Check bars, and in words what the sheet is and what is done with it. */
 function foot(

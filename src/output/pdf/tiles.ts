@@ -43,9 +43,14 @@ export interface Tiling {
  * with the fewest sheets is taken.
  *
  * @param pieces what has to be seen, in straight pieces
+ * @param round what the grid goes round: more than what is printed, where sheets of it are left out on purpose
  */
-export function tilingOf(pieces: readonly Piece[], layout: TileLayout): Tiling {
-  const box = boxOf(pieces.flat());
+export function tilingOf(
+  pieces: readonly Piece[],
+  layout: TileLayout,
+  round: readonly Piece[] = pieces,
+): Tiling {
+  const box = boxOf(round.flat());
   const { widthMm, heightMm } = layout.field;
   const step: Vec2 = [widthMm - OVERLAP, heightMm - OVERLAP];
   if (!(step[0] > OVERLAP && step[1] > OVERLAP)) throw new RangeError(`field of ${widthMm} × ${heightMm} mm`);

@@ -1,9 +1,10 @@
 import { degrees, TURN } from "../../geometry/angle.ts";
 import { allRound } from "../../geometry/measure.ts";
+import { hasParallel, type Offsets, parallelSkin } from "../../geometry/parallel.ts";
 import { circleRim, pointRim } from "../../geometry/rim.ts";
 import type { Skin } from "../../geometry/skin.ts";
 import { NO_LENGTH_MM } from "../../geometry/tolerance.ts";
-import { hasParallel, type Offsets, parallelSkin, tightest, toShare } from "../../geometry/wall.ts";
+import { tightest, toShare } from "../../geometry/wall.ts";
 import { type Face, type Layout, MIDDLE, type Refused, refused, seamAt } from "../layout.ts";
 import { type Given, givenIn, type Loose } from "../loose.ts";
 import type { Refusal } from "../refusal.ts";

@@ -8,7 +8,7 @@ import { shapedOf } from "../../report/shaped.ts";
 import { begin, change, goOn, kept, redo, settle, undo, type History } from "./history.ts";
 import type { Keeper } from "./keep.ts";
 import type { NamedTyped } from "./asTyped.ts";
-import { type Carried, ownTrials } from "./ownTrials.ts";
+import type { Carried, ownTrials } from "./ownTrials.ts";
 import { PartWork, type ShapeAtBench, type Worked } from "./partWork.ts";
 import { BenchShop, type PublishedShop } from "./shop.svelte.ts";
 import type { Complaint } from "./typedReading.ts";
@@ -64,6 +64,8 @@ export class Bench {
   private readonly draft: Keeper<readonly NamedTyped[]>;
   private readonly machineDraft: Keeper<string>;
   private asked = 0;
+  /** What tells trials of the page's own part; it comes with the first verdict. */
+  private ownTrials: typeof ownTrials | undefined;
   private readonly published: NamedTyped;
   /** Trials that the sheet starts from, with what they hold for. */
   private heldTrials: Carried | undefined = $state.raw(undefined);
@@ -128,6 +130,10 @@ export class Bench {
   }
   get problems(): readonly Complaint[] {
     return this.outcome.kind === "problems" ? this.outcome.problems : [];
+  }
+  /** What is said of a problem, in words of the form. */
+  inWords(text: string): string {
+    return this.work.inWords(text);
   }
   /** The last sizes that could be drawn: those typed now, or where they are half typed those before. */
   get shaped(): Shaped | undefined {
@@ -276,7 +282,7 @@ export class Bench {
     const { now, published } = this;
     if (now.trials && now.trials !== published.trials && now.trials.fit) return now.trials;
     return now.name === published.name || now.trials
-      ? ownTrials(published.name, this.shop.published, published.trials)
+      ? this.ownTrials?.(published.name, this.shop.published, published.trials)
       : undefined;
   }
 
@@ -290,17 +296,23 @@ export class Bench {
     this.message = "This browser keeps nothing: save the part before you leave the page.";
   }
 
+  /** Trials that stand for the part, and what tells whether they hold: loaded where there are any. */
+  private async trialsToLookAt() {
+    this.ownTrials ??= (await import("./ownTrials.ts")).ownTrials;
+    const carried = this.carried;
+    return { carried, tried: carried && (await import("./trialsHere.ts")) };
+  }
+
   /** Checks and plans take longer than a pattern, so they come after it has been drawn; only the last asked counts. */
   private judge(): void {
     const asked = ++this.asked;
     if (!this.lastDrawn) return;
-    const carried = this.carried;
     void Promise.all([
       import("../../report/formed.ts"),
       import("../../forming/onMachine.ts"),
-      carried && import("./trialsHere.ts"),
+      this.trialsToLookAt(),
       this.shop.isRead,
-    ]).then(([{ formedOf }, { onMachine }, tried]) => {
+    ]).then(([{ formedOf }, { onMachine }, { carried, tried }]) => {
       setTimeout(() => {
         const [of, shop] = [this.lastDrawn, this.shop.now];
         if (asked !== this.asked || !of) return;

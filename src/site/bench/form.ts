@@ -1,3 +1,4 @@
+import { unitName } from "../../drawing/format.ts";
 import type { Outline } from "../../input/outline.ts";
 import type { Typed, TypedGroup } from "../../input/typed.ts";
 import type { Complaint } from "./typedReading.ts";
@@ -21,6 +22,8 @@ type FieldKind =
 export interface Typing {
   readonly typed: TypedGroup;
   readonly problems: readonly Complaint[];
+  /** What is said of a file, in words of the form. */
+  readonly inWords: (text: string) => string;
   readonly put: (path: FieldPath, value: Typed | undefined) => void;
   /** A field was left: the next change is undone apart from it. */
   readonly leave: () => void;
@@ -41,7 +44,7 @@ export const UNITS_ITEM: FieldItem = {
   choices: ["mm", "in"],
   optional: false,
 };
-export const UNIT_NAMES = { mm: "millimetres", in: "inches" };
+export const UNIT_NAMES = { mm: unitName("mm"), in: unitName("in") };
 
 /** Fields that belong together, under one heading. */
 interface FieldSet {

@@ -15,6 +15,15 @@ export const keyOf = (root: string, what: string): string =>
 /** Under which the work on a part is kept. */
 export const draftKey = (root: string, part: string): string => keyOf(root, `draft ${part}`);
 
+/** Does anything lie under a name? */
+export function isKept(key: string): boolean {
+  try {
+    return localStorage.getItem(key) !== null;
+  } catch {
+    return false;
+  }
+}
+
 /** @param understood what was kept here, from what lies there now; undefined where it is something else */
 export function keeper<T>(key: string, understood: (value: unknown) => T | undefined): Keeper<T> {
   return {

@@ -1,5 +1,5 @@
 import { siteHref, setRoot } from "../bits/siteHref.ts";
-import { draftKey } from "./keep.ts";
+import { draftKey, isKept } from "./keep.ts";
 import type { NamedTyped } from "./asTyped.ts";
 
 /** Finds the places for a bench on a page, and starts each at once or when it is asked for: most of the script is loaded then. */
@@ -8,14 +8,10 @@ async function open(place: HTMLElement): Promise<void> {
   await startBench(place);
 }
 
-function isKept(place: HTMLElement): boolean {
+function isChanged(place: HTMLElement): boolean {
   setRoot(place.dataset["root"] ?? "");
   const { name } = JSON.parse(place.dataset["part"] ?? "") as NamedTyped;
-  try {
-    return localStorage.getItem(draftKey(siteHref("/"), name)) !== null;
-  } catch {
-    return false;
-  }
+  return isKept(draftKey(siteHref("/"), name));
 }
 
 /** A page that cannot load what it needs stays as it was published, and says so. */
@@ -34,7 +30,7 @@ for (const place of document.querySelectorAll<HTMLElement>("[data-bench]")) {
   if (place.dataset["bench"] !== "on demand" || !(ask instanceof HTMLElement) || !button)
     open(place).catch((error: unknown) => sorry(ask ?? place, error));
   else {
-    if (isKept(place)) button.textContent = "Go on with your changes to this part";
+    if (isChanged(place)) button.textContent = "Go on with your changes to this part";
     ask.hidden = false;
     button.addEventListener("click", () => {
       button.disabled = true;

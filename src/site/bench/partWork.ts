@@ -6,7 +6,7 @@ import { givenIn } from "../../shapes/loose.ts";
 import type { Part } from "../../shapes/part.ts";
 import type { Shape } from "../../shapes/shape.ts";
 import type { NamedTyped } from "./asTyped.ts";
-import type { work } from "./rules.ts";
+import type * as Rules from "./rules.ts";
 import type { Complaint } from "./typedReading.ts";
 
 /** One shape: how it is laid out, and what its file asks for. */
@@ -38,7 +38,7 @@ function workPlainly(
 export class PartWork {
   private readonly own: ShapeAtBench;
   private readonly tables: Tables;
-  private rules: { readonly work: typeof work } | undefined;
+  private rules: typeof Rules | undefined;
 
   constructor(own: ShapeAtBench, tables: Tables) {
     this.own = own;
@@ -48,6 +48,11 @@ export class PartWork {
   /** @returns undefined where the rules have to be loaded first */
   of(typed: NamedTyped): Worked | undefined {
     return this.rules ? this.rules.work(typed, this.tables) : workPlainly(typed, this.own, this.tables);
+  }
+
+  /** What the rules say of a file, in words of the form. */
+  inWords(text: string): string {
+    return this.rules?.inFieldWords(text) ?? text;
   }
 
   async load(): Promise<void> {

@@ -9,9 +9,9 @@ import type { ShapeId } from "../../shapes/part.ts";
 import { setRoot, siteHref } from "../bits/siteHref.ts";
 import { Bench } from "./bench.svelte.ts";
 import BenchPage from "./Bench.svelte";
-import { draftKey, keeper, keyOf } from "./keep.ts";
+import { draftKey, isKept, keeper, keyOf } from "./keep.ts";
 import { loadShape } from "./loadShape.ts";
-import { asDraft, asTypedGroup, type NamedTyped } from "./asTyped.ts";
+import type { NamedTyped } from "./asTyped.ts";
 
 /** What every bench of a binder needs, published once beside the pages. */
 export interface BenchTables {
@@ -33,7 +33,13 @@ export async function startBench(place: HTMLElement): Promise<void> {
   if (!isShapeId(id)) throw new RangeError(`shape: ${JSON.stringify(id)}`);
   setRoot(place.dataset["root"] ?? "");
   const binder = siteHref("/");
-  const [answer, shape] = await Promise.all([fetch(siteHref("/bench.json")), loadShape(id)]);
+  const [partKey, shopKey] = [draftKey(binder, first.name), keyOf(binder, "shop")];
+  const [answer, shape, kept] = await Promise.all([
+    fetch(siteHref("/bench.json")),
+    loadShape(id),
+    // What this browser kept is looked through before it is believed; mostly there is nothing.
+    [partKey, shopKey].some(isKept) ? import("./asTyped.ts") : undefined,
+  ]);
   if (!answer.ok) throw new RangeError(`bench.json: ${answer.status}`);
   const { tables, outlines, shop, known, explained, job } = (await answer.json()) as BenchTables;
   const outline = outlines[id];
@@ -41,8 +47,8 @@ export async function startBench(place: HTMLElement): Promise<void> {
     tables,
     own: { shape, outline },
     shop: shop ?? undefined,
-    draft: keeper(draftKey(binder, first.name), asDraft),
-    shopDraft: keeper(keyOf(binder, "shop"), asTypedGroup),
+    draft: keeper(partKey, (draft) => kept?.asDraft(draft)),
+    shopDraft: keeper(shopKey, (draft) => kept?.asTypedGroup(draft)),
     machineDraft: keeper(keyOf(binder, `machine ${first.name}`), (kept) =>
       typeof kept === "string" ? kept : undefined,
     ),
@@ -50,8 +56,8 @@ export async function startBench(place: HTMLElement): Promise<void> {
   await takeLink(bench);
   addEventListener("hashchange", () => void takeLink(bench));
   addEventListener("storage", ({ key, newValue }) => {
-    if (key === draftKey(binder, first.name) && newValue !== null) void bench.warnOfOther("part");
-    if (key === keyOf(binder, "shop")) void bench.warnOfOther("shop");
+    if (key === partKey && newValue !== null) void bench.warnOfOther("part");
+    if (key === shopKey) void bench.warnOfOther("shop");
   });
   // A draft or a link may hold what has to be read by all the rules; the page stays as published until it is.
   await bench.isRead;
@@ -70,45 +76,14 @@ export async function startBench(place: HTMLElement): Promise<void> {
   });
 }
 
-/** A part that came in the address; one of another shape has its bench on that shape's page. */
+/** Ids of the page as it was published: places that a link may lead to though the bench has taken theirs. */
+const ids: ReadonlySet<string> = new Set([...document.querySelectorAll("[id]")].map(({ id }) => id));
+
+/** What stands behind # of the address, which is seldom anything, is read by what is loaded for it. */
 async function takeLink(bench: Bench): Promise<void> {
   if (location.hash === "") return;
-  const { onTheBench, partInLink } = await import("./link.ts");
-  const link = partInLink(location.hash);
-  if (link.kind === "none") {
-    await tellOther(bench);
-    return;
-  }
-  if (link.kind === "broken") {
-    tellBroken(bench, link.why);
-    return;
-  }
-  const shape = link.value.part["shape"];
-  if (isShapeId(shape) && shape !== bench.typed["shape"]) {
-    location.assign(`${siteHref(`/shapes/${shape}/`)}${location.hash}`);
-    return;
-  }
-  history.replaceState(null, "", location.pathname + location.search);
-  if (!isShapeId(shape)) {
-    bench.message = "The link holds a part of no known shape. Nothing was changed.";
-    return;
-  }
-  bench.take(link.value);
-  bench.message = onTheBench(link.from ?? "The part that was sent here");
-}
-
-const tellBroken = (bench: Bench, why: string): void => {
-  bench.message = `The link holds no part that can be read: ${why}. Nothing was changed.`;
-};
-
-/** Ids of the page as it was published: places that a link may lead to though the bench has taken theirs. */
-const ids = new Set([...document.querySelectorAll("[id]")].map(({ id }) => id));
-
-/** Something else behind #: a place on the page, or what is left of a link. */
-async function tellOther(bench: Bench): Promise<void> {
-  const { otherHash } = await import("./otherHash.ts");
-  const why = otherHash(location.hash, (id) => ids.has(id) || document.getElementById(id) !== null);
-  if (why !== undefined) tellBroken(bench, why);
+  const link = await import("./takeLink.ts");
+  link.takeLink(bench, ids);
 }
 
 /** What was published in the bench's place leaves the screen, and is printed as long as the bench says the same. */

@@ -14,9 +14,9 @@ const ours = (...paths: readonly string[]): string[] =>
 /** What a bench begins with. */
 const START = ours("site/bench/start.ts");
 /** What every shape takes. */
-const SHAPES = ours("shapes/shape.ts", "shapes/words.ts", "shapes/limits.ts");
+const SHAPES = ours("shapes/shape.ts", "shapes/words.ts", "shapes/limits.ts", "geometry/rim.ts");
 /** What it loads by itself as soon as it stands. */
-const VERDICT = ours("report/formed.ts", "site/bench/WillGo.svelte", "site/bench/Blank.svelte");
+const VERDICT = ours("report/formed.ts", "site/bench/withReport.ts");
 /** What comes without a verdict. */
 const WITHOUT = ours("site/bench/files/filing.ts", "site/pdf/startPdf.ts");
 /** Scripts that a page runs without a bench: they load nothing that is made for benches. */
@@ -40,7 +40,7 @@ function closure(modules: Modules, ids: readonly string[]): ReadonlySet<string> 
   return seen;
 }
 
-const CHUNKS = ["runtime", "shared", "bench", "forming", "verdict"] as const;
+const CHUNKS = ["shared", "bench", "forming", "verdict"] as const;
 type Chunk = (typeof CHUNKS)[number];
 
 /** The chunk that a module goes into; undefined for what is neither begun with nor loaded by itself. */
@@ -54,10 +54,10 @@ function chunkOf(): (id: string, modules: Modules) => Chunk | undefined {
       pages: closure(modules, PAGES),
     };
     const { start, verdict, without, pages } = known;
-    // What is asked for by its name is a chunk of its own; of d3 a drawing takes one module, the rest is asked for later.
+    // What is asked for by its name is a chunk of its own.
     if ([...START, ...VERDICT].includes(id)) return undefined;
-    if (id.includes("/node_modules/") && !id.includes("/node_modules/d3-path/"))
-      return start.has(id) && /\/node_modules\/(?:svelte|esm-env|clsx)\//.test(id) ? "runtime" : undefined;
+    if (id.includes("/node_modules/"))
+      return start.has(id) && /\/node_modules\/(?:svelte|esm-env|clsx)\//.test(id) ? "bench" : undefined;
     if (start.has(id)) return pages.has(id) ? "shared" : "bench";
     if (verdict.has(id) && !without.has(id)) return pages.has(id) ? "forming" : "verdict";
     return undefined;
@@ -65,7 +65,7 @@ function chunkOf(): (id: string, modules: Modules) => Chunk | undefined {
 }
 
 /** Scripts that come by themselves, and the one that a hand on a drawing waits for, each named after its module. */
-const IN_HASTE = /\/(?:start|formed|WillGo|Blank|filing|d3Zoom)\.[^/]*$/;
+const IN_HASTE = /\/(?:start|formed|withReport|filing|d3Zoom)\.[^/]*$/;
 
 /**
  * What is fetched along with a script that is loaded later on, before the script itself says so: for one in haste all it takes,

@@ -19,7 +19,7 @@ export function lotOf({ part, cone }: Report, plan: FormingPlan | undefined): Lo
   if (blanks === 1 || plan?.route !== "roll") return undefined;
   const ends = ["large end", "small end"];
   const pipe = cone?.halfAngleDeg === 0;
-  const set = pipe ? "raise" : "set, large edge";
+  const set = pipe ? "raise" : "raise, large edge";
   const gaps = pipe ? ["gap"] : ends.map((end) => `gap, ${end}`);
   const templates = ends.map((end) => `template, ${end}`);
   const open = (part.pieces ?? 1) > 1;

@@ -30,11 +30,15 @@ interface Boxed {
   readonly toNote: readonly NoteBox[];
 }
 
+/** How the lines to write on may stand, each a class of its step. */
+export const GRIDS = ["sums", "zone-sums", "pairs", "wide"] as const;
+export type Grid = (typeof GRIDS)[number];
+
 /**
  * How the lines to write on stand: "sums" below the words, in one row; "zone-sums" the same, a row a zone; "pairs" below
  * the words, two in a row; "wide" beside the words, large and small edge in one row. Else one below the other beside the words.
  */
-export function gridOf({ id, toNote }: Boxed): "sums" | "zone-sums" | "pairs" | "wide" | null {
+export function gridOf({ id, toNote }: Boxed): Grid | null {
   if (toNote.some(({ onto }) => onto)) return toNote.length > ROW ? "zone-sums" : "sums";
   if (toNote.length <= FEW_BOXES) return null;
   return id.endsWith("-raise") ? "wide" : "pairs";

@@ -76,6 +76,7 @@ function sectionsIn(zone: Zone, report: Report, plan: Plan, shop: Shop): RollSec
   if (moments.length === 0) return undefined;
   const say = numbersIn(part.units);
   const geometry: RollGeometry = { ...section, pinchRadiusMm: radiusOf(roll.rolls.pinchDiameter) };
+  const seenFrom = roll.dropEnd === undefined ? null : roll.dropEnd === "right" ? "drop end" : "fixed end";
   const angles = `${Math.round(zone.fromDeg)}° to ${Math.round(zone.toDeg)}°`;
   const where = settings.zones.length > 1 ? `, zone from ${angles}` : "";
   return {
@@ -86,8 +87,9 @@ function sectionsIn(zone: Zone, report: Report, plan: Plan, shop: Shop): RollSec
           `${title}: raise ${say.length(bestMm)}, between ${say.length(lowMm)} and ${say.length(highMm)}, to spring back to an inside radius of ${say.length(wantedMm)}.`,
       )
       .join(" "),
-    lines: [`${part.title} on ${roll.name}${where}`, sectionNote(part.units)],
+    lines: [`${part.title} on ${roll.name}${where}`, sectionNote({ units: part.units, seenFrom })],
     units: part.units,
+    seenFrom,
     roll: geometry,
     thicknessMm,
     moments,

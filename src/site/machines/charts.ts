@@ -1,7 +1,17 @@
 import type { RegionChart, RegionPanel } from "../../drawing/forming/regionChart.ts";
-import { brakeCurves, dieSpans, rollCurves, rollLimits, widestReaches } from "../../forming/capacityChart.ts";
+import {
+  brakeCurves,
+  dieSpans,
+  rollCurves,
+  type RollLimits,
+  rollLimits,
+  widestReaches,
+} from "../../forming/capacityChart.ts";
+import { NEAR_LIMIT } from "../../forming/judge.ts";
 import type { PlateRoll, PressBrake, Shop } from "../../forming/machine.ts";
 import { crownSlantMm } from "../../forming/pinchTrim.ts";
+import { number } from "../../forming/say.ts";
+import { AT_LIMIT_REL } from "../../geometry/tolerance.ts";
 import type { Binder } from "../binder/binder.ts";
 import { numbersIn } from "../words/numbers.ts";
 import type { Entry } from "./entries.ts";
@@ -40,7 +50,15 @@ const CROSS = " Cross: does not go for another reason.";
 const crossWords = (panels: readonly Pick<RegionPanel, "dots">[]): string =>
   panels.some(({ dots }) => dots.some((dot) => dot.crossed)) ? CROSS : "";
 
-const TOLD_APART = "Close hatching: beyond. Open hatching: near the limit. No hatching: goes.";
+/** What the hatching means, and from which share of the limit on it is near. */
+const toldApart = (also = ""): string =>
+  `Close hatching: beyond. Open hatching: near the limit, above ${number(100 * NEAR_LIMIT, 0)} % of it${also}. No hatching: goes.`;
+
+/** By a certificate a plate may be taken for softer than its grade; what only that lets through is near the limit too. */
+const byCertificate = (limits: readonly RollLimits[]): string =>
+  limits.some(({ nearMm2, coneMm2 }) => nearMm2 < NEAR_LIMIT * coneMm2 * (1 - AT_LIMIT_REL))
+    ? " or where only a certificate lets it go"
+    : "";
 
 /** A roll's chart for the plates of the shop and the job, with the job's parts. */
 export const rollChart = (
@@ -79,7 +97,7 @@ export function rollRegions(roll: PlateRoll, { plates, dotsOf, units }: Charted)
       .join(" "),
     lines: [
       `${roll.name}: cones`,
-      `By ${rule}, scaled for the strength of the plate. ${TOLD_APART}${crossWords(panels)}`,
+      `By ${rule}, scaled for the strength of the plate. ${toldApart(byCertificate(groups.map(({ limits }) => limits)))}${crossWords(panels)}`,
     ],
     units,
     x: { name: "slant", to: toMm },
@@ -153,7 +171,7 @@ export function brakeRegions(
     description: `Lines up to ${say.length(brake.bedLength)} in plate up to ${say.length(thickest)}, as far as ${say.force(brake.forceKN)} reach, over the narrowest die that suits.`,
     lines: [
       `${brake.name}: air bending`,
-      `Over the narrowest die that opens far enough; the steps are where the die changes.${dashed} ${TOLD_APART}${crossWords(panels)}`,
+      `Over the narrowest die that opens far enough; the steps are where the die changes.${dashed} ${toldApart()}${crossWords(panels)}`,
     ],
     units,
     x: { name: "thickness", plate: true, to: toMm },

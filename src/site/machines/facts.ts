@@ -1,4 +1,5 @@
 import type { PlateRoll, PressBrake } from "../../forming/machine.ts";
+import { isTurnedRound } from "../../forming/stopRoom.ts";
 import { strengthText } from "../../drawing/format.ts";
 import { degrees, type Numbers } from "../words/numbers.ts";
 import type { Fact } from "../words/partSize.ts";
@@ -35,6 +36,7 @@ export function rollFacts(roll: PlateRoll, say: Numbers): Fact[] {
         `${say.bare(across)} across, ${say.bare(up)} up; ${degrees(angle)}; travel ${say.length(travel)}`,
     ),
     ...given(slide?.greatestTilt, "Greatest tilt", (tilt) => degrees(tilt)),
+    ...given(roll.dropEnd, "Drop end", (hand) => `at the ${hand} hand, where the plate goes in`),
     ...given(
       roll.bearings,
       "Roll face to bearings",
@@ -42,6 +44,7 @@ export function rollFacts(roll: PlateRoll, say: Numbers): Fact[] {
     ),
     ...given(stop?.range, "Reach of the stop", pair),
     ...given(stop?.clearRoom, "Clear room beyond the stop", (room) => say.length(room)),
+    ...given(stop?.clearRoomFixedEnd, "Clear room, fixed end", (room) => say.length(room)),
     ...given(roll.pinchTrim, "Pinch trim", (trim) => (trim ? "yes" : "no")),
     ...given(roll.smallestDiameter, "Closes to an inside diameter of", (d) => say.length(d)),
     ...given(roll.smallestRadius, "Bends to a radius of", (r) => say.length(r)),
@@ -59,6 +62,7 @@ export function rollGaps({
   ...roll
 }: PlateRoll): string[] {
   const pinches = arrangement === "initial-pinch";
+  const turned = isTurnedRound(arrangement);
   const gaps: readonly (readonly [boolean, string])[] = [
     [
       !coneRating,
@@ -74,6 +78,10 @@ export function rollGaps({
       "The clear room beyond the stop: measure it before a wide small end is rolled.",
     ],
     [
+      turned && !!stop && stop.fitted !== false && stop.clearRoomFixedEnd === undefined,
+      "The clear room at the fixed end, where the second pass needs a stop: look before you begin.",
+    ],
+    [
       arrangement === undefined,
       "How the rolls stand to each other: no setting can be worked out, and the plan is that of an initial-pinch roll.",
     ],
@@ -87,6 +95,10 @@ export function rollGaps({
     [
       pinches && rolls.pinchDiameter === undefined,
       "The diameter of the pinch roll: sections are drawn without it.",
+    ],
+    [
+      turned && !!stop && stop.fitted !== false && roll.dropEnd === undefined,
+      "At which hand the drop end is (dropEnd): the sheet cannot name the seam edge that leads.",
     ],
     [pinches && !bearings, "The bearings: a tilt is told at the plate’s edges only."],
     [

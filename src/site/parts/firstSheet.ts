@@ -1,86 +1,125 @@
 import { CAP_PER_SIZE, textWidth } from "../../drawing/lettering.ts";
 import { MM_PER_INCH } from "../../drawing/format.ts";
+import type { Check } from "../../forming/check.ts";
 import type { Report } from "../../report/report.ts";
-import { checkFigures, refusal } from "../words/forming.ts";
+import { cutParagraphs } from "../words/blankWords.ts";
+import { checkFigures, refusal, routeSentence } from "../words/forming.ts";
 import { VERDICTS } from "../../report/verdictWords.ts";
 import { keyFigures } from "../words/keyFigures.ts";
 import { sizeFacts } from "../words/partSize.ts";
+import { type Run, runLines } from "./runLines.ts";
 
 /**
  * How much of a part's first printed sheet its words take, so that its views may take the rest. The browser lays the page
- * out; here it is reckoned from the widths of the lettering, for the narrower paper (A4) and the shorter one (US Letter)
- * at once. The test of printing holds the sum.
+ * out; here it is reckoned from the widths of the lettering. The test of printing holds the sum.
  */
 
+/** A sheet that holds as much as US Letter, the shorter paper, or as A4. */
+export type SheetHeight = "short" | "tall";
+
 const POINT_MM = MM_PER_INCH / 72;
-/** Within margins and frame. [mm] */
-const SHEET = { width: 173, height: 258, column: 83.5 };
-/** Title and verdict; a further line of the title; a row of key figures, a further line under them, and round each. [mm] */
-const HEAD = { plain: 11.3, titleLine: 6.4, figures: 12.5, second: 3.2, cell: 3 };
+/** Within margins and frame, down to the foot of the title block: US Letter is wider, A4 taller. [mm] */
+const SHEET: Readonly<Record<SheetHeight, { width: number; height: number }>> = {
+  short: { width: 178.5, height: 260 },
+  tall: { width: 172.5, height: 277 },
+};
+/** Between the two columns. [mm] */
+const COLUMNS_APART = 4;
+/** Title and verdict, with what keeps the key figures apart; a further line of the title; a row of key figures, a further line under them, and round each. [mm] */
+const HEAD = { plain: 13.6, titleLine: 6.4, figures: 10.2, second: 3.2, cell: 3 };
 /** The title block: one of two lines, what a third adds, and what its cells take besides title and name. [mm] */
 const BLOCK = { plain: 9.1, line: 4.5, others: 270 };
 /** Lettering of the print stylesheet. [points] */
 const SIZE = { title: 15, figure: 12, text: 8, check: 7.5, basis: 6.6 };
 /** From line to line, and round each row. [mm] */
-const ROW = { text: 8 * 1.32 * POINT_MM, check: 7.5 * 1.25 * POINT_MM, around: 2.1 };
-/** Bold lettering and the ends of lines that no word fills. [-] */
-const RAGGED = 1.02;
+const ROW = { text: 8 * 1.32 * POINT_MM, check: 7.5 * 1.25 * POINT_MM, around: 2.35 };
+/** Bold lettering over plain. [-] */
+const BOLD = 1.06;
+/** Widths of lettering are reckoned with room for a font that runs wider; the sheet brings its own. [-] */
+const OWN_FONT = 0.95;
 /** The reckoned widths of cells are a little wide: so much more fits in a row. [-] */
 const FLEX = 1.12;
-/** One row of names and values, and the heading above, with its verdict for the checks. [mm] */
-const FACT_MM = 4.6;
-const HEADINGS_MM = 24;
-/** How the blank is cut, where that stands on the first sheet. [mm] */
-const CUT_MM = 26;
+/** One row of names and values; what its name takes of the width. [mm] */
+const FACT = { row: 4.6, name: 28 };
+/** The heading of the sizes with all that keeps them apart; that of the checks with its verdict; that of the blank; a note's, a paragraph's and the machines' distance. [mm] */
+const AROUND = { sizes: 8.4, verdict: 13.6, cut: 8.4, apart: 1.5 };
+/** The sign of a verdict before its word. [mm] */
+const SIGN = 4;
 
 /** Two patterns want a sheet's width, and the few questions of the brake leave room for their words on the first sheet. */
 export const patternsApart = ({ forming, blanks }: Report): boolean =>
   forming.route === "brake" && blanks.filter(({ sameAs }) => sameAs === null).length > 1;
 
-const lines = (text: string, points: number, widthMm: number): number =>
-  Math.max(1, Math.ceil((RAGGED * textWidth(text, CAP_PER_SIZE * points * POINT_MM)) / widthMm));
-
-/** Height of the checks and of the list of machines, in one column. [mm] */
-function checksMm({ forming, part }: Report): number {
-  const rows = forming.checks.map(({ title, advice, rule, basis, ...check }) => {
-    const figures = checkFigures({ title, advice, rule, basis, ...check }, part.units) ?? "";
-    const first = lines(`✓ ${VERDICTS[check.verdict]} ${title} ${figures}`, SIZE.check, SHEET.column);
-    const whole = textLength(advice, SIZE.check) + textLength(` ${rule} · ${basis}`, SIZE.basis);
-    return ROW.check * (first + Math.ceil((RAGGED * whole) / SHEET.column)) + ROW.around;
-  });
-  const machines =
-    forming.machines.length < 2
-      ? []
-      : forming.machines.map(({ machine, kind, verdict, checks }) => {
-          const said = `${machine} (${kind}): ✓ ${VERDICTS[verdict]}`;
-          const why = machine === forming.machine ? 0 : textLength(refusal(checks, part.units), SIZE.basis);
-          return ROW.check * Math.ceil((RAGGED * (textLength(said, SIZE.check) + why)) / SHEET.column) + 0.3;
-        });
-  return [...rows, ...machines].reduce((sum, one) => sum + one, 0);
-}
-
 const textLength = (text: string, points: number): number =>
   textWidth(text, CAP_PER_SIZE * points * POINT_MM);
 
-/** Height of the sizes and the note under the views, or beside them. [mm] */
-function factsMm(report: Report, widthMm: number): number {
-  const facts = sizeFacts(report, null).reduce((sum, { value, beside }) => {
-    const more = lines(`${value} ${beside ?? ""}`, SIZE.text, widthMm - 28) - 1;
-    return sum + FACT_MM + more * ROW.text;
-  }, 0);
-  const notes = (report.part.notes ?? "").trim();
-  if (notes === "") return facts;
-  return notes.split("\n").reduce((sum, one) => sum + ROW.text * lines(one, SIZE.text, widthMm), facts + 2);
+const run = (text: string, points: number, bold = false): Run => ({
+  text,
+  capMm: OWN_FONT * CAP_PER_SIZE * points * POINT_MM * (bold ? BOLD : 1),
+});
+
+const lines = (text: string, points: number, widthMm: number): number =>
+  runLines([run(text, points)], widthMm);
+
+const columnOf = (sheet: SheetHeight): number => (SHEET[sheet].width - COLUMNS_APART) / 2;
+
+function checkMm(check: Check, { part }: Report, widthMm: number): number {
+  const { title, advice, rule, basis, verdict } = check;
+  const first = [
+    run(`${VERDICTS[verdict]} ${title}`, SIZE.check, true),
+    run(checkFigures(check, part.units) ?? "", SIZE.check),
+  ];
+  const words = [run(advice, SIZE.check), run(`${rule} · ${basis}`, SIZE.basis)];
+  return ROW.check * (runLines(first, widthMm, SIGN) + runLines(words, widthMm)) + ROW.around;
 }
 
-/**
- * What lies between the head and the title block of the first sheet. [mm]
- *
- * @param more what the paper is taller than US Letter
- */
-function roomMm(report: Report, more: number): number {
+/** Heights of what stands under "Will it go?" and does not break: the verdict with the first check, each further one, each machine. [mm] */
+function checkHeights(report: Report, widthMm: number): number[] {
+  const { forming, part } = report;
+  const verdict = `${VERDICTS[forming.verdict]} ${routeSentence(forming)}`;
+  const over = lines(verdict, SIZE.title * 0.8, widthMm) > 1 ? ROW.text : 0;
+  const checks = forming.checks.map((one) => checkMm(one, report, widthMm));
+  const machines =
+    forming.machines.length < 2
+      ? []
+      : forming.machines.map(({ machine, kind, verdict: own, checks: its }) => {
+          const why = machine === forming.machine ? "" : refusal(its, part.units);
+          const said = [run(`${machine} (${kind}):`, SIZE.check), run(VERDICTS[own], SIZE.check, true)];
+          return ROW.check * runLines([...said, run(why, SIZE.basis)], widthMm, SIGN) + 0.4;
+        });
+  const [first = 0, ...more] = checks;
+  const [head = 0, ...others] = machines;
+  return [
+    AROUND.verdict + over + first,
+    ...more,
+    ...(machines.length > 0 ? [AROUND.apart + head, ...others] : []),
+  ];
+}
+
+/** Height of the sizes and the note under the views, with their heading. [mm] */
+function factsMm(report: Report, widthMm: number): number {
+  const facts = sizeFacts(report, null).reduce((sum, { value, beside }) => {
+    const more = lines(`${value} ${beside ?? ""}`, SIZE.text, widthMm - FACT.name) - 1;
+    return sum + FACT.row + more * ROW.text;
+  }, AROUND.sizes);
+  const notes = (report.part.notes ?? "").trim();
+  if (notes === "") return facts;
+  return notes
+    .split("\n")
+    .reduce((sum, one) => sum + ROW.text * lines(`Note. ${one}`, SIZE.text, widthMm), facts + AROUND.apart);
+}
+
+/** Height of how the blank is cut, where that stands on the first sheet. [mm] */
+const cutMm = (report: Report, widthMm: number): number =>
+  cutParagraphs(report)
+    .map((sentences) => ROW.text * lines(sentences.join(" "), SIZE.check, widthMm) + AROUND.apart)
+    .reduce((all, one) => all + one, AROUND.cut);
+
+/** What lies between the head and the title block of the first sheet. [mm] */
+function roomMm(report: Report, sheet: SheetHeight): number {
   const { part } = report;
-  const title = HEAD.titleLine * (lines(part.title, SIZE.title, SHEET.width) - 1);
+  const { width, height } = SHEET[sheet];
+  const title = HEAD.titleLine * (lines(part.title, SIZE.title, width / BOLD) - 1);
   const figures = keyFigures(report);
   const cells = figures.map(({ name, value, second }) =>
     Math.max(
@@ -91,20 +130,26 @@ function roomMm(report: Report, more: number): number {
   );
   const wide = cells.reduce((sum, one) => sum + one + HEAD.cell, 0);
   const second = figures.some((one) => one.second !== null && one.second !== undefined) ? HEAD.second : 0;
-  const head = HEAD.plain + title + (HEAD.figures + second) * Math.ceil(wide / (FLEX * SHEET.width));
-  const block = (textLength(part.title + part.name, SIZE.check) + BLOCK.others) / SHEET.width;
-  const cut = patternsApart(report) ? CUT_MM : 0;
-  return SHEET.height + more - head - cut - BLOCK.plain - BLOCK.line * Math.max(0, Math.ceil(block) - 2);
+  const head = HEAD.plain + title + (HEAD.figures + second) * Math.ceil(wide / (FLEX * width));
+  const block = (textLength(part.title + part.name, SIZE.check) + BLOCK.others) / width;
+  const cut = patternsApart(report) ? cutMm(report, width) : 0;
+  return height - head - cut - BLOCK.plain - BLOCK.line * Math.max(0, Math.ceil(block) - 2);
 }
 
-/** Height left for three views beside the sizes, over both columns of checks. [mm] */
-export const roomAcross = (report: Report, more = 0): number =>
-  roomMm(report, more) - (HEADINGS_MM + checksMm(report)) / 2 - 12;
+const sum = (heights: readonly number[]): number => heights.reduce((all, one) => all + one, 0);
 
-/** Height left for views in a column, over the sizes. [mm] */
-export function roomInColumn(report: Report, more = 0): number {
-  const room = roomMm(report, more);
-  const facts = factsMm(report, SHEET.column);
-  // Both columns filled, less what a row that does not break leaves empty; and the views with their sizes stay in one.
-  return Math.min(2 * room - checksMm(report) - facts - HEADINGS_MM - 8, room - facts - 10);
+/** Height left for three views beside the sizes, over both columns of checks. [mm] */
+export function roomAcross(report: Report, sheet: SheetHeight): number {
+  const rows = checkHeights(report, columnOf(sheet));
+  const columns = rows.map((_, i) => Math.max(sum(rows.slice(0, i)), sum(rows.slice(i))));
+  return roomMm(report, sheet) - AROUND.sizes - Math.min(...columns);
+}
+
+/** Height left for views in a column, over the sizes: as many checks stand beside them as that column holds, the others under the sizes. [mm] */
+export function roomInColumn(report: Report, sheet: SheetHeight): number {
+  const room = roomMm(report, sheet);
+  const widthMm = columnOf(sheet);
+  const rows = checkHeights(report, widthMm);
+  const under = rows.findIndex((_, i) => sum(rows.slice(i)) <= room);
+  return room - factsMm(report, widthMm) - sum(rows.slice(0, under < 0 ? rows.length : under));
 }

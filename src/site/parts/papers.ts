@@ -2,7 +2,8 @@ import { NARROW, type Paper } from "../../drawing/paper.ts";
 import { offsetOf } from "../../drawing/views/ends.ts";
 import { chosenPlan } from "../forming/plan.ts";
 import type { Report } from "../../report/report.ts";
-import { roomAcross, roomInColumn } from "./firstSheet.ts";
+import { patternsApart, roomAcross, roomInColumn, type SheetHeight } from "./firstSheet.ts";
+import { pairPaper, type PairPaper } from "./pairPaper.ts";
 import type { Marking } from "../words/marking.ts";
 
 /** On a part's printed sheet lettering is as tall as that of its tables. [mm of paper] */
@@ -14,8 +15,8 @@ export const COLUMN: Paper = { ...COMPACT, widthMm: 83, heightMm: 80 };
 /** Across a printed sheet. */
 export const ACROSS: Paper = { ...COMPACT, name: "sheet", widthMm: 170, heightMm: 68 };
 
-/** Under the views stand their scale and the sign of the projection. [mm] */
-const FOOT_MM = 15;
+/** Under the views stand their scale and the sign of the projection; with what the reckoned words may be out by. [mm] */
+const FOOT_MM = 17.2;
 /** Views are never lower than this; beyond this height only a tall part would use it. Lower than this a third view makes all small. [mm] */
 const VIEWS_MM = { least: 60, most: 170, across: 80 };
 
@@ -25,8 +26,6 @@ export interface ViewsPaper {
   readonly across: boolean;
 }
 
-/** A sheet that holds as much as US Letter, the shorter paper, or as A4. */
-export type SheetHeight = "short" | "tall";
 /** What A4 is taller by. [mm] */
 const TALLER_MM = 17;
 const more = (sheet: SheetHeight): number => (sheet === "tall" ? TALLER_MM : 0);
@@ -34,8 +33,8 @@ const more = (sheet: SheetHeight): number => (sheet === "tall" ? TALLER_MM : 0);
 /** Views as tall as the words of the first sheet leave room for. */
 export function viewsPaper(report: Report, sheet: SheetHeight): ViewsPaper {
   // The same arrangement on both papers.
-  const across = offsetOf(report)[1] !== 0 && roomAcross(report) - FOOT_MM >= VIEWS_MM.across;
-  const room = (across ? roomAcross(report, more(sheet)) : roomInColumn(report, more(sheet))) - FOOT_MM;
+  const across = offsetOf(report)[1] !== 0 && roomAcross(report, "short") - FOOT_MM >= VIEWS_MM.across;
+  const room = (across ? roomAcross : roomInColumn)(report, sheet) - FOOT_MM;
   const heightMm = Math.min(VIEWS_MM.most, Math.max(VIEWS_MM.least, room));
   return {
     across,
@@ -43,13 +42,12 @@ export function viewsPaper(report: Report, sheet: SheetHeight): ViewsPaper {
   };
 }
 
-/** Two patterns side by side. */
-export const PAIR: Paper = { ...COMPACT, widthMm: 83, heightMm: 46 };
-
 /** Less than this is no pattern to mark by; from `across` on it is worth the width of the sheet. [mm] */
 const PATTERN_MM = { least: 46, across: 64, most: 110 };
-/** What the words take when they stand below a pattern over the width of the sheet. [mm] */
-const WORDS_BELOW_MM = 46;
+/** What the words take when they stand below a pattern over the width of the sheet; how it is cut may stand on the first. [mm] */
+const WORDS_BELOW_MM = { all: 46, apart: 33 };
+/** The foot of a pattern among several, and what lies between two. [mm] */
+const PAIR_MM = { footMm: 12, gapMm: 2 };
 /** Lower than this the words beside a pattern are taller than it is. [mm] */
 const LOW_MM = 60;
 /** What the second sheet of US Letter, the shorter paper, holds; measured, and held by the test of printing. [mm] */
@@ -70,8 +68,8 @@ interface PatternPaper {
   readonly across: boolean;
 }
 
-/** One pattern: across the sheet where the tables below leave room for that, else beside its words, as tall as they allow. */
-export function patternPaper(report: Report, { rows, tables }: Marking, sheet: SheetHeight): PatternPaper {
+/** What the tables of the second sheet leave for a pattern and its words. [mm] */
+function leftMm(report: Report, { rows, tables }: Marking, sheet: SheetHeight): number {
   const { forming } = report;
   const { room, fixed, roll, steps, markingRow, closureHead, closureRow } = SECOND_SHEET;
   const elsewhere = chosenPlan(report) ? steps[forming.route] : 0;
@@ -79,12 +77,30 @@ export function patternPaper(report: Report, { rows, tables }: Marking, sheet: S
   const closure =
     rolled && forming.closure.length > 0 ? closureHead + closureRow * forming.closure.length : 0;
   const marking = markingRow * Math.ceil(rows.length / tables);
-  const left = room + more(sheet) - fixed + elsewhere - (rolled ? roll : 0) - closure - marking;
-  const above = left - WORDS_BELOW_MM;
+  return room + more(sheet) - fixed + elsewhere - (rolled ? roll : 0) - closure - marking;
+}
+
+/** One pattern: across the sheet where the tables below leave room for that, else beside its words, as tall as they allow. */
+export function patternPaper(report: Report, marking: Marking, sheet: SheetHeight): PatternPaper {
+  const left = leftMm(report, marking, sheet);
+  const above = left - WORDS_BELOW_MM.all;
   if (above >= PATTERN_MM.across)
     return { across: true, paper: { ...ACROSS, heightMm: Math.min(PATTERN_MM.most, above) } };
   // A low pattern does with less width, and then the words beside it take fewer lines.
   const widthMm = left < LOW_MM ? 92 : 104;
   const heightMm = Math.min(PATTERN_MM.most, Math.max(PATTERN_MM.least, left));
   return { across: false, paper: { ...COMPACT, widthMm, heightMm } };
+}
+
+/** Several patterns, above their words, with the room that the tables below leave; they stand alike on both papers. */
+export function pairedPaper(report: Report, marking: Marking, sheet: SheetHeight): PairPaper {
+  const { all, apart } = WORDS_BELOW_MM;
+  const paperOf = (one: SheetHeight, stacked?: boolean): PairPaper => {
+    const above = leftMm(report, marking, one) - (patternsApart(report) ? apart : all);
+    const heightMm = Math.min(2 * PATTERN_MM.most, Math.max(PATTERN_MM.least, above));
+    const room = { widthMm: ACROSS.widthMm, heightMm, ...PAIR_MM, ...(stacked !== undefined && { stacked }) };
+    return pairPaper(report, COMPACT, room);
+  };
+  const short = paperOf("short");
+  return sheet === "short" ? short : paperOf(sheet, short.stacked);
 }

@@ -1,34 +1,25 @@
 import { patternDrawing } from "../../drawing/pattern.ts";
+import type { Drawing } from "../../drawing/model.ts";
 import { viewsDrawing } from "../../drawing/views.ts";
 import type { Check } from "../../forming/check.ts";
-import { beside, type Block, framed, stack } from "../../output/pdf/block.ts";
+import { beside, type Block, stack } from "../../output/pdf/block.ts";
 import type { Pdf } from "../../output/pdf/document.ts";
 import { tableBlock } from "../../output/pdf/tableBlock.ts";
 import { paragraph } from "../../output/pdf/words.ts";
 import type { Report } from "../../report/report.ts";
 import { columns as split } from "../bits/columns.ts";
+import { pairPaper } from "../parts/pairPaper.ts";
 import { ACROSS, COLUMN } from "../parts/papers.ts";
 import { cutParagraphs, girthSentence, trustParagraphs } from "../words/blankWords.ts";
 import { checkFigures, refusal, routeSentence } from "../words/forming.ts";
-import { keyFigures } from "../words/keyFigures.ts";
 import { markingOf, markingSentences } from "../words/marking.ts";
 import { numbersIn, percent, thickness } from "../words/numbers.ts";
 import { sizeFacts } from "../words/partSize.ts";
 import { SHAPE_NAMES } from "../words/shapes.ts";
 import { CHECK_ALL, CHECK_ROLL, ROLL_NEVER } from "../words/work.ts";
 import { basisRun } from "./basisRun.ts";
-import {
-  bold,
-  caution,
-  facts,
-  heading,
-  pairs,
-  picture,
-  soft,
-  SMALL_CAP,
-  ticks,
-  verdictWords,
-} from "./blocks.ts";
+import { keyRow } from "./keyRow.ts";
+import { bold, caution, facts, heading, pairs, picture, soft, ticks, verdictWords } from "./blocks.ts";
 
 export interface CardAround {
   readonly material: string;
@@ -36,24 +27,25 @@ export interface CardAround {
   readonly known: ReadonlyMap<string, string>;
 }
 
-/** How large the drawings are on the card. */
-export interface CardSizes {
-  /** Heights. [mm] */
-  readonly viewsMm: number;
-  readonly patternMm: number;
+/** How large the views are on the card. */
+export interface ViewsSize {
+  /** [mm] */
+  readonly heightMm: number;
   /** The view from the left too, beside the others. */
   readonly three: boolean;
 }
-/** Width of two views, and of three. [mm] */
+/** Width of two views, and of three; of a pattern, and what lies between two of them and below each. [mm] */
 const [TWO_MM, THREE_MM] = [88, 118];
+const PAIR_MM = { widthMm: ACROSS.widthMm, gapMm: 4, footMm: 12 };
+
+/** Its two sides: what it is and whether it goes, then how it is made; each with drawings as tall as asked for. */
+export interface PartCard {
+  readonly front: (views: ViewsSize) => Block[];
+  readonly back: (patternMm: number) => Block[];
+}
 
 /** A part on paper, in the order of the work: sizes, whether it goes, the blank with its marking table, what is checked. */
-export function partCard(
-  pdf: Pdf,
-  report: Report,
-  { material, gauge, known }: CardAround,
-  { viewsMm, patternMm, three }: CardSizes,
-): (Block | null)[] {
+export function partCard(pdf: Pdf, report: Report, { material, gauge, known }: CardAround): PartCard {
   const { part, forming } = report;
   const rolled = forming.route === "roll";
   const what = [
@@ -63,36 +55,27 @@ export function partCard(
     `${part.quantity ?? 1} off`,
   ].join(" · ");
   const on = forming.machine === null ? "" : ` on ${forming.machine}`;
-  const views = three
-    ? viewsDrawing(report, { paper: { ...ACROSS, widthMm: THREE_MM, heightMm: viewsMm } })
-    : viewsDrawing(report, { paper: { ...COLUMN, widthMm: TWO_MM, heightMm: viewsMm }, views: "two" });
   const note = (part.notes ?? "").trim();
-  return [
+  const head = [
     { ...paragraph(pdf, [bold(part.title)], { capMm: 4.2 }), bookmark: part.title },
     paragraph(pdf, [{ text: `${what} · ` }, bold(`${verdictWords(forming.verdict)}${on}`)], { capMm: 2.2 }),
     keyRow(pdf, report),
     heading(pdf, "Size"),
-    beside(
-      [
-        picture(pdf, views),
-        stack([
-          facts(pdf, sizeFacts(report, gauge)),
-          caution(pdf, rolled ? ROLL_NEVER : []),
-          ...(note === ""
-            ? []
-            : note.split("\n").map((one) => paragraph(pdf, [bold("Note. "), { text: one }]))),
-        ]),
-      ],
-      three ? [2.1, 1] : [1, 1],
-    ),
+  ];
+  const sizes = stack([
+    facts(pdf, sizeFacts(report, gauge)),
+    caution(pdf, rolled ? ROLL_NEVER : []),
+    ...(note === "" ? [] : note.split("\n").map((one) => paragraph(pdf, [bold("Note. "), { text: one }]))),
+  ]);
+  const checks = [
     heading(pdf, "Will it go?"),
     paragraph(pdf, [bold(`${verdictWords(forming.verdict)}. `), { text: routeSentence(forming) }], {
       capMm: 2.2,
     }),
     ...pairs(forming.checks.map((one) => checkBlock(pdf, one, { report, known }))),
     ...machines(pdf, report),
-    heading(pdf, "Blank"),
-    ...patterns(pdf, report, patternMm),
+  ];
+  const below = [
     ...[...cutParagraphs(report), ...trustParagraphs(report)].map((sentences) =>
       paragraph(pdf, sentences.join(" ")),
     ),
@@ -103,33 +86,20 @@ export function partCard(
     heading(pdf, "Check"),
     ticks(pdf, [...CHECK_ALL, ...(rolled ? CHECK_ROLL : [])]),
   ];
+  return {
+    front: (views) => [
+      ...head,
+      beside([picture(pdf, viewsOf(report, views)), sizes], views.three ? [2.1, 1] : [1, 1]),
+      ...checks,
+    ],
+    back: (patternMm) => [heading(pdf, "Blank"), ...patterns(pdf, report, patternMm), ...below],
+  };
 }
 
-/** So many key figures stand side by side with their names in one line. */
-const MOST_WHOLE = 6;
-
-export function keyRow(pdf: Pdf, report: Report): Block {
-  const cells = keyFigures(report).map(({ name, value, second }) =>
-    stack(
-      [
-        paragraph(pdf, [soft(name)], { capMm: SMALL_CAP }),
-        paragraph(pdf, [bold(value)], { capMm: 2.6 }),
-        ...(second ? [paragraph(pdf, [soft(second)], { capMm: SMALL_CAP })] : []),
-      ],
-      0.2,
-    ),
-  );
-  // A name may be broken over lines where there are many, a figure never.
-  const whole = cells.length <= MOST_WHOLE;
-  const shares = keyFigures(report).map(({ name, value, second }) =>
-    Math.max(
-      pdf.width(value, { capMm: 2.6, bold: true }),
-      ...(whole ? [name] : name.split(" ")).map((words) => pdf.width(words, { capMm: SMALL_CAP })),
-      second ? 16 : 0,
-    ),
-  );
-  return framed(pdf, beside(cells, shares, 3));
-}
+const viewsOf = (report: Report, { heightMm, three }: ViewsSize): Drawing =>
+  three
+    ? viewsDrawing(report, { paper: { ...ACROSS, widthMm: THREE_MM, heightMm } })
+    : viewsDrawing(report, { paper: { ...COLUMN, widthMm: TWO_MM, heightMm }, views: "two" });
 
 function checkBlock(
   pdf: Pdf,
@@ -172,8 +142,9 @@ function patterns(pdf: Pdf, report: Report, heightMm: number): Block[] {
     return own.map((blank) =>
       picture(pdf, patternDrawing(report, { blank, paper: { ...ACROSS, heightMm } })),
     );
-  const paper = { ...COLUMN, heightMm: heightMm / 1.5 };
-  return pairs(own.map((blank) => picture(pdf, patternDrawing(report, { blank, paper }))));
+  const { paper, stacked } = pairPaper(report, COLUMN, { ...PAIR_MM, heightMm });
+  const all = own.map((blank) => picture(pdf, patternDrawing(report, { blank, paper })));
+  return stacked ? all : pairs(all);
 }
 
 export function marking(pdf: Pdf, report: Report): Block[] {

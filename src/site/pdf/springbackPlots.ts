@@ -46,5 +46,5 @@ export function springbackPlots(
         ]
       : []),
   ];
-  return both.length > 0 ? [beside(both, [1, 1].slice(0, Math.max(2, both.length)))] : [];
+  return both.length > 0 ? [beside(both, [1, 1])] : [];
 }

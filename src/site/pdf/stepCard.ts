@@ -5,12 +5,12 @@ import { MM_PER_INCH } from "../../geometry/units.ts";
 import { type Block, stack } from "../../output/pdf/block.ts";
 import type { Pdf } from "../../output/pdf/document.ts";
 import { ruled } from "../../output/pdf/ruled.ts";
-import { tableBlock } from "../../output/pdf/tableBlock.ts";
+import { tableBlock, textOf } from "../../output/pdf/tableBlock.ts";
 import { paragraph, type Run } from "../../output/pdf/words.ts";
 import { byHandWords } from "../forming/byHandWords.ts";
 import { type Footnote, footnotes, marked, markOf } from "../forming/footnotes.ts";
 import { joined } from "../forming/joined.ts";
-import { gridOf } from "../forming/planned.ts";
+import { type Grid, gridOf } from "../forming/planned.ts";
 import { BASIS_NOTE } from "../forming/sheetWords.ts";
 import { basisRun } from "./basisRun.ts";
 import { bold, SMALL_CAP, soft } from "./blocks.ts";
@@ -37,8 +37,9 @@ type Step = FormingPlan["steps"][number];
 
 const MM_PER_POINT = MM_PER_INCH / 72;
 const NUMBER_MM = 7;
+/** Lines to write on in a row. */
+const COLUMNS: Readonly<Record<Grid, number>> = { sums: 3, "zone-sums": 3, pairs: 2, wide: 2 };
 /** Boxes stand at the right: one column of them, or two where several zones are set. [mm] */
-const COLUMNS = { sums: 3, "zone-sums": 3, pairs: 2, wide: 2 } as const;
 const BOXES = { one: 47, two: 84, gap: 2.5 };
 
 /** All steps to work by, what is to be set and lines for what it came to; then what they rest on, by its letters. */
@@ -125,8 +126,7 @@ function byHand(pdf: Pdf, rows: NonNullable<Step["byHand"]>, units: Units): Bloc
   const share = (i: number, isBold: boolean) =>
     Math.max(
       ...[line(gaps), line(raises)].map((cells) => {
-        const text = cells[i]?.text ?? "";
-        const words = typeof text === "string" ? text : text.map((run) => run.text).join("");
+        const words = textOf(cells[i] ?? { text: "" });
         return pdf.width(words, { capMm: SMALL_CAP, bold: isBold }) + 2;
       }),
     );

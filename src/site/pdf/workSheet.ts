@@ -37,10 +37,13 @@ export function workSheet(
 ): (Block | null)[] | undefined {
   const plan = chosenPlan(report);
   if (!plan) return undefined;
-  const first = STEP_TYPES.map((type) => firstSheet(pdf, report, { plan, known, type }));
-  const fits = first.find((blocks) => stack(blocks, GAP_MM).height(room.widthMm) <= room.heightMm);
+  let first: Block[] = [];
+  for (const type of STEP_TYPES) {
+    first = firstSheet(pdf, report, { plan, known, type });
+    if (stack(first, GAP_MM).height(room.widthMm) <= room.heightMm) break;
+  }
   return [
-    ...(fits ?? first.at(-1) ?? []),
+    ...first,
     ...lotTable(pdf, report, plan),
     null,
     ...(shop ? sections(pdf, report, plan, shop) : []),
@@ -101,7 +104,7 @@ function sections(pdf: Pdf, report: Report, plan: FormingPlan, shop: Shop): Bloc
         picture(pdf, rollSections(one, { paper: SECTIONS_PAPER })),
         paragraph(pdf, [
           ...(all.length > 1 ? [bold(`${one.lines[0] ?? ""}. `)] : []),
-          { text: sectionNote(one.units) },
+          { text: sectionNote(one) },
         ]),
       ]),
     ),

@@ -2,12 +2,13 @@ import { createPdf, type PdfFonts } from "../../output/pdf/document.ts";
 import { flow, roomOf } from "../../output/pdf/flow.ts";
 import type { Blank, Report } from "../../report/report.ts";
 import { fullSizePdf, type WhichSheets } from "../../output/pdf/fullSize.ts";
-import { type ShareKind, sharesOf } from "../../output/pdf/share.ts";
+import { sharesOf } from "../../output/pdf/share.ts";
 import { readingPaper, tilePaper, type TilePaperId } from "../../output/pdf/tilePaper.ts";
 import { saveFile } from "../bench/files/saveFile.ts";
-import { type PartAround, partCells } from "../words/titleBlock.ts";
+import { type PartAround, printedCells } from "../words/titleBlock.ts";
 import { fetchSourceNames } from "../bench/sourceNames.ts";
 import { fetchFonts } from "./fonts.ts";
+import type { PatternKind } from "./patternKind.ts";
 import { cardOnSheets } from "./cardOnSheets.ts";
 import { pdfDate } from "./pdfDate.ts";
 import { workSheet } from "./workSheet.ts";
@@ -33,17 +34,19 @@ export async function saveFullSize(
   }: {
     paper: TilePaperId;
     sheets: WhichSheets;
-    kind: ShareKind | undefined;
+    kind: PatternKind | undefined;
     file: string;
     around: Pick<PartAround, "material" | "mark">;
   },
 ): Promise<string> {
-  const share = kind && sharesOf(report, blank).find((one) => one.kind === kind);
-  if (kind && !share) return `${name}: the pattern as it stands has no ${kind} that could be turned over.`;
+  const ofPoints = kind === "points";
+  const share = ofPoints ? undefined : sharesOf(report, blank).find((one) => one.kind === kind);
+  if (kind && !ofPoints && !share)
+    return `${name}: the pattern as it stands has no ${kind} that could be turned over.`;
   const fonts = await fetchFonts();
   const done = fullSizePdf(report, blank, {
     paper: tilePaper(paper),
-    sheets,
+    sheets: ofPoints ? "points" : sheets,
     fonts,
     date: pdfDate(new Date()),
     count,
@@ -77,8 +80,7 @@ export function sheetsPdf(
   const { part } = report;
   const name = kind === "card" ? "part card" : "work sheet";
   const pdf = createPdf({ title: `${part.title}: ${name}`, subject: part.name, date, fonts });
-  // Pages are counted beside the frame, however many there come to be.
-  const cells = partCells(report, { ...around, sheet: 1, sheets: 1 }).filter(({ screenOnly }) => !screenOnly);
+  const cells = printedCells(report, around);
   const setting = { paper: readingPaper(tilePaper(paper)), cells, below: around.mark };
   const blocks =
     kind === "card"

@@ -4,7 +4,16 @@ import type { Units } from "../../drawing/format.ts";
 import type { NoteBox } from "../../forming/sheet/step.ts";
 import { footnotes, marked } from "../forming/footnotes.ts";
 import { joined } from "../forming/joined.ts";
-import { addedWords, boxName, gridOf, openBox, plannedWords, sumStart } from "../forming/planned.ts";
+import {
+  addedWords,
+  boxName,
+  gridOf,
+  GRIDS,
+  isSum,
+  openBox,
+  plannedWords,
+  sumStart,
+} from "../forming/planned.ts";
 import { triedSteps } from "./triedSteps.ts";
 
 function raised(text: string): HTMLElement {
@@ -40,10 +49,11 @@ function showBoxes(id: string, boxes: readonly NoteBox[], units: Units): void {
     one.append(...inside);
     return one;
   };
-  const rows = boxes.map(({ label, unit, planned, onto }, i) => {
+  const rows = boxes.map((box, i) => {
+    const { label, unit, planned } = box;
     // A copy keeps what the styles know it by.
     const row = first.cloneNode() as Element;
-    const sum = planned !== undefined && onto !== undefined;
+    const sum = isSum(box);
     row.classList.toggle("sum", sum);
     if (planned === undefined) {
       row.append(openBox(label, unit, units));
@@ -57,5 +67,5 @@ function showBoxes(id: string, boxes: readonly NoteBox[], units: Units): void {
   });
   list.replaceChildren(...rows);
   const grid = gridOf({ id, toNote: boxes });
-  for (const one of ["sums", "zone-sums", "wide"]) list.closest("li")?.classList.toggle(one, one === grid);
+  for (const one of GRIDS) list.closest("li")?.classList.toggle(one, one === grid);
 }

@@ -67,7 +67,7 @@ export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; rea
     means: "How far short of the narrow end it stops.",
   },
   "forming.plans[].brake.lines[].alongMm": {
-    means: "Where it meets the edges, from the plate’s seam 1 edge.",
+    means: "Where it meets the edges, from seam edge 1 of the plate.",
   },
   "forming.plans[].brake.lines[].alongMm.a": { unit: "mm", means: "Along end A." },
   "forming.plans[].brake.lines[].alongMm.b": { unit: "mm", means: "Along end B." },

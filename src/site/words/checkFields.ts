@@ -6,6 +6,7 @@ const CHECK_FIELDS: Readonly<Record<string, readonly string[]>> = {
   "bend-radius": ["thickness"],
   "brake-force": ["thickness"],
   "die-opening": ["thickness"],
+  "sharp-fold": ["thickness"],
   "working-width": ["height"],
   "half-angle": ["height"],
   "brake-bed": ["height"],

@@ -31,6 +31,8 @@ export const SHOP_FIELDS: Readonly<Record<string, string>> = {
   "machines[].slide.angle": "Direction of its travel above level.",
   "machines[].slide.travel": "How far it travels.",
   "machines[].slide.greatestTilt": "How far it can be set out of parallel.",
+  "machines[].dropEnd":
+    "left or right: the hand at which the drop end is, standing where the plate goes in and looking along its way. It tells which seam edge of a cone leads. Left out: not known, and the sheet says how to see it.",
   "machines[].bearings":
     "From each end of the roll face to the centre of the bearing beyond it: [drop end, fixed end].",
   "machines[].coneAttachment":
@@ -38,7 +40,10 @@ export const SHOP_FIELDS: Readonly<Record<string, string>> = {
   "machines[].coneAttachment.fitted": "false: there is none; the same as coneAttachment: false.",
   "machines[].coneAttachment.range":
     "Reach of the stop along the rolls, from the drop end: [nearest, farthest].",
-  "machines[].coneAttachment.clearRoom": "Clear room beyond the stop before the frame or yoke.",
+  "machines[].coneAttachment.clearRoom":
+    "Clear room beyond the stop before the frame or yoke, the stop at its nearest to the drop end.",
+  "machines[].coneAttachment.clearRoomFixedEnd":
+    "The same at the fixed end of the rolls, where the stop stands for the second pass; that a stop can be set there is meant too. Left out: not known.",
   "machines[].pinchTrim": "true: the pinch roll can be set out of parallel.",
   "machines[].smallestDiameter": "Smallest inside diameter that it closes.",
   "machines[].smallestRadius": "Smallest radius that it bends to, of the middle of the wall.",

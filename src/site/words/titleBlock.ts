@@ -59,3 +59,7 @@ export function partCells(
     { label: "Sheet", value: `${sheet} of ${sheets}`, screenOnly: true },
   ];
 }
+
+/** The same for paper, where pages are counted beside the frame, however many there come to be. */
+export const printedCells = (report: Report, around: PartAround): Cell[] =>
+  partCells(report, { ...around, sheet: 1, sheets: 1 }).filter(({ screenOnly }) => !screenOnly);

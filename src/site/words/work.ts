@@ -35,7 +35,7 @@ export const ROLL_NEVER: readonly string[] = [
 export const ROLL_SECOND_PASS: readonly string[] = [
   "Move the stop to the other end. Bring the bending roll down and square it again; tilt it the other way.",
   "Set a little tighter and close from the other seam edge until the edges meet: this pass undoes the skew and bends the straight lead.",
-  "In a batch make all first passes before the stop is moved.",
+  "In a lot make all first passes before the stop is moved.",
 ];
 
 /** Before the first piece goes into a press brake. */

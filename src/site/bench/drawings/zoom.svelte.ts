@@ -1,15 +1,6 @@
-import type { D3ZoomEvent, ZoomBehavior } from "d3";
+import type { Moves } from "./d3Zoom.ts";
 
-/** How much nearer at most. */
-const NEAREST = 16;
 const STEP = 1.6;
-
-interface Moves {
-  readonly by: (k: number) => void;
-  readonly whole: () => void;
-  readonly move: (across: number, up: number) => void;
-  readonly again: () => void;
-}
 
 /** Said once on a page, to whoever turns a wheel over a drawing and expects it to come nearer. */
 let isWheelTold = false;
@@ -79,48 +70,18 @@ export class Zoom {
   private wake() {
     const { place } = this;
     if (!place) return undefined;
-    this.behaviour ??= import("./d3Zoom.ts").then(({ select, zoom, zoomIdentity }) => {
-      const behaviour: ZoomBehavior<HTMLElement, unknown> = zoom<HTMLElement, unknown>()
-        .scaleExtent([1, NEAREST])
-        .extent(() => [
-          [0, 0],
-          [place.clientWidth, place.clientHeight],
-        ])
-        .translateExtent([
-          [0, 0],
-          [place.clientWidth, place.clientHeight],
-        ])
-        // The page scrolls under one finger and the plain wheel; two fingers or ctrl and wheel are meant for the drawing.
-        .filter((event: Event) => {
-          if (event instanceof WheelEvent) return event.ctrlKey || event.metaKey;
-          if ("touches" in event) return (event.touches as TouchList).length > 1 || this.near > 1;
-          return this.near > 1 && (event as MouseEvent).button === 0;
-        })
-        .on("zoom", ({ transform }: D3ZoomEvent<HTMLElement, unknown>) => {
-          const perPixel = this.size().widthMm / place.clientWidth;
-          this.near = transform.k;
-          this.left = (-transform.x / transform.k) * perPixel;
-          this.top = (-transform.y / transform.k) * perPixel;
-        });
-      const on = select(place);
-      on.call(behaviour);
-      on.on("dblclick.zoom", null);
-      return {
-        by: (k: number) => behaviour.scaleBy(on, k),
-        whole: () => behaviour.transform(on, zoomIdentity),
-        move: (across: number, up: number) =>
-          behaviour.translateBy(
-            on,
-            (-across * place.clientWidth) / this.near,
-            (up * place.clientWidth) / this.near,
-          ),
-        again: () => {
-          const pixels = (this.near * place.clientWidth) / this.size().widthMm;
-          const [x, y] = [-this.left * pixels, -this.top * pixels];
-          behaviour.transform(on, zoomIdentity.translate(x, y).scale(this.near));
+    this.behaviour ??= import("./d3Zoom.ts").then(({ moves }) =>
+      moves(place, {
+        near: () => this.near,
+        perPixel: () => this.size().widthMm / place.clientWidth,
+        corner: () => [this.left, this.top],
+        show: (near, left, top) => {
+          this.near = near;
+          this.left = left;
+          this.top = top;
         },
-      };
-    });
+      }),
+    );
     return this.behaviour;
   }
 }

@@ -5,6 +5,7 @@ import type { Bench } from "../bench.svelte.ts";
 import type { Units } from "../../../input/units.ts";
 import type { FieldItem, Typing } from "../form.ts";
 import { begin, change, redo, settle, undo, type History } from "../history.ts";
+import { inFieldWords } from "../fieldWords.ts";
 import { inOtherUnits } from "../otherUnits.ts";
 import { plainShop } from "./plainShop.ts";
 
@@ -46,6 +47,7 @@ export class ShopEdit implements Typing {
     return Array.isArray(list) ? (list as TypedList) : [];
   }
 
+  readonly inWords = inFieldWords;
   readonly put = (path: FieldPath, value: Typed | undefined): void =>
     this.show(change(this.history, typedWith(this.typed, path, value) as TypedGroup, JSON.stringify(path)));
   readonly leave = (): void => {

@@ -2,7 +2,7 @@ import type { Content } from "../../../input/loadContent.ts";
 import type { Tables } from "../../../input/context.ts";
 import type { Block } from "../../../output/pdf/block.ts";
 import type { Pdf } from "../../../output/pdf/document.ts";
-import type { FootCell, Margins } from "../../../output/pdf/flow.ts";
+import { type FootCell, type Margins, roomOf } from "../../../output/pdf/flow.ts";
 import type { TilePaper } from "../../../output/pdf/tilePaper.ts";
 import type { Binder } from "../../binder/makeBinder.ts";
 import { SAFETY_PLACE } from "../blocks.ts";
@@ -41,10 +41,9 @@ export interface BinderSection {
 
 /** The frame leaves a filing edge at the left, and below it room for the running foot, clear of what printers leave white. [mm] */
 export const MARGINS: Margins = { left: 18, right: 9, top: 9, bottom: 13 };
-/** Within the frame. [mm] */
-const PAD = 3;
-export const textWidthMm = ({ widthMm }: TilePaper): number =>
-  widthMm - MARGINS.left - MARGINS.right - 2 * PAD;
+/** Between the frame's sides. [mm] */
+export const textWidthMm = (paper: TilePaper): number =>
+  roomOf({ paper, cells: [], margins: MARGINS }).widthMm;
 
 /** The title block of a sheet that is of no part: as on the site. */
 export const sheetCells = ({ title: binder }: Making, title: string, kind: string): FootCell[] => [

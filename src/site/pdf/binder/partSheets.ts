@@ -1,7 +1,7 @@
 import { type FootCell, roomOf } from "../../../output/pdf/flow.ts";
 import type { Binder } from "../../binder/makeBinder.ts";
 import { chosenPlan } from "../../forming/plan.ts";
-import { partCells } from "../../words/titleBlock.ts";
+import { printedCells } from "../../words/titleBlock.ts";
 import { cardOnSheets } from "../cardOnSheets.ts";
 import { workSheet } from "../workSheet.ts";
 import { type BinderSheet, type Making, MARGINS, PLACES } from "./model.ts";
@@ -11,10 +11,7 @@ export function partSheets({ pdf, paper, known }: Making, { parts, shop, job }: 
   return parts.map(({ report, material, gauge }): BinderSheet => {
     const { part } = report;
     const around = { shop, job, material: material.name, gauge };
-    // Pages are counted below the frame, however many there come to be.
-    const cells: FootCell[] = partCells(report, { ...around, sheet: 1, sheets: 1 }).filter(
-      ({ screenOnly }) => !screenOnly,
-    );
+    const cells: FootCell[] = printedCells(report, around);
     const card: BinderSheet = {
       title: part.title,
       place: PLACES.part(part.name),

@@ -5,20 +5,27 @@ import type { BrakePlan } from "../../../forming/brakePlan.ts";
 import type { Report } from "../../../report/report.ts";
 import { plain } from "../../../drawing/format.ts";
 import { degrees, MM, numbersIn, type Numbers } from "../numbers.ts";
+import { END_NAMES } from "../shapes.ts";
 import type { Worked } from "../worked.ts";
 import { bendKey, type BendColumn } from "./bendKey.ts";
 import { acrossWords, type TableAnswers, withUnitOf } from "./answers.ts";
 
-const COLUMNS: Readonly<Record<BendColumn, string>> = {
+const columnsOf = ({
+  a,
+  b,
+}: {
+  readonly a: string;
+  readonly b: string;
+}): Readonly<Record<BendColumn, string>> => ({
   bend: "Bend",
   depth: "Depth",
-  a: "Along the lower end",
-  b: "Along the upper end",
+  a: `Along the ${a}`,
+  b: `Along the ${b}`,
   length: "Length",
   bent: "Bent",
   hit: "Order of the hits",
   force: "Force",
-};
+});
 
 type Line = BrakePlan["lines"][number];
 
@@ -37,6 +44,7 @@ interface Asked {
 /** How each figure of the tables of bend lines was worked out, by piece, column and line. */
 export function askedBendLines({ part, blanks }: Report, plan: BrakePlan): TableAnswers {
   const say = numbersIn(part.units);
+  const columns = columnsOf(END_NAMES[part.shape]);
   const patterns = blanks.filter(({ sameAs }) => sameAs === null);
   const answers = patterns.flatMap((blank) => {
     const own = linesOf(plan, blank);
@@ -47,12 +55,12 @@ export function askedBendLines({ part, blanks }: Report, plan: BrakePlan): Table
         ? [{ line, before: own[i - 1], zone, stretch, own, plan, thicknessMm: part.thickness, say }]
         : [];
     });
-    return (Object.keys(COLUMNS) as BendColumn[]).map(
+    return (Object.keys(columns) as BendColumn[]).map(
       (column) =>
         [
           bendKey(blank.piece, column),
           {
-            name: `${COLUMNS[column]}${patterns.length > 1 ? `, piece ${blank.piece}` : ""}`,
+            name: `${columns[column]}${patterns.length > 1 ? `, piece ${blank.piece}` : ""}`,
             rows: asked.map((one) => ({ row: `Line ${one.line.number}`, worked: WORKED[column](one) })),
           },
         ] as const,
@@ -135,7 +143,7 @@ function along({ line, before, say }: Asked, end: "a" | "b"): Worked {
   if (!before)
     return {
       rule,
-      numbers: `${withUnitOf(say, line.alongMm[end])} from the edge of seam 1.`,
+      numbers: `${withUnitOf(say, line.alongMm[end])} from seam edge 1.`,
       basis: DERIVED,
     };
   const further = line.alongMm[end] - before.alongMm[end];

@@ -152,15 +152,15 @@ const WORKED: Readonly<Record<Key, (line: Line, report: Report, say: Numbers) =>
     numbers: `√(${say.column(row.planMm)}² + ${say.column(b[2] - a[2])}²) = ${withUnitOf(say, row.trueMm)}`,
     basis: TRIANGLE,
   }),
-  inPlan: ({ row, space: { a, b } }, _, say) => ({
-    rule: "Straight across between the line’s two ends as they lie in plan, measured from the middle of the lower end.",
+  inPlan: ({ row, space: { a, b } }, { part }, say) => ({
+    rule: `Straight across between the line’s two ends as they lie in plan, measured from the middle of the ${END_NAMES[part.shape].a}.`,
     numbers: `${acrossWords(say, a.slice(0, 2), b.slice(0, 2))} = ${withUnitOf(say, row.planMm)}`,
     basis: TRIANGLE,
   }),
   nextA: (line, _, say) => step(line, say, "a"),
   nextB: (line, _, say) => step(line, say, "b"),
-  diagonal: ({ row, after }, _, say) => ({
-    rule: "Straight across the flat pattern from this line’s point of the lower end to the next line’s point of the upper end: what dividers span.",
+  diagonal: ({ row, after }, { part }, say) => ({
+    rule: `Straight across the flat pattern from this line’s point of the ${END_NAMES[part.shape].a} to the next line’s point of the ${END_NAMES[part.shape].b}: what dividers span.`,
     numbers: `${acrossWords(say, row.a, after?.row.b ?? row.b)} = ${withUnitOf(say, row.next?.flat.diagonalMm ?? 0)}; in the finished part ${withUnitOf(say, row.next?.diagonalMm ?? 0)}.`,
     basis: TRIANGLE,
   }),
