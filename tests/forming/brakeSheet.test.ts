@@ -135,7 +135,7 @@ describe("the printed brake sheet of a duct shoe", () => {
       { ...shoe, thickness: 2.5 },
       { ...shoe, material: "304" },
     ]) {
-      const other = planOn(part as NamedPart, longBrake());
+      const other = planOn(part, longBrake());
       expect(other.plan).toMatchObject({ tensileMostMPa: null, forceLimitMostKN: null });
       const tensile = part.thickness === 4 ? 515 : 360;
       const { dieMm, forceKNPerM } = other.plan;

@@ -9,7 +9,7 @@ import { along, edgePaths, endsOf, isSeam, nameAlong } from "../pattern/edges.ts
 import { fitSheet } from "../sheet.ts";
 
 /** How a blank lies on the rolls for one pass, seen from above. */
-export interface OnRolls {
+interface OnRolls {
   /** "First pass". */
   readonly title: string;
   readonly blank: Blank;
