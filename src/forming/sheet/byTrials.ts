@@ -38,7 +38,7 @@ export function firstByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep {
   if (!tried) return step;
   return {
     ...step,
-    text: `By this part's own trials, which come before the plan's start: ${tried.words}${tried.look ? "" : " Raise in small steps with the plate moving."} Without them: ${step.text}`,
+    text: `By this part's own trials, which come before the plan's start: ${tried.words} Without them: ${step.text}`,
     brief: tried.look ? tried.brief : `${tried.brief} Plate moving, in small steps.`,
     figures: [...triedFigures(asked, tried.set), ...zoneFigures(asked, "set"), ...step.figures],
   };

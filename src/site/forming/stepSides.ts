@@ -22,6 +22,7 @@ const AT_ARMS_LENGTH: readonly StepType[] = [
   { points: 10, leading: 1.05 },
   { points: 10, leading: 1.02 },
   { points: 10, leading: 1 },
+  { points: 10, leading: 0.97 },
 ];
 /** Letters of 10.5 points are no reason to cut the work elsewhere. */
 const LARGE_ENOUGH = 7;
