@@ -54,7 +54,9 @@ describe("a sheet with trials kept beside its part", () => {
     const done = [{ settingMm: 41, closed: window.to - 0.01 }];
     const raise = step(stepsAfter(done), "first-raise");
     expect(raise.brief).toMatch(/: keep 41 mm at the large edge/);
-    expect(raise.text).toMatch(/this pass is done; keep the setting of 41 mm for the lot\. Second pass: start at /);
+    expect(raise.text).toMatch(
+      /this pass is done; keep the setting of 41 mm for the lot\. Second pass: start at /,
+    );
     expect(raise.toNote.map(({ planned }) => planned)).toContain(41);
     const second = step(stepsAfter(done), "second-raise");
     const { secondPass } = correction(done);
