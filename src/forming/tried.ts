@@ -67,7 +67,8 @@ export function triedOn(asked: RollAsked, kept: TrialsKept | undefined): Tried |
   const what = "zone" in last ? "" : `, came out ${cameOut(last, asked.say)}`;
   const came = `last set ${asked.say.length(last.settingMm)}${what}`;
   return {
-    words: `${came.charAt(0).toUpperCase()}${came.slice(1)}. ${whatTo(answer)}`,
+    // Whatever the correction warns of on the screen stands on the sheet that starts from it.
+    words: `${came.charAt(0).toUpperCase()}${came.slice(1)}. ${correction ? correction.advice : whatTo(answer)}`,
     brief: `By this part's own trials (${came}): ${correction ? shortly(asked, correction) : whatTo(answer)}`,
     set: correction?.set ?? null,
     second: correction?.secondPass ?? null,

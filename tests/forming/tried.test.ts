@@ -33,7 +33,7 @@ describe("a sheet with trials kept beside its part", () => {
     const { set, nextMm } = correction(seen);
     const raise = step(stepsAfter(seen), "first-raise");
     expect(raise.text).toMatch(
-      /By this part's own trials.*: Last set 30 mm, came out gap 1500 mm\. Start at /,
+      /By this part's own trials.*: Last set 30 mm, came out gap 1500 mm\. Closed 58 %, wanted 66 % to 80 %: set /,
     );
     expect(raise.brief).toMatch(
       /^By this part's own trials \(last set 30 mm, came out gap 1500 mm\): start at .* at the large edge, the rest in the boxes\./,
@@ -55,7 +55,9 @@ describe("a sheet with trials kept beside its part", () => {
     const done = [{ settingMm: 41, closed: window.to - 0.01 }];
     const raise = step(stepsAfter(done), "first-raise");
     expect(raise.brief).toMatch(/: keep 41 mm at the large edge/);
-    expect(raise.text).toMatch(/In the window: keep 41 mm at the large edge.* Second pass from /);
+    expect(raise.text).toMatch(
+      /this pass is done; keep the setting of 41 mm for the lot\. Second pass: start at /,
+    );
     expect(raise.toNote.map(({ planned }) => planned)).toContain(41);
     const second = step(stepsAfter(done), "second-raise");
     const { secondPass } = correction(done);
@@ -220,4 +222,11 @@ describe("what is carried to the second pass and to the closing without a screen
     expect(value / chord).toBeGreaterThan(0.9);
     expect(value / chord).toBeLessThan(1.3);
   });
+});
+
+it("has on the sheet whatever the correction warns of, beyond the plan's own high too", () => {
+  const seen: TrialSeen[] = [{ settingMm: 60, gapMm: 1500 }];
+  const { advice } = correction(seen);
+  expect(advice).toContain("above the plan's own high");
+  expect(step(stepsAfter(seen), "first-raise").text).toContain(advice);
 });
