@@ -24,13 +24,13 @@ export function trialFit(item: FormingCase, roll: PlateRoll): TrialFit {
   const { name, arrangement, rolls, slide, workingWidth, bearings, coneAttachment } = roll;
   const stop = stopPlace({ item, roll });
   return {
-    shape: told([cone, curvature, rimsMm, slantMm, pieces, seamGapMm, edges]),
-    plate: told([item.thicknessMm, item.materialId, item.certificateYieldMPa ?? item.material.yieldMPa]),
-    machine: told([
-      ...[name, arrangement, rolls, slide, workingWidth, bearings, coneAttachment?.range],
-      // Set further in than it reaches, the stop stands elsewhere by the room that was given.
+    shape: told([
+      ...[cone, curvature, rimsMm, slantMm, pieces, seamGapMm, edges],
+      // Further in than the nearest it stands where the piece's own reach and the room ask for it.
       ...(stop && stop.furtherInMm > 0 ? [stop.mm] : []),
     ]),
+    plate: told([item.thicknessMm, item.materialId, item.certificateYieldMPa ?? item.material.yieldMPa]),
+    machine: told([name, arrangement, rolls, slide, workingWidth, bearings, coneAttachment?.range]),
   };
 }
 
@@ -38,5 +38,5 @@ export function trialFit(item: FormingCase, roll: PlateRoll): TrialFit {
 export function misfit(then: TrialFit, now: TrialFit | null): string | null {
   if (!now || then.machine !== now.machine) return "the machine is not as it was";
   if (then.plate !== now.plate) return "the plate is another";
-  return then.shape === now.shape ? null : "sizes, seam or pieces are others";
+  return then.shape === now.shape ? null : "sizes, seam, pieces or the place of the stop are others";
 }

@@ -48,8 +48,8 @@ it("starts a sheet at the bench from the part's trials, as long as they hold", (
 it.each([
   [["thickness"], "5", /the plate is another/],
   [["material"], "s355", /the plate is another/],
-  [["height"], "750", /sizes, seam or pieces are others/],
-  [["pieces"], "2", /sizes, seam or pieces are others/],
+  [["height"], "750", /sizes, seam, pieces or the place of the stop are others/],
+  [["pieces"], "2", /sizes, seam, pieces or the place of the stop are others/],
 ])("says that trials no longer hold once %j is %s", (path, value, why) => {
   const { answer } = here(changed(path, value));
   expect(answer.trials).toBeUndefined();
