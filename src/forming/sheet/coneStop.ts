@@ -17,7 +17,7 @@ function tightRoom(asked: RollSheetAsked): StopRoom | null {
 }
 
 const YOKE =
-  "The piece must not strike the yoke: watch the first turn by hand jog. The longer it stays open, the further it reaches.";
+  "The piece must not strike the yoke: watch the first turn by hand jog (short taps). The longer it stays open, the further it reaches.";
 
 function yoke(asked: RollSheetAsked): string {
   const open = openReach(asked.item);
@@ -28,19 +28,13 @@ function yoke(asked: RollSheetAsked): string {
 }
 
 /** What the second pass wants at the other end of the rolls; nothing where the job is not turned round. */
-function otherEnd({ item, roll, say }: RollSheetAsked): { text: string; brief: string } {
-  if (!isTurnedRound(roll?.arrangement)) return { text: "", brief: "" };
+function otherEnd({ item, roll, say }: RollSheetAsked): string {
+  if (!isTurnedRound(roll?.arrangement)) return "";
   const given = fixedEndRoomMm(roll);
   const room = given === undefined ? undefined : given + (stopPlace({ item, roll })?.furtherInMm ?? 0);
   return room === undefined
-    ? {
-        text: " The second pass needs a stop at the other end of the rolls too: look before you begin, and where there is none ask the machine's manual.",
-        brief: " Second pass: stop and room at the fixed end too.",
-      }
-    : {
-        text: ` The second pass needs the stop at the fixed end of the rolls, where the clear room is ${say.length(room)}.`,
-        brief: ` Second pass: fixed end, room ${say.length(room)}.`,
-      };
+    ? " The second pass needs a stop at the other end of the rolls too: look before you begin, and where there is none ask the machine's manual."
+    : ` The second pass needs the stop at the fixed end of the rolls, where the clear room is ${say.length(room)}.`;
 }
 
 /** The stop that the small edge slides on, and what it has to leave clear; nothing for a pipe. */
@@ -68,9 +62,7 @@ export function coneStop(asked: RollSheetAsked): PlanStep | null {
     id: "stop",
     phase: "set-up",
     title: "Set the cone stop",
-    text: `${where}, and grease it. The far side of the small end reaches ${say.length(reach)} past it when closed${open ? `, and ${say.length(open.pastMm)} at ${say.length(open.highMm)} over the pinch while the piece is still open at the first trial` : ""}${room}.${other.text}`,
-    brief: `${given === null ? "Stop as close to the drop end as the yoke allows" : `Stop ${say.length(given)} from the drop end`}, greased. The small end reaches ${say.length(reach)} past it closed${open ? `, ${say.length(open.pastMm)} while open (${say.length(open.highMm)} over the pinch)` : ""}${room}.${other.brief}`,
-    beware: `${tightRoom(asked) ? "While open it may strike the yoke: look how high it is. " : ""}First turn by hand jog (short taps).`,
+    text: `${where}, and grease it. The far side of the small end reaches ${say.length(reach)} past it when closed${open ? `, and ${say.length(open.pastMm)} at ${say.length(open.highMm)} over the pinch while the piece is still open at the first trial` : ""}${room}.${other}`,
     figures: [
       ...(given === null ? [] : [derived("stop from the drop end of the roll face", given)]),
       derived("reach past the stop when closed", reach),

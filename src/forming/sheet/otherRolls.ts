@@ -7,7 +7,7 @@ import type { PlanStep } from "./step.ts";
 
 type Arrangement = Exclude<NonNullable<PlateRoll["arrangement"]>, "initial-pinch">;
 
-/** How each other arrangement goes about it, in its own few words: for a pipe, and what a cone adds. */
+/** How each other arrangement goes about it, in its own words: for a pipe, and what a cone adds. */
 const WAYS: Readonly<Record<Arrangement, { readonly way: string; readonly cone: string }>> = {
   pyramid: {
     way: "Pre-bend both seam edges on the press brake or under a former: a pyramid leaves them straight for half the distance of its lower rolls. Centre the blank, lower the top roll in small steps and roll to and fro, the direction changed only with the top roll eased, until the template fits",
@@ -32,8 +32,6 @@ export function otherRollSteps({ item }: RollSheetAsked, arrangement: Arrangemen
       phase: "first pass",
       title: `Roll by template (${arrangement})`,
       text: `${isPipe(item) ? "" : `${cone}. `}${way}. No settings are given for this arrangement: go by the template at every step, and by the machine's manual.`,
-      brief: `${isPipe(item) ? "" : `${cone}. `}${way}.`,
-      beware: "No settings are given for this arrangement: template and manual.",
       figures: [],
       cautions: [
         RAISE_MOVING,

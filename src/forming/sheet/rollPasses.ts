@@ -7,7 +7,7 @@ import { expectedFirst } from "./expectedFirst.ts";
 import { firstMeasure } from "./firstMeasure.ts";
 import { firstCorrect } from "./firstCorrect.ts";
 import { settingBoxes } from "./settingBoxes.ts";
-import { settingBrief, settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
+import { settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
 import type { PlanStep } from "./step.ts";
 import { firstByTrials, secondByTrials, secondTold } from "./byTrials.ts";
 import { zonesBack, zonesOn } from "./zoneChange.ts";
@@ -20,9 +20,6 @@ const OVERLAP = "Never let an overlap enter the pinch.";
 const RISING = "Support the rising large end; keep clear of its swing.";
 const PRESSURE =
   "Lower the bending roll before reversing; do not draw the piece out under pinch pressure: open the pinch first.";
-
-const bewareOf = ([first]: readonly string[]): Pick<PlanStep, "beware"> =>
-  first === undefined ? {} : { beware: first };
 
 /** The same raise put on over another length of plate leaves another gap. */
 const smallSteps = ({ say }: RollSheetAsked): string =>
@@ -39,10 +36,6 @@ function raise(asked: RollSheetAsked): PlanStep {
     text: words
       ? `With the plate moving raise in small steps to ${words}. It is a first trial, short of the window on purpose${expected.text}: what came out decides, and the setting is corrected by it. ${smallSteps(asked)}`
       : `With the plate moving raise in small steps, try the template, and raise again${noSettings === null ? "" : ` (${noSettings})`}.`,
-    brief: words
-      ? `Plate moving, in small steps, to ${settingBrief(settings, "trial", say) ?? words}.${expected.brief}`
-      : "Plate moving, in small steps, by the template.",
-    ...bewareOf(settings ? settingProblems(settings, "trial") : []),
     figures: settings ? [...settingFigures(settings, "trial"), ...expected.figures] : [],
     cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial") : [])],
     toNote: settingBoxes(asked, "trial"),
@@ -59,8 +52,6 @@ function through(asked: RollSheetAsked): PlanStep {
     phase: "first pass",
     title: "Roll from seam edge to seam edge",
     text: `Roll on towards the bending roll up to ${order.second}, the element lines parallel to the rolls all the way${isPipe(item) ? "" : " and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.length(arm)}`}; the second pass bends it. ${zonesOn(settings, "trial", order)}Stop where the piece can still pass over the top roll.`,
-    brief: `On to ${order.second}, element lines parallel to the rolls. ${arm === undefined ? "" : `The first ${say.length(arm)} or so stay straight. `}${zonesOn(settings, "trial", order)}Stop where the piece still passes over the top roll.`,
-    beware: "Support the rising end, keep clear of its swing.",
     figures:
       arm === undefined ? [] : [{ label: "straight lead, about", value: arm, unit: "mm", basis: DERIVED }],
     cautions: [RISING, OVERLAP],
@@ -95,8 +86,6 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       phase: "turning the job round",
       title: "Unload",
       text: `Lower the bending roll, open the pinch and lift the piece out.${lot && !pipe ? ` Make the first pass of ${allOf(item)} of the lot before the stop is moved.` : ""}`,
-      brief: `Bending roll down, pinch open, lift out.${lot && !pipe ? ` First pass of ${allOf(item)} before the stop is moved.` : ""}`,
-      beware: "Never draw it out under pinch.",
       figures: [],
       cautions: [PRESSURE],
       toNote: [],
@@ -109,10 +98,6 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       text: pipe
         ? `Turn the piece end for end so that ${order.second} leads. Bring the bending roll down and square it again.`
         : `Move the stop to the other end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.length(stopMm)})`}. Bring the bending roll down and square it again, then tilt it the other way. Load with the inside up and the small edge on the stop; now ${order.second} lies ahead, over the bending roll in its groove. The small edge's bearing is now the one at the fixed end; the readings at 0 stay.`,
-      brief: pipe
-        ? `End for end, ${order.second} leads. Bending roll down and square.`
-        : `Stop to the fixed end${stopMm === null ? "" : `, ${say.length(stopMm)} from it`}. Bending roll down, square, tilted the other way: small edge's bearing at the fixed end. Inside up, small edge on the stop: ${order.second} ahead, in the groove.`,
-      beware: "Springy: sling it.",
       figures: [],
       cautions: ["The piece is springy and awkward now: slings so that it cannot roll or spring open."],
       toNote: pipe
@@ -135,10 +120,6 @@ function second(asked: RollSheetAsked): PlanStep {
     text: words
       ? `With the plate moving raise in small steps towards ${words}.${carried.text} Roll from ${order.second}: this pass undoes the skew of the first and bends its straight lead.${zonesBack(settings, order)}`
       : `With the plate moving raise in small steps, a little tighter than the first pass, and roll from ${order.second}: this pass undoes the skew of the first and bends its straight lead.`,
-    brief: words
-      ? `Plate moving, in small steps, towards ${settingBrief(settings, "finished", say) ?? words}.${carried.brief} Roll from ${order.second}.${zonesBack(settings, order)}`
-      : `Plate moving, in small steps, a little tighter than before. Roll from ${order.second}.`,
-    ...bewareOf(settings ? settingProblems(settings, "finished") : []),
     figures: settings ? [...settingFigures(settings, "finished"), ...carried.figures] : [],
     cautions: [RAISE_MOVING, RISING, ...(settings ? settingProblems(settings, "finished") : [])],
     toNote: settingBoxes(asked, "finished", carried.model !== undefined && !secondTold(asked)),
@@ -162,8 +143,6 @@ function close(asked: RollSheetAsked): PlanStep {
     phase: "closing",
     title: item.pieces === 1 ? "Close" : "Bring to the template",
     text: `${end}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}.${more.text} Will it not close, stop: do not force it with clamps beyond what springs back. Then lower the bending roll, open pinch and yoke and take the piece off.`,
-    brief: `${item.pieces === 1 ? `Until the seam edges ${meet}, ends level` : "Until the templates fit at both ends"}. Templates ${templateBrief(item, say, 1)}.${more.brief} Bending roll down, pinch and yoke open, off.`,
-    beware: "No overlap into the pinch.",
     figures: [...templates, ...more.figures],
     cautions: [OVERLAP, PRESSURE],
     toNote: [

@@ -22,7 +22,6 @@ const DEPTH = { mm: 1, in: 25.4 / 16 } as const;
 /** How much more to raise for the gap that the second pass has left, and what to do where the edges have passed each other. */
 export function stillOpen(asked: RollSheetAsked): {
   readonly text: string;
-  readonly brief: string;
   readonly figures: readonly Figure[];
 } {
   const { item, roll, say } = asked;
@@ -35,21 +34,15 @@ export function stillOpen(asked: RollSheetAsked): {
       ? " Edges past each other: lower the bending roll and take the piece off; they are sprung apart by a spreader, never by rolling on."
       : "";
   const rest = `${tilt}${past}`;
-  const fewer =
-    past === ""
-      ? tilt
-      : `${tilt} Edges past each other: bending roll down and off; a spreader springs them apart, never rolling on.`;
   const rate = roll && (item.cone ? coneRate({ item, roll, say }) : zoneRate({ item, roll, say }));
   if (!rate)
     return {
       text: ` Not there yet: both ends a little more alike, back to ${second} and through again.${rest}`,
-      brief: ` Else both ends a little more, from ${second} again.${fewer}`,
       figures: [],
     };
   const by = `${say.length(rate.moreMm)} for every ${say.length(rate.everyMm)} of ${rate.of}`;
   return {
     text: ` Not there yet: both ends more alike${rate.where}, by the model about ${by}, half of it first; back to ${second} and through again.${rest}`,
-    brief: ` Else both ends more${rate.where}, about ${by}, half of it first; from ${second} again.${fewer}`,
     figures: [mm(`raise for every ${say.length(rate.everyMm)} of ${rate.of}`, rate.moreMm, DERIVED)],
   };
 }
