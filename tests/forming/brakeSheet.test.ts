@@ -45,11 +45,11 @@ describe("the printed brake sheet of a duct shoe", () => {
   const { forming, plan, step, said } = planOn(shoe, longBrake());
 
   it("brings the seam edges together to the gap of the weld, and has a line for what it came to", () => {
-    expect(step("tack").text).toContain("bring the seam edges together to 2 mm, by feeler");
+    expect(step("tack").text).toContain("Bring the seam edges together to 2 mm, by feeler");
     expect(said("tack")).toContain("seam edges together to 2 mm, by feeler");
     expect(step("tack").toNote).toEqual([{ label: "seam gap, measured", unit: "mm", planned: 2 }]);
     const close = planOn({ ...shoe, seam: { at: 270 } }, longBrake()).step("tack");
-    expect(close.text).toContain("bring the seam edges together, and");
+    expect(close.text).toContain("Bring the seam edges together. Set");
     expect(close.toNote).toEqual([]);
     const lapped = planOn({ ...shoe, seam: { at: 270, joint: "lap", lap: 20 } }, longBrake()).step("tack");
     expect(lapped.text).toContain("the seam edges over each other by 20 mm, as marked");

@@ -55,9 +55,9 @@ describe("the steps beside the machine", () => {
     expect(words("first-raise")).toMatch(/^With the plate moving raise in small steps/);
     expect(words("second-raise")).toMatch(/^With the plate moving raise in small steps/);
     expect(words("first-measure")).toMatch(
-      /Release and support the piece, then measure straight across from inside corner to inside corner/,
+      /Release the piece and support it\. Measure straight across from inside corner to inside corner/,
     );
-    expect(words("first-correct")).toMatch(/lower the bending roll, bring the piece back/);
+    expect(words("first-correct")).toMatch(/Lower the bending roll and bring the piece back/);
     expect(words("unload")).toMatch(/Lower the bending roll, open the pinch and lift the piece out/);
   });
 

@@ -46,7 +46,7 @@ function mark(asked: LiftAsked, plan: BrakePlan): PlanStep {
     id: "mark",
     phase: "set-up",
     title: "Dress and mark",
-    text: `Dress the edges. ${face}. The punch presses on the inside, so that the plate folds upwards, towards you. Scribe the ${lines} bend lines of each piece on the inside, with number and letter of the depth, by their distances along both edges from seam edge 1; mark how far from the wide end a line is bent, where not over its whole length.`,
+    text: `Dress the edges. ${face}. The punch presses on the inside: the plate folds upwards, towards you. Scribe the ${lines} bend lines of each piece on the inside, by their distances along both edges from seam edge 1 (see the picture and the table). Write its number and the letter of its depth to each. Where a line is not bent over its whole length, mark how far from the wide end it is.`,
     figures: [],
     cautions: [SHARP, ...liftCautions(asked, "brake")],
     toNote: [],
@@ -84,7 +84,7 @@ function tooling({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
     id: "tooling",
     phase: "set-up",
     title: "Tooling and force",
-    text: `Die opening ${say.length(plan.dieMm)} (this thickness wants at least ${say.length(plan.leastDieMm)}); it leaves an inside radius of about ${say.length(plan.insideRadiusMm)}. The strongest hit bends ${say.length(plan.longestHitMm)} and takes about ${hit}, as the constant is taken (${used} to ${greatest}), in plate of ${tensile} tensile strength, the least of its grade. ${set} ${stronger}`,
+    text: `Die opening ${say.length(plan.dieMm)} (this thickness wants at least ${say.length(plan.leastDieMm)}). It leaves an inside radius of about ${say.length(plan.insideRadiusMm)}. The strongest hit bends ${say.length(plan.longestHitMm)} and takes about ${hit} (constant ${used} to ${greatest}), in plate of ${tensile} tensile strength, the least of its grade. ${set} ${stronger}`,
     figures: [
       mm("die opening", plan.dieMm, COMMON_PRACTICE),
       mm("inside radius, about", plan.insideRadiusMm, COMMON_PRACTICE),
@@ -129,7 +129,7 @@ function strip({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
     id: "strip",
     phase: "set-up",
     title: several ? "Trial strips" : "Trial strip",
-    text: `Cut ${strips}, ${size}, so that the line lies to its rolling direction as on the blank. Bend it over the same die and note the ram depth that leaves the angle after springback: ${depthWords(plan)}. The table has the letter of each line; a bend angle is what the plate turns by, from flat.${unlike(plan)}`,
+    text: `Cut ${strips}, ${size}. Its line lies to the rolling direction as on the blank. Bend it over the same die. Note the ram depth that leaves the angle after springback: ${depthWords(plan)}. The table has the letter of each line. A bend angle is what the plate turns by, from flat.${unlike(plan)}`,
     figures: [
       mm("trial strip, across the line at least", acrossMm, COMMON_PRACTICE),
       mm("trial strip, along the line at least", alongMm, COMMON_PRACTICE),

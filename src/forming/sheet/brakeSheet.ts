@@ -64,7 +64,7 @@ function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
     id: "bend",
     phase: "bending",
     title: "Bend line by line",
-    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle (${range}). Go from seam edge 1 to the middle. Then turn the piece and go from seam edge 2 to the middle.${short > 0 ? ` Where lines run nearer to each other than half the die opening they stop short of the narrow end, by up to ${say.length(short)}. ${SHORT_HITS} ${tips}` : ""} Underbend at first. Try the template after every few hits. ${template.words}.`,
+    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle (${range}), to the depth of its letter. Go from seam edge 1 to the middle. Then turn the piece and go from seam edge 2 to the middle. Underbend at first. Try the template after every few hits. ${template.words}.${short > 0 ? ` Where lines run nearer to each other than half the die opening they stop short of the narrow end, by up to ${say.length(short)}. ${SHORT_HITS} ${tips}` : ""}`,
     figures: [
       ...(short > 0
         ? [mm("lines stop short of the narrow end by up to", short, "metalforming-step-bending")]
@@ -89,7 +89,7 @@ function checkCorners(asked: PartAsked, plan: BrakePlan): PlanStep[] {
   const square =
     "Hold a try square in each corner of the rectangular end, level along its two edges: 90° inside";
   const protractor =
-    "Then a protractor inside, a leg on each flat beside the corner, rocked up and down along it: its greatest reading is";
+    "Then hold a protractor inside, a leg on each flat beside the corner, and rock it up and down along it: its greatest reading is";
   const notMeasured = "that is their sum, and no angle to measure, because a corner is a cone";
   const said = (flat: string | null, sum: string) =>
     `${square}.${flat === null ? "" : ` ${protractor} ${flat}.`} The hits of a corner add up to ${sum}; ${notMeasured}.`;
@@ -124,7 +124,7 @@ function tackOf({ item, say }: PartAsked): PlanStep {
     id: "tack",
     phase: "tack and re-round",
     title: "Tack",
-    text: `Stand the ${pieces === 1 ? "piece" : "pieces"} on a drawn outline of the larger end, bring ${lapMm > 0 ? "" : "the "}${edges}, and set sound tacks from the middle outwards.${left}`,
+    text: `Stand the ${pieces === 1 ? "piece" : "pieces"} on a drawn outline of the larger end. Bring ${lapMm > 0 ? "" : "the "}${edges}. Set sound tacks from the middle outwards.${left}`,
     figures: gapMm > 0 ? [mm("gap between the seam edges", gapMm, AS_DRAWN)] : [],
     cautions: ["Hot work: fire watch and ventilation by local rules."],
     toNote: gapMm > 0 ? [{ label: "seam gap, measured", unit: "mm", planned: gapMm }] : [],

@@ -25,7 +25,7 @@ export function expectedFirst(asked: RollSheetAsked): Expected {
   const { insideGapMm } = endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed: trial.closed });
   const gap = near(insideGapMm);
   return {
-    text: `, to come out near ${gap} of gap at the large end`,
+    text: `: expect a gap near ${gap}${isPipe(item) ? "" : " at the large end"}`,
     figures: [],
   };
 }
@@ -41,7 +41,7 @@ function byRadius({ item }: RollSheetAsked, share: number, near: (mm: number) =>
     .map(({ zone, name }) => `${near(radius(zone.largeRadiusMm))}${groups.length > 1 ? ` in ${name}` : ""}`)
     .join(", ");
   return {
-    text: `, to come out near an inside radius of ${list}${end}`,
+    text: `: expect an inside radius near ${list}${end}`,
     figures: zones.map((zone) =>
       taped(
         `${zoneName(zone, zones.length)}expected at the first trial, large end, inside radius`,

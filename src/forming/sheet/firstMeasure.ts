@@ -14,7 +14,7 @@ function halfWay({ item, say }: RollSheetAsked): string {
   if (!aim || !cone || aim.closed === null) return "";
   const { insideGapMm } = endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed: aim.closed });
   const widest = templateBrief(item, say, sharesOf(item).from);
-  return `half way, at a gap of ${say.tape(insideGapMm)}${isPipe(item) ? "" : " at the large end"}: ${templateBrief(item, say, aim.share)}; more open is right too, up to ${widest} at the widest gap`;
+  return `half way, at a gap of ${say.tape(insideGapMm)}${isPipe(item) ? "" : " at the large end"}, ${templateBrief(item, say, aim.share)}. More open is right too, up to ${widest} at the widest gap`;
 }
 
 /** What is measured when the first pass is through: gaps of a right cone, inside radii of each zone of an uneven skin. */
@@ -29,16 +29,22 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
   const caps = gaps.map(({ end, capMm }) => `${say.tape(capMm)} at the ${end}`).join(", ");
   const large = gaps[0];
   const templates = templateFigures(item, share);
-  const radii = templates.map(({ value }) => say.tape(value)).join(" and ");
-  const held =
-    templates.length <= 2
-      ? large
-        ? ` Inside templates, square to the element line, ${halfWay(asked)}.`
-        : ` Inside templates half way through the window, square to the element line: ${radii}.`
-      : "";
+  const held = large ? ` Inside templates, held square to the element line: ${halfWay(asked)}.` : "";
+  const ends = isPipe(item) ? "" : ", large end and small end";
+  const limits =
+    templates.length === 0
+      ? ""
+      : ` Inside radii${ends}. ${[
+          ["Open limit", from],
+          ["Half way", share],
+          ["Tight limit", to],
+          ["Never tighter than", cap],
+        ]
+          .map(([name, of]) => `${name}: ${templateBrief(item, say, Number(of))}.`)
+          .join(" ")}`;
   const text = large
-    ? `Release and support the piece, then measure straight across from inside corner to inside corner of its seam edges: ${windows}. Never below ${caps} in this pass.${held}`
-    : `Release and support the piece and hold the templates of the first pass to ${templates.length <= 2 ? "it" : "every zone"}: ${say.percent(from)} to ${say.percent(to)} of the final bend, never above ${say.percent(cap)}, where the templates are ${templateBrief(item, say, cap)}. In the window lie the inside radii from ${templateBrief(item, say, from)} (open) to ${templateBrief(item, say, to)} (tight).${held || ` Inside templates half way through, square to the element line: ${templates.map(({ label, value }) => `${label.replace(/: template radius inside, /, ", ").replace(/, held square.*/, "")} ${say.tape(value)}`).join("; ")}.`}`;
+    ? `Release the piece and support it. Measure straight across from inside corner to inside corner of its seam edges: right is ${windows}. Never below ${caps} in this pass.${held}`
+    : `Release the piece and support it. Hold the inside templates of the first pass, square to the element line, to ${templates.length <= 2 ? "it" : "every zone"}. Right is ${say.percent(from)} to ${say.percent(to)} of the final bend, never above ${say.percent(cap)}.${limits}`;
   return {
     id: "first-measure",
     phase: "first pass",

@@ -15,26 +15,31 @@ import { stillOpen } from "./stillOpen.ts";
 import { feelerWords, templateBrief, templateFigures } from "./touch.ts";
 
 export const RAISE_MOVING =
-  "Raise in small steps while the plate travels towards the bending roll. Never make a large raise under standing plate, never roll backwards at setting: what suits moving plate creases standing plate.";
+  "Raise only while the plate travels towards the bending roll. Never make a large raise under standing plate, never roll backwards at setting: what suits moving plate creases standing plate.";
 const OVERLAP = "Never let an overlap enter the pinch.";
-const RISING = "Support the rising large end; keep clear of its swing.";
+const rising = ({ item }: RollSheetAsked): string =>
+  `Support the rising ${isPipe(item) ? "" : "large "}end; keep clear of its swing.`;
 const PRESSURE =
   "Lower the bending roll before reversing; do not draw the piece out under pinch pressure: open the pinch first.";
 
+/** Where a zone has its own setting: with trials the boxes hold what those say. */
+const ownSetting = ({ tried }: RollSheetAsked): string =>
+  tried ? "in the table of settings" : "as in the boxes";
+
 /** The same raise put on over another length of plate leaves another gap. */
 const smallSteps = ({ say }: RollSheetAsked): string =>
-  `Small steps are ${say.units === "mm" ? "5 mm" : "3/16 in"} or less on the scale, both bearings by turns, the plate moving all the while; note how far it had gone when the whole raise was on, and take as long over every blank.`;
+  `Small steps are ${say.units === "mm" ? "5 mm" : "3/16 in"} or less on the scale, both bearings by turns. Note how far the plate had gone when the whole raise was on, and take as long over every blank.`;
 
 function raise(asked: RollSheetAsked): PlanStep {
   const { settings, noSettings, say } = asked;
-  const words = settings && settingWords(settings, "trial", say);
+  const words = settings && settingWords(settings, "trial", { say, zoneBy: ownSetting(asked) });
   const expected = expectedFirst(asked);
   return firstByTrials(asked, {
     id: "first-raise",
     phase: "first pass",
     title: "Raise for the first pass",
     text: words
-      ? `With the plate moving raise in small steps to ${words}. It is a first trial, short of the window on purpose${expected.text}: what came out decides, and the setting is corrected by it. ${smallSteps(asked)}`
+      ? `With the plate moving raise in small steps to ${words}. ${smallSteps(asked)} This first trial stays short of the window on purpose${expected.text}. Correct the setting by what came out.`
       : `With the plate moving raise in small steps, try the template, and raise again${noSettings === null ? "" : ` (${noSettings})`}.`,
     figures: settings ? [...settingFigures(settings, "trial"), ...expected.figures] : [],
     cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial") : [])],
@@ -51,10 +56,10 @@ function through(asked: RollSheetAsked): PlanStep {
     id: "first-through",
     phase: "first pass",
     title: "Roll from seam edge to seam edge",
-    text: `Roll on towards the bending roll up to ${order.second}, the element lines parallel to the rolls all the way${isPipe(item) ? "" : " and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.length(arm)}`}; the second pass bends it. ${zonesOn(settings, "trial", order)}Stop where the piece can still pass over the top roll.`,
+    text: `Roll on towards the bending roll up to ${order.second}. Keep the element lines parallel to the rolls all the way${isPipe(item) ? "" : ", and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.length(arm)}`}: the second pass bends it. ${zonesOn(settings, "trial", order)}Stop where the piece can still pass over the top roll.`,
     figures:
       arm === undefined ? [] : [{ label: "straight lead, about", value: arm, unit: "mm", basis: DERIVED }],
-    cautions: [RISING, OVERLAP],
+    cautions: [rising(asked), OVERLAP],
     toNote: [
       { label: "gone, when all raise was on", unit: "mm" },
       { label: "straight lead, measured", unit: "mm" },
@@ -96,8 +101,8 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       phase: "turning the job round",
       title: "Turn the job round",
       text: pipe
-        ? `Turn the piece end for end so that ${order.second} leads. Bring the bending roll down and square it again.`
-        : `Move the stop to the other end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.length(stopMm)})`}. Bring the bending roll down and square it again, then tilt it the other way. Load with the inside up and the small edge on the stop; now ${order.second} lies ahead, over the bending roll in its groove. The small edge's bearing is now the one at the fixed end; the readings at 0 stay.`,
+        ? `Turn the piece end for end so that ${order.second} leads. Lower the bending roll and square it again.`
+        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.length(stopMm)})`}. Lower the bending roll, square it again, then tilt it the other way. Load with the inside up and the small edge on the stop: now ${order.second} lies ahead. Lay that edge over the bending roll, in its groove. The small edge's bearing is now the one at the fixed end; the readings at 0 stay.`,
       figures: [],
       cautions: ["The piece is springy and awkward now: slings so that it cannot roll or spring open."],
       toNote: pipe
@@ -110,7 +115,7 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
 
 function second(asked: RollSheetAsked): PlanStep {
   const { settings, say } = asked;
-  const words = settings && settingWords(settings, "finished", say);
+  const words = settings && settingWords(settings, "finished", { say, zoneBy: ownSetting(asked) });
   const carried = carriedOver(asked);
   const order = seamOrder(asked);
   return {
@@ -121,7 +126,7 @@ function second(asked: RollSheetAsked): PlanStep {
       ? `With the plate moving raise in small steps towards ${words}.${carried.text} Roll from ${order.second}: this pass undoes the skew of the first and bends its straight lead.${zonesBack(settings, order)}`
       : `With the plate moving raise in small steps, a little tighter than the first pass, and roll from ${order.second}: this pass undoes the skew of the first and bends its straight lead.`,
     figures: settings ? [...settingFigures(settings, "finished"), ...carried.figures] : [],
-    cautions: [RAISE_MOVING, RISING, ...(settings ? settingProblems(settings, "finished") : [])],
+    cautions: [RAISE_MOVING, rising(asked), ...(settings ? settingProblems(settings, "finished") : [])],
     toNote: settingBoxes(asked, "finished", carried.model !== undefined && !secondTold(asked)),
     ...(carried.model && { model: carried.model }),
     basis: settings ? DERIVED : COMMON_PRACTICE,
@@ -136,13 +141,13 @@ function close(asked: RollSheetAsked): PlanStep {
   const meet = weld > 0 ? `stand ${feelerWords(weld, say)} apart (weld gap, by feeler blade)` : "meet";
   const end =
     item.pieces === 1
-      ? `Close until the seam edges ${meet} over their whole length, the ends level with each other`
+      ? `Close until the seam edges ${meet} over their whole length, both ends level`
       : `Roll until the templates fit at both ends; each of the ${item.pieces} pieces stays open`;
   return {
     id: "close",
     phase: "closing",
     title: item.pieces === 1 ? "Close" : "Bring to the template",
-    text: `${end}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}.${more.text} Will it not close, stop: do not force it with clamps beyond what springs back. Then lower the bending roll, open pinch and yoke and take the piece off.`,
+    text: `${end}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}.${more.text} Will it not close, stop: do not force it with clamps beyond what springs back. When it is right, lower the bending roll, open pinch and yoke and take the piece off.`,
     figures: [...templates, ...more.figures],
     cautions: [OVERLAP, PRESSURE],
     toNote: [

@@ -34,7 +34,7 @@ function zoneMarks(asked: RollSheetAsked): string {
   const zones = settings?.zones ?? [];
   if (zones.length < 2) return "";
   const marks = zones.map((zone, i) => `${i + 1} from ${beginning(asked, zone)}`).join("; ");
-  return ` Mark the ${zones.length} zones by a line across the blank where each begins, along the large and the small edge from seam edge 1: ${marks}. Each has its own setting and template.`;
+  return ` Mark the ${zones.length} zones by a line across the blank where each begins, along large and small edge from seam edge 1: ${marks}. Each has its own setting and template.`;
 }
 
 function edges(asked: RollSheetAsked): PlanStep {
@@ -44,7 +44,7 @@ function edges(asked: RollSheetAsked): PlanStep {
   return step({
     id: "edges",
     title: "Dress and mark",
-    text: `${bevel(asked)}Dress all edges free of dross and burrs${pipe ? "" : `, the small edge smooth: it slides ${say.length(slide)} along the stop in one pass`}. Mark seam edges 1 and 2 as the picture of the blank has them, and scribe the element lines on the inside face; at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)}`,
+    text: `${bevel(asked)}Dress all edges free of dross and burrs.${pipe ? "" : ` Make the small edge smooth: it slides ${say.length(slide)} along the stop in one pass.`} Mark seam edges 1 and 2 as on the picture of the blank. Scribe the element lines on the inside face: at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)}`,
     figures: [
       ...dressingFigures(item),
       ...(pipe ? [] : [mm("small edge slides along the stop", slide, COMMON_PRACTICE)]),
@@ -58,16 +58,16 @@ function bevel(asked: RollSheetAsked): string {
   const dressing = dressingWords(asked);
   return dressing === ""
     ? ""
-    : `Bevel the edges of both ends level with their planes. Cut square, one corner of an edge stands over its plane: take ${dressing} end${asked.item.cone ? "" : "; where the wall leans outwards, off the other face"}, along the wall${asked.item.trimAllowance ? "" : "; the opposite face still lacks as much then, unless the blank is laid out with the allowance for it (trimAllowance)"}. `;
+    : `Bevel both ends level: take ${dressing}${asked.item.cone ? "" : " (where the wall leans outwards, off the other face)"}, along the wall: the square cut stands over there.${asked.item.trimAllowance ? "" : " The opposite face still lacks as much, unless the blank has the allowance for it (trimAllowance)."} `;
 }
 
 /** Where the slant takes more than half the rolls: by trim, if the machine has any. */
 function trimWords(trim: boolean | undefined): string {
-  const wide = "The slant takes more than half the rolls:";
-  if (trim === true) return `${wide} trim the pinch roll out of parallel until it grips the large end only.`;
+  const wide = "the slant takes more than half the rolls";
+  if (trim === true) return `Trim the pinch roll out of parallel until it grips the large end only: ${wide}.`;
   return trim === false
-    ? `${wide} this machine has no pinch trim, so pinch no harder than the large edge needs.`
-    : `${wide} if the pinch roll can be trimmed out of parallel, until it grips the large end only; else pinch no harder than the large edge needs.`;
+    ? `This machine has no pinch trim, and ${wide}.`
+    : `If the pinch roll can be trimmed out of parallel, trim it until it grips the large end only: ${wide}.`;
 }
 
 function pinch({ item, roll }: RollSheetAsked): PlanStep {
@@ -77,7 +77,7 @@ function pinch({ item, roll }: RollSheetAsked): PlanStep {
     ? "Set the pinch parallel."
     : half
       ? trimWords(roll.pinchTrim)
-      : "The slant takes no more than half the rolls: set the pinch parallel, their crown usually lets the small end go free.";
+      : "Set the pinch parallel: the slant takes no more than half the rolls, and their crown usually lets the small end go free.";
   return step({
     id: "pinch",
     title: "Set the pinch",
@@ -99,17 +99,25 @@ function startOf({ settings }: RollSheetAsked) {
   return (!other && zone?.passes.find(({ id }) => id === "trial")?.start) || null;
 }
 
+/** Is every zone set by raises at the bearings? */
+const boxed = ({ settings }: RollSheetAsked): boolean => {
+  const starts = settings?.zones.map(({ passes }) => passes.find(({ id }) => id === "trial")?.start) ?? [];
+  return starts.length > 1 && starts.every((start) => start != null && start.smallBearingMm !== null);
+};
+
 /** How much the bending roll is tilted, and on what that is set: scales stand at the bearings. */
 function tiltWords(asked: RollSheetAsked): string {
   const start = startOf(asked);
   if (isPipe(asked.item)) return "";
-  const lower = " Then lower it clear; ";
-  if (!start) return `${lower}tilt it for the cone, small end higher.`;
+  const lower = " Then lower the bending roll clear";
+  if (!start && !boxed(asked)) return `${lower} and tilt it for the cone, small end higher.`;
+  if (!start)
+    return `${lower}: the tilt of each zone (small end higher) follows from the raises of its two bearings.`;
   const by = `${number(start.tiltDeg, 1)}°`;
   if (start.smallBearingMm !== null)
-    return `${lower}the tilt (${by}, small end higher) follows from the raises of its two bearings.`;
+    return `${lower}: the tilt (${by}, small end higher) follows from the raises of its two bearings.`;
   const higher = setting(start.smallMm - start.largeMm, asked.say);
-  return `${lower}tilt it by ${by}, small end higher: the small edge ${higher} above the large one.`;
+  return `${lower} and tilt it by ${by}, small end higher: the small edge ${higher} above the large one.`;
 }
 
 function zero(asked: RollSheetAsked): PlanStep {
@@ -119,7 +127,7 @@ function zero(asked: RollSheetAsked): PlanStep {
   return step({
     id: "zero",
     title: "Find 0 (nought)",
-    text: `Bring the bending roll up square to the top roll, the blank pinched and lying flat, until it just touches the plate along its whole length: this is 0${two ? ", at both ends of the roll: write down both readings" : ""}. Every raise on this sheet is counted from here up the slide${two ? "; a scale then shows its reading at 0 plus the raise" : ""}.${tilt}`,
+    text: `Pinch the blank so that it lies flat. Bring the bending roll up, square to the top roll, until it just touches the plate along its whole length. This is 0${two ? ", at both ends of the roll: write down both readings" : ": write down the reading"}. Every raise on this sheet is counted from here up the slide${two ? "; a scale shows its reading at 0 plus the raise" : ""}.${tilt}`,
     figures: [],
     cautions: [],
     toNote: two
@@ -138,11 +146,11 @@ function align(asked: RollSheetAsked): PlanStep {
       ? " One of its two seam edges then lies ahead, by the hand of the machine: chalk “first” on it and “second” on the other. Never turn the blank over to make seam edge 1 lead."
       : pipe
         ? ""
-        : ` So ${first} lies ahead; never turn the blank over to make the other one lead.`;
+        : ` So ${first} lies ahead: never turn the blank over to make the other one lead.`;
   return step({
     id: "align",
     title: "Load and align",
-    text: `Bending roll down, pinch open. Lay the blank in, inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll, square in the groove along that roll; where it has none, square to the rolls as the machine's manual has it. A blank weighs ${say.mass(heaviest)} and its longest element is ${say.length(item.slantMm.longest)}.`,
+    text: `A blank weighs ${say.mass(heaviest)}; its longest element is ${say.length(item.slantMm.longest)}. Lower the bending roll and open the pinch. Lay the blank in, inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll. Lay it square in the groove along that roll; where there is none, square to the rolls as the machine's manual has it.`,
     figures: [{ label: "mass of the heaviest blank", value: heaviest, unit: "kg", basis: DERIVED }],
     cautions: isHeavy(asked)
       ? liftCautions(asked, "roll")

@@ -47,17 +47,21 @@ export function settingProblems({ zones }: RollSettings, id: PassPoint["id"]): s
   );
 }
 
-/** The setting in a sentence's own words, where one setting serves all round; else where to find it. */
-export function settingWords({ zones, stopMm }: RollSettings, id: PassPoint["id"], say: Say): string | null {
+/** The setting in a sentence's own words, where one setting serves all round; else where to find it (`zoneBy`). */
+export function settingWords(
+  { zones, stopMm }: RollSettings,
+  id: PassPoint["id"],
+  { say, zoneBy }: { say: Say; zoneBy: string },
+): string | null {
   const [zone] = zones;
   const start = zone?.passes.find((one) => one.id === id)?.start;
   if (!zone || !start) return null;
-  if (zones.length > 1) return "the zone's own setting in the table";
+  if (zones.length > 1) return `each zone's own setting, ${zoneBy}`;
   if (stopMm === null) return setting(start.middleMm, say);
   const { smallBearingMm, largeBearingMm } = start;
   const bearings =
     smallBearingMm === null || largeBearingMm === null
       ? ""
-      : `; that is ${setting(smallBearingMm, say)} at the small edge's bearing (now at the ${endTowards("small", id)}) and ${setting(largeBearingMm, say)} at the large edge's (at the ${endTowards("large", id)}), where the scales are: each shows its reading at 0 and this much more`;
+      : `. At the bearings, where the scales are, that is ${setting(smallBearingMm, say)} at the small edge's bearing (now at the ${endTowards("small", id)}) and ${setting(largeBearingMm, say)} at the large edge's (at the ${endTowards("large", id)}): each scale shows its reading at 0 and this much more`;
   return `${setting(start.largeMm, say)} at the large edge and ${setting(start.smallMm, say)} at the small edge (${setting(start.middleMm, say)} at half the slant)${bearings}`;
 }
