@@ -18,7 +18,7 @@ export interface ZoneTrial extends ZoneRead {
 }
 
 /** Where one zone is set next. */
-export interface ZoneCorrection {
+interface ZoneCorrection {
   /** Counted from 1. */
   readonly zone: number;
   readonly fromDeg: number;
