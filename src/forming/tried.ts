@@ -7,6 +7,7 @@ import { isPipe } from "./skin.ts";
 import { cameOut } from "./trialAdvice.ts";
 import type { TrialAnswer, TrialCorrection } from "./trials.ts";
 import { triedZones } from "./triedZones.ts";
+import { capital } from "./words.ts";
 
 /** Trials of the part on one machine. */
 export interface TrialsKept {
@@ -68,7 +69,7 @@ export function triedOn(asked: RollAsked, kept: TrialsKept | undefined): Tried |
   const came = `last set ${asked.say.length(last.settingMm)}${what}`;
   return {
     // Whatever the correction warns of on the screen stands on the sheet that starts from it.
-    words: `${came.charAt(0).toUpperCase()}${came.slice(1)}. ${correction ? correction.advice : whatTo(answer)}`,
+    words: `${capital(came)}. ${correction ? correction.advice : whatTo(answer)}`,
     brief: `By this part's own trials (${came}): ${correction ? shortly(asked, correction) : whatTo(answer)}`,
     set: correction?.set ?? null,
     second: correction?.secondPass ?? null,

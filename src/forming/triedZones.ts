@@ -3,7 +3,9 @@ import type { RollAsked } from "./asked.ts";
 import { setting } from "./rollPlaces.ts";
 import { isPipe } from "./skin.ts";
 import type { Tried } from "./tried.ts";
-import { cameOutInZone, listedZones } from "./zoneAdvice.ts";
+import { capital } from "./words.ts";
+import { cameOutInZone } from "./zoneAdvice.ts";
+import { listedZones } from "./zoneWords.ts";
 import type { ZoneCorrection, ZonesCorrection } from "./zoneTrials.ts";
 
 /** What is done with a zone, in a word or two; the numbers stand in the boxes. */
@@ -60,7 +62,7 @@ export function triedZones(
   const where = isPipe(item) ? large : `${large} at the large edge, the rest in the boxes`;
   const what = several ? allDoing(zones) : only?.set ? `${doing(only)} at ${where}` : (only?.brief ?? "");
   return {
-    words: `${came.charAt(0).toUpperCase()}${came.slice(1)}. ${advice}`,
+    words: `${capital(came)}. ${advice}`,
     brief: [
       several
         ? `By this part's own trials of ${listedZones(numbers)}: ${what}, as in the boxes.`

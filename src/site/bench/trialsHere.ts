@@ -3,7 +3,7 @@ import { misfit, trialFit, type TrialFit } from "../../forming/trialFit.ts";
 import type { TrialsKept } from "../../forming/tried.ts";
 import type { Tables } from "../../input/context.ts";
 import type { TypedGroup } from "../../input/typed.ts";
-import { caseOf } from "../../report/correct.ts";
+import { formingCase } from "../../report/formingCase.ts";
 import { layOut } from "../../report/layOut.ts";
 import type { LaidOut, NamedPart } from "../../report/lay.ts";
 import type { NamedTyped } from "./asTyped.ts";
@@ -38,7 +38,7 @@ function fitNow(
   machine: string,
 ): TrialFit | null {
   const roll = shop?.machines.find(({ name }) => name === machine);
-  return made.kind === "laid" && roll?.kind === "plate roll" ? trialFit(caseOf(part, made), roll) : null;
+  return made.kind === "laid" && roll?.kind === "plate roll" ? trialFit(formingCase(part, made), roll) : null;
 }
 
 /**
