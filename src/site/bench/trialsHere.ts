@@ -20,8 +20,25 @@ export interface TrialsHere {
   readonly told: string;
 }
 
+/** Fits of published parts by roll: what was published does not change, and every judgement asks for its fit. */
+const fits = new WeakMap<NamedTyped, Map<string, TrialFit | null>>();
+
 /** What a part and a roll were when the page was published. */
 function fitOf(
+  part: NamedTyped,
+  shop: TypedGroup | undefined,
+  of: { readonly machine: string; readonly tables: Tables },
+): TrialFit | null {
+  const byMachine = fits.get(part) ?? new Map<string, TrialFit | null>();
+  fits.set(part, byMachine);
+  const known = byMachine.get(of.machine);
+  if (known !== undefined) return known;
+  const fit = fitRead(part, shop, of);
+  byMachine.set(of.machine, fit);
+  return fit;
+}
+
+function fitRead(
   { name, part: typed }: NamedTyped,
   shop: TypedGroup | undefined,
   { machine, tables }: { readonly machine: string; readonly tables: Tables },
