@@ -18,7 +18,8 @@ export interface ByHandRow {
 type Range = readonly [from: number | null, to: number | null];
 
 function wordsIn(units: Units) {
-  const { bare } = sayIn(units);
+  const say = sayIn(units);
+  const bare = (mm: number) => say.bare(mm);
   // A roll is set to a tenth of a millimetre at the best; a raise is never rounded up.
   const down = (mm: number) => bare(Math.floor(mm * 10) / 10);
   const set = (mm: number) => bare(settable(mm, units));
