@@ -2,7 +2,7 @@ import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { loadCatalogue } from "../input/loadCatalogue.ts";
 import { loadContent } from "../input/loadContent.ts";
-import { printProblems, type Problem } from "../input/problem.ts";
+import { printProblems } from "../input/problem.ts";
 import type { Tables } from "../input/context.ts";
 import { type Binder, makeBinder } from "../site/binder/makeBinder.ts";
 import { projectFonts, projectVersion } from "../site/binder/projectFiles.ts";
@@ -61,20 +61,15 @@ function bind(
   };
 }
 
-/** The job's folder as it is named, with its files named as they would be found from where the user stands. */
+/** The job's folder as it is named, or the one that comes with the project. */
 function read(
   named: string | undefined,
   { folder, dataFolder, tables }: { folder: string; dataFolder: string | undefined; tables: Tables },
 ): Binder {
   const shown = named ?? dataFolder;
-  if (shown === undefined) return makeBinder(join(PROJECT, "demo-data"), tables);
-  const whole = resolve(folder, shown);
-  const binder = makeBinder(whole, tables);
-  const asNamed = ({ path, ...problem }: Problem): Problem => ({
-    ...problem,
-    path: path.startsWith(whole) ? join(shown, path.slice(whole.length)) : path,
-  });
-  return { ...binder, problems: binder.problems.map(asNamed) };
+  return shown === undefined
+    ? makeBinder(join(PROJECT, "demo-data"), tables)
+    : makeBinder(shown, tables, { from: folder });
 }
 
 /** Signs that the font has not are told, so that nobody has to find them on paper. */

@@ -1,31 +1,20 @@
 import { existsSync, readFileSync, realpathSync } from "node:fs";
-import { basename, join, resolve } from "node:path";
-import { gaugeOf } from "../input/gaugeName.ts";
+import { join, resolve } from "node:path";
 import { loadCatalogue } from "../input/loadCatalogue.ts";
-import { printProblems, refusalProblems, sortProblems, type Problem } from "../input/problem.ts";
-import type { Disk } from "../input/disk.ts";
-import { readFolderOn } from "../input/folder.ts";
-import { nodeDisk } from "../input/nodeDisk.ts";
-import { keptOf } from "../input/readTrials.ts";
+import { printProblems, sortProblems } from "../input/problem.ts";
 import { effortOf, effortProblem } from "../job/effort.ts";
-import type { JobPart, JobParts } from "../job/job.ts";
 import { LIST, listedIn, READ_ME } from "../job/fileList.ts";
 import { jobFolder } from "../job/jobFiles.ts";
 import { notHere } from "../job/notHere.ts";
 import { platesOf } from "../job/plates.ts";
 import { printJson } from "../output/json.ts";
 import type { develop } from "../report/develop.ts";
+import { makeBinder } from "../site/binder/makeBinder.ts";
 import { ifSystemLets } from "./ifSystemLets.ts";
 import { putFiles } from "./putFiles.ts";
 import type { DevelopRequest, Outcome } from "./run.ts";
 
 const wrong = (sentence: string): Outcome => ({ stdout: "", stderr: `develop: ${sentence}\n`, exitCode: 1 });
-
-interface Read {
-  readonly title: string;
-  readonly reference: string | undefined;
-  readonly job: JobParts;
-}
 
 /** A whole job: its reports printed, or its cutting files written. Where anything is wrong in it, neither. */
 export function developJob(
@@ -40,22 +29,20 @@ export function developJob(
     return wrong(`${out} is the job's own folder; give another folder`);
   const effort = effortOf(process.env["SLANTWORK_EFFORT"]);
   if (effort === undefined) return wrong(effortProblem(process.env["SLANTWORK_EFFORT"]));
-  const read = readJob(shown, folder, core);
-  if (Array.isArray(read)) {
-    const told = printProblems(sortProblems(read)).map((line) => `${line}\n`);
+  const job = makeBinder(shown, loadCatalogue(), { from: folder, core });
+  if (job.problems.length > 0) {
+    const told = printProblems(sortProblems(job.problems)).map((line) => `${line}\n`);
     const note = out === undefined ? "" : "develop: nothing was written\n";
     return { stdout: "", stderr: told.join("") + note, exitCode: 1 };
   }
-  const { job, title, reference } = read;
   if (out === undefined)
     return { stdout: `${printJson(job.parts.map(({ report }) => report))}\n`, stderr: "", exitCode: 0 };
 
-  const files = jobFolder({ title, reference }, job, platesOf(job, effort), { inches }).map(
-    ({ path, text }) => ({
-      name: path,
-      text,
-    }),
-  );
+  const about = { title: job.job?.title ?? job.folder, reference: job.job?.reference };
+  const files = jobFolder(about, job, platesOf(job, effort), { inches }).map(({ path, text }) => ({
+    name: path,
+    text,
+  }));
   const target = { folder: resolve(folder, out), shown: out };
   const before = earlierFiles(target.folder);
   const strange = files.find(({ name }) => !before.includes(name) && existsSync(join(target.folder, name)));
@@ -76,39 +63,6 @@ export function developJob(
     exitCode: 0,
   };
 }
-
-/** The job of a folder, worked out; or everything wrong with it. */
-function readJob(shown: string, folder: string, core: typeof develop): Read | Problem[] {
-  const tables = loadCatalogue();
-  const { parts, shop, job, problems } = readFolderOn(diskFrom(folder), shown, tables);
-  const refused: Problem[] = [];
-  const made = parts.flatMap(({ part, path, trials, locate }): JobPart[] => {
-    const developed = core(part, {
-      catalogue: tables.catalogue,
-      ...(shop && { shop }),
-      trials: trials && keptOf(trials),
-    });
-    const material = tables.catalogue.materials[part.material];
-    if (developed.kind === "refused") refused.push(...refusalProblems(developed.issues, { path, locate }));
-    if (developed.kind === "refused" || !material) return [];
-    return [
-      { report: developed.report, material, gauge: gaugeOf(tables.gauges, material.family, part.thickness) },
-    ];
-  });
-  if (problems.length + refused.length > 0) return [...problems, ...refused];
-  return {
-    title: job?.title ?? basename(resolve(folder, shown)),
-    reference: job?.reference,
-    job: { parts: made, shop },
-  };
-}
-
-/** A disk whose paths start from a folder. */
-const diskFrom = (folder: string): Disk => ({
-  names: (path) => nodeDisk.names(resolve(folder, path)),
-  has: (path) => nodeDisk.has(resolve(folder, path)),
-  text: (path) => nodeDisk.text(resolve(folder, path)),
-});
 
 /** Files of a job that an earlier run wrote there, its list and its word on what to know first included. */
 function earlierFiles(folder: string): string[] {

@@ -16,3 +16,11 @@ export function lineStride({ part, shape, hand }: Drawable, unit: number): numbe
   while (stride * spacing < APART && stride < hand.rows.length) stride *= 2;
   return stride;
 }
+
+/** A seam is line 1 of its piece. */
+export const isSeamLine = ({ hand }: Pick<Drawable, "hand">, i: number): boolean =>
+  hand.rows[i]?.number === 1;
+
+/** Is an element line drawn, where of many only every second, fourth … is? Seams always are. */
+export const isDrawn = (report: Drawable, i: number, stride: number): boolean =>
+  i % stride === 0 || isSeamLine(report, i);

@@ -1,3 +1,4 @@
+import { touch } from "./box.ts";
 import type { Box } from "./model.ts";
 
 /** Things with a box, found again by where they lie: a drawing asks thousands of times what is near, and little is. */
@@ -30,9 +31,6 @@ export function nearby<T>(cell: number): Nearby<T> {
   // Far more columns than a sheet has.
   const key = (x: number, y: number): number => x * 65_536 + y;
 
-  const touches = (a: Box, b: Box): boolean =>
-    a.left <= b.right && b.left <= a.right && a.bottom <= b.top && b.bottom <= a.top;
-
   return {
     add(item, box) {
       const entry = { item, box, asked: 0 };
@@ -50,7 +48,7 @@ export function nearby<T>(cell: number): Nearby<T> {
     },
     visit(box, visit) {
       question += 1;
-      for (const entry of everywhere) if (touches(entry.box, box) && !visit(entry.item)) return false;
+      for (const entry of everywhere) if (touch(entry.box, box) && !visit(entry.item)) return false;
       const [x0, x1, y0, y1] = [at(box.left), at(box.right), at(box.bottom), at(box.top)];
       for (let x = x0; x <= x1; x++)
         for (let y = y0; y <= y1; y++) {
@@ -59,7 +57,7 @@ export function nearby<T>(cell: number): Nearby<T> {
           for (const entry of found) {
             if (entry.asked === question) continue;
             entry.asked = question;
-            if (touches(entry.box, box) && !visit(entry.item)) return false;
+            if (touch(entry.box, box) && !visit(entry.item)) return false;
           }
         }
       return true;

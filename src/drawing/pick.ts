@@ -1,7 +1,7 @@
 import type { Vec2 } from "../geometry/vector.ts";
 import type { Drawing } from "./model.ts";
 import { seenAt } from "./seenAt.ts";
-import { away } from "./thin.ts";
+import { toSegment } from "../geometry/segment.ts";
 
 /** As near as the nearest: a finger cannot tell lines apart where they meet. In shares of its reach. [-] */
 const ALIKE = 0.1;
@@ -24,7 +24,7 @@ export function picked(
   });
   // What is not drawn is not touched.
   const within = [...lines.filter(({ shown }) => shown === "line"), ...numbers]
-    .map((one) => ({ ...one, off: away(touch.at, one.from, one.to) }))
+    .map((one) => ({ ...one, off: toSegment(touch.at, one.from, one.to) }))
     .filter(({ off }) => off <= touch.reach);
   const least = Math.min(...within.map(({ off }) => off));
   const meeting = within.filter(({ off }) => off <= least + ALIKE * touch.reach);

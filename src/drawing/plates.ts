@@ -1,3 +1,4 @@
+import { toSegment } from "../geometry/segment.ts";
 import type { Vec2 } from "../geometry/vector.ts";
 import type { Board, Placing } from "./board.ts";
 import { boxOf, height, width } from "./box.ts";
@@ -8,7 +9,7 @@ import { type Box, closed, type Drawing } from "./model.ts";
 import { meeting } from "./overlap.ts";
 import type { Paper } from "./paper.ts";
 import { fitSheet } from "./sheet.ts";
-import { away, thin } from "./thin.ts";
+import { thin } from "./thin.ts";
 
 /** A blank where it lies on the plate. */
 interface BlankDrawn {
@@ -124,7 +125,7 @@ function roomiest(sides: readonly Vec2[]): Vec2[] {
           const x = p[0] + ((at[1] - p[1]) / (q[1] - p[1])) * (q[0] - p[0]);
           if (x > at[0]) isWithin = !isWithin;
         }
-        room = Math.min(room, away(at, p, q));
+        room = Math.min(room, toSegment(at, p, q));
       }
       if (isWithin) places.push({ at, room });
     }

@@ -2,7 +2,7 @@ import type { BrakeAsked } from "./asked.ts";
 import type { BrakeBends } from "./brakeBends.ts";
 import type { FormingCase } from "./case.ts";
 import type { Check } from "./check.ts";
-import { judge } from "./judge.ts";
+import { DERIVED, judge } from "./judge.ts";
 
 /** A cone bent in fewer lines than this looks many-sided: the least that a round is divided in by hand. [-] */
 const LEAST_LINES = 12;
@@ -33,7 +33,7 @@ function facets({
     sense: "at most",
     unit: "mm",
     beyond: "caution",
-    basis: "derived here",
+    basis: DERIVED,
     rule: "R (1 − cos φ/2) at the wide end, φ what one bend turns; bends no nearer there than half the die opening",
     advice: (verdict) =>
       verdict === "pass"

@@ -5,7 +5,8 @@ import { type BehindPunch, behindPunch } from "./brakeBehind.ts";
 import { brakeBends } from "./brakeBends.ts";
 import { type BrakeLine, type BrakeZone, orderOfHits } from "./brakeLines.ts";
 import { type BrakeRemark, remarksOf } from "./brakeRemarks.ts";
-import { HALF_TURN_DEG } from "./offThePunch.ts";
+import { bentDeg, HALF_TURN_DEG } from "./offThePunch.ts";
+import { DERIVED } from "./judge.ts";
 import { leastOpeningMm } from "./dieOpening.ts";
 import type { PressBrake } from "./machine.ts";
 import { insideRadiusMm, leastRadius, sharpFold } from "./sharpFold.ts";
@@ -106,10 +107,7 @@ export function brakePlan(
     }));
   });
   const turnDeg = zones.reduce((sum, zone) => sum + zone.turnDeg, 0);
-  const most = Math.max(
-    ...pieces.map((piece) => zones.reduce((sum, zone) => sum + (zone.piece === piece ? zone.turnDeg : 0), 0)),
-  );
-  const piecesToComeOff = most > HALF_TURN_DEG ? Math.max(item.pieces, HALF_SHELLS) : item.pieces;
+  const piecesToComeOff = bentDeg(item) > HALF_TURN_DEG ? Math.max(item.pieces, HALF_SHELLS) : item.pieces;
   const radius = leastRadius(asked);
   const longestHitMm = Math.max(0, ...lines.map(({ lengthMm, stopsShortMm }) => lengthMm - stopsShortMm));
   const brakeForceKN = brake?.forceKN ?? null;
@@ -142,7 +140,7 @@ export function brakePlan(
         : Math.min(brakeForceKN ?? Infinity, force(longestHitMm, CONSTANT.greatest, strongest)),
     forceKNPerM: force(MM_PER_METRE, CONSTANT.greatest, strongest ?? tensileMPa),
     remarks: remarksOf(asked, shape, { brake, fold: sharpFold({ ...asked, dieMm: die, bends, brake }) }),
-    basis: "derived here",
+    basis: DERIVED,
     rule: RULE,
   };
 }

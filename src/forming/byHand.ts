@@ -1,3 +1,4 @@
+import { MM_PER_INCH } from "../geometry/units.ts";
 import type { RollAsked } from "./asked.ts";
 import { closedOfGap } from "./closedOfGap.ts";
 import { endRolled } from "./closure.ts";
@@ -18,8 +19,7 @@ export interface ByHand {
 /** Shares of the bend at the start of the window that part the gaps wider than it: from hardly bent to nearly there. */
 const SHARES = [0.25, 0.5, 0.75];
 /** Gaps are round numbers that are found on a tape: 10 mm, or half an inch. [mm] */
-const TAPE_MM = 10;
-const TAPE_IN = 12.7;
+const TAPE = { mm: 10, in: MM_PER_INCH / 2 } as const;
 
 /**
  * The first correction as a table: for ranges of gaps, widest first, how much more to raise, by the offset alone, as much
@@ -40,7 +40,7 @@ export function byHand(asked: RollAsked): ByHand[] {
   if (settingMm === undefined) return [];
   const { halfAngleRad, largeRadiusMm: radiusMm } = cone;
   const gapAt = (closed: number) => endRolled(asked.item, cone, { radiusMm, closed }).insideGapMm;
-  const tape = asked.item.units === "in" ? TAPE_IN : TAPE_MM;
+  const tape = TAPE[asked.item.units ?? "mm"];
   const fromShare = shareOfClosure({ halfAngleRad, closed: window.from }) ?? 0;
   const [widestMm, narrowestMm] = [gapAt(window.from), gapAt(window.to)];
   const round = SHARES.map((share) => {

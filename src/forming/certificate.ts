@@ -1,9 +1,10 @@
 import type { PartAsked } from "./asked.ts";
 import type { Check } from "./check.ts";
 import { DERIVED, judge } from "./judge.ts";
+import { SAME_GRADE_REL } from "./ratedThickness.ts";
 
-/** Grades are told in rounded numbers: 36 ksi stands as 250 MPa. Nearer to the grade's than this is the grade's. [-] */
-const ROUNDED = 0.99;
+/** Grades are told in rounded numbers: nearer to the grade's than this is the grade's. [-] */
+const ROUNDED = 1 - SAME_GRADE_REL;
 
 /**
  * Has the plate the strength that its grade promises, by its certificate? Asked only where there is one that says less:

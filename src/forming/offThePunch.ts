@@ -12,7 +12,7 @@ export const HALF_TURN_DEG = 180;
 const NEARLY_CLOSED_DEG = 330;
 
 /** What all bends of the piece that is bent most come to; without known lines a full turn shared by the pieces, at most. [°] */
-function bentDeg({ bendZones, pieces }: FormingCase): number {
+export function bentDeg({ bendZones, pieces }: Pick<FormingCase, "bendZones" | "pieces">): number {
   const sums = new Map<number, number>();
   for (const zone of bendZones ?? [])
     sums.set(zone.piece, (sums.get(zone.piece) ?? 0) + degrees(zone.turnedRad(zone.toRad)));

@@ -20,7 +20,7 @@ export interface StrengthRatio {
 const mean = (a: number, b: number) => (a + b) / 2;
 
 /** Two yield strengths that differ by less are one: the standards give one grade as 36 ksi and as 250 MPa, 0.7 % apart. [-] */
-const SAME_GRADE_REL = 0.01;
+export const SAME_GRADE_REL = 0.01;
 
 /** The rated yield strength, in the figure that the plate has where both are one grade. [MPa] */
 const ratedYieldMPa = (ratedMPa: number, plateMPa: number): number =>

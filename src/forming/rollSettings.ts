@@ -1,4 +1,5 @@
 import type { RollAsked } from "./asked.ts";
+import { DERIVED } from "./judge.ts";
 import { passPoints } from "./passPoints.ts";
 import { type PassSettings, passSettings } from "./passSettings.ts";
 import { flatContact, sectionOf } from "./rollSetting.ts";
@@ -80,7 +81,7 @@ export function rollSettings({ item, roll, say }: RollAsked): SettingsAnswer {
       travelMm: section.travelMm - flat.upMm,
       zones,
       rule: RULE,
-      basis: "derived here",
+      basis: DERIVED,
     },
   };
 }

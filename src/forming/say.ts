@@ -7,6 +7,8 @@ import { KG_PER_POUND, KN_PER_SHORT_TON, MM_PER_INCH, MPA_PER_KSI, type Units } 
 export interface Say {
   readonly units: Units;
   length(mm: number): string;
+  /** The same without its unit. */
+  bare(mm: number): string;
   /** What a tape or a template tells: inches with the nearest fraction, where a rule comes near enough. */
   tape(mm: number): string;
   angle(rad: number): string;
@@ -37,14 +39,17 @@ const MM_PER_METRE = 1000;
 
 /** Words in the units of the reader: mm to a tenth, small ones to a hundredth; inches to a thousandth. */
 export function sayIn(units: Units): Say {
-  const inches = (mm: number) => `${rounded(mm / MM_PER_INCH, INCH_PLACES)} in`;
+  const bare = (mm: number) =>
+    units === "mm" ? rounded(mm, Math.abs(mm) < SMALL_MM ? 2 : 1) : rounded(mm / MM_PER_INCH, INCH_PLACES);
+  const length = (mm: number) => `${bare(mm)} ${units}`;
   return {
     units,
-    length: (mm) => (units === "mm" ? `${rounded(mm, Math.abs(mm) < SMALL_MM ? 2 : 1)} mm` : inches(mm)),
+    length,
+    bare,
     tape(mm) {
       if (units === "mm") return `${rounded(mm, 1)} mm`;
       const fraction = nearestFraction(mm);
-      const decimal = inches(mm);
+      const decimal = length(mm);
       return fraction === null || decimal === `${fraction} in` ? decimal : `${decimal} (${fraction})`;
     },
     angle: (rad) => `${rounded(degrees(rad), 1)}°`,

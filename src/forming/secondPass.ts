@@ -1,5 +1,5 @@
 import { movedBy, type RollPlaces } from "./rollPlaces.ts";
-import { slopeOf, type Trial } from "./trialCorrection.ts";
+import { type Place, slopeOf, type Trial } from "./trialCorrection.ts";
 import type { TrialModel } from "./trialModel.ts";
 
 /** Where the second pass starts, by what the first one taught. */
@@ -11,7 +11,7 @@ export interface SecondPass extends RollPlaces {
 }
 
 interface Placed extends Trial {
-  readonly place: "open" | "in the window" | "past the window" | "past the cap";
+  readonly place: Place;
 }
 
 /**

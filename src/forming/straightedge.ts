@@ -1,11 +1,11 @@
-import type { Units } from "../geometry/units.ts";
+import { MM_PER_INCH, type Units } from "../geometry/units.ts";
 import type { FormingCase } from "./case.ts";
 import { zonesOf } from "./zones.ts";
 
 /** Lengths that straightedges are cut to, longest first. [mm] */
 const LENGTHS: Readonly<Record<Units, readonly number[]>> = {
   mm: [500, 400, 300, 200, 150, 100, 50],
-  in: [20, 16, 12, 8, 6, 4, 2].map((inches) => inches * 25.4),
+  in: [20, 16, 12, 8, 6, 4, 2].map((inches) => inches * MM_PER_INCH),
 };
 const FULL_TURN_DEG = 360;
 /** The rest of a zone to either side of it takes some of its neighbour's setting. [-] */

@@ -7,6 +7,7 @@ import { likeReading, type NextSetting, type Odd, oddOf, type Trial } from "./tr
 import type { TrialModel } from "./trialModel.ts";
 import type { TrialRead } from "./trials.ts";
 import type { TrialSeen } from "./trialSeen.ts";
+import { listed } from "./words.ts";
 
 export interface Advised {
   readonly model: TrialModel;
@@ -82,11 +83,8 @@ export function readingAsked(
   const doubtful = trials
     .filter((one) => likeReading(one, { highMm }))
     .map(({ settingMm }) => say.length(settingMm));
-  const [set, those] =
-    doubtful.length > 1
-      ? [`${doubtful.slice(0, -1).join(", ")} and ${doubtful.at(-1) ?? ""}`, "Are those the scale's readings"]
-      : [doubtful.join(), "Is that the scale's reading"];
-  return `${those}, ${set}? The raise is counted from the flat plate: take the reading at 0 off, and write the trial again. The plan's own high for this pass is ${say.length(highMm)}${isPipe(item) ? "" : " at the large edge"}, and no next setting is named by so much more. Do not raise further before that is clear. If it was the raise, make sure that ${LOOK}.`;
+  const those = doubtful.length > 1 ? "Are those the scale's readings" : "Is that the scale's reading";
+  return `${those}, ${listed(doubtful)}? The raise is counted from the flat plate: take the reading at 0 off, and write the trial again. The plan's own high for this pass is ${say.length(highMm)}${isPipe(item) ? "" : " at the large edge"}, and no next setting is named by so much more. Do not raise further before that is clear. If it was the raise, make sure that ${LOOK}.`;
 }
 
 /** What becomes of the blank in hand, whatever its raise was. */

@@ -8,6 +8,12 @@ export interface Trial {
   readonly sprangFlat: boolean;
 }
 
+/** Where what came out of a trial lies: to the window of the pass and its cap. */
+export type Place = "open" | "in the window" | "past the window" | "past the cap";
+
+/** Bent less than this share of the final bend a trial took no set that a slope could be read from. Derived here. [-] */
+export const TOOK_SET = 0.05;
+
 /** The model's settings for the closure aimed at, for the ends of the window, and for the cap. */
 export interface Aim {
   readonly aimMm: number;

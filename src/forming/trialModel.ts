@@ -8,7 +8,7 @@ import { movedBy, type RollPlaces } from "./rollPlaces.ts";
 import { flatContact, type RollSection, sectionOf } from "./rollSetting.ts";
 import { rollSettings } from "./rollSettings.ts";
 import { plateOf } from "./springback.ts";
-import type { Aim, Trial } from "./trialCorrection.ts";
+import { type Aim, TOOK_SET, type Trial } from "./trialCorrection.ts";
 import { closedSeen, type TrialSeen } from "./trialSeen.ts";
 
 /** What trials of one part on one roll are held against. */
@@ -32,9 +32,6 @@ export interface TrialModel {
 
 export type TrialModelAnswer =
   { readonly kind: "model"; readonly model: TrialModel } | { readonly kind: "none"; readonly why: string };
-
-/** Bent less than this share of the final bend a trial took no set that a slope could be read from. Derived here. [-] */
-const TOOK_SET = 0.05;
 
 /** The model's setting at half the slant for a closure; null where it gives none. [mm] */
 function settingFor(item: FormingCase, section: RollSection, cone: TrialModel["cone"]) {

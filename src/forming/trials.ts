@@ -1,16 +1,24 @@
 import type { RollAsked } from "./asked.ts";
 import { belowZero } from "./belowZero.ts";
 import type { FirstPass } from "./firstPass.ts";
+import { DERIVED } from "./judge.ts";
 import type { RollPlaces } from "./rollPlaces.ts";
 import { secondPass, type SecondPass } from "./secondPass.ts";
 import { adviceOn, type Advised } from "./trialAdvice.ts";
-import { type By, disagreeing, nextSetting, type NextSetting, type Trial } from "./trialCorrection.ts";
+import {
+  type By,
+  disagreeing,
+  nextSetting,
+  type NextSetting,
+  type Place,
+  type Trial,
+} from "./trialCorrection.ts";
 import { trialModel } from "./trialModel.ts";
 import { impossible, type TrialSeen } from "./trialSeen.ts";
 
 /** One trial as it is understood. */
 export interface TrialRead extends Trial {
-  readonly place: "open" | "in the window" | "past the window" | "past the cap";
+  readonly place: Place;
 }
 
 /** What to do after the trials of a first pass. */
@@ -45,7 +53,7 @@ export type TrialAnswer =
 const RULE =
   "next setting = last setting + slope × (model's setting for the middle of the window − model's setting for what came out); slope 1 after one trial, from the last two that took set after that, held within 0.67 to 1.5; with slope 1 no further than a machine of slope 0.67 may go below the cap, nor by more than half the last setting; after a blank that took no set a quarter more at most and never past the plan's high; where trials contradict each other the lowest that any of them asks; a raise more than a quarter beyond the plan's high is asked about before anything is named by it; settings at the large edge, the model's at half the slant";
 
-function placeOf(closed: number, { from, to, cap }: FirstPass): TrialRead["place"] {
+function placeOf(closed: number, { from, to, cap }: FirstPass): Place {
   if (closed > cap) return "past the cap";
   if (closed > to) return "past the window";
   return closed < from ? "open" : "in the window";
@@ -109,7 +117,7 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
       problems,
       advice: [`${adviceOn(asked, advised)}${below}`, ...problems].join(" "),
       rule: RULE,
-      basis: "derived here",
+      basis: DERIVED,
     },
   };
 }

@@ -5,10 +5,12 @@ import { number, type Say } from "./say.ts";
 import type { SecondPass } from "./secondPass.ts";
 import { isPipe } from "./skin.ts";
 import { aboveHigh, LOOK, PAST_CAP, readingAsked, secondSaid } from "./trialAdvice.ts";
+import { capital, listed } from "./words.ts";
 import type { ZoneModel } from "./zoneModel.ts";
-import type { ZoneNext } from "./zoneNext.ts";
+import type { ZoneKind, ZoneNext } from "./zoneNext.ts";
 import type { ZoneSeen } from "./zoneSeen.ts";
 import type { ZonesCorrection, ZoneTrial } from "./zoneTrials.ts";
+import { listedZones } from "./zoneWords.ts";
 
 type Words = Pick<RollAsked, "item" | "say">;
 
@@ -17,7 +19,7 @@ interface ZoneTold {
   readonly model: ZoneModel;
   readonly window: FirstPass;
   readonly trials: readonly ZoneTrial[];
-  readonly kind: ZoneNext["kind"] | "taught" | "plan";
+  readonly kind: ZoneKind;
   readonly next: ZoneNext | null;
   readonly set: RollPlaces | null;
   readonly from: readonly number[];
@@ -32,12 +34,6 @@ interface ZoneTold {
 /** "Zone 2: "; nothing where one zone goes all round. */
 const zoneHead = ({ number: zone }: ZoneModel, zones: number): string =>
   zones === 1 ? "" : `Zone ${zone}: `;
-
-/** "zone 2", "zones 1 and 3". */
-export const listedZones = (zones: readonly number[]): string =>
-  zones.length === 1
-    ? `zone ${zones[0] ?? 1}`
-    : `zones ${zones.slice(0, -1).join(", ")} and ${zones.at(-1) ?? 1}`;
 
 const at = ({ item, say }: Words, places: RollPlaces | null): string =>
   places ? placesSaid({ pipe: isPipe(item), say }, places) : "";
@@ -92,7 +88,7 @@ export function zoneAdvice(asked: Words, told: ZoneTold, zones: number): string 
   const high = set ? aboveHigh(say, set.largeMm, model.aim.highMm) : "";
   const unsure =
     disagrees.length > 0
-      ? ` Trial ${disagrees.join(" and ")} of this zone and its last one do not agree: measure again first.`
+      ? ` Trial ${listed(disagrees)} of this zone and its last one do not agree: measure again first.`
       : "";
   const alike =
     mirrors.length > 0 && set && told.kind !== "plan"
@@ -137,7 +133,7 @@ export function zoneAdvice(asked: Words, told: ZoneTold, zones: number): string 
     }
   };
   const words = `${said()}${alike}${unsure}`;
-  return head === "" ? `${words.charAt(0).toUpperCase()}${words.slice(1)}` : `${head}${words}`;
+  return head === "" ? capital(words) : `${head}${words}`;
 }
 
 /** What all trials together say of this plate on this roll; nothing before one stayed bent. */

@@ -1,3 +1,4 @@
+import { MM_PER_INCH } from "../geometry/units.ts";
 import type { RollAsked } from "./asked.ts";
 import { depthOfRadius, straightedgeOf } from "./straightedge.ts";
 import { careful, LEAST_SLOPE } from "./trialCorrection.ts";
@@ -31,8 +32,7 @@ export interface ZoneByHand {
 /** Shares of the bend at the start of the window that part what is more open than it: from hardly bent to nearly there. */
 const SHARES = [0.25, 0.5, 0.75];
 /** Radii are round numbers, as templates are marked: 10 mm, or half an inch. [mm] */
-const ROUND_MM = 10;
-const ROUND_IN = 12.7;
+const ROUND = { mm: 10, in: MM_PER_INCH / 2 } as const;
 /** A roll is set to a tenth of a millimetre at the best. [mm] */
 const SET_TO_MM = 0.1;
 
@@ -70,7 +70,7 @@ export function zoneByHand(asked: RollAsked): ZoneByHand[] {
   const { models, window } = answer;
   const half = item.thicknessMm / 2;
   const chordMm = straightedgeOf(item);
-  const unit = item.units === "in" ? ROUND_IN : ROUND_MM;
+  const unit = ROUND[item.units ?? "mm"];
   return alikeNumbers(models.map(({ zone }) => zone)).flatMap((zones) => {
     const model = models[(zones[0] ?? 1) - 1];
     if (!model) return [];

@@ -2,13 +2,13 @@ import type { By } from "./trialCorrection.ts";
 import { LEAST_SLOPE } from "./trialCorrection.ts";
 import type { SecondPass } from "./secondPass.ts";
 import type { ZoneModel, ZoneRead } from "./zoneModel.ts";
-import type { ZoneNext } from "./zoneNext.ts";
+import type { ZoneKind, ZoneNext } from "./zoneNext.ts";
 import { alikeNumbers } from "./zoneWords.ts";
 
 /** What one zone's own trials, or those of others, came to. */
 export interface ZoneCame {
   readonly next: ZoneNext | null;
-  readonly kind: ZoneNext["kind"] | "taught" | "plan";
+  readonly kind: ZoneKind;
   /** At the large edge; null where something is to be looked at first. [mm] */
   readonly settingMm: number | null;
   readonly by: By | null;

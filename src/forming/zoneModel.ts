@@ -7,9 +7,9 @@ import { flatContact, rollSetting, sectionOf } from "./rollSetting.ts";
 import { rollSettings } from "./rollSettings.ts";
 import { meanHalfAngleRad } from "./skin.ts";
 import { plateOf } from "./springback.ts";
-import type { Aim, Trial } from "./trialCorrection.ts";
+import { type Aim, TOOK_SET, type Trial } from "./trialCorrection.ts";
 import { MOST_ZONES, type RollZone } from "./zones.ts";
-import type { ZoneSeen } from "./zoneSeen.ts";
+import { MOST_BENT, type ZoneSeen } from "./zoneSeen.ts";
 
 /** One trial of a zone as the correction takes it: bend and model's setting at half the slant, the setting at the large edge. */
 export interface ZoneRead extends Trial {
@@ -62,11 +62,7 @@ export type ZoneModelsAnswer =
     }
   | { readonly kind: "none"; readonly why: string };
 
-/** Bent less than this share of the final bend a trial took no set that a slope could be read from. Derived here. [-] */
-const TOOK_SET = 0.05;
 const HALVINGS = 50;
-/** No zone is bent further past its finished bend than this. [-] */
-const MOST_SHARE = 1.5;
 
 /** A zone shorter than this share of the roll's arm is bent by its neighbours' settings as much as by its own. Derived here, by simulated rolls. [-] */
 const SHORTEST = 0.5;
@@ -82,6 +78,68 @@ function unsound({ item, say }: RollAsked, zones: readonly RollZone[], armMm: nu
   return short < 0
     ? null
     : `zone ${short + 1} is only ${say.length(lengths[short] ?? 0)} long at the small edge, less than half of what lies between the pinch and the bending roll (${say.length(armMm)}): its neighbours bend it as much as its own setting does, so roll it by its templates alone, or bend the part on the press brake`;
+}
+
+/** What a trial of a zone is read by. */
+interface ReadBy {
+  readonly zone: RollZone;
+  /** The plan's first setting. */
+  readonly start: Pick<RollPlaces, "largeMm" | "smallMm"> & { readonly middleMm: number };
+  readonly large: EndLimit;
+  readonly small: EndLimit;
+  readonly thicknessMm: number;
+  /** The model's setting for a share of a finished radius; null where it gives none. */
+  readonly modelMm: (finalMm: number, share: number) => number | null;
+}
+
+/** How a trial of one zone is read: by the model's settings for what came out at the ends, to half the slant. */
+function readIn({ zone, start, large, small, thicknessMm, modelMm }: ReadBy): ZoneModel["read"] {
+  const middle = (zone.largeRadiusMm + zone.smallRadiusMm) / 2;
+  // The roll is straight, and so is the way from the raise at one end to that at the other.
+  const middleHigherMm = start.middleMm - start.largeMm;
+  const smallHigherMm = start.smallMm - start.largeMm;
+  const flatMm = modelMm(middle, 0) ?? 0;
+  /** Bent past the roll's reach it is at the cap at least. */
+  const cameOut = (insideMm: number | undefined, finalMm: number, { capMm }: EndLimit) => {
+    if (insideMm === undefined) return null;
+    const share = finalMm / (insideMm + thicknessMm / 2);
+    return { share, mm: modelMm(finalMm, share) ?? capMm };
+  };
+  /** The way back, by halving: the share at half the slant that the model sets so. */
+  const shareAt = (mm: number): number => {
+    let [gentle, tight] = [0, MOST_BENT];
+    for (let j = 0; j < HALVINGS; j++) {
+      const at = (gentle + tight) / 2;
+      if ((modelMm(middle, at) ?? Infinity) < mm) gentle = at;
+      else tight = at;
+    }
+    return gentle;
+  };
+  return (seen) => {
+    const ends: { readonly largeMm?: number; readonly smallMm?: number } = "flat" in seen ? {} : seen;
+    const l = cameOut(ends.largeMm, zone.largeRadiusMm, large);
+    const s = cameOut(ends.smallMm, zone.smallRadiusMm, small);
+    const at =
+      l && s
+        ? (l.mm + s.mm) / 2
+        : l
+          ? l.mm + middleHigherMm
+          : s
+            ? s.mm - (smallHigherMm - middleHigherMm)
+            : flatMm;
+    const closed = shareAt(at);
+    return {
+      zone: seen.zone,
+      settingMm: seen.settingMm,
+      closed,
+      modelMm: at,
+      sprangFlat: closed < TOOK_SET,
+      largeModelMm: l?.mm ?? null,
+      smallModelMm: s?.mm ?? null,
+      largeShare: l?.share ?? null,
+      smallShare: s?.share ?? null,
+    };
+  };
 }
 
 const none = (why: string): ZoneModelsAnswer => ({ kind: "none", why });
@@ -123,22 +181,6 @@ export function zoneModels(asked: RollAsked): ZoneModelsAnswer {
     if (!start || aimMm === null || fromMm === null || toMm === null || capMm === null) return null;
     if (!isLimit(large) || !isLimit(small)) return null;
     const middleHigherMm = start.middleMm - start.largeMm;
-    /** Bent past the roll's reach it is at the cap at least. */
-    const cameOut = (insideMm: number, finalMm: number, { capMm: most }: EndLimit) => {
-      const share = finalMm / (insideMm + plate.thicknessMm / 2);
-      return { share, mm: modelMm(finalMm, share) ?? most };
-    };
-    /** The way back, by halving: the share at half the slant that the model sets so. */
-    const shareAt = (mm: number): number => {
-      let [gentle, tight] = [0, MOST_SHARE];
-      for (let j = 0; j < HALVINGS; j++) {
-        const at = (gentle + tight) / 2;
-        if ((modelMm(middle, at) ?? Infinity) < mm) gentle = at;
-        else tight = at;
-      }
-      return gentle;
-    };
-    const flatMm = modelMm(middle, 0) ?? 0;
     return {
       number: i + 1,
       zone,
@@ -156,35 +198,7 @@ export function zoneModels(asked: RollAsked): ZoneModelsAnswer {
           ...places,
           tiltDeg: 0,
         }).map(({ words }) => words),
-      read(seen) {
-        const ends: { readonly largeMm?: number; readonly smallMm?: number } = "flat" in seen ? {} : seen;
-        const [l, s] = [
-          ends.largeMm === undefined ? null : cameOut(ends.largeMm, zone.largeRadiusMm, large),
-          ends.smallMm === undefined ? null : cameOut(ends.smallMm, zone.smallRadiusMm, small),
-        ];
-        // The roll is straight, and so is the way from the raise at one end to that at the other.
-        const smallHigherMm = start.smallMm - start.largeMm;
-        const at =
-          l && s
-            ? (l.mm + s.mm) / 2
-            : l
-              ? l.mm + middleHigherMm
-              : s
-                ? s.mm - (smallHigherMm - middleHigherMm)
-                : flatMm;
-        const closed = shareAt(at);
-        return {
-          zone: seen.zone,
-          settingMm: seen.settingMm,
-          closed,
-          modelMm: at,
-          sprangFlat: closed < TOOK_SET,
-          largeModelMm: l?.mm ?? null,
-          smallModelMm: s?.mm ?? null,
-          largeShare: l?.share ?? null,
-          smallShare: s?.share ?? null,
-        };
-      },
+      read: readIn({ zone, start, large, small, thicknessMm: plate.thicknessMm, modelMm }),
     };
   });
   const whole = models.filter((one) => one !== null);

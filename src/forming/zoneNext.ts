@@ -10,6 +10,9 @@ export type ZoneNext =
   /** The middle is still open and an end has come to its limit: no raise of both ends helps, the tilt has to change. */
   | { readonly kind: "check"; readonly why: "tilt"; readonly end: End };
 
+/** Of what kind the answer for a zone is; "taught" where only other zones were tried, "plan" where nothing has been learned for it. */
+export type ZoneKind = ZoneNext["kind"] | "taught" | "plan";
+
 /** What both ends were measured to ask by the model, against their limits. [mm] */
 function endsOf({ large, small }: ZoneModel, { largeModelMm, smallModelMm }: ZoneRead) {
   const ends = [

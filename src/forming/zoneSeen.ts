@@ -16,7 +16,7 @@ export type ZoneSeen =
   | { readonly zone: number; readonly settingMm: number; readonly flat: true };
 
 /** Tighter than this share of the finished bend no first pass bends: a slip of the pen. [-] */
-const MOST_BENT = 1.5;
+export const MOST_BENT = 1.5;
 
 interface ZoneAsked {
   /** Are both ends alike, so that one measure tells both? */

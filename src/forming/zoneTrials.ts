@@ -1,20 +1,21 @@
 import type { RollAsked } from "./asked.ts";
 import { belowZero } from "./belowZero.ts";
 import type { FirstPass } from "./firstPass.ts";
+import { DERIVED } from "./judge.ts";
 import type { RollPlaces } from "./rollPlaces.ts";
 import { secondPass as secondOf, type SecondPass } from "./secondPass.ts";
 import { isPipe } from "./skin.ts";
-import { type By, disagreeing } from "./trialCorrection.ts";
+import { type By, disagreeing, type Place } from "./trialCorrection.ts";
 import { learnedSaid, zoneAdvice } from "./zoneAdvice.ts";
 import { type Learned, learnedOf, taughtStart } from "./zoneLearned.ts";
 import { mirroredAlike, mirrorsOf, type ZoneCame } from "./zoneMirror.ts";
 import { type ZoneModel, zoneModels, type ZoneRead } from "./zoneModel.ts";
-import { endPastCap, type ZoneNext, zoneNext } from "./zoneNext.ts";
+import { endPastCap, type ZoneKind, type ZoneNext, zoneNext } from "./zoneNext.ts";
 import { impossibleInZone, type ZoneSeen } from "./zoneSeen.ts";
 
 /** One trial of a zone as it is understood. */
 export interface ZoneTrial extends ZoneRead {
-  readonly place: "open" | "in the window" | "past the window" | "past the cap";
+  readonly place: Place;
 }
 
 /** Where one zone is set next. */
@@ -25,7 +26,7 @@ interface ZoneCorrection {
   readonly toDeg: number;
   readonly trials: readonly ZoneTrial[];
   /** As after the trials of a right cone; "taught" where only other zones were tried, "plan" where nothing has been learned for it. */
-  readonly kind: ZoneNext["kind"] | "taught" | "plan";
+  readonly kind: ZoneKind;
   /** Where it is set now; null where something is to be looked at first. */
   readonly set: RollPlaces | null;
   readonly by: By | null;
@@ -71,7 +72,7 @@ export type ZonesAnswer =
 const RULE =
   "as for a right cone, by what half the slant asks: the mean of the model's settings for what came out at both ends; next setting = last setting + slope × (model's setting wanted − model's setting for what came out); plate and machine are the same for all zones, so the slope comes from the trials of all of them (drawn towards 1 where they lie near each other, held within 0.67 to 1.5), and a zone without a trial starts from the two nearest, the lower of both; zones that mirror each other get one setting, learned from the trials of both; no end is raised past the middle between its window's end and its cap";
 
-function placeOf(model: ZoneModel, read: ZoneRead): ZoneTrial["place"] {
+function placeOf(model: ZoneModel, read: ZoneRead): Place {
   const { modelMm } = read;
   const { fromMm, toMm, capMm } = model.aim;
   if (modelMm > capMm || endPastCap(model, read)) return "past the cap";
@@ -141,23 +142,25 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
   const reads = seen.map((one) => (models[one.zone - 1] as ZoneModel).read(one));
   const learned = learnedOf(models, reads);
   const zones: ZoneCorrection[] = [];
-  const trialsOf = ({ number }: ZoneModel) =>
-    reads
-      .filter(({ zone }) => zone === number)
-      .map((read) => withPlace(models[number - 1] as ZoneModel, read));
+  const trialsOf = new Map(
+    models.map((model) => [
+      model,
+      reads.filter(({ zone }) => zone === model.number).map((read) => withPlace(model, read)),
+    ]),
+  );
   const came = mirroredAlike(
     models.map((model) => {
-      const trials = trialsOf(model);
+      const trials = trialsOf.get(model) ?? [];
       const own = trials.length > 0 ? tried(model, trials, learned) : untried(model, learned);
       return { ...own, model, last: trials.at(-1) };
     }),
   );
   const pastCap = models
-    .filter((model) => trialsOf(model).at(-1)?.place === "past the cap")
+    .filter((model) => trialsOf.get(model)?.at(-1)?.place === "past the cap")
     .map(({ number }) => number);
   for (const { model, settingMm, next, kind, by, from, disagrees, secondPass } of came) {
     const rest = { kind, by, from, disagrees, secondPass };
-    const trials = trialsOf(model);
+    const trials = trialsOf.get(model) ?? [];
     if (settingMm !== null && (settingMm <= 0 || settingMm > travelMm))
       return {
         kind: "none",
@@ -191,7 +194,7 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
       taught,
       advice: [taught, ...zones.map(({ advice }) => advice)].filter(Boolean).join(" "),
       rule: RULE,
-      basis: "derived here",
+      basis: DERIVED,
     },
   };
 }

@@ -1,8 +1,13 @@
+import { listed } from "./words.ts";
 import type { RollZone } from "./zones.ts";
 
 /** No template tells these apart. [mm] */
 const READ_ALIKE_MM = 0.05;
 const FULL_TURN_DEG = 360;
+
+/** "zone 2", "zones 1 and 3". */
+export const listedZones = (zones: readonly number[]): string =>
+  `${zones.length === 1 ? "zone" : "zones"} ${listed(zones)}`;
 
 type Radii = Pick<RollZone, "largeRadiusMm" | "smallRadiusMm">;
 
@@ -33,8 +38,7 @@ export function alikeZones<Z extends Radii>(
 ): { readonly zone: Z; readonly name: string }[] {
   return alikeNumbers(zones).flatMap((numbers) => {
     const zone = zones[(numbers[0] ?? 1) - 1];
-    const name = numbers.length === 1 ? `zone ${numbers[0] ?? 1}` : `zones ${numbers.join(" and ")}`;
-    return zone ? [{ zone, name }] : [];
+    return zone ? [{ zone, name: listedZones(numbers) }] : [];
   });
 }
 

@@ -19,10 +19,13 @@ export function inchFraction(mm: number, denominator = 16): string {
 /** No rule has finer parts. */
 const FINEST = 64;
 
+/** Inches are told to a thousandth. [in] */
+const HALF_THOUSANDTH_IN = 0.0005;
+
 /** Is a length a whole number of parts of an inch, as nearly as three decimals tell? */
 function isFraction(mm: number, denominator: number): boolean {
   const parts = (mm / MM_PER_INCH) * denominator;
-  return Math.abs(parts - Math.round(parts)) < denominator * 0.0005;
+  return Math.abs(parts - Math.round(parts)) < denominator * HALF_THOUSANDTH_IN;
 }
 
 /** A thickness as the trade calls it, 3/16; null where it is no such fraction, as of a sheet gauge. */

@@ -1,4 +1,4 @@
-import { NO_LENGTH_MM, SAME_POINT_MM } from "./tolerance.ts";
+import { SAME_ANGLE, SAME_POINT_MM } from "./tolerance.ts";
 import { add2, between2, cross2, distance2, dot2, left2, scale2, sub2, unit2, type Vec2 } from "./vector.ts";
 
 /** A straight line without end: a point on it, and its direction of length 1. */
@@ -19,12 +19,12 @@ export const mirroredAt = (line: StraightLine, p: Vec2): Vec2 =>
 /** The line that turns one line over onto the other, both going the same way; undefined where they go opposite ways. */
 export function halfWay(one: StraightLine, other: StraightLine): StraightLine | undefined {
   const sum = add2(one.dir, other.dir);
-  if (dot2(sum, sum) < NO_LENGTH_MM) return undefined;
+  if (dot2(sum, sum) < SAME_ANGLE) return undefined;
   const dir = unit2(sum);
   const turn = cross2(one.dir, other.dir);
   // Where they meet; lines in step meet nowhere, and any point half-way between them does.
   const reach = cross2(sub2(other.at, one.at), other.dir) / turn;
-  const far = Math.abs(turn) < NO_LENGTH_MM;
+  const far = Math.abs(turn) < SAME_ANGLE;
   const foot = add2(other.at, scale2(other.dir, dot2(sub2(one.at, other.at), other.dir)));
   return { at: far ? between2(one.at, foot, 1 / 2) : add2(one.at, scale2(one.dir, reach)), dir };
 }
@@ -43,19 +43,4 @@ export function crossing(
     if (found.every((one) => distance2(one.at, at) > SAME_POINT_MM)) found.push({ at, behind: i });
   }
   return found.length === 1 ? found[0] : undefined;
-}
-
-/** Distance from a point to a row of points joined by straight lines. [mm] */
-export function toPath([x, y]: Vec2, path: readonly Vec2[]): number {
-  let least = Infinity;
-  for (let i = 0; i + 1 < path.length; i++) {
-    const [a, b] = [path[i] as Vec2, path[i + 1] as Vec2];
-    const [ux, uy] = [b[0] - a[0], b[1] - a[1]];
-    const [px, py] = [x - a[0], y - a[1]];
-    const square = ux * ux + uy * uy;
-    const share = square === 0 ? 0 : Math.min(1, Math.max(0, (px * ux + py * uy) / square));
-    const [dx, dy] = [px - share * ux, py - share * uy];
-    least = Math.min(least, dx * dx + dy * dy);
-  }
-  return Math.sqrt(least);
 }

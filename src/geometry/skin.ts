@@ -1,4 +1,4 @@
-import type { Rim, Side } from "./rim.ts";
+import type { Rim, Side, Support } from "./rim.ts";
 import type { Vec3 } from "./vector.ts";
 
 /**
@@ -37,15 +37,22 @@ export function planeNormal(theta: number, beta: number): Vec3 {
   return [level * Math.cos(theta), level * Math.sin(theta), Math.sin(beta)];
 }
 
+/** cos² β and β′ from the supports of both ends: no angle, and so nothing slow. */
+export function leanSquared(
+  { heightMm }: Skin,
+  a: Support,
+  b: Support,
+): { readonly cosSquared: number; readonly dBeta: number } {
+  const slope = (a.h - b.h) / heightMm;
+  const cosSquared = 1 / (1 + slope * slope);
+  return { cosSquared, dBeta: ((a.dh - b.dh) * cosSquared) / heightMm };
+}
+
 /**
  * How fast the tangent plane turns with the normal angle: speed of the normal on the unit sphere, √(cos² β + β′²). Asked
  * for thousands of times where bends are shared out, so it takes no angle and back again. [rad/rad]
  */
 export function turningRate(skin: Skin, theta: number, side: Side): number {
-  const a = skin.a.support(theta, side);
-  const b = skin.b.support(theta, side);
-  const slope = (a.h - b.h) / skin.heightMm;
-  const cosSquared = 1 / (1 + slope * slope);
-  const dBeta = ((a.dh - b.dh) * cosSquared) / skin.heightMm;
+  const { cosSquared, dBeta } = leanSquared(skin, skin.a.support(theta, side), skin.b.support(theta, side));
   return Math.sqrt(cosSquared + dBeta * dBeta);
 }

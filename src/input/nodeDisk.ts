@@ -1,4 +1,5 @@
 import { existsSync, readdirSync } from "node:fs";
+import { resolve } from "node:path";
 import type { Disk } from "./disk.ts";
 import { readText, systemCode } from "./readText.ts";
 
@@ -15,3 +16,10 @@ export const nodeDisk: Disk = {
   has: existsSync,
   text: readText,
 };
+
+/** The same, its paths starting from a folder. */
+export const diskFrom = (folder: string): Disk => ({
+  names: (path) => nodeDisk.names(resolve(folder, path)),
+  has: (path) => nodeDisk.has(resolve(folder, path)),
+  text: (path) => nodeDisk.text(resolve(folder, path)),
+});

@@ -13,13 +13,13 @@ const HUNDRED = 100;
 /** Per cent of the turn: further round no blank goes. */
 export const MOST_CLOSED = MOST_TOLD * HUNDRED;
 
-/** More zones no part is rolled in. */
-const MOST_ZONES = 99;
+/** A higher number of a zone is a slip of the pen. */
+const MOST_NUMBERED = 99;
 
 /** One trial: where the roll was set, and one of what came out. */
 const TrialRow = z.strictObject({
   /** Eccentric cones: the zone, from seam edge 1; the only one where it is left out. */
-  zone: z.optional(z.int().check(z.minimum(1), z.maximum(MOST_ZONES))),
+  zone: z.optional(z.int().check(z.minimum(1), z.maximum(MOST_NUMBERED))),
   /** Raise of the bending roll at the large edge, from where it touches the flat plate, along its slide. [mm] */
   setting: size(),
   /** Straight across at the large end, inside corner to inside corner; with a minus where the edges overlap. [mm] */

@@ -1,3 +1,4 @@
+import { listed } from "../forming/words.ts";
 import { either } from "./nearest.ts";
 import {
   alternativesOf,
@@ -48,12 +49,9 @@ function groupRemedy(shape: Readonly<Record<string, Schema>>): string {
     return `give true or false, or what is known of it, as in { ${all[1] ?? ""}: …, ${all[2] ?? ""}: … }`;
   const needed = all.filter((key) => shape[key] && !isOptional(shape[key]));
   if (needed.length > 0)
-    return `give ${together(needed)}, as in { ${needed.map((key) => `${key}: …`).join(", ")} }`;
+    return `give ${listed(needed)}, as in { ${needed.map((key) => `${key}: …`).join(", ")} }`;
   return `give any of ${all.join(", ")}, as in { ${all[0] ?? ""}: … }, or {} for none of them`;
 }
-
-const together = (words: readonly string[]) =>
-  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1) ?? ""}`;
 
 function numberRemedy(schema: Schema, units: Units): string {
   const limits = limitsOf(schema);

@@ -2,6 +2,7 @@ import { degrees, wrap } from "../geometry/angle.ts";
 import { antiderivative } from "../geometry/antiderivative.ts";
 import { turning } from "../geometry/measure.ts";
 import { leanAt, planeNormal, type Skin, turningRate } from "../geometry/skin.ts";
+import { toSegment } from "../geometry/segment.ts";
 import { squareRadii } from "../geometry/squareRadius.ts";
 import { elementMm, isFlat } from "../geometry/station.ts";
 import { SAME_ANGLE, SAME_POINT_MM } from "../geometry/tolerance.ts";
@@ -10,7 +11,6 @@ import {
   cross2,
   cross3,
   distance2,
-  dot2,
   dot3,
   length3,
   sub2,
@@ -39,13 +39,6 @@ function gapOff({ order, flat }: LaidBlank, end: "a" | "b", at: 0 | -1): number 
   const edge = sub2(next, first);
   const sine = Math.abs(cross2(seam, edge)) / (Math.hypot(...seam) * Math.hypot(...edge));
   return order.joint.gapMm / 2 / sine;
-}
-
-/** How far a point lies from the nearest point of a segment. [mm] */
-function toSegment(p: Vec2, from: Vec2, to: Vec2): number {
-  const way = sub2(to, from);
-  const share = Math.min(1, Math.max(0, dot2(sub2(p, from), way) / dot2(way, way)));
-  return distance2(p, between2(from, to, share));
 }
 
 /** Both seams, and on which side of each the plate lies, inside face up: left of the first. */

@@ -7,14 +7,10 @@ import type { TrialAnswer } from "../forming/trials.ts";
 import type { ZonesAnswer } from "../forming/zoneTrials.ts";
 import type { Refusal } from "../shapes/refusal.ts";
 import type { Context } from "./develop.ts";
-import type { LaidOut, NamedPart } from "./lay.ts";
+import type { NamedPart } from "./lay.ts";
 import { layOut } from "./layOut.ts";
 import { formingCase } from "./formingCase.ts";
 import { rounded } from "./rounded.ts";
-
-/** What the forming rules, and so a correction, know of a laid out part. */
-export const caseOf = (part: NamedPart, { shape, layout, laid, material }: LaidOut): FormingCase =>
-  formingCase(part, shape, layout, laid, material);
 
 /**
  * What a correction on this roll asks of a part, without its blanks; null where it cannot be laid out, or is not
@@ -23,7 +19,7 @@ export const caseOf = (part: NamedPart, { shape, layout, laid, material }: LaidO
 export function trialCase(part: NamedPart, context: Context): FormingCase | null {
   const laid = layOut(part, context);
   if (laid.kind === "refused") return null;
-  const item = caseOf(part, laid);
+  const item = formingCase(part, laid);
   return item.tightestRadiusMm ? { ...item, blanks: [], bendZones: [] } : null;
 }
 
@@ -54,7 +50,7 @@ export function correctPart(
     };
   if (machine === undefined && pinch.length > 1)
     return { kind: "none", why: `say on which roll it was tried with --machine: ${names}` };
-  const item = caseOf(part, laid);
+  const item = formingCase(part, laid);
   const say = sayIn(part.units);
   // A setting for a job that the roll is refused would be followed all the same.
   const refusal = rollChecks({ item, say }, roll).find(({ verdict }) => verdict === "fail");

@@ -9,8 +9,8 @@ import { rounded } from "./rounded.ts";
 /** Whether and how a laid out part can be formed, on the shop's machines where there is a shop. */
 export function formedOf(
   part: NamedPart,
-  { shape, layout, laid, material }: LaidOut,
+  laid: LaidOut,
   { shop, trials }: { readonly shop?: Shop | undefined; readonly trials?: TrialsKept | undefined },
 ): Report["forming"] {
-  return rounded(formingOf(formingCase(part, shape, layout, laid, material), shop, trials));
+  return rounded(formingOf(formingCase(part, laid), shop, trials));
 }

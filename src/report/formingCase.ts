@@ -1,19 +1,17 @@
 import { degrees, radians, wrap } from "../geometry/angle.ts";
 import { allRound, leanRange, rimLength } from "../geometry/measure.ts";
 import { boxesRound } from "../geometry/polygon.ts";
-import { leanAt } from "../geometry/skin.ts";
-import { squareRadius } from "../geometry/squareRadius.ts";
-import { stationAt } from "../geometry/station.ts";
+import { squareRadii } from "../geometry/squareRadius.ts";
+import { elementMm } from "../geometry/station.ts";
 import { distance3 } from "../geometry/vector.ts";
 import type { FormingCase } from "../forming/case.ts";
 import type { Layout } from "../shapes/layout.ts";
-import type { Material } from "../shapes/material.ts";
 import type { Part } from "../shapes/part.ts";
-import type { Shape } from "../shapes/shape.ts";
 import { elementRange } from "./elements.ts";
 import { bendZones } from "./bendZones.ts";
 import type { LaidBlank } from "./blanks.ts";
 import { finishOf } from "./finish.ts";
+import type { LaidOut } from "./lay.ts";
 import { leastWidths, tightestSquares } from "./skinExtremes.ts";
 
 /** Steps of the normal angle at which an uneven skin is looked at: 5°. */
@@ -23,14 +21,12 @@ const CURVATURE_STEPS = 72;
 function curvatureOf({ skin, seamRad }: Layout): NonNullable<FormingCase["curvature"]> {
   return allRound(CURVATURE_STEPS).map((turn) => {
     const theta = wrap(seamRad + turn);
-    const lean = leanAt(skin, theta, 1);
-    const { a, b } = stationAt(skin, theta, 1);
-    const radius = (end: "a" | "b") => squareRadius(skin[end].support(theta, 1).rho, lean);
+    const { a, b } = squareRadii(skin, theta, 1);
     return {
       planDeg: degrees(theta),
-      largeRadiusMm: radius("a"),
-      smallRadiusMm: radius("b"),
-      slantMm: distance3(a, b),
+      largeRadiusMm: a,
+      smallRadiusMm: b,
+      slantMm: elementMm(skin, theta, 1),
     };
   });
 }
@@ -54,14 +50,8 @@ function bendLines({ blank, elements }: LaidBlank): NonNullable<FormingCase["ben
   });
 }
 
-/** The plain numbers that the forming rules ask about. */
-export function formingCase(
-  part: Part,
-  shape: Shape,
-  layout: Layout,
-  laid: readonly LaidBlank[],
-  material: Material,
-): FormingCase {
+/** The plain numbers that the forming rules, and so a correction, ask about of a laid out part. */
+export function formingCase(part: Part, { shape, layout, laid, material }: LaidOut): FormingCase {
   const { skin, cone } = layout;
   const stations = laid.flatMap(({ flat }) => flat.development.stations);
   const leans = leanRange(skin);

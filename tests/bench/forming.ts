@@ -31,8 +31,7 @@ export function benchForming(): void {
     if (laid.kind === "refused") throw new Error(`${part.name} cannot be laid out`);
     const develop = () => layOut(part, tables);
     const kept = trials && keptOf(trials);
-    const form = () =>
-      formingOf(formingCase(part, laid.shape, laid.layout, laid.laid, laid.material), shop, kept);
+    const form = () => formingOf(formingCase(part, laid), shop, kept);
     const spentOn = { development: 0, forming: 0 };
     for (let round = 0; round < WARM_UP + ROUNDS; round++) {
       const [development, forming] = [spent(develop), spent(form)];

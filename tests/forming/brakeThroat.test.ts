@@ -21,10 +21,7 @@ const machine = brake({
 function onBrake(part: NamedPart) {
   const laid = layOut(part, { catalogue });
   if (laid.kind === "refused") throw new Error(JSON.stringify(laid.issues));
-  const forming = formingOf(
-    formingCase(part, laid.shape, laid.layout, laid.laid, laid.material),
-    shop([machine]),
-  );
+  const forming = formingOf(formingCase(part, laid), shop([machine]));
   const plan = forming.plans.find(({ route }) => route === "brake")?.brake;
   const check = forming.machines[0]?.checks.find(({ id }) => id === "brake-throat");
   return { laid, plan, check, outlines: laid.laid.map(({ blank }) => blank.outline) };

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { even } from "../even.ts";
-import { aluminium, coneCase, roll, s235, s355 } from "./cases.ts";
+import { aluminium, coneCase, s235, s355 } from "./cases.ts";
 import type { FormingCase } from "../../src/forming/case.ts";
 import type { PlateRoll } from "../../src/forming/machine.ts";
 import { sectionOf } from "../../src/forming/rollSetting.ts";
@@ -8,41 +8,21 @@ import { rollSettings } from "../../src/forming/rollSettings.ts";
 import { sayIn } from "../../src/forming/say.ts";
 import { plateOf } from "../../src/forming/springback.ts";
 import { realFree, type Unlike } from "./simulatedRoll.ts";
+import { ROLL, simulatedRoll, UNLIKE, unlikeOf } from "./anyRoll.ts";
 
 /** Any sound initial-pinch roll and a cone or pipe that it can bend. */
 export const jobs = fc
   .record({
-    top: even(60, 200),
-    bendingShare: even(0.7, 1.1),
-    across: even(1.05, 1.5),
-    angle: even(45, 80),
-    thick: even(0.03, 0.1),
-    rated: even(1, 2),
+    ...ROLL,
     small: even(1.9, 4),
     grow: fc.oneof(even(0, 0.2), even(0.2, 1.4)),
     halfAngle: even(4, 45),
     material: fc.constantFrom(s235, s355, aluminium),
-    dropRad: even(0, 0.03),
-    armShare: even(-0.05, 0.05),
-    frame: even(0, 0.04),
-    stronger: even(1, 1.4),
-    hardening: even(0, 0.15),
+    ...UNLIKE,
   })
   .map((one) => {
     const thicknessMm = one.thick * one.top;
-    const bending = one.bendingShare * one.top;
-    const rated = one.rated * thicknessMm;
-    const machine = roll({
-      workingWidth: 8000,
-      rating: { thickness: rated, yieldMPa: 250 },
-      rolls: { topDiameter: 2 * one.top, bendingDiameter: 2 * bending },
-      slide: {
-        origin: [one.across * (one.top + bending), -(one.top + rated + bending)],
-        angle: one.angle,
-        travel: 3000,
-      },
-      coneAttachment: { range: [20, 300] },
-    });
+    const machine = simulatedRoll(one);
     const smallRadiusMm = one.small * one.top;
     const largeRadiusMm = smallRadiusMm * (1 + one.grow);
     const taper = largeRadiusMm - smallRadiusMm;
@@ -51,9 +31,7 @@ export const jobs = fc
       { largeRadiusMm, smallRadiusMm, heightMm, thicknessMm },
       { material: one.material },
     );
-    const { dropRad, armShare, stronger, hardening } = one;
-    const unlike: Unlike = { dropRad, armShare, stronger, hardening, frameMm: one.frame * one.top };
-    return { machine, item, unlike };
+    return { machine, item, unlike: unlikeOf(one) };
   });
 
 interface Job {

@@ -6,8 +6,9 @@ import { flatContact, sectionOf } from "../../src/forming/rollSetting.ts";
 import { plateOf } from "../../src/forming/springback.ts";
 import { type RollZone, zonesOf } from "../../src/forming/zones.ts";
 import { even } from "../even.ts";
-import { aluminium, coneCase, coneless, roll, s235, s355 } from "./cases.ts";
+import { aluminium, coneCase, coneless, s235, s355 } from "./cases.ts";
 import { realCurve, type Unlike } from "./simulatedRoll.ts";
+import { ROLL, simulatedRoll, UNLIKE, unlikeOf } from "./anyRoll.ts";
 
 const STEPS = 72;
 const TURN = 2 * Math.PI;
@@ -71,42 +72,21 @@ const MOST_ZONES = 8;
 /** Any sound initial-pinch roll and an eccentric cone or leaning pipe that it can bend in zones. */
 export const zoneJobs: fc.Arbitrary<ZoneJob> = fc
   .record({
-    top: even(60, 200),
-    bendingShare: even(0.7, 1.1),
-    across: even(1.05, 1.5),
-    angle: even(45, 80),
-    thick: even(0.03, 0.1),
-    rated: even(1, 2),
+    ...ROLL,
     small: even(1.9, 4),
     grow: fc.oneof(fc.constant(0), even(0, 0.2), even(0.2, 1.2)),
     lean: fc.oneof(even(0, 0.3), even(0.3, 0.7)),
     steep: even(0.8, 3),
     seam: fc.constantFrom(0, 45, 90, 180, 270),
     material: fc.constantFrom(s235, s355, aluminium),
-    dropRad: even(0, 0.03),
-    armShare: even(-0.05, 0.05),
-    frame: even(0, 0.04),
-    stronger: even(1, 1.4),
-    hardening: even(0, 0.15),
+    ...UNLIKE,
     smallGive: even(0, 0.03),
     change: even(0.6, 1.6),
     scatter: fc.array(even(-0.02, 0.02), { minLength: MOST_ZONES, maxLength: MOST_ZONES }),
   })
   .map((one) => {
     const thickness = one.thick * one.top;
-    const bending = one.bendingShare * one.top;
-    const rated = one.rated * thickness;
-    const machine = roll({
-      workingWidth: 8000,
-      rating: { thickness: rated, yieldMPa: 250 },
-      rolls: { topDiameter: 2 * one.top, bendingDiameter: 2 * bending },
-      slide: {
-        origin: [one.across * (one.top + bending), -(one.top + rated + bending)],
-        angle: one.angle,
-        travel: 3000,
-      },
-      coneAttachment: { range: [20, 300] },
-    });
+    const machine = simulatedRoll(one);
     // In shares of the small radius first, so that the tightest element can be made as wide as this roll bends.
     const shape = (small: number) => {
       const large = small * (1 + one.grow);
@@ -118,21 +98,9 @@ export const zoneJobs: fc.Arbitrary<ZoneJob> = fc
     };
     const tightest = Math.min(...shape(1).curvature!.map(({ smallRadiusMm }) => smallRadiusMm));
     const item = shape((one.small * one.top) / tightest);
-    const { dropRad, armShare, stronger, hardening, change, scatter } = one;
-    return {
-      machine,
-      item,
-      unlike: {
-        dropRad,
-        armShare,
-        stronger,
-        hardening,
-        frameMm: one.frame * one.top,
-        smallGiveMm: one.smallGive * one.top,
-        change,
-        scatter,
-      },
-    };
+    const { change, scatter } = one;
+    const smallGiveMm = one.smallGive * one.top;
+    return { machine, item, unlike: { ...unlikeOf(one), smallGiveMm, change, scatter } };
   });
 
 /** A roll's arm is cut into so many steps of travel. */

@@ -5,8 +5,8 @@ import { developBetween } from "../../src/geometry/develop.ts";
 import { rimLength, skinArea, turning } from "../../src/geometry/measure.ts";
 import { polygonArea, pathLength } from "../../src/geometry/polygon.ts";
 import { circleRim, pointRim, rectangleRim } from "../../src/geometry/rim.ts";
-import { leanAt, type Skin } from "../../src/geometry/skin.ts";
-import { squareRadius } from "../../src/geometry/squareRadius.ts";
+import type { Skin } from "../../src/geometry/skin.ts";
+import { squareRadii } from "../../src/geometry/squareRadius.ts";
 import { halved, placesAfterHalving, stationsBetween } from "../../src/geometry/station.ts";
 import { OUTLINE_MM } from "../../src/geometry/tolerance.ts";
 import {
@@ -196,7 +196,7 @@ describe("turning", () => {
         const move = [q!.a[0] - p!.a[0], q!.a[1] - p!.a[1], q!.a[2] - p!.a[2]] as const;
         const along = (move[0] * element[0] + move[1] * element[1] + move[2] * element[2]) / length;
         const width = Math.sqrt(Math.max(0, Math.hypot(...move) ** 2 - along ** 2));
-        const radius = squareRadius(skin.a.support(theta, 1).rho, leanAt(skin, theta, 1));
+        const radius = squareRadii(skin, theta, 1).a;
         if (radius < 1) return; // at a corner the width is nought
         expect(width / angle / radius).toBeCloseTo(1, 3);
       }),

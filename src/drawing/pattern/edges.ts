@@ -5,7 +5,7 @@ import type { Board, Placing } from "../board.ts";
 import { slope } from "../dimension/angular.ts";
 import { labelCorners } from "../lettering.ts";
 import type { Label } from "../model.ts";
-import { away } from "../thin.ts";
+import { toSegment } from "../../geometry/segment.ts";
 
 /** One edge of a blank with its points, the first of the next edge included. */
 export interface EdgePath {
@@ -117,7 +117,7 @@ export function clearOf(board: Board, ways: readonly Placing[], tips: readonly V
   const isOver = (label: Label): boolean => {
     const corners = labelCorners(label);
     const sides = corners.map((p, i) => [p, corners[(i + 1) % corners.length] as Vec2] as const);
-    return tips.some((tip) => sides.some(([p, q]) => away(tip, p, q) < clear));
+    return tips.some((tip) => sides.some(([p, q]) => toSegment(tip, p, q) < clear));
   };
   return ways.map((way) => (way.labels.some(isOver) ? { ...way, extra: (way.extra ?? 0) + OVER_TIP } : way));
 }

@@ -17,7 +17,7 @@ import { boxOf } from "../box.ts";
 import { slope } from "../dimension/angular.ts";
 import { ARROW_LONG, arrowhead } from "../dimension/arrow.ts";
 import { line } from "../model.ts";
-import { away } from "../thin.ts";
+import { toSegment } from "../../geometry/segment.ts";
 
 /** Rather left out than drawn across an outline or a figure; in the board's measure. */
 const DEAREST = 20;
@@ -37,7 +37,7 @@ function standsAlone(board: Board, tail: Vec2, tip: Vec2): boolean {
     const turned = Math.abs(cross2(dir, run)) > ALONG * length2(run);
     const reach = [p, q].map((end) => dot2(sub2(end, tail), dir));
     const beside = Math.max(...reach) > 0 && Math.min(...reach) < long;
-    return turned || !beside || away(middle2(tail, tip), p, q) > board.mm(TOO_NEAR);
+    return turned || !beside || toSegment(middle2(tail, tip), p, q) > board.mm(TOO_NEAR);
   });
 }
 

@@ -3,7 +3,7 @@ import { hull } from "../../geometry/polygon.ts";
 import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import { add2, distance2, direction, dot2, type Vec2 } from "../../geometry/vector.ts";
 import type { Drawable, SpacePoint } from "../../report/report.ts";
-import { lineStride } from "../dense.ts";
+import { isDrawn, isSeamLine, lineStride } from "../dense.ts";
 import { closed, element, type ElementLine, line, type Stroke } from "../model.ts";
 import { curveOf, type End } from "./ends.ts";
 
@@ -53,7 +53,7 @@ export function elevationLines(report: Drawable, { sight, at, unit }: Side): Ele
   const step = lineStride(report, unit);
   const place = (p: SpacePoint): Vec2 => add2(project(sight, p), at);
   return report.solid.elements.map(({ planDeg, a, b }, i) => {
-    const drawn = i % step === 0 || report.hand.rows[i]?.number === 1;
+    const drawn = isDrawn(report, i, step);
     const shown = facing(sight, planDeg) < -EDGE_ON ? "hidden" : drawn ? "line" : "left out";
     return { elements: [i], from: place(a), to: place(b), shown };
   });
@@ -81,9 +81,8 @@ export function elevation(
     element(kind, [i], place(project(sight, one.a)), place(project(sight, one.b)));
   for (const [i, one] of solid.elements.entries())
     if (i % step === 0 && seen(one.planDeg)) strokes.push(drawn("thin", i, one));
-  // A seam is line 1 of its piece.
   for (const [i, one] of solid.elements.entries())
-    if (report.hand.rows[i]?.number === 1 && seen(one.planDeg)) strokes.push(drawn("outline", i, one));
+    if (isSeamLine(report, i) && seen(one.planDeg)) strokes.push(drawn("outline", i, one));
   return strokes;
 }
 

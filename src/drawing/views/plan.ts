@@ -5,7 +5,7 @@ import { between2, add2, direction, distance2, dot2, sub2, type Vec2 } from "../
 import type { Drawable, SpacePoint } from "../../report/report.ts";
 import { boxOf } from "../box.ts";
 import { clip } from "../clip.ts";
-import { lineStride } from "../dense.ts";
+import { isDrawn, isSeamLine, lineStride } from "../dense.ts";
 import { closed, element, type ElementLine, line, path, type Stroke, type StrokeKind } from "../model.ts";
 import { type Mark, marksAlong } from "../pattern/lines.ts";
 import { SEEN_WALL } from "./elevation.ts";
@@ -81,10 +81,7 @@ export function plan(
   const drawn = (kind: "thin" | "outline", { i, ends: [p, q] }: (typeof lines)[number]): Stroke =>
     element(kind, [i], place(p), place(q));
   strokes.push(...seen.filter(({ i }) => i % step === 0).map((one) => drawn("thin", one)));
-  // A seam is line 1 of its piece.
-  strokes.push(
-    ...seen.filter(({ i }) => report.hand.rows[i]?.number === 1).map((one) => drawn("outline", one)),
-  );
+  strokes.push(...seen.filter(({ i }) => isSeamLine(report, i)).map((one) => drawn("outline", one)));
   return strokes;
 }
 
@@ -96,7 +93,7 @@ export function planLines(
   const step = lineStride(report, unit);
   return report.solid.elements.map(({ a, b }, i) => {
     const [from, to] = inPlan([a, b]) as [Vec2, Vec2];
-    const drawn = i % step === 0 || report.hand.rows[i]?.number === 1;
+    const drawn = isDrawn(report, i, step);
     return { elements: [i], from: add2(from, at), to: add2(to, at), shown: drawn ? "line" : "left out" };
   });
 }

@@ -4,6 +4,7 @@ import type { BrakePlan } from "../brakePlan.ts";
 import { AS_DRAWN, COMMON_PRACTICE } from "../judge.ts";
 import { number } from "../say.ts";
 import { isPointed } from "../skin.ts";
+import { listed } from "../words.ts";
 import { brakeSetUp, depthBoxes, GUARDS, lookAt } from "./brakeSetUp.ts";
 import { brakeTemplate, cornerCheck } from "./brakeTemplates.ts";
 import { INSPECT } from "./finish.ts";
@@ -29,9 +30,7 @@ function middleLines({ lines, zones }: BrakePlan): string {
     return [low === high ? `${low.number}` : `between ${low.number} and ${high.number}`];
   });
   if (numbers.length === 0) return "";
-  const list =
-    numbers.length > 1 ? `${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1)}` : numbers.join();
-  return ` (line${numbers.length > 1 ? "s" : ""} ${list}${zones.length > own.length ? " of a piece" : ""})`;
+  return ` (line${numbers.length > 1 ? "s" : ""} ${listed(numbers)}${zones.length > own.length ? " of a piece" : ""})`;
 }
 
 /** How a brake bends a part of a line only. */

@@ -1,8 +1,7 @@
 import { seamOrder, zoneOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
 import { placesSaid, type RollPlaces } from "../rollPlaces.ts";
-import { listedZones } from "../zoneAdvice.ts";
-import { zoneName } from "../zoneWords.ts";
+import { listedZones, zoneName } from "../zoneWords.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { type Figure, type PlanStep, scaled } from "./step.ts";
 

@@ -2,7 +2,7 @@ import { byHand } from "../byHand.ts";
 import { setting, settable } from "../rollPlaces.ts";
 import type { Say } from "../say.ts";
 import { isPipe } from "../skin.ts";
-import { listedZones } from "../zoneAdvice.ts";
+import { listedZones } from "../zoneWords.ts";
 import { zoneByHand } from "../zoneByHand.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { type ModelTable, modelTables } from "./modelTable.ts";
@@ -16,7 +16,7 @@ interface Carried extends Pick<PlanStep, "model"> {
 /** Down to a tenth of a millimetre, as a roll is set: what is not to be passed is never rounded up. */
 const down = (mm: number): number => Math.floor(mm * 10) / 10;
 
-const bare = (mm: number, say: Say): string => say.length(settable(mm, say.units)).replace(/ (?:mm|in)$/, "");
+const bare = (mm: number, say: Say): string => say.bare(settable(mm, say.units));
 /** "+ 4.7" as it stands in a sum. */
 const added = (mm: number, say: Say): string => `${mm < 0 ? "−" : "+"} ${bare(Math.abs(mm), say)}`;
 

@@ -1,5 +1,5 @@
 import type { PassPoint } from "../passPoints.ts";
-import { alikeZones } from "../zoneWords.ts";
+import { alikeZones, listedZones } from "../zoneWords.ts";
 import { isPipe } from "../skin.ts";
 import { ROLL_ENDS } from "./rollEnds.ts";
 import type { RollSheetAsked } from "./asked.ts";
@@ -8,7 +8,6 @@ import type { Say } from "../say.ts";
 import type { NoteBox } from "./step.ts";
 import type { RollSettings } from "../rollSettings.ts";
 import type { TriedZone } from "../tried.ts";
-import { listedZones } from "../zoneAdvice.ts";
 
 /**
  * Where one moment's raise is written down beside the one that was planned, zone by zone: at the bearings, where the scales

@@ -1,4 +1,5 @@
 import { TURN } from "../../geometry/angle.ts";
+import { MM_PER_INCH } from "../../geometry/units.ts";
 import type { RollAsked } from "../asked.ts";
 import { endRolled } from "../closure.ts";
 import { shareOfClosure } from "../firstPass.ts";
@@ -15,9 +16,9 @@ import { type Figure, mm } from "./step.ts";
 /** The last of the closing, over which the raise is taken to run straight with the gap. [-] */
 const LAST_CLOSED = 0.95;
 /** One unit of gap on a tape that a raise is told for: 10 mm, or an inch. [mm] */
-const TAPE = { mm: 10, in: 25.4 } as const;
+const TAPE = { mm: 10, in: MM_PER_INCH } as const;
 /** One unit of depth under a straightedge: 1 mm, or a sixteenth of an inch. [mm] */
-const DEPTH = { mm: 1, in: 25.4 / 16 } as const;
+const DEPTH = { mm: 1, in: MM_PER_INCH / 16 } as const;
 
 /** How much more to raise for the gap that the second pass has left, and what to do where the edges have passed each other. */
 export function stillOpen(asked: RollSheetAsked): {

@@ -45,10 +45,9 @@ export function windowBoxes(item: FormingCase, say: Say): NoteBox[] {
   const zones = zonesOf(item);
   // So many settings no roll is set to: such a part goes by its templates alone.
   if (zones.length === 0 || zones.length > MOST_ZONES) return [TIGHT_OR_OPEN];
-  const bare = (mm: number) => say.tape(mm).replace(/ (?:mm|in)$/, "");
   return zones.flatMap((zone, i) =>
     endWindows(item, zone).map(({ end, openMm, tightMm }) => ({
-      label: `${zones.length === 1 ? "" : `zone ${i + 1} `}${end} R ${bare(openMm)} to ${bare(tightMm)}`,
+      label: `${zones.length === 1 ? "" : `zone ${i + 1} `}${end} R ${say.bare(openMm)} to ${say.bare(tightMm)}`,
       unit: "mm",
     })),
   );

@@ -1,3 +1,4 @@
+import { capital } from "../../drawing/capital.ts";
 import { dimension, fixed, unitName } from "../../drawing/format.ts";
 import { LAP_TO_HERE } from "../../drawing/pattern/lapLine.ts";
 import { distance2, type Vec2 } from "../../geometry/vector.ts";
@@ -118,8 +119,6 @@ const HOLDS_NO: Readonly<Record<WhichSheets, string>> = {
 const LAP_WORDS = ` The dashed line “${LAP_TO_HERE}” is where seam edge 1 comes to lie.`;
 const ENDS_IN_STOP_WORDS =
   " A number that would be another one upside down ends in a full stop: 6. and 9., 16. and 91.";
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 function steps({ report, whole: blank, template, tiling, points }: Told): string[] {
   const { units } = report.part;

@@ -1,5 +1,5 @@
 import { along, type EdgePath, edgePaths, isSeam } from "../../drawing/pattern/edges.ts";
-import { toPath } from "../../geometry/mirrorLine.ts";
+import { toPath } from "../../geometry/segment.ts";
 import { add2, distance2, middle2, scale2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
 import type { Blank, Report } from "../../report/report.ts";
 import { isStraightSided } from "../cutCorners.ts";

@@ -6,9 +6,9 @@ import {
   lineThrough,
   mirroredAt,
   type StraightLine,
-  toPath,
 } from "../../geometry/mirrorLine.ts";
 import { degrees } from "../../geometry/angle.ts";
+import { toPath } from "../../geometry/segment.ts";
 import { NO_LENGTH_MM, SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import { distance2, left2, middle2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
 import type { Blank, MarkingRow, Report } from "../../report/report.ts";

@@ -3,7 +3,7 @@ import { misfit, trialFit, type TrialFit } from "../../forming/trialFit.ts";
 import type { TrialsKept } from "../../forming/tried.ts";
 import type { Tables } from "../../input/context.ts";
 import type { TypedGroup } from "../../input/typed.ts";
-import { caseOf } from "../../report/correct.ts";
+import { formingCase } from "../../report/formingCase.ts";
 import { layOut } from "../../report/layOut.ts";
 import type { LaidOut, NamedPart } from "../../report/lay.ts";
 import type { NamedTyped } from "./asTyped.ts";
@@ -20,8 +20,25 @@ export interface TrialsHere {
   readonly told: string;
 }
 
+/** Fits of published parts by roll: what was published does not change, and every judgement asks for its fit. */
+const fits = new WeakMap<NamedTyped, Map<string, TrialFit | null>>();
+
 /** What a part and a roll were when the page was published. */
 function fitOf(
+  part: NamedTyped,
+  shop: TypedGroup | undefined,
+  of: { readonly machine: string; readonly tables: Tables },
+): TrialFit | null {
+  const byMachine = fits.get(part) ?? new Map<string, TrialFit | null>();
+  fits.set(part, byMachine);
+  const known = byMachine.get(of.machine);
+  if (known !== undefined) return known;
+  const fit = fitRead(part, shop, of);
+  byMachine.set(of.machine, fit);
+  return fit;
+}
+
+function fitRead(
   { name, part: typed }: NamedTyped,
   shop: TypedGroup | undefined,
   { machine, tables }: { readonly machine: string; readonly tables: Tables },
@@ -38,7 +55,7 @@ function fitNow(
   machine: string,
 ): TrialFit | null {
   const roll = shop?.machines.find(({ name }) => name === machine);
-  return made.kind === "laid" && roll?.kind === "plate roll" ? trialFit(caseOf(part, made), roll) : null;
+  return made.kind === "laid" && roll?.kind === "plate roll" ? trialFit(formingCase(part, made), roll) : null;
 }
 
 /**

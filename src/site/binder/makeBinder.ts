@@ -1,6 +1,5 @@
 import { basename, resolve } from "node:path";
 import type { Tables } from "../../input/context.ts";
-import { gaugeOf } from "../../input/gaugeName.ts";
 import { refusalProblems, type Problem } from "../../input/problem.ts";
 import { readFolder } from "../../input/readFolder.ts";
 import type { TypedGroup } from "../../input/typed.ts";
@@ -10,6 +9,7 @@ import type { Shop } from "../../forming/machine.ts";
 import { develop } from "../../report/develop.ts";
 import type { Report } from "../../report/report.ts";
 import type { Material } from "../../shapes/material.ts";
+import { jobPartOf } from "../job/jobPart.ts";
 
 export interface BinderPart {
   readonly report: Report;
@@ -37,26 +37,31 @@ export interface Binder {
   readonly problems: readonly Problem[];
 }
 
-/** Reads and develops a folder, good and bad parts alike. */
-export function makeBinder(folder: string, tables: Tables): Binder {
-  const { parts, shop, shopWritten, job, problems } = readFolder(folder, tables);
+/**
+ * Reads and develops a folder, good and bad parts alike.
+ *
+ * @param from the folder that its path starts from
+ * @param core what works a part out
+ */
+export function makeBinder(
+  folder: string,
+  tables: Tables,
+  { from = ".", core = develop }: { readonly from?: string; readonly core?: typeof develop } = {},
+): Binder {
+  const { parts, shop, shopWritten, job, problems } = readFolder(folder, tables, from);
   const refused: Problem[] = [];
   const made: BinderPart[] = [];
   for (const { part, path, trials, locate, written } of parts) {
-    const developed = develop(part, {
+    const developed = core(part, {
       catalogue: tables.catalogue,
       ...(shop && { shop }),
       trials: trials && keptOf(trials),
     });
-    const material = tables.catalogue.materials[part.material];
     if (developed.kind === "refused") refused.push(...refusalProblems(developed.issues, { path, locate }));
-    else if (material) {
-      const gauge = gaugeOf(tables.gauges, material.family, part.thickness);
-      made.push({ report: developed.report, material, gauge, trials, written });
-    }
+    else made.push({ ...jobPartOf(developed.report, tables), trials, written });
   }
   return {
-    folder: basename(resolve(folder)),
+    folder: basename(resolve(from, folder)),
     tables,
     shop,
     shopWritten,

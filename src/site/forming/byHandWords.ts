@@ -4,7 +4,8 @@ import { settable } from "../../forming/rollPlaces.ts";
 import { sayIn } from "../../forming/say.ts";
 import type { ModelTable } from "../../forming/sheet/modelTable.ts";
 import type { PlanStep } from "../../forming/sheet/step.ts";
-import { listedZones } from "../../forming/zoneAdvice.ts";
+import { capital } from "../../forming/words.ts";
+import { listedZones } from "../../forming/zoneWords.ts";
 import type { ZoneByHand } from "../../forming/zoneByHand.ts";
 
 /** One row of a table to work by without a screen. */
@@ -18,7 +19,7 @@ type Range = readonly [from: number | null, to: number | null];
 
 function wordsIn(units: Units) {
   const say = sayIn(units);
-  const bare = (mm: number) => say.length(mm).replace(/ (?:mm|in)$/, "");
+  const bare = (mm: number) => say.bare(mm);
   // A roll is set to a tenth of a millimetre at the best; a raise is never rounded up.
   const down = (mm: number) => bare(Math.floor(mm * 10) / 10);
   const set = (mm: number) => bare(settable(mm, units));
@@ -57,7 +58,7 @@ function gapRows(rows: readonly ByHand[], units: Units): ByHandRow[] {
 /** Before what is said of the zones of one setting; nothing where one serves all round. */
 const head = (zones: readonly number[], several: boolean): string => {
   const name = listedZones(zones);
-  return several ? `${name.charAt(0).toUpperCase()}${name.slice(1)}: ` : "";
+  return several ? `${capital(name)}: ` : "";
 };
 
 /** The same for the zones of an uneven skin, setting by setting. */

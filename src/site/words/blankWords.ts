@@ -1,5 +1,5 @@
 import type { Blank, Report } from "../../report/report.ts";
-import { listed } from "./listed.ts";
+import { listed } from "../../forming/words.ts";
 import { degrees, numbersIn, type Numbers, percent, tiny } from "./numbers.ts";
 import { END_NAMES } from "./shapes.ts";
 

@@ -1,5 +1,5 @@
 import type { Blank, Shaped } from "../../report/report.ts";
-import { listed } from "./listed.ts";
+import { listed } from "../../forming/words.ts";
 import { degrees, type Numbers, turnWord } from "./numbers.ts";
 
 /** What plate blanks want as they are drawn, and which of them it holds for. */
@@ -30,7 +30,7 @@ function turnedPlate({ box, asDrawn }: Blank, say: Numbers): string | null {
 
 /** "piece 2", "pieces 1 and 3". */
 const piecesNamed = (pieces: readonly number[]): string =>
-  `${pieces.length > 1 ? "pieces" : "piece"} ${listed(pieces.map(String))}`;
+  `${pieces.length > 1 ? "pieces" : "piece"} ${listed(pieces)}`;
 
 /** The plates that the blanks of a part want as they are drawn, each size once; none where nothing is cut. */
 export function plateNeeds({ blanks }: Pick<Shaped, "blanks">, say: Numbers): readonly PlateNeed[] {

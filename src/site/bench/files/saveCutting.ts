@@ -1,5 +1,4 @@
 import type { Shop } from "../../../forming/machine.ts";
-import { gaugeOf } from "../../../input/gaugeName.ts";
 import type { Tables } from "../../../input/context.ts";
 import type { JobPart } from "../../../job/job.ts";
 import { notHere } from "../../../job/notHere.ts";
@@ -8,6 +7,7 @@ import { archiveName } from "../../../job/jobName.ts";
 import { platesOf } from "../../../job/plates.ts";
 import { totalUse } from "../../../job/plateUse.ts";
 import { develop } from "../../../report/develop.ts";
+import { jobPartOf } from "../../job/jobPart.ts";
 import { zipTexts } from "../../bits/zip.ts";
 import type { Bench } from "../bench.svelte.ts";
 import type { NamedTyped } from "../asTyped.ts";
@@ -83,12 +83,7 @@ function jobPart(
     reading.kind === "read"
       ? develop({ ...reading.value, name }, { catalogue: tables.catalogue, ...(shop && { shop }) })
       : undefined;
-  if (developed?.kind === "report") {
-    const { report } = developed;
-    const material = tables.catalogue.materials[report.part.material];
-    if (!material) throw new RangeError(`no material ${report.part.material}`);
-    return { report, material, gauge: gaugeOf(tables.gauges, material.family, report.part.thickness) };
-  }
+  if (developed?.kind === "report") return jobPartOf(developed.report, tables);
   const [first] =
     developed?.kind === "refused" ? developed.issues : reading.kind === "problems" ? reading.problems : [];
   return `${name}: ${first ? `${first.path.join(".")}: ${first.problem}; ${first.remedy}` : "something is wrong in it"}`;

@@ -1,0 +1,2 @@
+/** With a capital: what begins a title or a sentence. */
+export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
