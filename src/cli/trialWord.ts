@@ -42,7 +42,7 @@ export function trialOfWord(text: string, units: Units): Row | string {
   if (found.has("flat")) row.flat = true;
   const zone = found.get("zone");
   if (zone !== undefined) {
-    if (!/^[1-9]\d?$/.test(zone)) return `the trial ${text}: a zone is a number from 1 on; ${HOW}`;
+    if (!/^[1-9]\d?$/.test(zone)) return `the trial ${text}: a zone is a number from 1 to 99; ${HOW}`;
     row.zone = Number(zone);
   }
   const per = found.get("closed")?.replace(/\s*%$/, "");

@@ -7,9 +7,15 @@ export const MARK_OF_UTF8 = "\uFEFF";
 export const csvText = (rows: readonly (readonly Cell[])[]): string =>
   MARK_OF_UTF8 + rows.map((row) => row.map(cell).join(",")).join("\r\n") + "\r\n";
 
-/** Text in quotes where it holds what parts cells; a leading sign that a table would take for a formula is text too. */
+/**
+ * Where a spreadsheet would begin a formula: at the start of a cell, and behind a semicolon, which parts cells where a comma
+ * is the decimal sign, quotes or not. Signs of full width are read like plain ones by some.
+ */
+const FORMULA = /(^|;)(?=\s*[=+@\-＝＋＠－])/g;
+
+/** Text in quotes where it holds what parts cells; a sign that a table would take for a formula is text too. */
 function cell(value: Cell): string {
   if (typeof value === "number") return String(value);
-  const text = /^[=+@\t-]/.test(value) ? `'${value}` : value;
+  const text = value.replace(FORMULA, "$1'").replace(/^\t/, "'\t");
   return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }

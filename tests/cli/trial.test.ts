@@ -220,7 +220,7 @@ describe("develop --trial of an eccentric cone", () => {
   it.each([
     ["zone=4,setting=70,large=1000,small=730", /there is no zone 4: the blank has zones 1 to 3/],
     ["zone=1,setting=70,large=1000", /measured at one end only/],
-    ["zone=0,setting=70,flat", /a zone is a number from 1 on/],
+    ["zone=0,setting=70,flat", /a zone is a number from 1 to 99/],
     ["zone=1,setting=70,gap=800", /a zone has no gap and no closure/],
     ["zone=1,setting=70,chord=300,large=900,small=700", /a depth is measured under a straightedge/],
     ["zone=1,setting=70,largeDepth=9,smallDepth=12", /give chord, its length/],

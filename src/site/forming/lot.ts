@@ -1,6 +1,8 @@
 import type { FormingPlan } from "../../forming/plan.ts";
 import type { Report } from "../../report/report.ts";
 
+/** So many lines find room on another sheet. */
+const FEW_LINES = 8;
 /** Lines of a printed sheet; a larger lot takes copies of it. */
 const MOST_LINES = 24;
 
@@ -9,6 +11,8 @@ interface Lot {
   readonly blanks: number;
   /** Numbers of the blanks that have a line: as many as a sheet holds. */
   readonly numbers: readonly number[];
+  /** Few enough to stand on a sheet with other things. */
+  readonly few: boolean;
   /** Headings, a group a pass. */
   readonly groups: readonly { readonly name: string; readonly columns: readonly string[] }[];
 }
@@ -25,6 +29,7 @@ export function lotOf({ part, cone }: Report, plan: FormingPlan | undefined): Lo
   const open = (part.pieces ?? 1) > 1;
   return {
     blanks,
+    few: blanks <= FEW_LINES,
     numbers: Array.from({ length: Math.min(blanks, MOST_LINES) }, (_, i) => i + 1),
     groups: [
       { name: "First pass", columns: [set, ...(cone ? gaps : templates)] },

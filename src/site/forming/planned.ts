@@ -35,17 +35,15 @@ interface Boxed {
 
 /**
  * How the lines to write on stand, each a class of its step: "sums" below the words, in one row; "zone-sums" the same, a
- * row a zone; "pairs" below the words, two in a row; "trials" below the words, a zone's next two settings and what came
- * out in one row; "wide" beside the words, large and small edge in one row.
+ * row a zone; "pairs" below the words, two in a row; "wide" beside the words, large and small edge in one row.
  */
-export const GRIDS = ["sums", "zone-sums", "pairs", "trials", "wide"] as const;
+export const GRIDS = ["sums", "zone-sums", "pairs", "wide"] as const;
 export type Grid = (typeof GRIDS)[number];
 
 /** How a step's lines to write on stand; null where one below the other beside the words. */
 export function gridOf({ id, toNote }: Boxed): Grid | null {
   if (toNote.some(({ onto }) => onto)) return toNote.length > ROW ? "zone-sums" : "sums";
   if (toNote.length <= FEW_BOXES) return null;
-  if (id === "first-correct") return "trials";
   return id.endsWith("-raise") ? "wide" : "pairs";
 }
 

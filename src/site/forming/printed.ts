@@ -3,7 +3,9 @@ import type { Units } from "../../geometry/units.ts";
 import { CAUTION, ROLL_NEVER } from "../words/work.ts";
 import { footnotes } from "./footnotes.ts";
 import { explainedIn, type Glossary } from "./rollWords.ts";
-import { cardHigh, FIELDS, type PaperName, takenBy, wordsHigh } from "./stepRoom.ts";
+import { gridOf } from "./planned.ts";
+import { byHandRows } from "./byHandWords.ts";
+import { cardHigh, FIELDS, type PaperName, type Taken, wordsHigh } from "./stepRoom.ts";
 import { type Side, sidesOf, type StepType } from "./stepSides.ts";
 import { onBoth, type RoomMm, typesIn } from "./typesIn.ts";
 
@@ -24,6 +26,14 @@ export interface PrintedSide {
 }
 
 const PAPERS = ["a4", "letter"] as const;
+
+const takenBy = (step: FormingPlan["steps"][number]): Taken => ({
+  words: [`${step.title}.`, step.text, ...step.cautions].join(" "),
+  boxes: step.toNote.length,
+  grid: gridOf(step),
+  tableRows: byHandRows(step, "mm").length,
+});
+
 /** What stands on the front before and below its steps. [mm] */
 function frontRoom({ plan, title }: Printed, paper: PaperName): number {
   const { widthMm, heightMm } = FIELDS[paper];

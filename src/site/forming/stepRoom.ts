@@ -1,7 +1,6 @@
 import { CAP_PER_SIZE, textWidth } from "../../drawing/lettering.ts";
 import { MM_PER_INCH } from "../../geometry/units.ts";
-import type { FormingPlan } from "../../forming/plan.ts";
-import { type Grid, gridOf } from "./planned.ts";
+import type { Grid } from "./planned.ts";
 import type { StepType } from "./stepSides.ts";
 
 /*
@@ -21,25 +20,18 @@ const MM_PER_POINT = MM_PER_INCH / 72;
 const CARD = { numberMm: 8, padMm: 0.45 };
 /** Lines end before the margin where the next word is too long; the measure of lettering has that much to spare for other fonts. [-] */
 const RAGGED = 1;
-/** Beside the words: one column of boxes, or two. A row of them. The table to correct by. [mm] */
-const BOXES = { one: 50.5, two: 84.5, rowMm: 4, tableMm: 8 };
+/** Beside the words: one column of boxes, or two. A row of them, and of a table to correct by. [mm] */
+const BOXES = { one: 50.5, two: 84.5, rowMm: 4, tableRowMm: 2.9 };
 /** Boxes in a row, by how they stand. */
-const IN_ROW: Readonly<Record<Grid, number>> = { sums: 3, "zone-sums": 3, pairs: 2, wide: 2, trials: 4 };
+const IN_ROW: Readonly<Record<Grid, number>> = { sums: 3, "zone-sums": 3, pairs: 2, wide: 2 };
 
 /** What a step takes room for. */
 export interface Taken {
   readonly words: string;
   readonly boxes: number;
   readonly grid: Grid | null;
-  readonly hasTable: boolean;
+  readonly tableRows: number;
 }
-
-export const takenBy = (step: FormingPlan["steps"][number]): Taken => ({
-  words: [`${step.title}.`, step.text, ...step.cautions].join(" "),
-  boxes: step.toNote.length,
-  grid: gridOf(step),
-  hasTable: step.byHand !== undefined,
-});
 
 const longOf = (words: string, points: number): number =>
   textWidth(words, points * MM_PER_POINT * CAP_PER_SIZE) * RAGGED;
@@ -50,7 +42,7 @@ export function wordsHigh(words: string, { points, leading }: StepType, widthMm:
 }
 
 function stepHigh(
-  { words, boxes, grid, hasTable }: Taken,
+  { words, boxes, grid, tableRows }: Taken,
   { points, leading }: StepType,
   widthMm: number,
 ): number {
@@ -63,7 +55,7 @@ function stepHigh(
   const lines = Math.ceil((longOf(words, points) + lost) / wide);
   // Words that are shorter than their boxes are high.
   const high = Math.max(lines * line, aside ? rows : 0) + (aside ? 0 : rows);
-  return high + (hasTable ? BOXES.tableMm : 0) + 2 * CARD.padMm;
+  return high + tableRows * BOXES.tableRowMm + 2 * CARD.padMm;
 }
 
 /** Height of a card of steps. [mm] */

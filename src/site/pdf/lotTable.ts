@@ -11,14 +11,13 @@ import { bold, heading } from "./blocks.ts";
 /** Height of a row that is written in. [mm] */
 const WRITE_MM = 7.6;
 
-/** On a page of its own: in which order a lot is rolled, and a line for every blank of it. */
-export function lotTable(pdf: Pdf, report: Report, plan: FormingPlan): (Block | null)[] {
+/** In which order a lot is rolled, and a line for every blank of it. */
+export function lotTable(pdf: Pdf, report: Report, plan: FormingPlan): Block[] {
   const lot = lotOf(report, plan);
   if (!lot) return [];
   const { groups, numbers, blanks } = lot;
   const columns = groups.flatMap((one) => one.columns);
   return [
-    null,
     heading(pdf, LOT_HEADING),
     paragraph(pdf, plan.batch.join(" ")),
     tableBlock(pdf, {

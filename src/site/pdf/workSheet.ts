@@ -13,6 +13,7 @@ import { GAP_MM } from "../../output/pdf/paginate.ts";
 import { tableBlock } from "../../output/pdf/tableBlock.ts";
 import { paragraph } from "../../output/pdf/words.ts";
 import type { Report } from "../../report/report.ts";
+import { lotOf } from "../forming/lot.ts";
 import { footnotes } from "../forming/footnotes.ts";
 import { fromAbove } from "../forming/fromAbove.ts";
 import { ABOVE_PAPER, LINES_PAPER, SECTIONS_PAPER } from "../forming/papers.ts";
@@ -47,12 +48,15 @@ export function workSheet(pdf: Pdf, report: Report, around: Around): (Block | nu
   const plan = chosenPlan(report);
   if (!plan) return undefined;
   const { shop, known, room } = around;
+  const few = lotOf(report, plan)?.few === true;
+  const lotLines = lotTable(pdf, report, plan);
   return [
     ...steps(pdf, report, plan, around),
-    ...lotTable(pdf, report, plan),
+    ...(few ? [] : [null, ...lotLines]),
     null,
     ...(shop ? [...seenFromAbove(pdf, report, plan, shop), ...sections(pdf, report, plan, shop)] : []),
     ...settings(pdf, report, plan, known),
+    ...(few ? lotLines : []),
     ...springbackPlots(pdf, report, { plan, known }),
     ...(plan.brake ? bendLines(pdf, report, { plan: plan.brake, known }) : []),
     ...inspectionTable(pdf, report, { plan, known, room }),

@@ -56,7 +56,7 @@ function setTypes(card: HTMLElement): void {
     words: step.querySelector(":scope > div")?.textContent ?? "",
     boxes: step.querySelectorAll("[data-boxes] > li").length,
     grid: GRIDS.find((one) => step.classList.contains(one)) ?? null,
-    hasTable: step.querySelector("table") !== null,
+    tableRows: step.querySelectorAll("table tr").length,
   }));
   const types = typesIn(taken, JSON.parse(card.dataset["room"] ?? "") as RoomMm);
   for (const [paper, { points, leading }] of Object.entries(types)) {

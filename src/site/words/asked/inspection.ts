@@ -155,8 +155,18 @@ function planOf({ what }: Row, { shape: { seamDeg } }: Report): number {
   return seamDeg + QUARTER_DEG * Math.round((told - seamDeg) / QUARTER_DEG);
 }
 
+/** The radius that one setting bends a zone to, which its radii lie round. */
+function meanTemplate({ nominalMm }: Row, { part }: Report, say: Numbers): Size {
+  const thickness = plain(say.unit === "in" ? part.thickness / MM_PER_INCH : part.thickness, 4);
+  return {
+    rule: "One setting bends a zone to one radius, that of its mean curvature: n / (1/r₁ + … + 1/rₙ), r the middle radii square to the lines of the zone, 5° apart in the direction that the wall faces; less half the thickness for the inside.",
+    numbers: `${say.column(nominalMm + part.thickness / 2)} − ${thickness} / 2 = ${withUnitOf(say, nominalMm)}`,
+  };
+}
+
 function template(row: Row, report: Report, say: Numbers): Size {
   const { part, shape, cone } = report;
+  if (/, mean \(true /.test(row.what)) return meanTemplate(row, report, say);
   const { leanDeg, change } = cone
     ? { leanDeg: cone.halfAngleDeg, change: 0 }
     : leanOf(report, planOf(row, report));
