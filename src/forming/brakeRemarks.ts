@@ -13,8 +13,6 @@ export interface BrakeRemark {
   readonly step: "tooling" | "bend";
   /** In whole sentences. */
   readonly text: string;
-  /** In few words, for the printed step. */
-  readonly brief: string;
 }
 
 type Planned = Pick<
@@ -36,10 +34,6 @@ function throat(asked: PartAsked, behind: BehindPunch | null, brake: PressBrake 
         check.limit === null
           ? check.advice
           : `Even with its shallower side behind the punch up to ${depth} of plate lie there (${lineWords(behind, item.pieces)}), and the throat of this brake is ${say.length(check.limit)} deep: try with the flat blank first. Let it hang out past the frame at the end of the bed, bend it on a deeper brake, or make the part in more pieces.`,
-      brief:
-        check.limit === null
-          ? `Up to ${depth} of plate lie behind the line: measure the throat first.`
-          : `Up to ${depth} of plate lie behind the line, the throat is ${say.length(check.limit)} deep: try with the flat blank first.`,
     },
   ];
 }
@@ -61,7 +55,6 @@ export function remarksOf(
       id: "off-the-punch",
       step: "bend",
       text: `In one piece it turns by ${Math.round(plan.turnDeg)}° and closes round the punch: make it in ${plan.piecesToComeOff} pieces, or find out before the last hits that it slides off the free end of the punch.`,
-      brief: `It turns by ${Math.round(plan.turnDeg)}° and closes round the punch: see before the last hits that it slides off the free end.`,
     });
   const tight = plan.zones.filter(({ roomForAll }) => !roomForAll);
   if (tight.length > 0) {
@@ -70,7 +63,6 @@ export function remarksOf(
       id: "facets",
       step: "tooling",
       text: `The die leaves no room for more hits: the facets stand up to ${off} off the true curve.`,
-      brief: `No room for more hits: flats up to ${off} off the curve.`,
     });
   }
   if (fold && fold.verdict !== "pass") {
@@ -80,7 +72,6 @@ export function remarksOf(
       id: "sharp-fold",
       step: "bend",
       text: `The sharp fold at the tip of a corner over this die comes out near ${radius} inside, less than the ${say.length(plan.leastInsideRadiusMm)} advised, and may crack: use a wider die there, ${wider}; hits of a few degrees are not in question.`,
-      brief: `For the sharp folds at the tips change to ${wider}.`,
     });
   }
   if (plan.zones.some(({ seamDeg }) => seamDeg > 1))
@@ -88,7 +79,6 @@ export function remarksOf(
       id: "seam-edge",
       step: "bend",
       text: "At a seam edge on a curve no punch bends the last half space: pre-bend it over a bar, or draw it in when the seam is tacked.",
-      brief: "Seam edges on a curve: pre-bend the last half space over a bar, or draw it in at tacking.",
     });
   return remarks;
 }

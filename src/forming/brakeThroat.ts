@@ -41,7 +41,7 @@ export function brakeThroat({
     return state({
       ...words,
       verdict: "caution",
-      advice: `The shop file gives no throat: see that ${most} find room behind the line.`,
+      advice: `The shop file gives no throat: measure it first, and see that ${most} find room behind the line.`,
     });
   return judge({
     ...words,

@@ -165,35 +165,3 @@ export function cameOut(seen: TrialSeen, say: Say): string {
   if ("closed" in seen) return `closed ${say.percent(seen.closed)}`;
   return seen.gapMm < 0 ? `overlap ${say.length(-seen.gapMm)}` : `gap ${say.length(seen.gapMm)}`;
 }
-
-/** What to do after the trials, in few words. */
-export function briefOn(asked: Words, advised: Advised): string {
-  const { model, trials, next, places, disagrees, second } = advised;
-  const last = trials.at(-1) as TrialRead;
-  const unsure = disagrees.length > 0 ? " The trials do not agree: measure again first." : "";
-  switch (next.kind) {
-    case "done": {
-      const then = second
-        ? ` Second pass from ${placesSaid({ pipe: isPipe(asked.item), say: asked.say }, second)}.`
-        : "";
-      return `In the window: keep ${settingSaid(asked, last.settingMm, places)}.${then}${unsure}`;
-    }
-    case "raise": {
-      const look = last.sprangFlat ? "Look at 0, thickness and contact first, then start" : "Start";
-      return `${look} at ${settingSaid(asked, next.settingMm, places)}.${unsure}`;
-    }
-    case "overshot": {
-      const aside =
-        last.place === "past the cap"
-          ? "Past the cap: that blank is set aside."
-          : `Past the window: that blank is kept for the second pass${second ? `, from ${placesSaid({ pipe: isPipe(asked.item), say: asked.say }, second)}` : ""}.`;
-      return `${aside} Next blank: start at ${settingSaid(asked, next.nextBlankMm, places)}.${unsure}`;
-    }
-    case "check":
-      if (next.why === "reading")
-        return `Is the last raise the scale's reading? Take the reading at 0 off; no next setting is named before.${last.place === "past the cap" ? " Past the cap: that blank is set aside." : ""}`;
-      return next.why === "disagree"
-        ? "The trials do not agree: measure again before any further raise."
-        : `Still flat at the plan's own high, ${asked.say.length(model.aim.highMm)}: look at 0, thickness and contact before any further raise.`;
-  }
-}

@@ -3,7 +3,7 @@ import { belowZero } from "./belowZero.ts";
 import type { FirstPass } from "./firstPass.ts";
 import type { RollPlaces } from "./rollPlaces.ts";
 import { secondPass, type SecondPass } from "./secondPass.ts";
-import { adviceOn, briefOn, type Advised } from "./trialAdvice.ts";
+import { adviceOn, type Advised } from "./trialAdvice.ts";
 import { type By, disagreeing, nextSetting, type NextSetting, type Trial } from "./trialCorrection.ts";
 import { trialModel } from "./trialModel.ts";
 import { impossible, type TrialSeen } from "./trialSeen.ts";
@@ -34,8 +34,6 @@ export interface TrialCorrection {
   /** What stands in the way of `next` on this machine, in sentences: the end of the slide, the pinch roll. */
   readonly problems: readonly string[];
   readonly advice: string;
-  /** The same in few words, to stand on a sheet. */
-  readonly brief: string;
   readonly rule: string;
   readonly basis: string;
 }
@@ -110,7 +108,6 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
       secondPass: second,
       problems,
       advice: [`${adviceOn(asked, advised)}${below}`, ...problems].join(" "),
-      brief: [briefOn(asked, advised), ...problems].join(" "),
       rule: RULE,
       basis: "derived here",
     },

@@ -140,32 +140,6 @@ export function zoneAdvice(asked: Words, told: ZoneTold, zones: number): string 
   return head === "" ? `${words.charAt(0).toUpperCase()}${words.slice(1)}` : `${head}${words}`;
 }
 
-/** The same in few words, to stand on a sheet. */
-export function zoneBrief(asked: Words, told: ZoneTold, zones: number): string {
-  const { model, trials, kind, next, set, disagrees, from, pastCap } = told;
-  const last = trials.at(-1);
-  const head = zoneHead(model, zones);
-  const places = set && at(asked, set);
-  const unsure = disagrees.length > 0 ? " (trials do not agree: measure again)" : "";
-  const past = last?.place === "past the cap";
-  const onNext = pastCap.length > 0 ? "next blank, " : "";
-  const words = {
-    done: `${onNext}keep ${places ?? ""}`,
-    raise: `${last?.sprangFlat ? "look at 0, thickness and contact, then " : ""}${onNext}start at ${places ?? ""}`,
-    overshot: `${past ? "past the cap, blank set aside; next blank" : "no more raise; next blank"} ${places ?? ""}`,
-    check:
-      next?.kind === "check" && next.why === "tilt"
-        ? `the ${next.end} end is at its limit: raise the other alone`
-        : next?.kind === "check" && next.why === "reading"
-          ? "is the raise the scale's reading? Take the reading at 0 off first"
-          : "look first, no further raise",
-    taught: `${onNext}by ${listedZones(from.length > 0 ? from : [1])} start at ${places ?? ""}`,
-    plan: `${onNext}the plan's own ${places ?? ""}`,
-  }[kind];
-  const all = `${words}${unsure}.`;
-  return head === "" ? `${all.charAt(0).toUpperCase()}${all.slice(1)}` : `${head}${all}`;
-}
-
 /** What all trials together say of this plate on this roll; nothing before one stayed bent. */
 export function learnedSaid({ say }: Words, learned: ZonesCorrection["learned"]): string {
   if (!learned) return "";

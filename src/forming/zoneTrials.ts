@@ -5,7 +5,7 @@ import type { RollPlaces } from "./rollPlaces.ts";
 import { secondPass as secondOf, type SecondPass } from "./secondPass.ts";
 import { isPipe } from "./skin.ts";
 import { type By, disagreeing } from "./trialCorrection.ts";
-import { learnedSaid, zoneAdvice, zoneBrief } from "./zoneAdvice.ts";
+import { learnedSaid, zoneAdvice } from "./zoneAdvice.ts";
 import { type Learned, learnedOf, taughtStart } from "./zoneLearned.ts";
 import { mirroredAlike, mirrorsOf, type ZoneCame } from "./zoneMirror.ts";
 import { type ZoneModel, zoneModels, type ZoneRead } from "./zoneModel.ts";
@@ -18,7 +18,7 @@ export interface ZoneTrial extends ZoneRead {
 }
 
 /** Where one zone is set next. */
-export interface ZoneCorrection {
+interface ZoneCorrection {
   /** Counted from 1. */
   readonly zone: number;
   readonly fromDeg: number;
@@ -40,8 +40,6 @@ export interface ZoneCorrection {
   /** What stands in the way of `set` on this machine, in sentences. */
   readonly problems: readonly string[];
   readonly advice: string;
-  /** The same in few words. */
-  readonly brief: string;
 }
 
 /** What to do after trials of the first pass of a skin that is curved unevenly. */
@@ -62,7 +60,6 @@ export interface ZonesCorrection {
   /** The same in a sentence; empty before one took set. */
   readonly taught: string;
   readonly advice: string;
-  readonly brief: string;
   readonly rule: string;
   readonly basis: string;
 }
@@ -180,7 +177,6 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
       nextBlank: pastCap.length > 0,
       problems,
       advice: [`${zoneAdvice(asked, told, models.length)}${below}`, ...problems].join(" "),
-      brief: [zoneBrief(asked, told, models.length), ...problems].join(" "),
     });
   }
   const figures = learnedFigures(learned);
@@ -194,10 +190,6 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
       learned: figures,
       taught,
       advice: [taught, ...zones.map(({ advice }) => advice)].filter(Boolean).join(" "),
-      brief: zones
-        .filter(({ kind }) => kind !== "plan")
-        .map(({ brief }) => brief)
-        .join(" "),
       rule: RULE,
       basis: "derived here",
     },

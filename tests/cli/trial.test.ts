@@ -247,12 +247,12 @@ describe("develop --trial of an eccentric cone", () => {
     );
     const report = JSON.parse(cli("overflow-shift.yaml", "--shop", "shop.yaml").stdout) as {
       forming: {
-        plans: { steps: { id: string; brief: string; toNote: { label: string; planned?: number }[] }[] }[];
+        plans: { steps: { id: string; text: string; toNote: { label: string; planned?: number }[] }[] }[];
       };
     };
     const raise = report.forming.plans[0]!.steps.find(({ id }) => id === "first-raise")!;
-    expect(raise.brief).toMatch(
-      /^By this part's own trials of zone 2: start zones 1, 2 and 3, as in the boxes/,
+    expect(raise.text).toMatch(
+      /^By this part's own trials.* By zone 2 .*Zone 1: .* start at .*Zone 2: .*: set .*Zone 3: .* start at /,
     );
     const { zones } = zonesOf("file");
     // A row a zone, in the order of the zones; those that mirror each other share theirs.

@@ -37,7 +37,7 @@ function planOn(part: NamedPart, machine: PressBrake) {
   const { forming } = made.report;
   const plan = forming.plans[0]!;
   const step = (id: string) => plan.steps.find((one) => one.id === id)!;
-  const said = (id: string) => `${step(id).brief} ${step(id).beware ?? ""}`;
+  const said = (id: string) => [step(id).text, ...step(id).cautions].join(" ");
   return { forming, plan: plan.brake!, steps: plan.steps, step, said };
 }
 
@@ -45,15 +45,14 @@ describe("the printed brake sheet of a duct shoe", () => {
   const { forming, plan, step, said } = planOn(shoe, longBrake());
 
   it("brings the seam edges together to the gap of the weld, and has a line for what it came to", () => {
-    expect(step("tack").text).toContain("bring the seam edges together to 2 mm, by feeler");
+    expect(step("tack").text).toContain("Bring the seam edges together to 2 mm, by feeler");
     expect(said("tack")).toContain("seam edges together to 2 mm, by feeler");
     expect(step("tack").toNote).toEqual([{ label: "seam gap, measured", unit: "mm", planned: 2 }]);
     const close = planOn({ ...shoe, seam: { at: 270 } }, longBrake()).step("tack");
-    expect(close.text).toContain("bring the seam edges together, and");
+    expect(close.text).toContain("Bring the seam edges together. Set");
     expect(close.toNote).toEqual([]);
     const lapped = planOn({ ...shoe, seam: { at: 270, joint: "lap", lap: 20 } }, longBrake()).step("tack");
-    for (const words of [lapped.text, lapped.brief])
-      expect(words).toContain("the seam edges over each other by 20 mm, as marked");
+    expect(lapped.text).toContain("the seam edges over each other by 20 mm, as marked");
   });
 
   it("says the worst first, and again in the step where it bites", () => {
@@ -62,11 +61,16 @@ describe("the printed brake sheet of a duct shoe", () => {
     const throat = forming.checks.find(({ id }) => id === "brake-throat")!;
     expect(throat.value).toBe(plan.behind!.depthMm);
     expect(said("tooling")).toContain(
-      `${say.length(plan.behind!.depthMm)} of plate lie behind the line, the throat is 450 mm`,
+      `behind the punch up to ${say.length(plan.behind!.depthMm)} of plate lie there`,
+    );
+    expect(said("tooling")).toContain(
+      "the throat of this brake is 450 mm deep: try with the flat blank first",
     );
     expect(said("bend")).toMatch(/turns by 333° and closes round the punch/);
     // A sixth of the opening is left as inside radius; 1.5 times 4 mm is advised: 36 mm, and the rack has 40.
-    expect(said("bend")).toMatch(/sharp folds at the tips change to a die of 36 mm or more, here 40 mm/);
+    expect(said("bend")).toMatch(
+      /sharp fold at the tip.*use a wider die there, a die of 36 mm or more, here 40 mm/,
+    );
     for (const { step: at, text } of plan.remarks) expect(step(at).cautions).toContain(text);
   });
 
@@ -101,7 +105,7 @@ describe("the printed brake sheet of a duct shoe", () => {
     expect(ids(longBrake({ throat: 1000 }))).not.toContain("throat");
     const unknown = longBrake();
     delete (unknown as { throat?: number }).throat;
-    expect(planOn(shoe, unknown).said("tooling")).toContain("measure the throat first");
+    expect(planOn(shoe, unknown).said("tooling")).toContain("no throat: measure it first");
   });
 
   it("plans a force limit by the highest constant, the same force as the part's page", () => {
@@ -143,7 +147,7 @@ describe("the printed brake sheet of a duct shoe", () => {
       expect(other.step("tooling").text).toContain(
         "greatest tensile strength of this plate is not known here",
       );
-      expect(other.said("tooling")).toContain("ask for one where the ram stops");
+      expect(other.said("tooling")).toContain("the ram may stop at the limit: ask for the strength");
     }
   });
 
@@ -155,11 +159,13 @@ describe("the printed brake sheet of a duct shoe", () => {
       return out.report.forming.plans[0]!.steps.find(({ id }) => id === "mark")!;
     };
     const kg = say.mass(Math.max(...reportOf(shoe).blanks.map(({ massKg }) => massKg)));
-    expect(made(5).beware).toBe(`Sharp: gloves. ${kg}: crane.`);
+    expect(made(5).cautions[0]).toMatch(/sharp and heavy: gloves/);
     expect(made(5).cautions.join(" ")).toContain(
       `A blank weighs ${kg}, more than is lifted by hand here (${say.mass(5)}): crane or hoist, and held up at the brake`,
     );
-    expect(made(200).beware).toBe("Sharp and heavy: gloves.");
+    expect(made(200).cautions).toEqual([
+      "Cut plate is sharp and heavy: gloves, and the shop's own lifting rules.",
+    ]);
   });
 
   it("says how large a trial strip is", () => {
@@ -193,7 +199,7 @@ describe("the printed brake sheet of a duct shoe", () => {
   it("has a strip and a line to note for each different angle, borders too", () => {
     const angles = ["A, 8.3°", "B, 12.2°", "C, 12.8°", "D, 14.5°"];
     expect(step("strip").toNote.map(({ label }) => label)).toEqual(angles.map((one) => `${one}: ram depth`));
-    expect(step("strip").brief).toContain("A 8.3° (the lines beside a flat); B 12.2°; C 12.8°; D 14.5°");
+    expect(step("strip").text).toContain("A 8.3° (the lines beside a flat); B 12.2°; C 12.8°; D 14.5°");
     expect(step("bend").toNote).toHaveLength(4);
     for (const line of plan.lines) {
       const own = plan.depths.find(({ letter }) => letter === line.depth)!;
@@ -242,7 +248,7 @@ it("has templates square to the element for a cone that the brake bends, and no 
       ({ planDeg: 0, lengthMm: 743, alongMm: { a: 0, b: 0 }, from: [0, 0], to: [0, 743] }) as const,
   };
   const { steps } = formingOf({ ...item, bendZones: [zone] }, shop([brake()])).plans[0]!;
-  const words = steps.find(({ id }) => id === "bend")!.brief;
+  const words = steps.find(({ id }) => id === "bend")!.text;
   // Middle radius square to the element r/cos α, half the thickness less: tan α = 250/700.
   const cosine = 700 / Math.hypot(700, 250);
   expect(words).toContain(`R ${say.length(450 / cosine - 3)} and ${say.length(200 / cosine - 3)}`);
@@ -312,8 +318,8 @@ it("is written for any square-to-round without a number that is none", () => {
   fc.assert(
     fc.property(squareToRound, (part) => {
       for (const { steps } of reportOf(part).forming.plans)
-        for (const { text, brief, beware = "", toNote } of steps) {
-          expect(`${text} ${brief} ${beware}`).not.toMatch(/Infinity|NaN|undefined|null/);
+        for (const { text, cautions, toNote } of steps) {
+          expect([text, ...cautions].join(" ")).not.toMatch(/Infinity|NaN|undefined|null/);
           for (const { planned = 0 } of toNote) expect(Number.isFinite(planned)).toBe(true);
         }
     }),
@@ -323,7 +329,7 @@ it("is written for any square-to-round without a number that is none", () => {
 
 it("names the middle of nearly equal angles, and says how unlike the lines of one depth are where angles are many", () => {
   const steps = (part: NamedPart) => reportOf(part).forming.plans[0]!.steps.find(({ id }) => id === "strip")!;
-  expect(steps(shoe).brief).not.toContain("differ by up to");
+  expect(steps(shoe).text).not.toContain("differ by up to");
   // A wide rectangle under a small round far aside: nearly every line has an angle of its own.
   const askew = steps(
     named({
@@ -335,7 +341,7 @@ it("names the middle of nearly equal angles, and says how unlike the lines of on
     }),
   );
   expect(askew.toNote.length).toBeLessThanOrEqual(6);
-  expect(askew.brief).toMatch(/Lines of one letter differ by up to [\d.]+°/);
+  expect(askew.text).toMatch(/Lines of one letter differ by up to [\d.]+°/);
 });
 
 it("has a template for a cone to a point and for one too uneven to have zones, never an empty or a nought one", () => {
@@ -375,7 +381,7 @@ it("tells corners that are not alike each by its name, and on paper at the line 
     }),
     longBrake(),
   );
-  expect(said("corners")).toContain("greatest reading is what stands at the right for each");
+  expect(said("corners")).toMatch(/greatest reading is corner 1 of piece 1: [\d.]+°; corner 2/);
   expect(step("corners").text).toMatch(/corner 1 of piece 1: [\d.]+°; corner 2 of piece 1: /);
   expect(step("corners").toNote).toHaveLength(plan.zones.length);
 });

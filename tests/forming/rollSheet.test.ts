@@ -85,14 +85,13 @@ describe("the work sheet of a right cone", () => {
       stopOn({ coneAttachment: { range: [60, 60], clearRoom: 900, clearRoomFixedEnd: room } });
     const unknown = step(steps, "stop");
     expect(unknown.text).toContain("look before you begin");
-    expect(unknown.brief).toContain("stop and room at the fixed end too");
+    expect(unknown.text).toContain("needs a stop at the other end of the rolls too");
     const roomy = given(800);
     expect(roomy.text).toContain("at the fixed end of the rolls, where the clear room is 800 mm");
-    expect(roomy.brief).toContain("Second pass: fixed end, room 800 mm.");
     expect(roomy.text).not.toContain("look before you begin");
     expect(roomy.cautions.join(" ")).not.toContain("look whether");
     const tight = given(250);
-    expect(tight.beware).toContain("it may strike the yoke");
+    expect(tight.cautions.join(" ")).toContain("must not strike the yoke");
     expect(tight.cautions.join(" ")).toContain("the clear room at the fixed end is 250 mm: look whether");
     // A roll that bends both edges from one end needs no second stop.
     expect(stopOn({ arrangement: "four-roll" }).text).not.toContain("second pass");
@@ -183,11 +182,9 @@ it("is written for any part on any roll that takes it, without an empty sentence
       ]) {
         const words = [
           ...batch,
-          ...steps.flatMap(({ text, brief, beware, cautions, title, toNote }) => [
+          ...steps.flatMap(({ text, cautions, title, toNote }) => [
             text,
             title,
-            brief,
-            ...(beware === undefined ? [] : [beware]),
             ...cautions,
             ...toNote.map(({ label, planned = 0 }) => `${label} ${planned}`),
           ]),

@@ -35,9 +35,7 @@ describe("a sheet with trials kept beside its part", () => {
     expect(raise.text).toMatch(
       /By this part's own trials.*: Last set 30 mm, came out gap 1500 mm\. Closed 58 %, wanted 66 % to 80 %: set /,
     );
-    expect(raise.brief).toMatch(
-      /^By this part's own trials \(last set 30 mm, came out gap 1500 mm\): start at .* at the large edge, the rest in the boxes\./,
-    );
+    expect(raise.text).toMatch(/: set .* at the large edge and .* at the small edge.*with the plate moving/);
     expect(raise.toNote.map(({ planned }) => planned!).sort(upwards)).toEqual(
       [set!.largeMm, set!.smallBearingMm!, set!.largeBearingMm!].map(tenth).sort(upwards),
     );
@@ -54,14 +52,16 @@ describe("a sheet with trials kept beside its part", () => {
     const { window } = correction(seen);
     const done = [{ settingMm: 41, closed: window.to - 0.01 }];
     const raise = step(stepsAfter(done), "first-raise");
-    expect(raise.brief).toMatch(/: keep 41 mm at the large edge/);
+    expect(raise.text).toMatch(/^By this part's own trials/);
     expect(raise.text).toMatch(
       /this pass is done; keep the setting of 41 mm for the lot\. Second pass: start at /,
     );
     expect(raise.toNote.map(({ planned }) => planned)).toContain(41);
     const second = step(stepsAfter(done), "second-raise");
     const { secondPass } = correction(done);
-    expect(second.brief).toMatch(/By this part's own trials: .* at the large edge, the rest in the boxes/);
+    expect(second.text).toMatch(
+      /^By this part's own trials.* at the large edge.*\. Roll from the seam edge marked second, and/,
+    );
     expect(second.toNote.map(({ planned }) => planned)).toContain(tenth(secondPass!.largeMm));
     expect(second.toNote.map(({ planned }) => planned)).toContain(tenth(secondPass!.smallBearingMm!));
     expect(step(stepsAfter(seen), "second-raise")).toEqual(step(stepsAfter(), "second-raise"));
@@ -72,17 +72,17 @@ describe("a sheet with trials kept beside its part", () => {
     if (answer.kind === "none") throw new Error(answer.why);
     const { highMm } = answer.model.aim;
     const flat = step(stepsAfter([{ settingMm: 1.1 * highMm, flat: true }]), "first-raise");
-    expect(flat.brief).toMatch(/sprang back flat\): Still flat at the plan's own high.*look at 0/);
+    expect(flat.text).toMatch(/sprang back flat, and the plan's own high.*Do not raise further.*stands at 0/);
     expect(flat.figures.some(({ label }) => label.startsWith("by this part's own trials"))).toBe(false);
     const reading = step(stepsAfter([{ settingMm: 200, closed: 0.5 }]), "first-raise");
-    expect(reading.brief).toMatch(
-      /: Is the last raise the scale's reading\? Take the reading at 0 off; .* before\.$/,
+    expect(reading.text).toMatch(
+      /Is that the scale's reading, 200 mm\?.*take the reading at 0 off.*no next setting is named/,
     );
     expect(reading.toNote.filter((box) => "planned" in box)).toEqual([]);
     const wrong = step(stepsAfter([{ settingMm: 452, flat: true }]), "first-raise");
-    expect(wrong.brief).toMatch(/No setting by them: a setting of 452 mm lies beyond the slide/);
+    expect(wrong.text).toMatch(/No setting by them: a setting of 452 mm lies beyond the slide/);
     const past = step(stepsAfter([{ settingMm: 40, gapMm: -20 }]), "first-raise");
-    expect(past.brief).toMatch(/overlap 20 mm\): that blank is set aside; start the next at/);
+    expect(past.text).toMatch(/overlap 20 mm\..*set it aside.* Set .* for the next blank/);
   });
 
   it("leaves both raises empty where trials contradict each other, and names nothing for either pass", () => {
@@ -97,7 +97,7 @@ describe("a sheet with trials kept beside its part", () => {
       expect(toNote).toHaveLength(3);
       expect(toNote.filter((box) => "planned" in box)).toEqual([]);
     }
-    expect(step(stepsAfter(wrong), "second-raise").brief).toMatch(/no second raise is safe to name/);
+    expect(step(stepsAfter(wrong), "second-raise").text).toMatch(/no second raise is safe to name/);
   });
 
   it("gives a blank that is past the window but not past the cap its second pass", () => {
@@ -181,9 +181,8 @@ describe("the table to correct by without a screen", () => {
   });
 
   it("goes with what is done with a blank past the cap", () => {
-    const { text, brief } = step(stepsAfter(), "first-correct");
+    const { text } = step(stepsAfter(), "first-correct");
     expect(text).toMatch(/Is it below the “never below”: stop: do not roll on.*set it aside/);
-    expect(brief).toMatch(/Under “never below”: set aside/);
   });
 });
 
@@ -225,7 +224,7 @@ describe("what is carried to the second pass and to the closing without a screen
 });
 
 it("has on the sheet whatever the correction warns of, beyond the plan's own high too", () => {
-  const seen: TrialSeen[] = [{ settingMm: 60, gapMm: 1500 }];
+  const seen: TrialSeen[] = [{ settingMm: 50, gapMm: 1500 }];
   const { advice } = correction(seen);
   expect(advice).toContain("above the plan's own high");
   expect(step(stepsAfter(seen), "first-raise").text).toContain(advice);

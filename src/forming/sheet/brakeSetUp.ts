@@ -4,20 +4,15 @@ import type { BrakePlan } from "../brakePlan.ts";
 import type { BrakeRemark } from "../brakeRemarks.ts";
 import { COMMON_PRACTICE } from "../judge.ts";
 import { number } from "../say.ts";
-import { type LiftAsked, liftBrief, liftCautions, SHARP } from "./lifting.ts";
+import { type LiftAsked, liftCautions, SHARP } from "./lifting.ts";
 import { type Figure, mm, type NoteBox, type PlanStep } from "./step.ts";
 
 export const GUARDS =
   "Hands never between punch and die; the blank lifts quickly at a hit: keep face and arms out of its swing. Guards and the machine's manual come first.";
 
-/** What of the plan's remarks bites at one step: in sentences, and in few words. */
-export function lookAt(
-  { remarks }: BrakePlan,
-  step: BrakeRemark["step"],
-): { texts: string[]; brief: string } {
-  const own = remarks.filter((one) => one.step === step);
-  return { texts: own.map(({ text }) => text), brief: own.map(({ brief }) => `${brief} `).join("") };
-}
+/** What of the plan's remarks bites at one step, in sentences. */
+export const lookAt = ({ remarks }: BrakePlan, step: BrakeRemark["step"]): string[] =>
+  remarks.filter((one) => one.step === step).map(({ text }) => text);
 
 /** What a strip is bent to for its lines: the middle of their angles, which are nearly the same. */
 const angleOf = ({ fromDeg, toDeg }: BrakeDepth): string => `${number((fromDeg + toDeg) / 2, 1)}°`;
@@ -51,9 +46,7 @@ function mark(asked: LiftAsked, plan: BrakePlan): PlanStep {
     id: "mark",
     phase: "set-up",
     title: "Dress and mark",
-    text: `Dress the edges. ${face}. The punch presses on the inside, so that the plate folds upwards, towards you. Scribe the ${lines} bend lines of each piece on the inside, with number and letter of the depth, by their distances along both edges from seam edge 1; mark how far from the wide end a line is bent, where not over its whole length.`,
-    brief: `Dress the edges. ${face}: the punch presses on the inside and the plate folds up. Scribe the ${lines} bend lines of each piece there, with number and letter (see the picture and the table); mark how far one is bent, where not all along.`,
-    beware: liftBrief(asked),
+    text: `Dress the edges. ${face}. The punch presses on the inside: the plate folds upwards, towards you. Scribe the ${lines} bend lines of each piece on the inside, by their distances along both edges from seam edge 1 (see the picture and the table). Write its number and the letter of its depth to each. Where a line is not bent over its whole length, mark how far from the wide end it is.`,
     figures: [],
     cautions: [SHARP, ...liftCautions(asked, "brake")],
     toNote: [],
@@ -64,20 +57,14 @@ function mark(asked: LiftAsked, plan: BrakePlan): PlanStep {
 /** What plate stronger than the least of its grade does to limit and tools; it goes without a certificate too. */
 function strongerPlate(
   say: PartAsked["say"],
-  { tensileMPa, tensileMostMPa, forceLimitKN, forceLimitMostKN, forceKNPerM }: BrakePlan,
-): { text: string; brief: string } {
+  { tensileMostMPa, forceLimitKN, forceLimitMostKN, forceKNPerM }: BrakePlan,
+): string {
   const along = say.forceAlong(forceKNPerM);
   if (tensileMostMPa === null || forceLimitMostKN === null)
-    return {
-      text: `The greatest tensile strength of this plate is not known here, and sound plate may take more. With a certificate raise the limit in proportion to its tensile strength. Without one the ram may stop at the limit: ask for the strength of the plate before it is raised. Punch and die must be marked for ${along} or more, and for more in proportion.`,
-      brief: `Sound plate may be stronger: raise the limit only as its certificate says, and ask for one where the ram stops. Punch and die must be marked for ${along} or more, in proportion too.`,
-    };
+    return `The greatest tensile strength of this plate is not known here, and sound plate may take more. With a certificate raise the limit in proportion to its tensile strength. Without one the ram may stop at the limit: ask for the strength of the plate before it is raised. Punch and die must be marked for ${along} or more, and for more in proportion.`;
   const [most, limit] = [say.strength(tensileMostMPa), say.force(forceLimitMostKN)];
   const raise = forceLimitMostKN > forceLimitKN;
-  return {
-    text: `The grade runs up to ${most}. ${raise ? `With a certificate raise the limit in proportion to its tensile strength. Without one the ram may stop at the limit in sound plate: look at die, plate and depth first, then raise it in small steps, never above ${limit}.` : "Sound plate may therefore stop the ram."} Punch and die must be marked for ${along} or more: that is for ${most}.`,
-    brief: `The grade runs from ${say.strength(tensileMPa)} to ${most}. ${raise ? `Without a certificate sound plate may stop the ram: look at die, plate and depth first, then raise in small steps to ${limit} at most.` : "Sound plate may stop the ram."} Punch and die must be marked for ${along} or more (for ${most}).`,
-  };
+  return `The grade runs up to ${most}. ${raise ? `With a certificate raise the limit in proportion to its tensile strength. Without one the ram may stop at the limit in sound plate: look at die, plate and depth first, then raise it in small steps, never above ${limit}.` : "Sound plate may therefore stop the ram."} Punch and die must be marked for ${along} or more: that is for ${most}.`;
 }
 
 function tooling({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
@@ -97,9 +84,7 @@ function tooling({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
     id: "tooling",
     phase: "set-up",
     title: "Tooling and force",
-    text: `Die opening ${say.length(plan.dieMm)} (this thickness wants at least ${say.length(plan.leastDieMm)}); it leaves an inside radius of about ${say.length(plan.insideRadiusMm)}. The strongest hit bends ${say.length(plan.longestHitMm)} and takes about ${hit}, as the constant is taken (${used} to ${greatest}), in plate of ${tensile} tensile strength, the least of its grade. ${set} ${stronger.text}`,
-    brief: `Die opening ${say.length(plan.dieMm)}. The strongest hit takes ${hit}. ${set} Reckoned with ${tensile} tensile strength, the least of the grade. ${stronger.brief}`,
-    beware: `${look.brief}Hands never between punch and die.`,
+    text: `Die opening ${say.length(plan.dieMm)} (this thickness wants at least ${say.length(plan.leastDieMm)}). It leaves an inside radius of about ${say.length(plan.insideRadiusMm)}. The strongest hit bends ${say.length(plan.longestHitMm)} and takes about ${hit} (constant ${used} to ${greatest}), in plate of ${tensile} tensile strength, the least of its grade. ${set} ${stronger}`,
     figures: [
       mm("die opening", plan.dieMm, COMMON_PRACTICE),
       mm("inside radius, about", plan.insideRadiusMm, COMMON_PRACTICE),
@@ -119,7 +104,7 @@ function tooling({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
         ["force on punch and die", plan.forceKNPerM, "kN/m"],
       ].map(([label, value, unit]): Figure => ({ label, value, unit, basis: "groover-memory" }) as Figure),
     ],
-    cautions: [GUARDS, ...look.texts],
+    cautions: [GUARDS, ...look],
     toNote: [
       { label: "die used", unit: "mm", planned: plan.dieMm },
       { label: "force limit set", unit: "kN", planned: plan.forceLimitKN },
@@ -144,8 +129,7 @@ function strip({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
     id: "strip",
     phase: "set-up",
     title: several ? "Trial strips" : "Trial strip",
-    text: `Cut ${strips}, ${size}, so that the line lies to its rolling direction as on the blank. Bend it over the same die and note the ram depth that leaves the angle after springback: ${depthWords(plan)}. The table has the letter of each line; a bend angle is what the plate turns by, from flat.${unlike(plan)}`,
-    brief: `Cut ${strips}, ${size}, its line to the rolling direction as on the blank. Note the ram depth that leaves it after springback: ${depthWords(plan)}. Angles are counted from the flat plate.${unlike(plan)}`,
+    text: `Cut ${strips}, ${size}. Its line lies to the rolling direction as on the blank. Bend it over the same die. Note the ram depth that leaves the angle after springback: ${depthWords(plan)}. The table has the letter of each line. A bend angle is what the plate turns by, from flat.${unlike(plan)}`,
     figures: [
       mm("trial strip, across the line at least", acrossMm, COMMON_PRACTICE),
       mm("trial strip, along the line at least", alongMm, COMMON_PRACTICE),

@@ -44,8 +44,6 @@ const NO_LINES: PlanStep = {
   phase: "bending",
   title: "Bring to the template",
   text: "No bend line finds room over this die: bring each piece to its template over a bar, or make the part in fewer pieces.",
-  brief: "No bend line finds room over this die: by template over a bar, or in fewer pieces.",
-  beware: "Hands never between punch and die.",
   figures: [],
   cautions: [GUARDS],
   toNote: [],
@@ -66,9 +64,7 @@ function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
     id: "bend",
     phase: "bending",
     title: "Bend line by line",
-    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle (${range}). Go from seam edge 1 to the middle. Then turn the piece and go from seam edge 2 to the middle.${short > 0 ? ` Where lines run nearer to each other than half the die opening they stop short of the narrow end, by up to ${say.length(short)}. ${SHORT_HITS} ${tips}` : ""} Underbend at first. Try the template after every few hits. ${template.words}.`,
-    brief: `Inside up. Each line under the punch by its two ends, by its letter's depth (${range}). From seam edge 1 to the middle, turn, from seam edge 2 to the middle.${short > 0 ? ` Lines stop up to ${say.length(short)} short. ${SHORT_HITS} ${tips}` : ""} Underbend first. Template after every few hits. ${template.words}.`,
-    beware: `${look.brief}Look before each hit that no flange meets the machine.`,
+    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle (${range}), to the depth of its letter. Go from seam edge 1 to the middle. Then turn the piece and go from seam edge 2 to the middle. Underbend at first. Try the template after every few hits. ${template.words}.${short > 0 ? ` Where lines run nearer to each other than half the die opening they stop short of the narrow end, by up to ${say.length(short)}. ${SHORT_HITS} ${tips}` : ""}`,
     figures: [
       ...(short > 0
         ? [mm("lines stop short of the narrow end by up to", short, "metalforming-step-bending")]
@@ -77,7 +73,7 @@ function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
     ],
     cautions: [
       GUARDS,
-      ...look.texts,
+      ...look,
       "A line bent too far is hard to open again.",
       "Look before each hit that no flange meets ram, punch holder or frame as it swings up.",
     ],
@@ -93,22 +89,16 @@ function checkCorners(asked: PartAsked, plan: BrakePlan): PlanStep[] {
   const square =
     "Hold a try square in each corner of the rectangular end, level along its two edges: 90° inside";
   const protractor =
-    "Then a protractor inside, a leg on each flat beside the corner, rocked up and down along it: its greatest reading is";
+    "Then hold a protractor inside, a leg on each flat beside the corner, and rock it up and down along it: its greatest reading is";
   const notMeasured = "that is their sum, and no angle to measure, because a corner is a cone";
-  const said = (flat: string | null, sum: string | null) =>
-    `${square}.${flat === null ? "" : ` ${protractor} ${flat}.`} ${
-      sum === null
-        ? "What the hits of a corner add up to is no angle to measure, because a corner is a cone"
-        : `The hits of a corner add up to ${sum}; ${notMeasured}`
-    }.`;
+  const said = (flat: string | null, sum: string) =>
+    `${square}.${flat === null ? "" : ` ${protractor} ${flat}.`} The hits of a corner add up to ${sum}; ${notMeasured}.`;
   return [
     {
       id: "corners",
       phase: "bending",
       title: "Check the corners",
-      text: `${said(flats && flats.all, turn.all)} Corners are numbered on the picture of the bend lines, from seam edge 1.`,
-      brief: `${said(flats && (flats.one ?? "what stands at the right for each"), turn.one)} Corners are numbered on the picture.`,
-      beware: "Prop the bent piece before you reach in.",
+      text: `${said(flats, turn)} Corners are numbered on the picture of the bend lines, from seam edge 1.`,
       figures,
       cautions: ["The bent piece is springy and tips easily: prop it before anybody reaches in."],
       toNote: plan.zones.map(({ piece, zone, flatsDeg }) => ({
@@ -134,9 +124,7 @@ function tackOf({ item, say }: PartAsked): PlanStep {
     id: "tack",
     phase: "tack and re-round",
     title: "Tack",
-    text: `Stand the ${pieces === 1 ? "piece" : "pieces"} on a drawn outline of the larger end, bring ${lapMm > 0 ? "" : "the "}${edges}, and set sound tacks from the middle outwards.${left}`,
-    brief: `On a drawn outline of the larger end, ${edges}, sound tacks from the middle outwards.${left}`,
-    beware: "Hot work.",
+    text: `Stand the ${pieces === 1 ? "piece" : "pieces"} on a drawn outline of the larger end. Bring ${lapMm > 0 ? "" : "the "}${edges}. Set sound tacks from the middle outwards.${left}`,
     figures: gapMm > 0 ? [mm("gap between the seam edges", gapMm, AS_DRAWN)] : [],
     cautions: ["Hot work: fire watch and ventilation by local rules."],
     toNote: gapMm > 0 ? [{ label: "seam gap, measured", unit: "mm", planned: gapMm }] : [],

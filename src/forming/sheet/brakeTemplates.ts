@@ -82,34 +82,25 @@ const templateAt = (place: string, value: number): Figure => ({
 const cornerName = ({ piece, zone }: BrakePlan["zones"][number], pieces: number): string =>
   `corner ${zone}${pieces > 1 ? ` of piece ${piece}` : ""}`;
 
-/** An angle of the corners: the same everywhere, or each with its corner. */
-interface CornerAngle {
-  /** In words, whatever it is. */
-  readonly all: string;
-  /** The one angle, where all corners have the same. */
-  readonly one: string | null;
-}
-
+/** An angle of the corners, in words: the same everywhere, or each with its corner. */
 function each(
   { zones }: BrakePlan,
   pieces: number,
   deg: (zone: BrakePlan["zones"][number]) => number,
-): CornerAngle {
+): string {
   const told = zones.map((zone) => `${number(deg(zone), 1)}°`);
   const [first] = told;
-  const one = first !== undefined && told.every((other) => other === first) ? first : null;
-  return {
-    one,
-    all: one ?? zones.map((zone, i) => `${cornerName(zone, pieces)}: ${told[i] ?? ""}`).join("; "),
-  };
+  return first !== undefined && told.every((other) => other === first)
+    ? first
+    : zones.map((zone, i) => `${cornerName(zone, pieces)}: ${told[i] ?? ""}`).join("; ");
 }
 
 /** What the corners of a part with flats are checked by. */
 interface CornerCheck {
   /** Sum of the hits of each corner. */
-  readonly turn: CornerAngle;
+  readonly turn: string;
   /** How the flats stand to each other; null where a seam runs through a corner. */
-  readonly flats: CornerAngle | null;
+  readonly flats: string | null;
   readonly figures: readonly Figure[];
 }
 

@@ -1,6 +1,6 @@
 import { seamOrder, zoneOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
-import { placesSaid, type RollPlaces, setting } from "../rollPlaces.ts";
+import { placesSaid, type RollPlaces } from "../rollPlaces.ts";
 import { listedZones } from "../zoneAdvice.ts";
 import { zoneName } from "../zoneWords.ts";
 import type { RollSheetAsked } from "./asked.ts";
@@ -39,7 +39,6 @@ export function firstByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep {
   return {
     ...step,
     text: `By this part's own trials, which come before the plan's start: ${tried.words} Without them: ${step.text}`,
-    brief: tried.look ? tried.brief : `${tried.brief} Plate moving, in small steps.`,
     figures: [...triedFigures(asked, tried.set), ...zoneFigures(asked, "set"), ...step.figures],
   };
 }
@@ -62,6 +61,7 @@ export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep 
   const zones = asked.tried?.zones ?? [];
   const order = seamOrder(asked);
   const from = zoneOrder(order, zones.length, "second");
+  const onward = `Roll from ${order.second}${zones.length === 0 || from === "" ? "" : `, zones from ${from}`}`;
   const ready = zones.flatMap((one, i) => (one.second ? [i + 1] : []));
   if (ready.length > 0) {
     const rest = ready.length < zones.length ? "; the others by the plan" : "";
@@ -69,8 +69,7 @@ export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep 
     const high = held.length > 0 ? `; ${listedZones(held)} held back at the plan's own high` : "";
     return {
       ...step,
-      text: `By this part's own trials, which come before the plan's start: ${listedZones(ready)} to their own figures of this step${rest}${high}; raise in small steps with the plate moving, and go on by the templates. Without them: ${step.text}`,
-      brief: `By this part's own trials ${listedZones(ready)}${rest}, as in the boxes: plate moving, in small steps. Roll from ${order.second}${from === "" ? "" : `, zones from ${from}`}.`,
+      text: `By this part's own trials, which come before the plan's start: ${listedZones(ready)} to their own figures of this step${rest}${high}; raise in small steps with the plate moving. ${onward}, and go on by the templates. Without them: ${step.text}`,
       figures: [...zoneFigures(asked, "second"), ...step.figures],
     };
   }
@@ -78,17 +77,14 @@ export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep 
     return {
       ...step,
       text: `By this part's own trials no second raise is safe to name: first look at what is said at the first raise. Without them: ${step.text}`,
-      brief: `By this part's own trials no second raise is safe to name: look first, as said at the first raise. Roll from ${order.second}.`,
     };
   if (!second) return step;
   const { item, say } = asked;
   const pipe = isPipe(item);
-  const large = setting(second.largeMm, say);
   const held = second.held ? " (held back at the plan's own high)" : "";
   return {
     ...step,
-    text: `By this part's own trials, which come before the plan's start: raise in small steps with the plate moving to ${placesSaid({ pipe, say }, second)}${held}, and go on by the templates and the gap. Without them: ${step.text}`,
-    brief: `By this part's own trials: plate moving, in small steps, to ${pipe ? large : `${large} at the large edge, the rest in the boxes`}. Roll from ${order.second}.`,
+    text: `By this part's own trials, which come before the plan's start: raise in small steps with the plate moving to ${placesSaid({ pipe, say }, second)}${held}. ${onward}, and go on by the templates and the gap. Without them: ${step.text}`,
     figures: [...triedFigures(asked, second), ...step.figures],
   };
 }

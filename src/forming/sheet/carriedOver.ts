@@ -10,7 +10,6 @@ import { type Figure, type PlanStep, scaled } from "./step.ts";
 
 interface Carried extends Pick<PlanStep, "model"> {
   readonly text: string;
-  readonly brief: string;
   readonly figures: readonly Figure[];
 }
 
@@ -50,22 +49,22 @@ export function carriedOver(asked: RollSheetAsked): Carried {
   const model = roll ? modelTables({ item, roll, say }) : [];
   const [first] = model;
   const lastMm = correctedOnce(asked);
-  if (!first || lastMm === null) return { text: "", brief: "", figures: [] };
+  if (!first || lastMm === null) return { text: "", figures: [] };
   const pipe = isPipe(item);
   const several = model.length > 1;
-  const by = first.zones.length === 0 ? "gap at the large end" : "inside radius at the large end";
+  const by =
+    first.zones.length === 0 ? `gap${pipe ? "" : " at the large end"}` : "inside radius at the large end";
   const most = model
-    .map(({ zones, mostMm }) => `${several ? `${listedZones(zones)} ` : ""}${setting(down(mostMm), say)}`)
+    .map(({ zones, mostMm }) => `${setting(down(mostMm), say)}${several ? ` in ${listedZones(zones)}` : ""}`)
     .join(", ");
   const example = worked(asked, first, lastMm);
   const whose = several ? `in ${listedZones(first.zones)}, ` : "";
   const each = several ? "Zone by zone carry" : "Carry";
   const tilt = pipe
     ? ""
-    : " The table's numbers are at the tilt of the first trial, at which the roll then stood; in the table of settings each moment has its own tilt, so there they differ.";
+    : " The table's numbers are at the tilt of the first trial. In the table of settings each moment has its own tilt, so they differ there.";
   return {
-    text: ` ${each} over what the first pass taught: take its last ${pipe ? "raise" : "raise at the large edge"}, less what the table here has for the ${by} that it left (straight between), and move ${pipe ? "the raise" : "both ends"} by so much; never up by more than ${most}. Worked: ${whose}${example}.${tilt} After two trials the trial correction comes nearer, and often asks for less.`,
-    brief: ` Plus (less) the first pass's last raise less the table's${pipe ? "" : " (at the first trial's tilt)"}, up by ${most} at most: ${whose}${example}.`,
+    text: ` ${each} over what the first pass taught. Take its last ${pipe ? "raise" : "raise at the large edge"}. Take off what the table here has for the ${by} that it left (straight between). Move ${pipe ? "the raise" : "both ends"} by what is left: down where it is less than nothing, never up by more than ${most}. Worked: ${whose}${example}.${tilt} After two trials the trial correction comes nearer, and often asks for less.`,
     figures: model.flatMap(({ zones, at }) =>
       zones.length > 0
         ? []

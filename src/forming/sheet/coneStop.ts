@@ -17,30 +17,24 @@ function tightRoom(asked: RollSheetAsked): StopRoom | null {
 }
 
 const YOKE =
-  "The piece must not strike the yoke: watch the first turn by hand jog. The longer it stays open, the further it reaches.";
+  "The piece must not strike the yoke: watch the first turn by hand jog (short taps). The longer it stays open, the further it reaches.";
 
 function yoke(asked: RollSheetAsked): string {
   const open = openReach(asked.item);
   const tight = tightRoom(asked);
   if (!open || !tight) return YOKE;
   const where = tight.end === "fixed end" ? " at the fixed end" : "";
-  return `${YOKE} While still open its far side reaches ${asked.say.length(open.pastMm)} past the stop, at ${asked.say.length(open.highMm)} over the pinch; the clear room${where} is ${asked.say.length(tight.roomMm)}: look whether the yoke is as high as that before the plate goes in; if it is, do not roll it so: more pieces, or the press brake.`;
+  return `${YOKE} While still open its far side reaches ${asked.say.length(open.pastMm)} past the stop, at ${asked.say.length(open.highMm)} over the pinch; the clear room${where} is ${asked.say.length(tight.roomMm)}: look whether the yoke is as high as that before the plate goes in. If it is, do not roll it so: make more pieces, or take the press brake.`;
 }
 
 /** What the second pass wants at the other end of the rolls; nothing where the job is not turned round. */
-function otherEnd({ item, roll, say }: RollSheetAsked): { text: string; brief: string } {
-  if (!isTurnedRound(roll?.arrangement)) return { text: "", brief: "" };
+function otherEnd({ item, roll, say }: RollSheetAsked): string {
+  if (!isTurnedRound(roll?.arrangement)) return "";
   const given = fixedEndRoomMm(roll);
   const room = given === undefined ? undefined : given + (stopPlace({ item, roll })?.furtherInMm ?? 0);
   return room === undefined
-    ? {
-        text: " The second pass needs a stop at the other end of the rolls too: look before you begin, and where there is none ask the machine's manual.",
-        brief: " Second pass: stop and room at the fixed end too.",
-      }
-    : {
-        text: ` The second pass needs the stop at the fixed end of the rolls, where the clear room is ${say.length(room)}.`,
-        brief: ` Second pass: fixed end, room ${say.length(room)}.`,
-      };
+    ? " The second pass needs a stop at the other end of the rolls too: look before you begin. Where there is none, ask the machine's manual."
+    : ` The second pass needs the stop at the fixed end of the rolls, where the clear room is ${say.length(room)}.`;
 }
 
 /** The stop that the small edge slides on, and what it has to leave clear; nothing for a pipe. */
@@ -58,19 +52,17 @@ export function coneStop(asked: RollSheetAsked): PlanStep | null {
   const where =
     given === null
       ? "Set the stop for the small edge as close to the drop end as the closing of the yoke allows"
-      : `Set the stop for the small edge ${say.length(given)} from the drop end of the roll face, ${inMm > 0 ? `${say.length(inMm)} further in than it reaches, so that the open piece has room before the yoke` : "as near as it goes"}`;
+      : `Set the stop for the small edge ${say.length(given)} from the drop end of the roll face: ${inMm > 0 ? `${say.length(inMm)} further in than its nearest place, so that the open piece has room before the yoke` : "its nearest place"}`;
   const nearest = roll?.coneAttachment?.clearRoom;
   const clear = nearest === undefined ? undefined : nearest + inMm;
-  const room = clear === undefined ? "" : `; clear room ${say.length(clear)}`;
+  const room = clear === undefined ? "" : ` The clear room is ${say.length(clear)}.`;
   const other = otherEnd(asked);
   const derived = (label: string, value: number) => mm(label, value, DERIVED);
   return {
     id: "stop",
     phase: "set-up",
     title: "Set the cone stop",
-    text: `${where}, and grease it. The far side of the small end reaches ${say.length(reach)} past it when closed${open ? `, and ${say.length(open.pastMm)} at ${say.length(open.highMm)} over the pinch while the piece is still open at the first trial` : ""}${room}.${other.text}`,
-    brief: `${given === null ? "Stop as close to the drop end as the yoke allows" : `Stop ${say.length(given)} from the drop end`}, greased. The small end reaches ${say.length(reach)} past it closed${open ? `, ${say.length(open.pastMm)} while open (${say.length(open.highMm)} over the pinch)` : ""}${room}.${other.brief}`,
-    beware: `${tightRoom(asked) ? "While open it may strike the yoke: look how high it is. " : ""}First turn by hand jog (short taps).`,
+    text: `${where}. Grease it. The far side of the small end reaches ${say.length(reach)} past it when closed.${open ? ` While still open, at the first trial, it reaches ${say.length(open.pastMm)}, at ${say.length(open.highMm)} over the pinch.` : ""}${room}${other}`,
     figures: [
       ...(given === null ? [] : [derived("stop from the drop end of the roll face", given)]),
       derived("reach past the stop when closed", reach),

@@ -22,7 +22,7 @@ export function dressingWords({ item, say }: PartAsked): string {
   const over = standsOverMm(item);
   if (over === 0) return "";
   const most = item.cone ? "" : "up to ";
-  const small = isPointed(item) ? "" : ", the outside of the small";
+  const small = isPointed(item) ? "" : ", the outside of the small end";
   return `${most}${say.length(over)} off the inside of the large end${small}`;
 }
 

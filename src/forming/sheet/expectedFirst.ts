@@ -10,7 +10,6 @@ import { templateRadius } from "./touch.ts";
 
 interface Expected {
   readonly text: string;
-  readonly brief: string;
   readonly figures: readonly Figure[];
 }
 
@@ -18,7 +17,7 @@ interface Expected {
 export function expectedFirst(asked: RollSheetAsked): Expected {
   const { item, say } = asked;
   const trial = passPoints(item).find(({ id }) => id === "trial");
-  if (!trial) return { text: "", brief: "", figures: [] };
+  if (!trial) return { text: "", figures: [] };
   // Whole millimetres are near enough for a word in them; an inch has its own marks.
   const near = (mm: number) => say.tape(say.units === "mm" ? Math.round(mm) : mm);
   const { cone } = item;
@@ -26,8 +25,7 @@ export function expectedFirst(asked: RollSheetAsked): Expected {
   const { insideGapMm } = endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed: trial.closed });
   const gap = near(insideGapMm);
   return {
-    text: `, to come out near ${gap} of gap at the large end`,
-    brief: ` Expect a gap near ${gap}, short on purpose.`,
+    text: `: expect a gap near ${gap}${isPipe(item) ? "" : " at the large end"}`,
     figures: [],
   };
 }
@@ -36,15 +34,14 @@ export function expectedFirst(asked: RollSheetAsked): Expected {
 function byRadius({ item }: RollSheetAsked, share: number, near: (mm: number) => string): Expected {
   const zones = zonesOf(item);
   const groups = alikeZones(zones);
-  if (groups.length === 0) return { text: "", brief: "", figures: [] };
+  if (groups.length === 0) return { text: "", figures: [] };
   const radius = (largeMm: number) => templateRadius(item, largeMm, share);
   const end = isPipe(item) ? "" : " at the large end";
   const list = groups
     .map(({ zone, name }) => `${near(radius(zone.largeRadiusMm))}${groups.length > 1 ? ` in ${name}` : ""}`)
     .join(", ");
   return {
-    text: `, to come out near an inside radius of ${list}${end}`,
-    brief: ` Expect inside R near ${list}${end}, short on purpose.`,
+    text: `: expect an inside radius near ${list}${end}`,
     figures: zones.map((zone) =>
       taped(
         `${zoneName(zone, zones.length)}expected at the first trial, large end, inside radius`,

@@ -10,14 +10,12 @@ const HOT =
 /** Tacking, and bringing a rolled piece round. */
 export function finishRolled({ item, say }: PartAsked): PlanStep[] {
   const weld = item.seamGapMm ?? 0;
-  const gap = weld > 0 ? ` to a gap of ${feelerWords(weld, say)} for the weld, by feeler blade` : "";
+  const gap = weld > 0 ? ` to a gap of ${feelerWords(weld, say)} for the weld (by feeler blade)` : "";
   const tack: PlanStep = {
     id: "tack",
     phase: "tack and re-round",
     title: "Tack",
-    text: `Draw the seam edges together${gap}${item.pieces === 1 ? "" : " piece by piece, on a level floor round a drawn circle,"} with clamps, both ends level, and set sound tacks from the middle outwards.`,
-    brief: `Clamp${gap}${item.pieces === 1 ? "" : " piece by piece round a drawn circle"}, both ends level, sound tacks from the middle outwards.`,
-    beware: "Hot work. A clamp that slips lets the seam spring.",
+    text: `Clamp the seam edges together${gap}${item.pieces === 1 ? "" : ", piece by piece on a level floor round a drawn circle"}, both ends level. Set sound tacks from the middle outwards.`,
     figures: [],
     cautions: [HOT, "A sprung seam opens with force when a clamp slips: stand aside of it."],
     toNote: [],
@@ -30,10 +28,7 @@ export function finishRolled({ item, say }: PartAsked): PlanStep[] {
       id: "re-round",
       phase: "tack and re-round",
       title: "Re-round",
-      text: `${isPipe(item) ? "A flat place" : "A flat place at the small end"} beside the seam is usual: grind the bead of the tacks flush, put the piece back${isPipe(item) ? "" : " with the small edge on the stop as it stands"}, and roll it several turns with light pinch, at the raise that closed it and no tighter, until the template fits. Then weld by the shop's own procedure, which this sheet does not give.`,
-      brief:
-        "Grind the tacks flush, several turns with light pinch at the raise that closed it, until the template fits. Then weld by the shop's procedure.",
-      beware: "Stop if a tack cracks.",
+      text: `${isPipe(item) ? "A flat place" : "A flat place at the small end"} beside the seam is usual. Grind the bead of the tacks flush. Put the piece back${isPipe(item) ? "" : ", its small edge on the stop as that stands"}. Roll it several turns with light pinch, at the raise that closed it and no tighter, until the template fits. Then weld by the shop's own procedure, which this sheet does not give.`,
       figures: [],
       cautions: ["Stop if a tack cracks: a piece that opens on the rolls swings out."],
       toNote: [{ label: "turns, and raise", unit: "-" }],
@@ -47,9 +42,7 @@ export const INSPECT: PlanStep = {
   id: "inspect",
   phase: "inspection",
   title: "Inspect",
-  text: "Stand the piece on a level floor on its larger end and go down the inspection sheet: diameters across two directions, height at four places, diagonals, seam.",
-  brief: "Level floor, larger end down: go down the inspection sheet.",
-  beware: "Secure it against tipping.",
+  text: "Stand the piece on a level floor, larger end down. Go down the inspection sheet: diameters across two directions, height at four places, diagonals, seam.",
   figures: [],
   cautions: ["Secure it against rolling and tipping before anybody measures."],
   toNote: [{ label: "passed by, date", unit: "-" }],

@@ -20,8 +20,7 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
     id: "first-correct",
     phase: "first pass",
     title: "Correct the setting",
-    text: `Is the gap wider than the window: give the setting at the large edge and the gap to the trial correction, lower the bending roll, bring the piece back to ${seamOrder(asked).first}, set what it answers with the plate moving, and roll this blank once more. Is it narrower: no further raise on this blank in this pass, and less for the next one. Is it below the “never below”: ${PAST_CAP.charAt(0).toLowerCase()}${PAST_CAP.slice(1)}${table.length > 0 ? " Without a screen the table says how much more to raise for the gap that came out. It is the careful way, and asks for less than the trial correction, which comes nearer: raise by it, measure again." : ""}${isPipe(item) ? "" : " The large end decides: a small end that is still open is brought in by tilt in the closing."}`,
-    brief: `Wider: trial correction or table${table.length > 0 ? " (careful: the correction comes nearer)" : ""}, back to ${seamOrder(asked).first}, lower first. Narrower: no more raise, next blank less. Under “never below”: set aside.`,
+    text: `Is the gap wider than the window: give the gap and the ${isPipe(item) ? "raise" : "setting at the large edge"} to the trial correction. Lower the bending roll and bring the piece back to ${seamOrder(asked).first}. Set what the correction answers with the plate moving, and roll this blank once more. Is it narrower: no further raise on this blank in this pass, and less for the next one. Is it below the “never below”: ${PAST_CAP.charAt(0).toLowerCase()}${PAST_CAP.slice(1)}${table.length > 0 ? " Without a screen the table says how much more to raise for the gap that came out. It is the careful way, and asks for less than the trial correction, which comes nearer: raise by it, measure again." : ""}${isPipe(item) ? "" : " The large end decides: a small end that is still open is brought in by tilt in the closing."}`,
     figures: [],
     cautions: ["A blank closed too far cannot be opened again by rolling on."],
     toNote: [
@@ -51,7 +50,6 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
     return {
       ...step,
       text: `No setting is corrected by trials here: ${answer.why}.`,
-      brief: "By the templates alone: the trial correction names no setting for this part.",
       cautions: [],
       toNote: [],
     };
@@ -61,8 +59,7 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
   const both = isPipe(item) ? "" : " at both ends";
   return {
     ...step,
-    text: `${each}: is the curve more open than the window, find the inside radius that came out${both} (the template that fits, or the depth under a straightedge), give it with the setting at the large edge to the trial correction, lower the bending roll, bring the piece back to ${seamOrder(asked).first}, set what it answers with the plate moving, and roll this blank once more. Is it tighter: no further raise ${several ? "in that zone " : ""}on this blank in this pass, and less for the next one. Is it tighter than the “never tighter”: ${PAST_CAP.charAt(0).toLowerCase()}${PAST_CAP.slice(1)}${several ? " What one zone shows of plate and machine serves the others too." : ""}${byTable(table, say)}`,
-    brief: `${several ? "Zone by zone: more" : "More"} open: trial correction by the radii noted, or the table (careful: the correction comes nearer), back to ${seamOrder(asked).first}, lower first. Tighter: no more raise, next blank less. Past “never tighter”: set aside.`,
+    text: `${each}: is the curve more open than the window, find the inside radius that came out${both} (by the template that fits, or the depth under a straightedge). Give it and the setting at the large edge to the trial correction. Lower the bending roll and bring the piece back to ${seamOrder(asked).first}. Set what the correction answers with the plate moving, and roll this blank once more. Is it tighter: no further raise ${several ? "in that zone " : ""}on this blank in this pass, and less for the next one. Is it tighter than the “never tighter”: ${PAST_CAP.charAt(0).toLowerCase()}${PAST_CAP.slice(1)}${several ? " What one zone shows of plate and machine serves the others too." : ""}${byTable(table, say)}`,
     cautions: ["A blank closed too far cannot be opened again by rolling on."],
     toNote: trialBoxes(table),
     byHandZones: table,
@@ -74,13 +71,13 @@ const FEW_SETTINGS = 2;
 
 /** How far the table may be followed, setting by setting. */
 const mostOf = (table: readonly ZoneByHand[], say: RollSheetAsked["say"]): string =>
-  `; never over ${table.map((one) => `${setting(Math.floor(one.highMm * 10) / 10, say)}${table.length === 1 ? "" : ` in ${listedZones(one.zones)}`}`).join(", ")} at the large edge`;
+  `Never go over ${table.map((one) => `${setting(Math.floor(one.highMm * 10) / 10, say)}${table.length === 1 ? "" : ` in ${listedZones(one.zones)}`}`).join(", ")} at the large edge`;
 
 function byTable(table: readonly ZoneByHand[], say: RollSheetAsked["say"]): string {
   const alike = table.some(({ zones }) => zones.length > 1)
     ? " Zones in one line are set alike: the one that is bent most decides."
     : "";
-  return ` Without a screen the table says how much more to raise for the inside radius that came out at the large end, in the middle of the zone. It is the careful way, and asks for less than the trial correction, which comes nearer: raise by it, measure again${mostOf(table, say)}: still open there, find the cause first (0, thickness, contact).${alike}`;
+  return ` Without a screen the table says how much more to raise for the inside radius that came out at the large end, in the middle of the zone. It is the careful way, and asks for less than the trial correction, which comes nearer: raise by it, measure again. ${mostOf(table, say)}: still open there, find the cause first (0, thickness, contact).${alike}`;
 }
 
 /** Where the settings after the first one are written down, and what they left. */

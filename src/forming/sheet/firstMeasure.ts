@@ -7,29 +7,14 @@ import { type PlanStep, taped } from "./step.ts";
 import { gapWindows, sharesOf, templateBrief, templateFigures } from "./touch.ts";
 import { TIGHT_OR_OPEN, windowBoxes, windowFigures } from "./windowRadii.ts";
 
-/** Gaps and templates in one line. */
-function briefly(asked: RollSheetAsked, share: number): string {
-  const { item, say } = asked;
-  const { from, to, cap: most } = sharesOf(item);
-  const gaps = gapWindows(item).map(
-    ({ end, fromMm, toMm, capMm }) =>
-      `${end} ${say.tape(toMm)} to ${say.tape(fromMm)}, never below ${say.tape(capMm)}`,
-  );
-  if (gaps.length > 0)
-    return `Release, support, measure straight across, inside corners: ${gaps.join("; ")}. Inside templates square to the line ${halfWay(asked, { brief: true })}.`;
-  return `Release, support, find inside radii square to the line, by template or depth under a straightedge: window, open to tight, in the boxes (${say.percent(from)} to ${say.percent(to)} of the bend); half way ${templateBrief(item, say, share)}. Never tighter than ${templateBrief(item, say, most)}.`;
-}
-
 /** Templates hold at one gap only: which that is, and how far they may stand open elsewhere in the window. */
-function halfWay({ item, say }: RollSheetAsked, { brief }: { brief: boolean }): string {
+function halfWay({ item, say }: RollSheetAsked): string {
   const aim = passPoints(item).find(({ id }) => id === "aim");
   const { cone } = item;
   if (!aim || !cone || aim.closed === null) return "";
   const { insideGapMm } = endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed: aim.closed });
   const widest = templateBrief(item, say, sharesOf(item).from);
-  if (brief)
-    return `at a gap of ${say.tape(insideGapMm)}: ${templateBrief(item, say, aim.share)}; at the widest ${widest}`;
-  return `half way, at a gap of ${say.tape(insideGapMm)}${isPipe(item) ? "" : " at the large end"}: ${templateBrief(item, say, aim.share)}; more open is right too, up to ${widest} at the widest gap`;
+  return `half way, at a gap of ${say.tape(insideGapMm)}${isPipe(item) ? "" : " at the large end"}, ${templateBrief(item, say, aim.share)}. More open is right too, up to ${widest} at the widest gap`;
 }
 
 /** What is measured when the first pass is through: gaps of a right cone, inside radii of each zone of an uneven skin. */
@@ -41,25 +26,30 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
   const windows = gaps
     .map(({ end, fromMm, toMm }) => `${say.tape(toMm)} to ${say.tape(fromMm)} at the ${end}`)
     .join(", ");
+  const caps = gaps.map(({ end, capMm }) => `${say.tape(capMm)} at the ${end}`).join(", ");
   const large = gaps[0];
   const templates = templateFigures(item, share);
-  const radii = templates.map(({ value }) => say.tape(value)).join(" and ");
-  const held =
-    templates.length <= 2
-      ? large
-        ? ` Inside templates, square to the element line, ${halfWay(asked, { brief: false })}.`
-        : ` Inside templates half way through the window, square to the element line: ${radii}.`
-      : "";
+  const held = large ? ` Inside templates, held square to the element line: ${halfWay(asked)}.` : "";
+  const ends = isPipe(item) ? "" : ", large end and small end";
+  const limits =
+    templates.length === 0
+      ? ""
+      : ` Inside radii${ends}. ${[
+          ["Open limit", from],
+          ["Half way", share],
+          ["Tight limit", to],
+          ["Never tighter than", cap],
+        ]
+          .map(([name, of]) => `${name}: ${templateBrief(item, say, Number(of))}.`)
+          .join(" ")}`;
   const text = large
-    ? `Release and support the piece, then measure straight across from inside corner to inside corner of its seam edges: ${windows}. Never below ${say.tape(large.capMm)} at the ${large.end} in this pass.${held}`
-    : `Release and support the piece and hold the templates of the first pass to ${templates.length <= 2 ? "it" : "every zone"}: ${say.percent(from)} to ${say.percent(to)} of the final bend, never above ${say.percent(cap)}, where the templates are ${templateBrief(item, say, cap)}. In the window lie the inside radii from ${templateBrief(item, say, from)} (open) to ${templateBrief(item, say, to)} (tight).${held || ` Inside templates half way through, square to the element line: ${templates.map(({ label, value }) => `${label.replace(/: template radius inside, /, ", ").replace(/, held square.*/, "")} ${say.tape(value)}`).join("; ")}.`}`;
+    ? `Release the piece and support it. Measure straight across from inside corner to inside corner of its seam edges: right is ${windows}. Never below ${caps} in this pass.${held}`
+    : `Release the piece and support it. Hold the inside templates of the first pass, square to the element line, to ${templates.length <= 2 ? "it" : "every zone"}. Right is ${say.percent(from)} to ${say.percent(to)} of the final bend, never above ${say.percent(cap)}.${limits}`;
   return {
     id: "first-measure",
     phase: "first pass",
     title: "Measure the first pass",
     text,
-    brief: briefly(asked, share),
-    beware: "Nobody under the piece.",
     figures: [
       ...gaps.flatMap(({ end, fromMm, toMm, capMm }) => [
         taped(`gap at the ${end}, widest of the window`, fromMm, DERIVED),

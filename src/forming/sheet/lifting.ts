@@ -19,10 +19,6 @@ export const heaviestKg = ({ item }: LiftAsked): number =>
   Math.max(0, ...item.blanks.map(({ massKg }) => massKg));
 export const isHeavy = (asked: LiftAsked): boolean => heaviestKg(asked) > asked.handLiftKg;
 
-/** What a blank is handled with, in few words: "Sharp: gloves. 69.8 kg: crane." */
-export const liftBrief = (asked: LiftAsked): string =>
-  isHeavy(asked) ? `Sharp: gloves. ${asked.say.mass(heaviestKg(asked))}: crane.` : "Sharp and heavy: gloves.";
-
 /** Above the shop's own rule a blank is lifted by machine; nothing of a lighter one. */
 export const liftCautions = (asked: LiftAsked, at: keyof typeof HELD): string[] =>
   isHeavy(asked)

@@ -7,7 +7,7 @@ import { expectedFirst } from "./expectedFirst.ts";
 import { firstMeasure } from "./firstMeasure.ts";
 import { firstCorrect } from "./firstCorrect.ts";
 import { settingBoxes } from "./settingBoxes.ts";
-import { settingBrief, settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
+import { settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
 import type { PlanStep } from "./step.ts";
 import { firstByTrials, secondByTrials, secondTold } from "./byTrials.ts";
 import { zonesBack, zonesOn } from "./zoneChange.ts";
@@ -15,34 +15,32 @@ import { stillOpen } from "./stillOpen.ts";
 import { feelerWords, templateBrief, templateFigures } from "./touch.ts";
 
 export const RAISE_MOVING =
-  "Raise in small steps while the plate travels towards the bending roll. Never make a large raise under standing plate, never roll backwards at setting: what suits moving plate creases standing plate.";
+  "Raise only while the plate travels towards the bending roll. Never make a large raise under standing plate, never roll backwards at setting: what suits moving plate creases standing plate.";
 const OVERLAP = "Never let an overlap enter the pinch.";
-const RISING = "Support the rising large end; keep clear of its swing.";
+const rising = ({ item }: RollSheetAsked): string =>
+  `Support the rising ${isPipe(item) ? "" : "large "}end; keep clear of its swing.`;
 const PRESSURE =
   "Lower the bending roll before reversing; do not draw the piece out under pinch pressure: open the pinch first.";
 
-const bewareOf = ([first]: readonly string[]): Pick<PlanStep, "beware"> =>
-  first === undefined ? {} : { beware: first };
+/** Where a zone has its own setting: with trials the boxes hold what those say. */
+const ownSetting = ({ tried }: RollSheetAsked): string =>
+  tried ? "in the table of settings" : "as in the boxes";
 
 /** The same raise put on over another length of plate leaves another gap. */
 const smallSteps = ({ say }: RollSheetAsked): string =>
-  `Small steps are ${say.units === "mm" ? "5 mm" : "3/16 in"} or less on the scale, both bearings by turns, the plate moving all the while; note how far it had gone when the whole raise was on, and take as long over every blank.`;
+  `Small steps are ${say.units === "mm" ? "5 mm" : "3/16 in"} or less on the scale, both bearings by turns. Note how far the plate had gone when the whole raise was on, and take as long over every blank.`;
 
 function raise(asked: RollSheetAsked): PlanStep {
   const { settings, noSettings, say } = asked;
-  const words = settings && settingWords(settings, "trial", say);
+  const words = settings && settingWords(settings, "trial", { say, zoneBy: ownSetting(asked) });
   const expected = expectedFirst(asked);
   return firstByTrials(asked, {
     id: "first-raise",
     phase: "first pass",
     title: "Raise for the first pass",
     text: words
-      ? `With the plate moving raise in small steps to ${words}. It is a first trial, short of the window on purpose${expected.text}: what came out decides, and the setting is corrected by it. ${smallSteps(asked)}`
+      ? `With the plate moving raise in small steps to ${words}. ${smallSteps(asked)} This first trial stays short of the window on purpose${expected.text}. Correct the setting by what came out.`
       : `With the plate moving raise in small steps, try the template, and raise again${noSettings === null ? "" : ` (${noSettings})`}.`,
-    brief: words
-      ? `Plate moving, in small steps, to ${settingBrief(settings, "trial", say) ?? words}.${expected.brief}`
-      : "Plate moving, in small steps, by the template.",
-    ...bewareOf(settings ? settingProblems(settings, "trial") : []),
     figures: settings ? [...settingFigures(settings, "trial"), ...expected.figures] : [],
     cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial") : [])],
     toNote: settingBoxes(asked, "trial"),
@@ -58,12 +56,10 @@ function through(asked: RollSheetAsked): PlanStep {
     id: "first-through",
     phase: "first pass",
     title: "Roll from seam edge to seam edge",
-    text: `Roll on towards the bending roll up to ${order.second}, the element lines parallel to the rolls all the way${isPipe(item) ? "" : " and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.length(arm)}`}; the second pass bends it. ${zonesOn(settings, "trial", order)}Stop where the piece can still pass over the top roll.`,
-    brief: `On to ${order.second}, element lines parallel to the rolls. ${arm === undefined ? "" : `The first ${say.length(arm)} or so stay straight. `}${zonesOn(settings, "trial", order)}Stop where the piece still passes over the top roll.`,
-    beware: "Support the rising end, keep clear of its swing.",
+    text: `Roll on towards the bending roll up to ${order.second}. Keep the element lines parallel to the rolls all the way${isPipe(item) ? "" : ", and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.length(arm)}`}: the second pass bends it. ${zonesOn(settings, "trial", order)}Stop where the piece can still pass over the top roll.`,
     figures:
       arm === undefined ? [] : [{ label: "straight lead, about", value: arm, unit: "mm", basis: DERIVED }],
-    cautions: [RISING, OVERLAP],
+    cautions: [rising(asked), OVERLAP],
     toNote: [
       { label: "gone, when all raise was on", unit: "mm" },
       { label: "straight lead, measured", unit: "mm" },
@@ -95,8 +91,6 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       phase: "turning the job round",
       title: "Unload",
       text: `Lower the bending roll, open the pinch and lift the piece out.${lot && !pipe ? ` Make the first pass of ${allOf(item)} of the lot before the stop is moved.` : ""}`,
-      brief: `Bending roll down, pinch open, lift out.${lot && !pipe ? ` First pass of ${allOf(item)} before the stop is moved.` : ""}`,
-      beware: "Never draw it out under pinch.",
       figures: [],
       cautions: [PRESSURE],
       toNote: [],
@@ -107,12 +101,8 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       phase: "turning the job round",
       title: "Turn the job round",
       text: pipe
-        ? `Turn the piece end for end so that ${order.second} leads. Bring the bending roll down and square it again.`
-        : `Move the stop to the other end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.length(stopMm)})`}. Bring the bending roll down and square it again, then tilt it the other way. Load with the inside up and the small edge on the stop; now ${order.second} lies ahead, over the bending roll in its groove. The small edge's bearing is now the one at the fixed end; the readings at 0 stay.`,
-      brief: pipe
-        ? `End for end, ${order.second} leads. Bending roll down and square.`
-        : `Stop to the fixed end${stopMm === null ? "" : `, ${say.length(stopMm)} from it`}. Bending roll down, square, tilted the other way: small edge's bearing at the fixed end. Inside up, small edge on the stop: ${order.second} ahead, in the groove.`,
-      beware: "Springy: sling it.",
+        ? `Turn the piece end for end so that ${order.second} leads. Lower the bending roll and square it again.`
+        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.length(stopMm)})`}. Lower the bending roll, square it again, then tilt it the other way. Load with the inside up and the small edge on the stop: now ${order.second} lies ahead. Lay that edge over the bending roll, in its groove. The small edge's bearing is now the one at the fixed end; the readings at 0 stay.`,
       figures: [],
       cautions: ["The piece is springy and awkward now: slings so that it cannot roll or spring open."],
       toNote: pipe
@@ -125,7 +115,7 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
 
 function second(asked: RollSheetAsked): PlanStep {
   const { settings, say } = asked;
-  const words = settings && settingWords(settings, "finished", say);
+  const words = settings && settingWords(settings, "finished", { say, zoneBy: ownSetting(asked) });
   const carried = carriedOver(asked);
   const order = seamOrder(asked);
   return {
@@ -135,12 +125,8 @@ function second(asked: RollSheetAsked): PlanStep {
     text: words
       ? `With the plate moving raise in small steps towards ${words}.${carried.text} Roll from ${order.second}: this pass undoes the skew of the first and bends its straight lead.${zonesBack(settings, order)}`
       : `With the plate moving raise in small steps, a little tighter than the first pass, and roll from ${order.second}: this pass undoes the skew of the first and bends its straight lead.`,
-    brief: words
-      ? `Plate moving, in small steps, towards ${settingBrief(settings, "finished", say) ?? words}.${carried.brief} Roll from ${order.second}.${zonesBack(settings, order)}`
-      : `Plate moving, in small steps, a little tighter than before. Roll from ${order.second}.`,
-    ...bewareOf(settings ? settingProblems(settings, "finished") : []),
     figures: settings ? [...settingFigures(settings, "finished"), ...carried.figures] : [],
-    cautions: [RAISE_MOVING, RISING, ...(settings ? settingProblems(settings, "finished") : [])],
+    cautions: [RAISE_MOVING, rising(asked), ...(settings ? settingProblems(settings, "finished") : [])],
     toNote: settingBoxes(asked, "finished", carried.model !== undefined && !secondTold(asked)),
     ...(carried.model && { model: carried.model }),
     basis: settings ? DERIVED : COMMON_PRACTICE,
@@ -155,15 +141,13 @@ function close(asked: RollSheetAsked): PlanStep {
   const meet = weld > 0 ? `stand ${feelerWords(weld, say)} apart (weld gap, by feeler blade)` : "meet";
   const end =
     item.pieces === 1
-      ? `Close until the seam edges ${meet} over their whole length, the ends level with each other`
+      ? `Close until the seam edges ${meet} over their whole length, both ends level`
       : `Roll until the templates fit at both ends; each of the ${item.pieces} pieces stays open`;
   return {
     id: "close",
     phase: "closing",
     title: item.pieces === 1 ? "Close" : "Bring to the template",
-    text: `${end}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}.${more.text} Will it not close, stop: do not force it with clamps beyond what springs back. Then lower the bending roll, open pinch and yoke and take the piece off.`,
-    brief: `${item.pieces === 1 ? `Until the seam edges ${meet}, ends level` : "Until the templates fit at both ends"}. Templates ${templateBrief(item, say, 1)}.${more.brief} Bending roll down, pinch and yoke open, off.`,
-    beware: "No overlap into the pinch.",
+    text: `${end}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}.${more.text} Will it not close, stop: do not force it with clamps beyond what springs back. When it is right, lower the bending roll, open pinch and yoke and take the piece off.`,
     figures: [...templates, ...more.figures],
     cautions: [OVERLAP, PRESSURE],
     toNote: [

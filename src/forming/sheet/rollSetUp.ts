@@ -6,7 +6,7 @@ import { isPipe } from "../skin.ts";
 import type { RollZone } from "../zones.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { coneStop } from "./coneStop.ts";
-import { heaviestKg, isHeavy, liftBrief, liftCautions, SHARP } from "./lifting.ts";
+import { heaviestKg, isHeavy, liftCautions, SHARP } from "./lifting.ts";
 import { ROLL_ENDS } from "./rollEnds.ts";
 import { dressingFigures, dressingWords } from "./dressing.ts";
 import { mm, type PlanStep } from "./step.ts";
@@ -34,32 +34,17 @@ function zoneMarks(asked: RollSheetAsked): string {
   const zones = settings?.zones ?? [];
   if (zones.length < 2) return "";
   const marks = zones.map((zone, i) => `${i + 1} from ${beginning(asked, zone)}`).join("; ");
-  return ` Mark the ${zones.length} zones by a line across the blank where each begins, along the large and the small edge from seam edge 1: ${marks}. Each has its own setting and template.`;
-}
-
-function zoneBrief({ item, settings, say }: RollSheetAsked): string {
-  const zones = settings?.zones ?? [];
-  if (zones.length < 2) return "";
-  const marks = zones.slice(1).map(({ begins, fromDeg }, i) => {
-    const at = begins
-      ? `${say.length(begins.largeMm)} and ${say.length(begins.smallMm)}${item.pieces > 1 ? ` of piece ${begins.piece}` : ""}`
-      : `plan ${Math.round(fromDeg % 360)}°`;
-    return `${i + 2} at ${at}`;
-  });
-  return ` Mark where zones begin, along large and small edge from seam edge 1: ${marks.join("; ")}.`;
+  return ` Mark the ${zones.length} zones by a line across the blank where each begins, along large and small edge from seam edge 1: ${marks}. Each has its own setting and template.`;
 }
 
 function edges(asked: RollSheetAsked): PlanStep {
   const { item, say } = asked;
   const slide = (item.rimsMm.large - item.rimsMm.small) / item.pieces;
   const pipe = isPipe(item);
-  const dressing = dressingWords(asked);
   return step({
     id: "edges",
     title: "Dress and mark",
-    text: `${bevel(asked)}Dress all edges free of dross and burrs${pipe ? "" : `, the small edge smooth: it slides ${say.length(slide)} along the stop in one pass`}. Mark seam edges 1 and 2 as the picture of the blank has them, and scribe the element lines on the inside face; at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)}`,
-    brief: `${dressing === "" ? "Dress all edges" : `No burrs; dress both ends level: ${dressing}`}${pipe ? "" : `. Small edge smooth: it slides ${say.length(slide)} on the stop`}. Mark seam edges (picture: last sheet) and element lines inside.${zoneBrief(asked)}`,
-    beware: liftBrief(asked),
+    text: `${bevel(asked)}Dress all edges free of dross and burrs.${pipe ? "" : ` Make the small edge smooth: it slides ${say.length(slide)} along the stop in one pass.`} Mark seam edges 1 and 2 as on the picture of the blank. Scribe the element lines on the inside face: at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)}`,
     figures: [
       ...dressingFigures(item),
       ...(pipe ? [] : [mm("small edge slides along the stop", slide, COMMON_PRACTICE)]),
@@ -73,16 +58,16 @@ function bevel(asked: RollSheetAsked): string {
   const dressing = dressingWords(asked);
   return dressing === ""
     ? ""
-    : `Bevel the edges of both ends level with their planes. Cut square, one corner of an edge stands over its plane: take ${dressing} end${asked.item.cone ? "" : "; where the wall leans outwards, off the other face"}, along the wall${asked.item.trimAllowance ? "" : "; the opposite face still lacks as much then, unless the blank is laid out with the allowance for it (trimAllowance)"}. `;
+    : `Bevel both ends level: take ${dressing}${asked.item.cone ? "" : " (where the wall leans outwards, off the other face)"}, along the wall: the square cut stands over there.${asked.item.trimAllowance ? "" : " The opposite face still lacks as much, unless the blank has the allowance for it (trimAllowance)."} `;
 }
 
 /** Where the slant takes more than half the rolls: by trim, if the machine has any. */
 function trimWords(trim: boolean | undefined): string {
-  const wide = "The slant takes more than half the rolls:";
-  if (trim === true) return `${wide} trim the pinch roll out of parallel until it grips the large end only.`;
+  const wide = "the slant takes more than half the rolls";
+  if (trim === true) return `Trim the pinch roll out of parallel until it grips the large end only: ${wide}.`;
   return trim === false
-    ? `${wide} this machine has no pinch trim, so pinch no harder than the large edge needs.`
-    : `${wide} if the pinch roll can be trimmed out of parallel, until it grips the large end only; else pinch no harder than the large edge needs.`;
+    ? `This machine has no pinch trim, and ${wide}.`
+    : `If the pinch roll can be trimmed out of parallel, trim it until it grips the large end only: ${wide}.`;
 }
 
 function pinch({ item, roll }: RollSheetAsked): PlanStep {
@@ -92,13 +77,11 @@ function pinch({ item, roll }: RollSheetAsked): PlanStep {
     ? "Set the pinch parallel."
     : half
       ? trimWords(roll.pinchTrim)
-      : "The slant takes no more than half the rolls: set the pinch parallel, their crown usually lets the small end go free.";
+      : "Set the pinch parallel: the slant takes no more than half the rolls, and their crown usually lets the small end go free.";
   return step({
     id: "pinch",
     title: "Set the pinch",
     text: `${trim} Pinch only as hard as drives the ${pipe ? "plate" : "large edge"}: with the rolls stopped the blank can still be moved by hand.`,
-    brief: `${pipe || !half ? "Pinch parallel" : roll.pinchTrim === false ? "No pinch trim here" : "Pinch trimmed to grip the large end only"}, as light as drives the ${pipe ? "plate" : "large edge"}.`,
-    beware: "Gloves off; hands and sleeves clear of the nip; try the stop buttons.",
     figures: [],
     cautions: [GUARDS, "Move the blank by hand only with the rolls stopped."],
     toNote: [
@@ -116,21 +99,26 @@ function startOf({ settings }: RollSheetAsked) {
   return (!other && zone?.passes.find(({ id }) => id === "trial")?.start) || null;
 }
 
+/** Is every zone set by raises at the bearings? */
+const boxed = ({ settings }: RollSheetAsked): boolean => {
+  const starts = settings?.zones.map(({ passes }) => passes.find(({ id }) => id === "trial")?.start) ?? [];
+  return starts.length > 1 && starts.every((start) => start != null && start.smallBearingMm !== null);
+};
+
 /** How much the bending roll is tilted, and on what that is set: scales stand at the bearings. */
-function tiltWords(asked: RollSheetAsked): { text: string; brief: string } {
+function tiltWords(asked: RollSheetAsked): string {
   const start = startOf(asked);
-  if (isPipe(asked.item)) return { text: "", brief: "" };
-  if (!start) return both("tilt it for the cone, small end higher");
+  if (isPipe(asked.item)) return "";
+  const lower = " Then lower the bending roll clear";
+  if (!start && !boxed(asked)) return `${lower} and tilt it for the cone, small end higher.`;
+  if (!start)
+    return `${lower}: the tilt of each zone (small end higher) follows from the raises of its two bearings.`;
   const by = `${number(start.tiltDeg, 1)}°`;
   if (start.smallBearingMm !== null)
-    return both(`the tilt (${by}, small end higher) follows from the raises of its two bearings`);
+    return `${lower}: the tilt (${by}, small end higher) follows from the raises of its two bearings.`;
   const higher = setting(start.smallMm - start.largeMm, asked.say);
-  return both(`tilt it by ${by}, small end higher: the small edge ${higher} above the large one`);
+  return `${lower} and tilt it by ${by}, small end higher: the small edge ${higher} above the large one.`;
 }
-const both = (words: string) => ({
-  text: ` Then lower it clear; ${words}.`,
-  brief: ` Lower it clear; ${words}.`,
-});
 
 function zero(asked: RollSheetAsked): PlanStep {
   const { item, roll } = asked;
@@ -139,8 +127,7 @@ function zero(asked: RollSheetAsked): PlanStep {
   return step({
     id: "zero",
     title: "Find 0 (nought)",
-    text: `Bring the bending roll up square to the top roll, the blank pinched and lying flat, until it just touches the plate along its whole length: this is 0${two ? ", at both ends of the roll: write down both readings" : ""}. Every raise on this sheet is counted from here up the slide${two ? "; a scale then shows its reading at 0 plus the raise" : ""}.${tilt.text}`,
-    brief: `Blank flat in the pinch: bending roll up, square, until it just touches all along: 0${two ? " at both ends" : ""}. Raises count up the slide from here${two ? "; a scale shows its reading at 0 plus the raise" : ""}.${tilt.brief}`,
+    text: `Pinch the blank so that it lies flat. Bring the bending roll up, square to the top roll, until it just touches the plate along its whole length. This is 0${two ? ", at both ends of the roll: write down both readings" : ": write down the reading"}. Every raise on this sheet is counted from here up the slide${two ? "; a scale shows its reading at 0 plus the raise" : ""}.${tilt}`,
     figures: [],
     cautions: [],
     toNote: two
@@ -159,13 +146,11 @@ function align(asked: RollSheetAsked): PlanStep {
       ? " One of its two seam edges then lies ahead, by the hand of the machine: chalk “first” on it and “second” on the other. Never turn the blank over to make seam edge 1 lead."
       : pipe
         ? ""
-        : ` So ${first} lies ahead; never turn the blank over to make the other one lead.`;
+        : ` So ${first} lies ahead: never turn the blank over to make the other one lead.`;
   return step({
     id: "align",
     title: "Load and align",
-    text: `Bending roll down, pinch open. Lay the blank in, inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll, square in the groove along that roll; where it has none, square to the rolls as the machine's manual has it. A blank weighs ${say.mass(heaviest)} and its longest element is ${say.length(item.slantMm.longest)}.`,
-    brief: `Bending roll down, pinch open: inside up, ${pipe ? "" : "small edge tight on the stop; "}${leads === null ? "the seam edge that lies ahead is the first: chalk it; it goes" : `${first} ahead,`} over the bending roll, square in its groove. ${say.mass(heaviest)} a blank.`,
-    ...(isHeavy(asked) && { beware: "Crane; support both sides." }),
+    text: `A blank weighs ${say.mass(heaviest)}; its longest element is ${say.length(item.slantMm.longest)}. Lower the bending roll and open the pinch. Lay the blank in, inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll. Lay it square in the groove along that roll; where there is none, square to the rolls as the machine's manual has it.`,
     figures: [{ label: "mass of the heaviest blank", value: heaviest, unit: "kg", basis: DERIVED }],
     cautions: isHeavy(asked)
       ? liftCautions(asked, "roll")

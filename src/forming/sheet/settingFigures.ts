@@ -4,7 +4,7 @@ import { setting } from "../rollPlaces.ts";
 import { worstOf } from "../settingProblem.ts";
 import type { RollSettings } from "../rollSettings.ts";
 import type { Say } from "../say.ts";
-import { alikeZones, zoneName } from "../zoneWords.ts";
+import { zoneName } from "../zoneWords.ts";
 import { endTowards } from "./rollEnds.ts";
 import { type Figure, scaled } from "./step.ts";
 
@@ -47,37 +47,21 @@ export function settingProblems({ zones }: RollSettings, id: PassPoint["id"]): s
   );
 }
 
-/** The setting in a sentence's own words, where one setting serves all round; else where to find it. */
-export function settingWords({ zones, stopMm }: RollSettings, id: PassPoint["id"], say: Say): string | null {
+/** The setting in a sentence's own words, where one setting serves all round; else where to find it (`zoneBy`). */
+export function settingWords(
+  { zones, stopMm }: RollSettings,
+  id: PassPoint["id"],
+  { say, zoneBy }: { say: Say; zoneBy: string },
+): string | null {
   const [zone] = zones;
   const start = zone?.passes.find((one) => one.id === id)?.start;
   if (!zone || !start) return null;
-  if (zones.length > 1) return "the zone's own setting in the table";
+  if (zones.length > 1) return `each zone's own setting, ${zoneBy}`;
   if (stopMm === null) return setting(start.middleMm, say);
   const { smallBearingMm, largeBearingMm } = start;
   const bearings =
     smallBearingMm === null || largeBearingMm === null
       ? ""
-      : `; that is ${setting(smallBearingMm, say)} at the small edge's bearing (now at the ${endTowards("small", id)}) and ${setting(largeBearingMm, say)} at the large edge's (at the ${endTowards("large", id)}), where the scales are: each shows its reading at 0 and this much more`;
+      : `. At the bearings, where the scales are, that is ${setting(smallBearingMm, say)} at the small edge's bearing (now at the ${endTowards("small", id)}) and ${setting(largeBearingMm, say)} at the large edge's (at the ${endTowards("large", id)}): each scale shows its reading at 0 and this much more`;
   return `${setting(start.largeMm, say)} at the large edge and ${setting(start.smallMm, say)} at the small edge (${setting(start.middleMm, say)} at half the slant)${bearings}`;
-}
-
-/** The same in as few words as stand on the sheet by the machine; the scales of a roll are at its bearings. */
-export function settingBrief(settings: RollSettings, id: PassPoint["id"], say: Say): string | null {
-  const { zones, stopMm } = settings;
-  const startOf = (zone: RollSettings["zones"][number]) => zone.passes.find((one) => one.id === id)?.start;
-  if (stopMm === null || zones.some((zone) => !startOf(zone))) return null;
-  const groups = alikeZones(zones);
-  if (groups.length > 1 && zones.every((zone) => startOf(zone)?.smallBearingMm != null))
-    return "each zone's own, as in the boxes";
-  const words = groups.map(({ zone, name }) => {
-    const start = startOf(zone);
-    const edges = `${setting(start?.largeMm ?? 0, say)} large edge, ${setting(start?.smallMm ?? 0, say)} small edge`;
-    if (groups.length > 1) return `${name}: ${edges}`;
-    const [small, large] = [start?.smallBearingMm ?? null, start?.largeBearingMm ?? null];
-    return small === null || large === null
-      ? edges
-      : `${edges}; at the bearings ${setting(small, say)} small edge's (${endTowards("small", id)}), ${setting(large, say)} large edge's (${endTowards("large", id)})`;
-  });
-  return words.join("; ");
 }

@@ -66,10 +66,6 @@ export interface PlanStep {
   readonly title: string;
   /** What to do, in sentences with this part's own numbers. */
   readonly text: string;
-  /** The same in few words, to be read at arm's length beside the machine. */
-  readonly brief: string;
-  /** What can hurt or spoil at this very step, in few words; what holds all the time stands above the steps. */
-  readonly beware?: string;
   readonly figures: readonly Figure[];
   /** What can hurt or spoil at this very step. */
   readonly cautions: readonly string[];

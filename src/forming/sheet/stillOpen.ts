@@ -22,7 +22,6 @@ const DEPTH = { mm: 1, in: 25.4 / 16 } as const;
 /** How much more to raise for the gap that the second pass has left, and what to do where the edges have passed each other. */
 export function stillOpen(asked: RollSheetAsked): {
   readonly text: string;
-  readonly brief: string;
   readonly figures: readonly Figure[];
 } {
   const { item, roll, say } = asked;
@@ -32,24 +31,18 @@ export function stillOpen(asked: RollSheetAsked): {
     : " One end closed before the other: a little more tilt towards the open one.";
   const past =
     item.pieces === 1
-      ? " Edges past each other: lower the bending roll and take the piece off; they are sprung apart by a spreader, never by rolling on."
+      ? " Edges past each other: lower the bending roll and take the piece off. They are sprung apart by a spreader, never by rolling on."
       : "";
   const rest = `${tilt}${past}`;
-  const fewer =
-    past === ""
-      ? tilt
-      : `${tilt} Edges past each other: bending roll down and off; a spreader springs them apart, never rolling on.`;
   const rate = roll && (item.cone ? coneRate({ item, roll, say }) : zoneRate({ item, roll, say }));
   if (!rate)
     return {
-      text: ` Not there yet: both ends a little more alike, back to ${second} and through again.${rest}`,
-      brief: ` Else both ends a little more, from ${second} again.${fewer}`,
+      text: ` Not there yet: raise both ends alike a little more, go back to ${second} and roll through again.${rest}`,
       figures: [],
     };
   const by = `${say.length(rate.moreMm)} for every ${say.length(rate.everyMm)} of ${rate.of}`;
   return {
-    text: ` Not there yet: both ends more alike${rate.where}, by the model about ${by}, half of it first; back to ${second} and through again.${rest}`,
-    brief: ` Else both ends more${rate.where}, about ${by}, half of it first; from ${second} again.${fewer}`,
+    text: ` Not there yet: raise both ends alike${rate.where}, by the model about ${by}. Put on half of it first, go back to ${second} and roll through again.${rest}`,
     figures: [mm(`raise for every ${say.length(rate.everyMm)} of ${rate.of}`, rate.moreMm, DERIVED)],
   };
 }
@@ -73,7 +66,7 @@ function coneRate(asked: RollAsked): Rate | null {
   const gap = (closed: number) => endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed }).insideGapMm;
   const everyMm = TAPE[item.units ?? "mm"];
   const moreMm = (everyMm * (modelMm(1) - modelMm(LAST_CLOSED))) / (gap(LAST_CLOSED) - gap(1));
-  return { moreMm, everyMm, of: GAP, where: "" };
+  return { moreMm, everyMm, of: isPipe(item) ? "gap too much" : GAP, where: "" };
 }
 
 /**

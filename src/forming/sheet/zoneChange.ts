@@ -30,7 +30,7 @@ function moving(settings: NonNullable<Settings>, id: PassPoint["id"]): string {
 /** Where and how a roll set by zones is changed: the plate takes its bend at the pinch. */
 export const zonesOn = (settings: Settings, id: PassPoint["id"], order: SeamOrder): string =>
   settings && settings.zones.length > 1
-    ? `${comeFrom(zoneOrder(order, settings.zones.length, "first"))}As each zone's mark passes the pinch change to its boxes, plate running${moving(settings, id)}. `
+    ? `${comeFrom(zoneOrder(order, settings.zones.length, "first"))}As each zone's mark passes the pinch, change to its boxes, plate running${moving(settings, id)}. `
     : "";
 
 /** In the second pass the zones come in the other order. */

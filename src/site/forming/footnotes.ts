@@ -46,7 +46,7 @@ function placesOf(step: Step, units: Units): Place[] {
       for (let at = words.indexOf(text); at >= 0; at = words.indexOf(text, at + 1)) {
         const [before, after] = [words.charAt(at - 1), words.slice(at + text.length)];
         if (/[\d.,/–-]/.test(before) || /^(?:[\d/]|[.,]\d| %|°)/.test(after)) continue;
-        const tail = /^ (?:mm|in)\b(?: \([\d /]+\))?/.exec(after)?.[0] ?? "";
+        const tail = text === figure ? "" : (/^ (?:mm|in)\b(?: \([\d /]+\))?/.exec(after)?.[0] ?? "");
         found.push({ end: at + text.length + tail.length, basis: one.basis });
       }
     return found;

@@ -140,7 +140,6 @@ export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; rea
   },
   "forming.plans[].brake.remarks[].step": { means: "The step at which it bites: “tooling” or “bend”." },
   "forming.plans[].brake.remarks[].text": { means: "In sentences." },
-  "forming.plans[].brake.remarks[].brief": { means: "The same in few words." },
   "forming.plans[].brake.basis": { means: "A source of the list, or “derived here”." },
   "forming.plans[].brake.rule": { means: "The rules in words." },
 };

@@ -138,13 +138,6 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
     means:
       "“scale” for a setting on the machine’s scale, “tape” for what a tape or a template tells. Not present for others.",
   },
-  "forming.plans[].steps[].brief": {
-    means: "The same in few words, as it is printed beside the machine.",
-  },
-  "forming.plans[].steps[].beware": {
-    means:
-      "What can hurt or spoil at this very step, in few words. Not present where what holds all the time is enough.",
-  },
   "forming.plans[].steps[].cautions": { means: "What can hurt or spoil at this very step." },
   ...BY_HAND_FIELDS,
   "forming.plans[].steps[].toNote": { means: "Boxes to write down what was really set or measured." },

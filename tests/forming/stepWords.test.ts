@@ -32,33 +32,52 @@ const sum = (end: string, mm: number) => ({
 const carried = <B>(box: B) => ({ ...box, carried: true });
 const tenth = (mm: number) => Math.round(mm * 10) / 10;
 
-describe("the few words beside the machine", () => {
+describe("the steps beside the machine", () => {
   const { steps, settings } = planOn(coneCase(reducer));
 
-  it("hold every number that the full steps work by", () => {
-    const worked = steps.flatMap(({ id, brief, figures }) =>
-      figures.filter(({ label }) => !IN_THE_TABLE.test(label)).map((one) => ({ id, brief, ...one })),
+  it("hold every number that is worked by", () => {
+    const worked = steps.flatMap(({ id, text, figures }) =>
+      figures.filter(({ label }) => !IN_THE_TABLE.test(label)).map((one) => ({ id, text, ...one })),
     );
     expect(worked.length).toBeGreaterThan(15);
-    for (const { id, brief, value, unit, label } of worked)
-      expect(brief, `${id}: ${label}`).toContain(unit === "kg" ? say.mass(value) : say.length(value));
+    for (const { id, text, value, unit, label } of worked)
+      expect(text, `${id}: ${label}`).toContain(unit === "kg" ? say.mass(value) : say.length(value));
   });
 
   it("tell a newcomer which face, which end, what to measure, and what comes first", () => {
-    const words = (id: string) => `${step(steps, id).brief} ${step(steps, id).beware ?? ""}`;
-    expect(words("align")).toMatch(/inside up, small edge tight on the stop; seam edge 1 ahead.*support/s);
-    expect(words("pinch")).toMatch(/Gloves off; hands and sleeves clear of the nip; try the stop buttons/);
-    expect(words("first-raise")).toMatch(/^Plate moving, in small steps/);
-    expect(words("second-raise")).toMatch(/^Plate moving, in small steps/);
-    expect(words("first-measure")).toMatch(/Release, support, measure straight across, inside corners/);
-    expect(words("first-correct")).toMatch(/lower first/);
-    expect(words("unload")).toMatch(/Bending roll down, pinch open, lift out/);
+    const words = (id: string) => [step(steps, id).text, ...step(steps, id).cautions].join(" ");
+    expect(words("align")).toMatch(
+      /inside face up.*small edge tight on the stop.*seam edge 1 lies ahead.*support/s,
+    );
+    expect(words("pinch")).toMatch(
+      /hands, sleeves and gloves: gloves off.*every stop button.*tried.*nobody within reach of the nip/,
+    );
+    expect(words("first-raise")).toMatch(/^With the plate moving raise in small steps/);
+    expect(words("second-raise")).toMatch(/^With the plate moving raise in small steps/);
+    expect(words("first-measure")).toMatch(
+      /Release the piece and support it\. Measure straight across from inside corner to inside corner/,
+    );
+    expect(words("first-correct")).toMatch(/Lower the bending roll and bring the piece back/);
+    expect(words("unload")).toMatch(/Lower the bending roll, open the pinch and lift the piece out/);
   });
 
-  it("say what hurts where the full step does", () => {
-    const silent = steps.filter(({ cautions, beware }) => cautions.length > 0 && beware === undefined);
-    // What these warn of holds all the time, and stands above the steps.
-    expect(silent.map(({ id }) => id)).toEqual(["first-raise", "first-correct", "second-raise"]);
+  it("say what hurts or spoils at each of them", () => {
+    // Only the touch that nought is found by is harmless.
+    const silent = steps.filter(({ cautions }) => cautions.length === 0);
+    expect(silent.map(({ id }) => id)).toEqual(["zero"]);
+    for (const [id, words] of [
+      ["edges", /sharp and heavy: gloves/],
+      ["stop", /must not strike the yoke.*hand jog \(short taps\).*look whether the yoke is as high/],
+      ["first-through", /Support the rising large end; keep clear/],
+      ["first-measure", /nobody stand under or inside the piece/],
+      ["unload", /do not draw the piece out under pinch pressure/],
+      ["turn", /springy and awkward now: slings/],
+      ["close", /Never let an overlap enter the pinch/],
+      ["tack", /Hot work.*when a clamp slips/],
+      ["re-round", /Stop if a tack cracks/],
+      ["inspect", /Secure it against rolling and tipping/],
+    ] as const)
+      expect(step(steps, id).cautions.join(" "), id).toMatch(words);
   });
 
   it("have what is planned beside the line for what was really set, at edges and bearings", () => {
@@ -84,21 +103,23 @@ describe("the few words beside the machine", () => {
   });
 
   it("say which bearing is which in both passes, for turning the job round swaps them", () => {
-    expect(step(steps, "first-raise").brief).toMatch(/small edge's \(drop end\).*large edge's \(fixed end\)/);
-    expect(step(steps, "second-raise").brief).toMatch(
-      /small edge's \(fixed end\).*large edge's \(drop end\)/,
+    expect(step(steps, "first-raise").text).toMatch(
+      /small edge's bearing \(now at the drop end\).*large edge's \(at the fixed end\)/,
     );
-    expect(step(steps, "turn").brief).toContain("small edge's bearing at the fixed end");
-    expect(step(steps, "zero").brief).toMatch(/the tilt \([\d.]+°, small end higher\) follows from/);
+    expect(step(steps, "second-raise").text).toMatch(
+      /small edge's bearing \(now at the fixed end\).*large edge's \(at the drop end\)/,
+    );
+    expect(step(steps, "turn").text).toContain("The small edge's bearing is now the one at the fixed end");
+    expect(step(steps, "zero").text).toMatch(/the tilt \([\d.]+°, small end higher\) follows from/);
   });
 
   it("say how much is dressed off which face", () => {
     const off = (6 / 2) * Math.tan(coneCase(reducer).leanRad);
-    expect(step(steps, "edges").brief).toContain(
+    expect(step(steps, "edges").text).toContain(
       `${say.length(off)} off the inside of the large end, the outside of the small`,
     );
     const allowed = planOn(coneCase(reducer, { trimAllowance: true }));
-    expect(step(allowed.steps, "edges").brief).toContain(`${say.length(2 * off)} off the inside`);
+    expect(step(allowed.steps, "edges").text).toContain(`${say.length(2 * off)} off the inside`);
   });
 
   it("plan nothing where the roll's geometry is not known", () => {
@@ -144,9 +165,9 @@ it("has a sum for both bearings of every zone, the other way round in the second
         "onto" in one ? carried(one) : one,
       ),
     );
-    expect(step(steps, "close").brief).toContain(`${name}: R `);
+    expect(step(steps, "close").text).toContain(`${name}: R `);
   }
-  expect(step(steps, "first-through").brief).toContain(
+  expect(step(steps, "first-through").text).toContain(
     "plate running, both bearings by turns a little at a time, one up, the other down",
   );
 
