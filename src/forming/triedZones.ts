@@ -2,7 +2,11 @@ import type { AnySeen } from "./anyTrials.ts";
 import type { RollAsked } from "./asked.ts";
 import type { Tried } from "./tried.ts";
 import { cameOutInZone } from "./zoneAdvice.ts";
+import { capital } from "./words.ts";
 import type { ZonesCorrection } from "./zoneTrials.ts";
+
+/** Zone by zone the raises at the bearings stand in the step's boxes, where they are set by. */
+const AT_BEARINGS = / \(at the bearings [^)]*\)/g;
 
 /** What trials of the zones of a part came to, as its work sheet takes it. */
 export function triedZones(
@@ -22,7 +26,7 @@ export function triedZones(
   }));
   const [first] = places;
   return {
-    words: `${came.charAt(0).toUpperCase()}${came.slice(1)}. ${advice}`,
+    words: `${capital(came)}. ${several ? advice.replaceAll(AT_BEARINGS, "") : advice}`,
     set: several ? null : (first?.set ?? null),
     second: several ? null : (first?.second ?? null),
     look: several ? false : (first?.look ?? false),

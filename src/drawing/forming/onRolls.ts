@@ -3,6 +3,7 @@ import type { Blank } from "../../report/report.ts";
 import type { Board, Placing } from "../board.ts";
 import { boxOf, height, join, width } from "../box.ts";
 import { arrowhead } from "../dimension/arrow.ts";
+import { leader } from "../dimension/leader.ts";
 import { closed, type Drawing, line } from "../model.ts";
 import type { Paper } from "../paper.ts";
 import { along, edgePaths, endsOf, isSeam, nameAlong } from "../pattern/edges.ts";
@@ -35,6 +36,12 @@ export interface RollsFromAbove {
 /** At the foot of the sheet. */
 export const ABOVE_NOTE =
   "Seen from above; you stand below, where the plate goes in. Inside up, the small edge on the stop (black); chain-dotted the bending roll. For the second pass the piece is drawn flat.";
+
+/** Where a name has no room along its edge it is pointed from. */
+const POINTED_DEG = [-90, -60, -120, -30, -150, 0, 180, 30, 150, 60, 120, 90];
+
+/** What that costs more, in the board's measure. */
+const POINTED = 60;
 
 /** Between the passes; the stop and the arrow of the plate's way. [mm of paper] */
 const [APART, ARROW] = [36, 12];
@@ -143,13 +150,31 @@ function drawPass(
   const thick = side * board.mm(STOP.wide);
   const long = board.mm(STOP.long);
   board.draw(closed("arrow", rectangle(x, x + thick, armMm - long, armMm)));
-  const name = (text: string, places: readonly Vec2[], anchor: "start" | "middle" | "end") =>
+  const edges = edgePaths(here);
+  const [a, b] = endsOf(edges);
+  const strip = a && b && distance2(along(a.points, 0.5).at, along(b.points, 0.5).at) < board.mm(STRIP);
+  // What leads comes first: the steps speak of it most.
+  for (const edge of edges.toSorted((p, q) => Number(isSeam(q)) - Number(isSeam(p)))) {
+    const text = edge.name === `seam ${pass.leads}` ? `${edge.name} ahead` : edge.name;
+    const insideToo = isSeam(edge) || !strip;
+    const clearMm = insideToo ? [1.6, 3, -1.6, -3, 5, -5, 8] : [-1.6, -3, -5, -8];
+    const pointed = pointedAt(board, along(edge.points, 0.5).at, text);
     board.put(
       text,
-      places.map((place) => ({
-        strokes: [],
-        labels: [board.label(text, move(place), { role: "name", size: "small", anchor })],
-      })),
+      [...nameAlong(board, { ...edge, name: text }, { clearMm, insideToo }), ...pointed],
+      Infinity,
+    );
+  }
+  const name = (text: string, places: readonly Vec2[], anchor: "start" | "middle" | "end", tip?: Vec2) =>
+    board.put(
+      text,
+      [
+        ...places.map((place) => ({
+          strokes: [],
+          labels: [board.label(text, move(place), { role: "name", size: "small", anchor })],
+        })),
+        ...(tip ? pointedAt(board, move(tip), text) : []),
+      ],
       Infinity,
     );
   const top = Math.max(topRadiusMm, armMm);
@@ -164,6 +189,7 @@ function drawPass(
       text,
       rows.map((y): Vec2 => [beside, y]),
       hand === "left" ? "end" : "start",
+      [hand === "left" ? 0 : rollFaceMm, 0],
     );
   }
   name(
@@ -171,15 +197,6 @@ function drawPass(
     [9, 13, 17].map((up): Vec2 => [rollFaceMm / 2, top + board.mm(up)]),
     "middle",
   );
-  const edges = edgePaths(here);
-  const [a, b] = endsOf(edges);
-  const strip = a && b && distance2(along(a.points, 0.5).at, along(b.points, 0.5).at) < board.mm(STRIP);
-  for (const edge of edges) {
-    const text = edge.name === `seam ${pass.leads}` ? `${edge.name} ahead` : edge.name;
-    const insideToo = isSeam(edge) || !strip;
-    const clearMm = insideToo ? [1.6, 3, -1.6, -3, 5, -5, 8] : [-1.6, -3, -5, -8];
-    board.put(text, nameAlong(board, { ...edge, name: text }, { clearMm, insideToo }), Infinity);
-  }
   // The blank lies round its small end: before the other end of the rolls it is free.
   const free = pass.smallAt === "left" ? [0.85, 0.75, 0.95, 0.65, 0.5] : [0.15, 0.25, 0.05, 0.35, 0.5];
   board.put(
@@ -190,6 +207,11 @@ function drawPass(
     Infinity,
   );
 }
+
+const pointedAt = (board: Board, tip: Vec2, text: string): Placing[] =>
+  leader(board, { tip, text, directionsDeg: POINTED_DEG, lengthsMm: [6, 10, 15, 21], role: "name" }).map(
+    (way) => ({ ...way, extra: POINTED }),
+  );
 
 /** The way that the plate goes: up, away from whoever loads it. */
 function wayOf(board: Board, tip: Vec2): Placing {
