@@ -1,6 +1,6 @@
 import { MM_PER_INCH, type Units } from "../geometry/units.ts";
 import type { PassSettings } from "./passSettings.ts";
-import type { Say } from "./say.ts";
+import { number, type Say } from "./say.ts";
 
 type Start = NonNullable<PassSettings["start"]>;
 
@@ -22,6 +22,23 @@ export function movedBy(start: Start, moveMm: number): RollPlaces {
     smallBearingMm: moved(start.smallBearingMm),
     largeBearingMm: moved(start.largeBearingMm),
   };
+}
+
+/** Raises at both bearings that are nearer than this tell no shares. [mm] */
+const SQUARE_MM = 0.5;
+
+/**
+ * In words for the first pass, the raise at the large edge from those at the two bearings, where the scales stand: the roll
+ * is straight. Empty where the shop gives no bearings, and where the roll stands all but square.
+ *
+ * @see derived here
+ */
+export function edgeOfBearings(places: RollPlaces | null | undefined): string {
+  if (places?.smallBearingMm == null || places.largeBearingMm === null) return "";
+  const span = places.smallBearingMm - places.largeBearingMm;
+  if (Math.abs(span) < SQUARE_MM) return "";
+  const share = (places.largeMm - places.largeBearingMm) / span;
+  return `The raise at the large edge is ${number(share, 3)} × that at the drop end + ${number(1 - share, 3)} × that at the fixed end; a correction moves both bearings by as much.`;
 }
 
 /** A roll is set to a tenth of a millimetre at the best, and reads as in the table of settings: inches to a thousandth. [mm] */

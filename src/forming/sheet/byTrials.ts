@@ -31,13 +31,18 @@ function zoneFigures(asked: RollSheetAsked, of: "set" | "second"): Figure[] {
   });
 }
 
-/** The first raise as trials of this part have it. */
-export function firstByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep {
+/**
+ * The first raise as trials of this part have it. The plan's own start is left to the table of settings: of two numbers in one
+ * paragraph the wrong one is set.
+ *
+ * @param always what holds of every first raise
+ */
+export function firstByTrials(asked: RollSheetAsked, step: PlanStep, always: string): PlanStep {
   const { tried } = asked;
   if (!tried) return step;
   return {
     ...step,
-    text: `By this part's own trials, which come before the plan's start: ${tried.words} Without them: ${step.text}`,
+    text: `By this part's own trials, which come before the plan's start: ${tried.words} ${tried.look ? "" : `${always} `}The plan's own start stands in the table of settings.`,
     figures: [...triedFigures(asked, tried.set), ...zoneFigures(asked, "set"), ...step.figures],
   };
 }
@@ -54,6 +59,9 @@ export function secondTold({ tried }: RollSheetAsked): boolean {
   );
 }
 
+const IN_WINDOW =
+  "It is for blanks whose first pass ended in its window: one that is past the cap is not rolled on. The plan's own start stands in the table of settings.";
+
 /** The second raise, once the first pass of a blank of this part ended in its window. */
 export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep {
   const second = asked.tried?.second;
@@ -68,14 +76,14 @@ export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep 
     const high = held.length > 0 ? `; ${listedZones(held)} held back at the plan's own high` : "";
     return {
       ...step,
-      text: `By this part's own trials, which come before the plan's start: ${listedZones(ready)} to their own figures of this step${rest}${high}; raise in small steps with the plate moving. ${onward}, and go on by the templates. Without them: ${step.text}`,
+      text: `By this part's own trials, which come before the plan's start: ${listedZones(ready)} to their own figures of this step${rest}${high}; raise in small steps with the plate moving. ${onward}, and go on by the templates. ${IN_WINDOW}`,
       figures: [...zoneFigures(asked, "second"), ...step.figures],
     };
   }
   if (asked.tried?.look || (zones.length > 0 && zones.every(({ look }) => look)))
     return {
       ...step,
-      text: `By this part's own trials no second raise is safe to name: first look at what is said at the first raise. Without them: ${step.text}`,
+      text: `By this part's own trials no second raise is safe to name: first look at what is said at the first raise. ${onward}.`,
     };
   if (!second) return step;
   const { item, say } = asked;
@@ -83,7 +91,7 @@ export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep 
   const held = second.held ? " (held back at the plan's own high)" : "";
   return {
     ...step,
-    text: `By this part's own trials, which come before the plan's start: raise in small steps with the plate moving to ${placesSaid({ pipe, say }, second)}${held}. ${onward}, and go on by the templates and the gap. Without them: ${step.text}`,
+    text: `By this part's own trials, which come before the plan's start: raise in small steps with the plate moving to ${placesSaid({ pipe, say }, second)}${held}. ${onward}, and go on by the templates and the gap. ${IN_WINDOW}`,
     figures: [...triedFigures(asked, second), ...step.figures],
   };
 }

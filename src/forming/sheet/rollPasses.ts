@@ -34,7 +34,7 @@ function raise(asked: RollSheetAsked): PlanStep {
   const { settings, noSettings, say } = asked;
   const words = settings && settingWords(settings, "trial", { say, zoneBy: ownSetting(asked) });
   const expected = expectedFirst(asked);
-  return firstByTrials(asked, {
+  const plan: PlanStep = {
     id: "first-raise",
     phase: "first pass",
     title: "Raise for the first pass",
@@ -45,7 +45,8 @@ function raise(asked: RollSheetAsked): PlanStep {
     cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial") : [])],
     toNote: settingBoxes(asked, "trial"),
     basis: settings ? DERIVED : COMMON_PRACTICE,
-  });
+  };
+  return firstByTrials(asked, plan, `With the plate moving raise in small steps. ${smallSteps(asked)}`);
 }
 
 function through(asked: RollSheetAsked): PlanStep {
