@@ -15,5 +15,5 @@ export function belowZero(say: Say, places: readonly (RollPlaces | null)[], lowe
   if (below.length === 0) return "";
   const lowest = Math.min(...below);
   const end = setting(lowestMm, say);
-  return ` Below 0: a bearing at ${setting(lowest, say)} stands lower than where the roll touches the flat plate; the slide's own lower end lies at ${end}, ${lowest < lowestMm ? "and that is lower still: find out whether it goes so low" : "so it goes there"}.`;
+  return ` Below 0: a bearing at ${setting(lowest, say)} stands lower than where the roll touches the flat plate; the slide's own lower end lies at ${end}, ${lowest < lowestMm ? "the bearing would have to go lower than that: find out whether it does" : "so it goes there"}.`;
 }

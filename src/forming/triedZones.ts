@@ -1,7 +1,7 @@
 import type { AnySeen } from "./anyTrials.ts";
 import type { RollAsked } from "./asked.ts";
 import type { Tried } from "./tried.ts";
-import { cameOutInZone } from "./zoneAdvice.ts";
+import { cameOutInZone, ONCE_MORE } from "./zoneAdvice.ts";
 import { capital } from "./words.ts";
 import type { ZonesCorrection } from "./zoneTrials.ts";
 
@@ -26,7 +26,7 @@ export function triedZones(
   }));
   const [first] = places;
   return {
-    words: `${capital(came)}. ${several ? advice.replaceAll(AT_BEARINGS, "") : advice}`,
+    words: `${capital(came)}. ${several ? advice.replaceAll(AT_BEARINGS, "").replaceAll(ONCE_MORE, "") : advice}`,
     set: several ? null : (first?.set ?? null),
     second: several ? null : (first?.second ?? null),
     look: several ? false : (first?.look ?? false),

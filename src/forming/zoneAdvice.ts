@@ -31,6 +31,9 @@ interface ZoneTold {
   readonly mirrors: readonly number[];
 }
 
+/** What is done with the blank in hand; a sheet for the next one leaves it out. */
+export const ONCE_MORE = ", with the plate moving, and roll this blank once more";
+
 /** "Zone 2: "; nothing where one zone goes all round. */
 const zoneHead = ({ number: zone }: ZoneModel, zones: number): string =>
   zones === 1 ? "" : `Zone ${zone}: `;
@@ -116,7 +119,7 @@ export function zoneAdvice(asked: Words, told: ZoneTold, zones: number): string 
           : `${bent(asked, last)}, ${wanted(asked, window)}`;
         if (aside)
           return `${open}${last.sprangFlat ? "" : "."}${setAside} Set ${at(asked, set)} for the next blank${tilt}, with the plate moving.${last.sprangFlat ? "" : high}`;
-        return `${open}${last.sprangFlat ? " Only then" : ":"} set ${at(asked, set)}${tilt}, with the plate moving, and roll this blank once more.${last.sprangFlat ? "" : high}`;
+        return `${open}${last.sprangFlat ? " Only then" : ":"} set ${at(asked, set)}${tilt}${ONCE_MORE}.${last.sprangFlat ? "" : high}`;
       }
       case "overshot": {
         const next = `Set ${at(asked, set)} for the next blank${tilt}.`;

@@ -62,7 +62,7 @@ export function carriedOver(asked: RollSheetAsked): Carried {
   const each = several ? "Zone by zone carry" : "Carry";
   const tilt = pipe
     ? ""
-    : " The table's numbers are at the tilt of the first trial. In the table of settings each moment has its own tilt, so they differ there.";
+    : " The table is at the tilt of the first trial: the table of settings, each moment at its own, differs.";
   return {
     text: ` ${each} over what the first pass taught. Take its last ${pipe ? "raise" : "raise at the large edge"}. Take off what the table here has for the ${by} that it left (straight between). Move ${pipe ? "the raise" : "both ends"} by what is left: down where it is less than nothing, never up by more than ${most}. Worked: ${whose}${example}.${tilt} After two trials the trial correction comes nearer, and often asks for less.`,
     figures: model.flatMap(({ zones, at }) =>

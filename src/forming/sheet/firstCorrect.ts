@@ -8,7 +8,6 @@ import type { RollSheetAsked } from "./asked.ts";
 import type { NoteBox, PlanStep } from "./step.ts";
 import { type ZoneByHand, zoneByHand } from "../zoneByHand.ts";
 import { listedZones } from "../zoneWords.ts";
-import { edgeOfBearings, setting } from "../rollPlaces.ts";
 import { zoneModels } from "../zoneModel.ts";
 
 /** What is done after the first pass is measured: wider than the window, narrower, and past the cap. */
@@ -21,7 +20,7 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
     id: "first-correct",
     phase: "first pass",
     title: "Correct the setting",
-    text: `Is the gap wider than the window: give the gap and the ${isPipe(item) ? "raise" : "setting at the large edge"} to the trial correction. Lower the bending roll and bring the piece back to ${seamOrder(asked).first}. Set what the correction answers with the plate moving, and roll this blank once more. Is it narrower: no further raise on this blank in this pass, and less for the next one. Is it below the “never below”: ${lower(PAST_CAP)}${table.length > 0 ? " Without a screen the table says how much more to raise for the gap that came out. It is the careful way, and asks for less than the trial correction, which comes nearer: raise by it, measure again." : ""}${isPipe(item) ? "" : " The large end decides: a small end that is still open is brought in by tilt in the closing."}${atBearings(asked)}`,
+    text: `Is the gap wider than the window: give the gap and the ${isPipe(item) ? "raise" : "setting at the large edge"} to the trial correction. Lower the bending roll and bring the piece back to ${seamOrder(asked).first}. Set what the correction answers with the plate moving, and roll this blank once more. Is it narrower: no further raise on this blank in this pass, and less for the next one. Is it below the “never below”: ${lower(PAST_CAP)}${table.length > 0 ? " Without a screen the table says how much more to raise for the gap that came out. It is the careful way, and asks for less than the trial correction, which comes nearer: raise by it, measure again." : ""}${isPipe(item) ? "" : " The large end decides: a small end that is still open is brought in by tilt in the closing."}`,
     figures: [],
     cautions: ["A blank closed too far cannot be opened again by rolling on."],
     toNote: [
@@ -33,12 +32,6 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
     ...(table.length > 0 && { byHand: table }),
     basis: DERIVED,
   };
-}
-
-/** Scales stand at the bearings, and what is corrected is told for the large edge. */
-function atBearings({ settings }: RollSheetAsked): string {
-  const words = edgeOfBearings(settings?.zones[0]?.passes.find(({ id }) => id === "trial")?.start);
-  return words === "" ? "" : ` ${words}`;
 }
 
 /** The same where the skin is curved unevenly: by the templates of both ends, zone by zone. */
@@ -66,7 +59,7 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
   const both = isPipe(item) ? "" : " at both ends";
   return {
     ...step,
-    text: `${each}: is the curve more open than the window, find the inside radius that came out${both} (by the template that fits, or the depth under a straightedge). Give it and the setting at the large edge to the trial correction. Lower the bending roll and bring the piece back to ${seamOrder(asked).first}. Set what the correction answers with the plate moving, and roll this blank once more. Is it tighter: no further raise ${several ? "in that zone " : ""}on this blank in this pass, and less for the next one. Is it tighter than the “never tighter”: ${lower(PAST_CAP)}${several ? " What one zone shows of plate and machine serves the others too." : ""}${byTable(table, say)}${atBearings(asked)}`,
+    text: `${each}: is the curve more open than the window, find the inside radius that came out${both} (by the template that fits, or the depth under a straightedge). Give it and the setting at the large edge to the trial correction. Lower the bending roll, bring the piece back to ${seamOrder(asked).first}, set what it answers with the plate moving, and roll once more. Is it tighter: no further raise ${several ? "there " : ""}in this pass, and less for the next blank. Is it tighter than the “never tighter”: ${lower(PAST_CAP)}${byTable(table)}`,
     cautions: ["A blank closed too far cannot be opened again by rolling on."],
     toNote: trialBoxes(table),
     byHandZones: table,
@@ -74,17 +67,13 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
 }
 
 /** So many settings leave room for lines for a third one. */
-const FEW_SETTINGS = 2;
+const FEW_SETTINGS = 1;
 
-/** How far the table may be followed, setting by setting. */
-const mostOf = (table: readonly ZoneByHand[], say: RollSheetAsked["say"]): string =>
-  `Never go over ${table.map((one) => `${setting(Math.floor(one.highMm * 10) / 10, say)}${table.length === 1 ? "" : ` in ${listedZones(one.zones)}`}`).join(", ")} at the large edge`;
-
-function byTable(table: readonly ZoneByHand[], say: RollSheetAsked["say"]): string {
+function byTable(table: readonly ZoneByHand[]): string {
   const alike = table.some(({ zones }) => zones.length > 1)
     ? " Zones in one line are set alike: the one that is bent most decides."
     : "";
-  return ` Without a screen the table says how much more to raise for the inside radius that came out at the large end, in the middle of the zone. It is the careful way, and asks for less than the trial correction, which comes nearer: raise by it, measure again. ${mostOf(table, say)}: still open there, find the cause first (0, thickness, contact).${alike}`;
+  return ` Without a screen raise by the table, by the radius in the middle of the zone at the large end, and measure again: it is the careful way, the trial correction comes nearer. Still open at the most that it allows: find the cause first (0, thickness, contact).${alike}`;
 }
 
 /** Where the settings after the first one are written down, and what they left. */

@@ -14,6 +14,9 @@ import { zonesBack, zonesOn } from "./zoneChange.ts";
 import { stillOpen } from "./stillOpen.ts";
 import { feelerWords, templateBrief, templateFigures } from "./touch.ts";
 
+/** The same in short, where the first raise has said why. */
+const RAISE_AGAIN = "Raise only while the plate travels; never roll backwards at setting.";
+
 export const RAISE_MOVING =
   "Raise only while the plate travels towards the bending roll. Never make a large raise under standing plate, never roll backwards at setting: what suits moving plate creases standing plate.";
 const OVERLAP = "Never let an overlap enter the pinch.";
@@ -28,7 +31,7 @@ const ownSetting = ({ tried }: RollSheetAsked): string =>
 
 /** The same raise put on over another length of plate leaves another gap. */
 const smallSteps = ({ say }: RollSheetAsked): string =>
-  `Small steps are ${say.units === "mm" ? "5 mm" : "3/16 in"} or less on the scale, both bearings by turns. Note how far the plate had gone when the whole raise was on, and take as long over every blank.`;
+  `Small steps are ${say.units === "mm" ? "5 mm" : "3/16 in"} or less on the scale, both bearings by turns and in proportion, so that both arrive together. Note how far the plate had gone when the whole raise was on, and take as long over every blank.`;
 
 function raise(asked: RollSheetAsked): PlanStep {
   const { settings, noSettings, say } = asked;
@@ -102,8 +105,8 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       phase: "turning the job round",
       title: "Turn the job round",
       text: pipe
-        ? `Turn the piece end for end so that ${order.second} leads. Lower the bending roll and square it again.`
-        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.length(stopMm)})`}. Lower the bending roll, square it again, then tilt it the other way. Load with the inside up and the small edge on the stop: now ${order.second} lies ahead. Lay that edge over the bending roll, in its groove. The small edge's bearing is now the one at the fixed end; the readings at 0 stay.`,
+        ? `Turn the piece end for end so that ${order.second} leads. Lower the bending roll and set it parallel again.`
+        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.length(stopMm)})`}. Lower the bending roll, set it parallel again, then tilt it the other way. Load with the inside up and the small edge on the stop: now ${order.second} lies ahead. Lay that edge over the bending roll, in its groove. The small edge's bearing is now the one at the fixed end; the readings at 0 stay.`,
       figures: [],
       cautions: ["The piece is springy and awkward now: slings so that it cannot roll or spring open."],
       toNote: pipe
@@ -127,7 +130,7 @@ function second(asked: RollSheetAsked): PlanStep {
       ? `With the plate moving raise in small steps towards ${words}.${carried.text} Roll from ${order.second}: this pass undoes the skew of the first and bends its straight lead.${zonesBack(settings, order)}`
       : `With the plate moving raise in small steps, a little tighter than the first pass, and roll from ${order.second}: this pass undoes the skew of the first and bends its straight lead.`,
     figures: settings ? [...settingFigures(settings, "finished"), ...carried.figures] : [],
-    cautions: [RAISE_MOVING, rising(asked), ...(settings ? settingProblems(settings, "finished") : [])],
+    cautions: [RAISE_AGAIN, rising(asked), ...(settings ? settingProblems(settings, "finished") : [])],
     toNote: settingBoxes(asked, "finished", carried.model !== undefined && !secondTold(asked)),
     ...(carried.model && { model: carried.model }),
     basis: settings ? DERIVED : COMMON_PRACTICE,

@@ -38,12 +38,12 @@ export function stillOpen(asked: RollSheetAsked): {
   const rate = roll && (item.cone ? coneRate({ item, roll, say }) : zoneRate({ item, roll, say }));
   if (!rate)
     return {
-      text: ` Not there yet: raise both ends alike a little more, go back to ${second} and roll through again.${rest}`,
+      text: ` Not there yet: raise both ends a little more, both by the same, go back to ${second} and roll through again.${rest}`,
       figures: [],
     };
   const by = `${say.length(rate.moreMm)} for every ${say.length(rate.everyMm)} of ${rate.of}`;
   return {
-    text: ` Not there yet: raise both ends alike${rate.where}, by the model about ${by}. Put on half of it first, go back to ${second} and roll through again.${rest}`,
+    text: ` Not there yet: raise both ends by the same${rate.where}, by the model about ${by}. Put on half of it first, go back to ${second} and roll through again.${rest}`,
     figures: [mm(`raise for every ${say.length(rate.everyMm)} of ${rate.of}`, rate.moreMm, DERIVED)],
   };
 }

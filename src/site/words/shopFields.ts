@@ -27,7 +27,7 @@ export const SHOP_FIELDS: Readonly<Record<string, string>> = {
     "Of the roll that is raised and bends the plate. Left out: no setting is worked out.",
   "machines[].slide": "How the bending roll moves.",
   "machines[].slide.origin":
-    "Where its centre stands when it touches the underside of a flat plate, from the centre of the top roll: [towards the bending side, up].",
+    "Where its centre stands when it touches the underside of a flat plate, from the centre of the top roll: [towards the bending side, up]. It is taken for the lower end of its travel.",
   "machines[].slide.angle": "Direction of its travel above level.",
   "machines[].slide.travel": "How far it travels.",
   "machines[].slide.greatestTilt": "How far it can be set out of parallel.",
