@@ -16,6 +16,7 @@ import { developJob } from "./developJob.ts";
 import { ifSystemLets } from "./ifSystemLets.ts";
 import { filesOf, partFilesIn } from "./partFolder.ts";
 import { putFiles } from "./putFiles.ts";
+import { wrongWords } from "./wrongWords.ts";
 
 /** What a run would put where; nothing is printed before all is done. */
 export interface Outcome {
@@ -40,7 +41,11 @@ export function run(args: readonly string[], { folder, develop }: Surroundings):
     case "help":
       return { stdout: USAGE, stderr: "", exitCode: 0 };
     case "wrong":
-      return { stdout: "", stderr: `develop: ${request.sentence}\n\n${USAGE}`, exitCode: 1 };
+      return {
+        stdout: "",
+        stderr: `develop: ${wrongWords(request.sentence, args, { command: "develop", usage: USAGE })}`,
+        exitCode: 1,
+      };
     case "develop":
       return developAll(request, folder, develop);
     case "correct":
