@@ -57,7 +57,7 @@ function bind(
   if (sentence !== undefined) return failed(sentence);
   return {
     stdout: `${out}: ${made.pages} ${made.pages === 1 ? "page" : "pages"}\n`,
-    stderr: lostSigns(made),
+    stderr: (binder?.trialNotes ?? []).map((note) => `binder: ${note}\n`).join("") + lostSigns(made),
     exitCode: 0,
   };
 }
