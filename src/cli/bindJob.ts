@@ -10,6 +10,7 @@ import { binderPdf, type MadeBinder } from "../site/pdf/binder/binderPdf.ts";
 import { BINDER_USAGE, readBinderArguments, type BinderRequest } from "./binderArguments.ts";
 import type { Outcome } from "./run.ts";
 import { writeWhole } from "./writeWhole.ts";
+import { wrongWords } from "./wrongWords.ts";
 
 const PROJECT = fileURLToPath(new URL("../../", import.meta.url));
 
@@ -25,7 +26,7 @@ export function bindJob(
     case "help":
       return { stdout: BINDER_USAGE, stderr: "", exitCode: 0 };
     case "wrong":
-      return failed(`${request.sentence}\n\n${BINDER_USAGE.trimEnd()}`);
+      return failed(wrongWords(request.sentence, args, { command: "binder", usage: BINDER_USAGE }).trimEnd());
     case "binder":
       return bind(request, { folder, dataFolder });
   }
@@ -56,7 +57,7 @@ function bind(
   if (sentence !== undefined) return failed(sentence);
   return {
     stdout: `${out}: ${made.pages} ${made.pages === 1 ? "page" : "pages"}\n`,
-    stderr: lostSigns(made),
+    stderr: (binder?.trialNotes ?? []).map((note) => `binder: ${note}\n`).join("") + lostSigns(made),
     exitCode: 0,
   };
 }

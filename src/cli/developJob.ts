@@ -35,8 +35,9 @@ export function developJob(
     const note = out === undefined ? "" : "develop: nothing was written\n";
     return { stdout: "", stderr: told.join("") + note, exitCode: 1 };
   }
+  const notes = job.trialNotes.map((note) => `develop: ${note}\n`).join("");
   if (out === undefined)
-    return { stdout: `${printJson(job.parts.map(({ report }) => report))}\n`, stderr: "", exitCode: 0 };
+    return { stdout: `${printJson(job.parts.map(({ report }) => report))}\n`, stderr: notes, exitCode: 0 };
 
   const about = { title: job.job?.title ?? job.folder, reference: job.job?.reference };
   const files = jobFolder(about, job, platesOf(job, effort), { inches }).map(({ path, text }) => ({
@@ -59,7 +60,7 @@ export function developJob(
   const bad = notHere(job);
   return {
     stdout: `${files.length} files were written into ${out}; ${join(out, LIST)} tells what each is for\n${bad ? `${bad.sentence}\n` : ""}`,
-    stderr: taken.join(""),
+    stderr: notes + taken.join(""),
     exitCode: 0,
   };
 }

@@ -5,8 +5,9 @@ import { partName } from "../input/partName.ts";
 import { printProblems, refusalProblems, sortProblems, type Problem } from "../input/problem.ts";
 import { nodeDisk } from "../input/nodeDisk.ts";
 import { readPartFile, readShopFile, sameNames } from "../input/readFiles.ts";
-import { isTrialsFile, keptOf } from "../input/readTrials.ts";
+import { isTrialsFile, keptOf, trialsPath } from "../input/readTrials.ts";
 import type { develop } from "../report/develop.ts";
+import { trialsNote } from "../report/trialsNote.ts";
 import type { Report } from "../report/report.ts";
 import { readArguments, USAGE, type Request } from "./arguments.ts";
 import { correct, keptTrials } from "./correct.ts";
@@ -16,6 +17,7 @@ import { developJob } from "./developJob.ts";
 import { ifSystemLets } from "./ifSystemLets.ts";
 import { filesOf, partFilesIn } from "./partFolder.ts";
 import { putFiles } from "./putFiles.ts";
+import { wrongWords } from "./wrongWords.ts";
 
 /** What a run would put where; nothing is printed before all is done. */
 export interface Outcome {
@@ -40,7 +42,11 @@ export function run(args: readonly string[], { folder, develop }: Surroundings):
     case "help":
       return { stdout: USAGE, stderr: "", exitCode: 0 };
     case "wrong":
-      return { stdout: "", stderr: `develop: ${request.sentence}\n\n${USAGE}`, exitCode: 1 };
+      return {
+        stdout: "",
+        stderr: `develop: ${wrongWords(request.sentence, args, { command: "develop", usage: USAGE })}`,
+        exitCode: 1,
+      };
     case "develop":
       return developAll(request, folder, develop);
     case "correct":
@@ -57,11 +63,11 @@ function developAll(asked: DevelopRequest, folder: string, core: typeof develop)
   // A shell's parts/*.yaml names the trials kept beside the parts too; they are no parts.
   const parts = asked.parts.filter((path) => !isTrialsFile(path));
   const request = { ...asked, parts: parts.length > 0 ? parts : asked.parts };
-  const { reports, problems } = reportsOf(request, folder, core);
+  const { reports, problems, trialNotes } = reportsOf(request, folder, core);
   const lines = printProblems(problems);
   const told = lines.map((line) => `${line}\n`).join("");
   const { notes, failed } = putParts(request, folder, reports);
-  const stderr = told + notes.map((note) => `develop: ${note}\n`).join("");
+  const stderr = told + [...trialNotes, ...notes].map((note) => `develop: ${note}\n`).join("");
   if (failed || reports.length === 0) return { stdout: "", stderr, exitCode: 1 };
   const value = request.parts.length === 1 ? reports[0] : reports;
   return { stdout: `${printJson(value)}\n`, stderr, exitCode: lines.length > 0 ? 1 : 0 };
@@ -117,6 +123,7 @@ function reportsOf(request: DevelopRequest, folder: string, core: typeof develop
   problems.push(...(shop?.problems ?? []), ...sameNames(request.parts));
   const twice = new Set(sameNames(request.parts).map(({ path }) => path));
   const reports: Report[] = [];
+  const trialNotes: string[] = [];
   for (const path of request.parts) {
     const {
       part,
@@ -133,9 +140,10 @@ function reportsOf(request: DevelopRequest, folder: string, core: typeof develop
       trials: kept?.value && keptOf(kept.value),
     };
     const developed = core(part, context);
+    trialNotes.push(...trialsNote(part, trialsPath(path), context));
     if (developed.kind === "report") reports.push(developed.report);
     else problems.push(...refusalProblems(developed.issues, { path, locate }));
   }
   // Without the shop that was asked for, a report would be silent about its machines.
-  return { reports: shop && !shop.value ? [] : reports, problems: sortProblems(problems) };
+  return { reports: shop && !shop.value ? [] : reports, problems: sortProblems(problems), trialNotes };
 }

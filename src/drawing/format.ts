@@ -1,5 +1,5 @@
 import { forceIn } from "../geometry/force.ts";
-import { nearestFraction } from "../geometry/inches.ts";
+import { inchFraction, nearestFraction } from "../geometry/inches.ts";
 import { KG_PER_POUND, MM_PER_INCH, MPA_PER_KSI, type Units } from "../geometry/units.ts";
 
 export { MM_PER_INCH, type Units };
@@ -27,6 +27,18 @@ export function dimension(mm: number, units: Units): string {
   const fraction = nearestFraction(mm);
   return fraction === null || decimal === fraction ? decimal : `${decimal} (${fraction})`;
 }
+
+/** A distance that is measured to see whether a whole came out true: no rule there is read more coarsely than to a thirty-second. */
+export function checkDistance(mm: number, units: Units): string {
+  if (units === "mm") return dimension(mm, units);
+  const [decimal, fraction] = [lengthNumber(mm, units), inchFraction(mm, CHECKED)];
+  return decimal === fraction ? decimal : `${decimal} (${fraction})`;
+}
+const CHECKED = 32;
+
+/** The unit of `checkDistance`, and how fine its fractions are. */
+export const checkUnit = (units: Units): string =>
+  units === "mm" ? unitName(units) : `${unitName(units)}, fractions to the nearest 1/${CHECKED}`;
 
 /** A length in a sentence or among the key figures: 412.5 mm, 16.24 in (16-1/4). */
 export function lengthText(mm: number, units: Units): string {

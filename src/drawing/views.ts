@@ -5,6 +5,7 @@ import type { Board } from "./board.ts";
 import { boxOf, height, width } from "./box.ts";
 import { linearDimension } from "./dimension/linear.ts";
 import { angleText, dimension, unitName } from "./format.ts";
+import { drawnThickness } from "./thickness.ts";
 import type { Box, Drawing } from "./model.ts";
 import type { Paper } from "./paper.ts";
 import type { Projection } from "./projectionSign.ts";
@@ -47,7 +48,16 @@ function between({ capsMm, name }: Paper, { units }: Drawable["part"]): number {
  */
 export function viewsDrawing(
   report: Drawable,
-  { paper, views = "all" }: { paper: Paper; views?: "all" | "two" },
+  {
+    paper,
+    views = "all",
+    gauge = null,
+  }: {
+    paper: Paper;
+    views?: "all" | "two";
+    /** The sheet gauge that the plate is. */
+    gauge?: string | null;
+  },
 ): Drawing {
   const { part } = report;
   const ends = endsOfPart(report);
@@ -76,7 +86,7 @@ export function viewsDrawing(
           `${dimension(dy, units)} away, in ${unitName(units)}.`,
         lines: [
           part.title,
-          `${projection === "first" ? "First" : "Third"}-angle projection. Plate ${dimension(part.thickness, units)} thick.${cone} Sizes in ${unitName(units)}.`,
+          `${projection === "first" ? "First" : "Third"}-angle projection. Plate ${drawnThickness(part.thickness, units, gauge)} thick.${cone} Sizes in ${unitName(units)}.`,
         ],
       },
       projection,

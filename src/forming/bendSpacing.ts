@@ -37,8 +37,8 @@ function facets({
     rule: "R (1 − cos φ/2) at the wide end, φ what one bend turns; bends no nearer there than half the die opening",
     advice: (verdict) =>
       verdict === "pass"
-        ? `${bends.hits.length} bends, ${apart} apart at the wide end, over the ${say.length(dieMm)} die: its sides hardly show.`
-        : `Bends no nearer than ${apart} over the ${say.length(dieMm)} die leave flats up to ${say.length(off)} off the curve: use a narrower die, or permit more.`,
+        ? `${bends.hits.length} bends, ${apart} apart at the wide end, over the ${say.shops(dieMm)} die: its sides hardly show.`
+        : `Bends no nearer than ${apart} over the ${say.shops(dieMm)} die leave flats up to ${say.length(off)} off the curve: use a narrower die, or permit more.`,
   });
 }
 
@@ -64,8 +64,8 @@ export function bendSpacing({ item, dieMm, bends, say }: BrakeAsked): Check | nu
       rule: "spacing of bend lines at their wide end ≥ half the die opening",
       advice: (verdict) =>
         verdict === "pass"
-          ? `Lines ${say.length(closest)} apart clear the ${say.length(dieMm)} die; end each line where it comes nearer than ${say.length(half)} to the next.`
-          : `Lines ${say.length(closest)} apart are too near for the ${say.length(dieMm)} die: bend fewer, at least ${say.length(half)} apart at the wide end.`,
+          ? `Lines ${say.length(closest)} apart clear the ${say.shops(dieMm)} die; end each line where it comes nearer than ${say.length(half)} to the next.`
+          : `Lines ${say.length(closest)} apart are too near for the ${say.shops(dieMm)} die: bend fewer, at least ${say.length(half)} apart at the wide end.`,
     });
   if (item.bendLines) return null;
 
@@ -84,7 +84,7 @@ export function bendSpacing({ item, dieMm, bends, say }: BrakeAsked): Check | nu
     rule: "girth of the large end / half the die opening ≥ 12 lines, never below 6",
     advice: (verdict) =>
       verdict === "pass"
-        ? `Not nearer than ${say.length(half)} over the ${say.length(dieMm)} die: up to ${most} lines at the large end, ${full > 0 ? `of which ${full} run down to the small end` : "none of which runs to the small end"}.`
-        : `The ${say.length(dieMm)} die leaves room for ${most} lines round the large end: the part will show its sides; use a narrower die in thinner plate, or roll it.`,
+        ? `Not nearer than ${say.length(half)} over the ${say.shops(dieMm)} die: up to ${most} lines at the large end, ${full > 0 ? `of which ${full} run down to the small end` : "none of which runs to the small end"}.`
+        : `The ${say.shops(dieMm)} die leaves room for ${most} lines round the large end: the part will show its sides; use a narrower die in thinner plate, or roll it.`,
   });
 }

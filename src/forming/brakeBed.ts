@@ -2,6 +2,7 @@ import type { BrakeAsked } from "./asked.ts";
 import type { FormingCase } from "./case.ts";
 import type { Check } from "./check.ts";
 import { DERIVED, judge } from "./judge.ts";
+import { ofShop } from "./ofShop.ts";
 
 /** The longest line a brake has to bend: the longest bend line, or the longest element where none are laid out yet. [mm] */
 export function longestLineMm({ bendLines, slantMm }: FormingCase): number {
@@ -19,6 +20,7 @@ export function brakeBed({ item, brake, say }: Omit<BrakeAsked, "dieMm">): Check
     title: "Longest bend line",
     value,
     limit,
+    ...ofShop(say, "limit"),
     sense: "at most",
     unit: "mm",
     beyond: "fail",

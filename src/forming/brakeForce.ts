@@ -26,7 +26,7 @@ export function brakeForce({ item, brake, dieMm, bends, say }: BrakeAsked): Chec
   const value = airBendForceN(bend) / N_PER_KN;
   const high = airBendForceN({ ...bend, constant: V_DIE_HIGHEST }) / N_PER_KN;
   const limit = brake.forceKN;
-  const force = `${say.force(value)} to ${say.force(high)} a hit over the ${say.length(dieMm)} die`;
+  const force = `${say.force(value)} to ${say.force(high)} a hit over the ${say.shops(dieMm)} die`;
   const advice = {
     pass: `About ${force}, as the constant is taken (1.33 to 1.6); the brake has ${say.force(limit)}.`,
     caution:

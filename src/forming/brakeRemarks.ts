@@ -33,7 +33,7 @@ function throat(asked: PartAsked, behind: BehindPunch | null, brake: PressBrake 
       text:
         check.limit === null
           ? check.advice
-          : `Even with its shallower side behind the punch up to ${depth} of plate lie there (${lineWords(behind, item.pieces)}), and the throat of this brake is ${say.length(check.limit)} deep: try with the flat blank first. Let it hang out past the frame at the end of the bed, bend it on a deeper brake, or make the part in more pieces.`,
+          : `Even with its shallower side behind the punch up to ${depth} of plate lie there (${lineWords(behind, item.pieces)}), and the throat of this brake is ${say.shops(check.limit)} deep: try with the flat blank first. Let it hang out past the frame at the end of the bed, bend it on a deeper brake, or make the part in more pieces.`,
     },
   ];
 }

@@ -2,6 +2,7 @@ import type { BrakeAsked } from "./asked.ts";
 import type { BehindPunch } from "./brakeBehind.ts";
 import type { Check } from "./check.ts";
 import { DERIVED, judge, state } from "./judge.ts";
+import { ofShop } from "./ofShop.ts";
 
 /** Which line it is, in few words: "line 7", "line 3 of piece 2". */
 export const lineWords = ({ piece, line }: BehindPunch, pieces: number): string =>
@@ -46,10 +47,11 @@ export function brakeThroat({
   return judge({
     ...words,
     limit,
+    ...ofShop(say, "limit"),
     beyond: "caution",
     advice: (verdict) =>
       verdict === "pass"
-        ? `With the shallower side in the throat ${most} lie behind the line, and there is room for ${say.length(limit)}.`
-        : `Even with the shallower side in the throat ${most} lie behind the line, and there is room for ${say.length(limit)}: let the blank hang out past the frame, or make more pieces.`,
+        ? `With the shallower side in the throat ${most} lie behind the line, and there is room for ${say.shops(limit)}.`
+        : `Even with the shallower side in the throat ${most} lie behind the line, and there is room for ${say.shops(limit)}: let the blank hang out past the frame, or make more pieces.`,
   });
 }

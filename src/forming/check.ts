@@ -1,3 +1,5 @@
+import type { OfShop } from "./ofShop.ts";
+
 /** How a check came out: it goes, it goes with care, it does not go on this machine. */
 export type Verdict = "pass" | "caution" | "fail";
 
@@ -13,6 +15,8 @@ export interface Check {
   readonly limit: number | null;
   /** Is `limit` the most or the least that is allowed? */
   readonly sense: "at most" | "at least" | null;
+  /** Which of the two the shop file gives in other units than the part's, as a die; not present where neither. */
+  readonly ofShop?: OfShop<"value" | "limit">;
   /** "mm", "mm²", "%", "kg", "kN", "°", "-" … */
   readonly unit: string;
   /** Share of the limit still free: 0.2 is a fifth; negative is beyond it. */

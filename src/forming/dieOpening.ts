@@ -2,6 +2,7 @@ import { AT_LIMIT_REL } from "../geometry/tolerance.ts";
 import type { BrakeAsked } from "./asked.ts";
 import type { Check } from "./check.ts";
 import { COMMON_PRACTICE, judge, state } from "./judge.ts";
+import { ofShop } from "./ofShop.ts";
 import type { PressBrake } from "./machine.ts";
 
 /** Up to this thickness the die opens 8 t, above it 10 t. [mm] */
@@ -62,10 +63,11 @@ export function dieOpening({ item, brake, dieMm, say }: BrakeAsked): Check {
     ...words,
     value: dieMm,
     limit: least,
+    ...ofShop(say, "value"),
     beyond: "fail",
     advice: (verdict) =>
       verdict === "pass"
-        ? `Bend over the ${say.length(dieMm)} die; this thickness wants at least ${say.length(least)}.`
-        : `The widest die opens ${say.length(dieMm)}, and ${say.length(item.thicknessMm)} plate wants at least ${say.length(least)}: get a wider die, or have it bent.`,
+        ? `Bend over the ${say.shops(dieMm)} die; this thickness wants at least ${say.length(least)}.`
+        : `The widest die opens ${say.shops(dieMm)}, and ${say.length(item.thicknessMm)} plate wants at least ${say.length(least)}: get a wider die, or have it bent.`,
   });
 }

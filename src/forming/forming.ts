@@ -32,7 +32,7 @@ function answerOf(part: PartAsked, machine: Machine): MachineAnswer {
  * The machines' manuals and the code in force stand above every answer.
  */
 export function formingOf(item: FormingCase, shop?: Shop, kept?: TrialsKept): Forming {
-  const part = { item, say: sayIn(item.units ?? shop?.units ?? "mm") };
+  const part = { item, say: sayIn(item.units ?? shop?.units ?? "mm", shop?.units) };
   const machines = (shop?.machines ?? []).map((machine) => answerOf(part, machine));
   const choice = chosen(machines, item.usualRoute);
   const shown = choice ?? nearestMiss(machines, item.usualRoute);

@@ -1,5 +1,6 @@
 import { AT_LIMIT_REL } from "../geometry/tolerance.ts";
 import type { Check, Verdict } from "./check.ts";
+import type { OfShop } from "./ofShop.ts";
 
 /** Bases that are no entry in the list of sources. */
 export const COMMON_PRACTICE = "common practice, no source";
@@ -28,6 +29,7 @@ export interface Question extends Words {
   readonly sense: "at most" | "at least";
   /** What it means to be beyond the limit. */
   readonly beyond: "caution" | "fail";
+  readonly ofShop?: OfShop<"value" | "limit">;
   /** Share of an "at most" limit above which care is needed though it goes. */
   readonly nearShare?: number;
   /** The sentence for each way it can come out. */
@@ -50,7 +52,9 @@ export function judge(question: Question): Check {
   const margin = marginOf(question);
   const near = nearShare !== undefined && value > nearShare * limit * (1 + AT_LIMIT_REL);
   const verdict: Verdict = margin < 0 ? beyond : near ? "caution" : "pass";
-  return { id, title, value, limit, sense, unit, margin, verdict, advice: advice(verdict), basis, rule };
+  const { ofShop } = question;
+  const numbers = { value, limit, sense, ...(ofShop && { ofShop }), unit, margin };
+  return { id, title, ...numbers, verdict, advice: advice(verdict), basis, rule };
 }
 
 /** A question without a limit to compare with: the verdict is given, and why stands in the advice. */

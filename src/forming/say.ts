@@ -6,7 +6,11 @@ import { KG_PER_POUND, KN_PER_SHORT_TON, MM_PER_INCH, MPA_PER_KSI, type Units } 
 /** How numbers read in a sentence of advice. Lengths come in as mm, angles as radians. */
 export interface Say {
   readonly units: Units;
+  /** Those of the shop file. */
+  readonly shopUnits: Units;
   length(mm: number): string;
+  /** A die, a bed, a throat: as the shop file has it, for so it is marked, with the part's units beside where they are others. */
+  shops(mm: number): string;
   /** The same without its unit. */
   bare(mm: number): string;
   /** What a tape or a template tells: inches with the nearest fraction, where a rule comes near enough. */
@@ -37,15 +41,25 @@ const INCH_PLACES = 3;
 const MM_PER_FOOT = 12 * MM_PER_INCH;
 const MM_PER_METRE = 1000;
 
-/** Words in the units of the reader: mm to a tenth, small ones to a hundredth; inches to a thousandth. */
-export function sayIn(units: Units): Say {
-  const bare = (mm: number) =>
-    units === "mm" ? rounded(mm, Math.abs(mm) < SMALL_MM ? 2 : 1) : rounded(mm / MM_PER_INCH, INCH_PLACES);
+/** Without the unit. */
+const bareIn = (mm: number, units: Units): string =>
+  units === "mm" ? rounded(mm, Math.abs(mm) < SMALL_MM ? 2 : 1) : rounded(mm / MM_PER_INCH, INCH_PLACES);
+
+/**
+ * Words in the units of the reader: mm to a tenth, small ones to a hundredth; inches to a thousandth.
+ *
+ * @param shopUnits those of the shop file, where there is one
+ */
+export function sayIn(units: Units, shopUnits: Units = units): Say {
+  const bare = (mm: number) => bareIn(mm, units);
   const length = (mm: number) => `${bare(mm)} ${units}`;
   return {
     units,
+    shopUnits,
     length,
     bare,
+    shops: (mm) =>
+      units === shopUnits ? length(mm) : `${bareIn(mm, shopUnits)} ${shopUnits} (${length(mm)})`,
     tape(mm) {
       if (units === "mm") return `${rounded(mm, 1)} mm`;
       const fraction = nearestFraction(mm);

@@ -30,7 +30,7 @@ export function widerDie({ item, say }: PartAsked, brake: Pick<PressBrake, "dies
   const leastMm = leastRadius({ item }).radius / RADIUS_OF_DIE;
   const wide = brake?.dies?.toSorted((a, b) => a - b).find((die) => die >= leastMm);
   const least = `a die of ${say.length(leastMm)} or more`;
-  return wide === undefined ? least : `${least}, here ${say.length(wide)}`;
+  return wide === undefined ? least : `${least}, here ${say.shops(wide)}`;
 }
 
 /** What a fold is bent over; the die is the least for the thickness where nobody has named one. */
@@ -61,7 +61,7 @@ export function sharpFold({ item, say, dieMm, bends, brake }: FoldAsked): Check 
     rule: "a sixth of the die opening (common practice, no source) ≥ the least inside radius advised for the plate",
     advice: (verdict) =>
       verdict === "pass"
-        ? `Over the ${say.length(dieMm)} die a sharp fold comes out near ${say.length(value)} inside; no less than ${say.length(limit)} is advised.`
-        : `Over the ${say.length(dieMm)} die a sharp fold comes out near ${say.length(value)} inside, less than the ${say.length(limit)} advised, and may crack: fold the tips over a wider die, ${widerDie({ item, say }, brake)}.`,
+        ? `Over the ${say.shops(dieMm)} die a sharp fold comes out near ${say.length(value)} inside; no less than ${say.length(limit)} is advised.`
+        : `Over the ${say.shops(dieMm)} die a sharp fold comes out near ${say.length(value)} inside, less than the ${say.length(limit)} advised, and may crack: fold the tips over a wider die, ${widerDie({ item, say }, brake)}.`,
   });
 }

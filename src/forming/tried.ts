@@ -38,10 +38,11 @@ export function triedOn(asked: RollAsked, kept: TrialsKept | undefined): Tried |
   const answer = correctAny(asked, kept.seen);
   if (answer.kind === "zones") return triedZones(asked, kept.seen, answer.correction);
   const correction = answer.kind === "none" ? null : answer.correction;
-  const what = "zone" in last ? "" : `, came out ${cameOut(last, asked.say)}`;
+  const [where, what] =
+    "zone" in last ? [` in zone ${last.zone}`, ""] : ["", `, came out ${cameOut(last, asked.say)}`];
   return {
     // Whatever the correction warns of on the screen stands on the sheet that starts from it.
-    words: `Last set ${asked.say.length(last.settingMm)}${what}. ${answer.kind === "none" ? `No setting by them: ${answer.why}.` : answer.correction.advice}`,
+    words: `Last set ${asked.say.length(last.settingMm)}${where}${what}. ${answer.kind === "none" ? `No setting by them: ${answer.why}.` : answer.correction.advice}`,
     set: correction?.set ?? null,
     second: correction?.secondPass ?? null,
     look: correction === null || correction.kind === "check",

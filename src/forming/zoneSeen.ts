@@ -18,6 +18,9 @@ export type ZoneSeen =
 /** Tighter than this share of the finished bend no first pass bends: a slip of the pen. [-] */
 export const MOST_BENT = 1.5;
 
+/** A smaller radius would read as none at all. */
+const LEAST_TOLD = { mm: "0.01 mm", in: "0.001 in" } as const;
+
 interface ZoneAsked {
   /** Are both ends alike, so that one measure tells both? */
   readonly pipe: boolean;
@@ -63,5 +66,6 @@ export function impossibleInZone(seen: ZoneSeen, asked: ZoneAsked): string | nul
   );
   if (!tight) return null;
   const [end, insideMm = 0, finalMm] = tight;
-  return `an inside radius of ${say.length(insideMm)} at the ${end} end is far tighter than the finished part’s ${say.length(finalMm - thicknessMm / 2)} in zone ${seen.zone}`;
+  const told = Number(say.bare(insideMm)) > 0 ? say.length(insideMm) : `less than ${LEAST_TOLD[say.units]}`;
+  return `an inside radius of ${told} at the ${end} end is far tighter than the finished part’s ${say.length(finalMm - thicknessMm / 2)} in zone ${seen.zone}`;
 }

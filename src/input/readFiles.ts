@@ -5,7 +5,7 @@ import { partName } from "./partName.ts";
 import { fileProblem, type Problem } from "./problem.ts";
 import { readPart, type PartReading } from "./readPart.ts";
 import { readShop, type ShopReading } from "./readShop.ts";
-import type { Reading } from "./reading.ts";
+import { NO_FILE, type Reading } from "./reading.ts";
 
 /** A file on the disk, and what it is called in front of its problems. */
 export interface NamedFile {
@@ -20,7 +20,11 @@ export const readPartFile = ({ file, path }: NamedFile, tables: Tables, disk: Di
 /** The part of a text, or of a file whose text could not be had. */
 export function partOfText(text: Reading<string>, path: string, tables: Tables): PartReading {
   if (text.kind === "read") return readPart(text.value, { path, ...tables });
-  const { problems, locate } = noText(path, text.problem, text.remedy);
+  // Without the ending a folder may have been meant.
+  const missing = text === NO_FILE && !/\.ya?ml$/i.test(path);
+  const problem = missing ? `${text.problem} and no such folder` : text.problem;
+  const { problems, locate } = noText(path, problem, text.remedy);
+  if (missing) return { part: undefined, problems, locate };
   const name = partName(path);
   const bad = name.kind === "unreadable" ? [fileProblem(path, name.problem, name.remedy)] : [];
   return { part: undefined, problems: [...bad, ...problems], locate };

@@ -1,5 +1,5 @@
 import { readFileSync, statSync } from "node:fs";
-import { unreadable, type Reading } from "./reading.ts";
+import { NO_FILE, unreadable, type Reading } from "./reading.ts";
 import { decode, TOO_LARGE, MAX_SIZE } from "./text.ts";
 
 /** The text of a file on the disk, or in plain words why it cannot be had. */
@@ -24,8 +24,7 @@ export function systemCode(error: unknown): string | undefined {
 function whyNot(error: unknown): Reading<never> {
   const code = systemCode(error);
   if (code === undefined) throw error;
-  if (code === "ENOENT" || code === "ENOTDIR")
-    return unreadable("there is no such file", "check its name and folder");
+  if (code === "ENOENT" || code === "ENOTDIR") return NO_FILE;
   if (code === "EACCES" || code === "EPERM")
     return unreadable("it may not be read", "ask whoever owns it for the right to");
   return unreadable(`it cannot be read (${code})`, "check the disk and the name");

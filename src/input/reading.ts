@@ -29,3 +29,6 @@ export function onOneLine(text: string): string {
     return sign === "\t" ? "⇥" : `\\u${(sign.codePointAt(0) ?? 0).toString(16).padStart(4, "0")}`;
   });
 }
+
+/** A file that is not there: what its name is like matters no more then. */
+export const NO_FILE: Reading<never> = unreadable("there is no such file", "check its name and folder");

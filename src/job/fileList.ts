@@ -14,13 +14,14 @@ export const LIST = "list.csv";
 export const READ_ME = "read-me.txt";
 
 const HEAD: readonly Cell[] = [
-  ...["file", "use", "contents", "part", "title", "piece", "to cut", "will it go", "plate"],
-  ...["lies on plates", "plate holds", "plate size", "units"],
+  ...["file", "use", "contents", "part", "title", "piece", "to cut", "will it go"],
+  ...["what to mind", "plate", "lies on plates", "plate holds", "plate size", "units"],
 ];
 /** Heads of lists that were written before. */
 const EARLIER = [
   "file,use,what,part,title,piece,to cut,plate,units",
   "file,use,what,part,title,piece,to cut,will it go,plate,lies on plates,plate holds,plate size,units",
+  "file,use,contents,part,title,piece,to cut,will it go,plate,lies on plates,plate holds,plate size,units",
 ];
 /** Files that a job's folder holds, and nothing else that a list might name. */
 const LISTED = /^(?:parts|plates)\/(?:[\w~-][\w.~-]*\/)?[\w~-][\w.~-]*\.(?:dxf|svg|csv|json)$/;
@@ -33,7 +34,7 @@ export function listedIn(list: string): string[] | undefined {
 }
 
 /**
- * Every file of a job, one a row: what it is for, which part and piece, how many are cut, whether it goes, of which plate,
+ * Every file of a job, one a row: what it is for, which part and piece, how many are cut, whether it goes and what asks for care, of which plate,
  * where its blanks lie or what the plate holds, in which units.
  */
 export function fileList(files: readonly JobFile[]): string {
@@ -48,6 +49,7 @@ export function fileList(files: readonly JobFile[]): string {
       piece ?? "",
       count ?? "",
       file.goes,
+      file.mind,
       plate,
       file.liesOn,
       file.holds,
@@ -77,7 +79,7 @@ export function readMe({ title, reference }: JobAbout, job: JobParts, groups: re
       `         ${name}`,
     ]) ?? []),
     "",
-    "list.csv tells what each file is for, which part, how many are cut, whether it goes, which plates it lies on,",
+    "list.csv tells what each file is for, which part, how many are cut, whether it goes, what to mind, which plates it lies on,",
     "and in which units.",
     `parts    each pattern of ${parts.length === 1 ? "1 part" : `${parts.length} parts`}: DXF and SVG to cut by, CSV to mark out by, JSON with all that was worked out`,
     plates === 0

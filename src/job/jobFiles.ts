@@ -6,7 +6,7 @@ import { fileList, LIST, READ_ME, readMe } from "./fileList.ts";
 import type { JobParts } from "./job.ts";
 import type { PlateGroup } from "./plates.ts";
 import { unitsOf } from "./unitsOf.ts";
-import { allGo, goes, holds, liesOn, plateSize } from "./whereCut.ts";
+import { allGo, allToMind, goes, holds, liesOn, plateSize, toMind } from "./whereCut.ts";
 
 /** A file of a job where it lies in the job's folder, with strokes between folders. */
 export interface JobFile extends PartFile {
@@ -17,6 +17,8 @@ export interface JobFile extends PartFile {
   readonly plate: string;
   /** Whether the part goes, or all that lies on the plate. */
   readonly goes: string;
+  /** What asks for care, or why it does not go. */
+  readonly mind: string;
   /** Which plates the part's blanks lie on; none for a plate. */
   readonly liesOn: string;
   /** What the plate holds, and how large it is; none for a part. */
@@ -47,6 +49,7 @@ export function jobFiles(job: JobParts, groups: readonly PlateGroup[], options: 
       part: { name, title },
       plate,
       goes: goes(report),
+      mind: toMind(report),
       liesOn: job.shop ? liesOn(groups, name, file.piece) : "",
       holds: "",
       size: "",
@@ -60,8 +63,9 @@ export function jobFiles(job: JobParts, groups: readonly PlateGroup[], options: 
     ...file,
     plate: sheet?.title ?? "all plates",
     goes: sheet ? allGo(sheet) : "",
+    mind: sheet ? allToMind(sheet) : "",
     holds: sheet ? holds(sheet) : "",
-    size: sheet ? plateSize(sheet) : "",
+    size: sheet ? plateSize(sheet, file.units) : "",
     path: `plates/${file.name}`,
     part: null,
     liesOn: "",

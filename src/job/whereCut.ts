@@ -1,6 +1,6 @@
 import { VERDICTS } from "../report/verdictWords.ts";
 import { worst } from "../forming/check.ts";
-import { perUnit } from "../output/contour.ts";
+import { type FileUnits, perUnit } from "../output/contour.ts";
 import { blankName, type PlateSheet } from "../output/plateSheet.ts";
 import type { Report } from "../report/report.ts";
 import type { PlateGroup } from "./plates.ts";
@@ -21,6 +21,25 @@ export function allGo({ blanks }: PlateSheet): string {
   if (bad.length > 0) return `holds what ${VERDICTS.fail}: ${bad.join(", ")}`;
   return VERDICTS[worst(reports.map(({ forming }) => forming.verdict))];
 }
+
+/** What asks for care or does not go, by the checks: "Depth behind the bend line: up to …". */
+export const toMind = ({ forming }: Report): string =>
+  notPassed(forming)
+    .map(({ title, advice }) => `${title}: ${advice}`)
+    .join(" ");
+
+/** The same for all that lies on a plate, by the names of the checks: "hood: Depth behind the bend line, Mass of a blank; …". */
+export function allToMind({ blanks }: PlateSheet): string {
+  const reports = [...new Set(blanks.map(({ report }) => report))];
+  return reports
+    .flatMap(({ part, forming }) => {
+      const titles = notPassed(forming).map(({ title }) => title);
+      return titles.length > 0 ? [`${part.name}: ${titles.join(", ")}`] : [];
+    })
+    .join("; ");
+}
+
+const notPassed = ({ checks }: Report["forming"]) => checks.filter(({ verdict }) => verdict !== "pass");
 
 /** The plates that the blanks of a part lie on, by the names of their files: "s235-4-mm-plate-1 (2 alike): 3 each; s235-4-mm-plate-3: 1". */
 export function liesOn(groups: readonly PlateGroup[], part: string, piece: number | null): string {
@@ -51,8 +70,9 @@ export function holds({ blanks }: PlateSheet): string {
   return [...counts].map(([name, count]) => `${name}: ${count}`).join("; ");
 }
 
-/** "3000 x 1500 mm". */
-export function plateSize({ lengthMm, widthMm, units }: PlateSheet): string {
+/** "3000 x 1500 mm": in the shop's units, and in inches of a file in inches. */
+export function plateSize({ lengthMm, widthMm, units: shops }: PlateSheet, file: FileUnits | null): string {
+  const units = file === "in" ? "in" : shops;
   const say = (mm: number) => String(Number((mm / perUnit(units)).toFixed(DECIMALS[units])));
   return `${say(lengthMm)} x ${say(widthMm)} ${units}`;
 }

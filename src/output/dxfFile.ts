@@ -1,5 +1,6 @@
 import type { Vec2 } from "../geometry/vector.ts";
 import { type Contour, type FileUnits, perUnit } from "./contour.ts";
+import { dxfWords } from "./dxfWords.ts";
 
 /** Layers by what is done with their lines. Names as the oldest readers want them. */
 const LAYERS = [
@@ -83,7 +84,7 @@ export function dxfFile({
       begin("TEXT", layer);
       point(at);
       number(40, capMm);
-      put(1, ascii(words));
+      put(1, dxfWords(words));
       if (!middle) return;
       if (middle.turnDeg !== 0) put(50, trimmed(middle.turnDeg, ANGLE_DECIMALS));
       put(72, 4);
@@ -174,23 +175,4 @@ function tables(put: Put, layers: readonly Layer[]): void {
 function trimmed(value: number, decimals: number): string {
   const text = value.toFixed(decimals).replace(/\.?0+$/, "");
   return text === "-0" ? "0" : text;
-}
-
-/** What a reader of release 12 can show: signs of the trade by its own codes, accents taken off, all else a question mark. */
-function ascii(words: string): string {
-  const signs: Readonly<Record<string, string>> = {
-    "°": "%%d",
-    Ø: "%%c",
-    ø: "%%c",
-    "±": "%%p",
-    "½": "1/2",
-    "×": "x",
-    "–": "-",
-    "’": "'",
-  };
-  return words
-    .replace(/[°Øø±½×–’]/g, (sign) => signs[sign] ?? sign)
-    .normalize("NFKD")
-    .replace(/\p{M}/gu, "")
-    .replace(/[^\x20-\x7e]/g, "?");
 }

@@ -5,10 +5,12 @@ import { printPlateDxf } from "./plateDxf.ts";
 import type { PlateSheet } from "./plateSheet.ts";
 import { printPlateSvg } from "./svg.ts";
 
+/** As a part that is drawn in inches has them, whatever the shop counts in. */
+const hasInches = ({ units, blanks }: PlateSheet, asked: boolean): boolean =>
+  asked || units === "in" || blanks.some(({ report }) => report.part.units === "in");
+
 /** Every file of one plate. */
 export function plateFiles(sheet: PlateSheet, { inches = false }: FileOptions = {}): PartFile[] {
-  // As a part that is drawn in inches has them, whatever the shop counts in.
-  const hasInches = sheet.blanks.some(({ report }) => report.part.units === "in");
   const lot = `${sheet.title}, ${sheet.copies} to cut`;
   const dxf = (units: FileUnits): PartFile => ({
     name: dxfName(sheet.name, units),
@@ -22,7 +24,7 @@ export function plateFiles(sheet: PlateSheet, { inches = false }: FileOptions = 
   });
   return [
     dxf("mm"),
-    ...(inches || sheet.units === "in" || hasInches ? [dxf("in")] : []),
+    ...(hasInches(sheet, inches) ? [dxf("in")] : []),
     {
       name: `${sheet.name}.svg`,
       use: "drawing",
@@ -37,7 +39,11 @@ export function plateFiles(sheet: PlateSheet, { inches = false }: FileOptions = 
 }
 
 /** Where every blank lies, for all plates of the job. */
-const plateList = (sheets: readonly PlateSheet[], units: FileUnits): PartFile => ({
+const plateList = (
+  sheets: readonly PlateSheet[],
+  units: FileUnits,
+  { inches = false }: FileOptions,
+): PartFile => ({
   name: "plates.csv",
   use: "marking",
   what: "every blank of every plate with its place and turn, as CSV",
@@ -45,7 +51,7 @@ const plateList = (sheets: readonly PlateSheet[], units: FileUnits): PartFile =>
   units,
   piece: null,
   count: null,
-  print: () => printPlateCsv(sheets, units),
+  print: () => printPlateCsv(sheets, { units, hasInches: (sheet) => hasInches(sheet, inches) }),
 });
 
 /** A file, and the plate that it is about: none for the list of all plates. */
@@ -63,6 +69,6 @@ export const allPlateFiles = (
   sheets.length === 0
     ? []
     : [
-        { file: plateList(sheets, units), sheet: null },
+        { file: plateList(sheets, units, options), sheet: null },
         ...sheets.flatMap((sheet) => plateFiles(sheet, options).map((file) => ({ file, sheet }))),
       ];

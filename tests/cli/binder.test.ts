@@ -45,6 +45,11 @@ describe("the words of the command", () => {
     [[""], "the folder has an empty name; give the folder that holds parts/"],
   ])("%j is told", (args, sentence) => {
     expect(readBinderArguments(args)).toEqual({ kind: "wrong", sentence });
+    expect(made(...args)).toEqual({
+      stdout: "",
+      stderr: `binder: ${sentence}\nnpm run --silent binder -- --help tells how it is used\n`,
+      exitCode: 1,
+    });
   });
 
   it("are read, in any order, with or without a sign between", () => {

@@ -47,7 +47,8 @@ stock:
 
 /** Cells of a CSV by the names of their columns; none of these holds a line break. */
 function tableOf(csv: string): Record<string, string>[] {
-  const [head, ...rows] = csv
+  // Above the table a heading may stand, with an empty line between.
+  const [head, ...rows] = (csv.split("\r\n\r\n").at(-1) ?? "")
     .replace(/^\uFEFF/, "")
     .trimEnd()
     .split("\r\n")
@@ -79,6 +80,9 @@ describe("a job with a part that goes on no machine", () => {
     const goes = (file: string) => list.find((row) => row["file"] === file)!["will it go"];
     expect(goes("parts/thick.dxf")).toBe("does not go here");
     expect(goes("parts/thin.dxf")).toMatch(/^goes/);
+    const mind = (file: string) => list.find((row) => row["file"] === file)!["what to mind"];
+    expect(mind("parts/thick.dxf")).toMatch(/[A-Z][a-z ]+: .*\.$/);
+    expect(mind("plates/s235-30-mm-plate-1.dxf")).toMatch(/^thick: [A-Z]/);
     expect(goes("plates/s235-30-mm-plate-1.dxf")).toBe("holds what does not go here: thick");
     const bad = tableOf(text("plates/plates.csv")).filter((row) => row["will it go"] === "does not go here");
     expect(bad.map((row) => [row["part"], row["file"]])).toEqual([["thick", "s235-30-mm-plate-1"]]);

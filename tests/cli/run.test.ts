@@ -124,6 +124,11 @@ describe("a bad part", () => {
   it.each([
     ["is not there", ["nix.yaml"], "nix.yaml:1:1: file: there is no such file; check its name and folder\n"],
     [
+      "is not there, and no folder either,",
+      ["nix"],
+      "nix:1:1: file: there is no such file and no such folder; check its name and folder\n",
+    ],
+    [
       "is a folder beside another",
       ["bad.yaml", "."],
       ".:1:1: file: it is a folder; name a file\n.:1:1: file: its name does not end in .yaml; rename it to end in .yaml\n" +
@@ -277,10 +282,12 @@ describe("the command line", () => {
     ["a.yaml --out x --out y", "--out is given twice; give it once"],
   ])("%j is refused", (line, sentence) => {
     const args = line === "" ? [] : line.split(" ");
+    // A screenful behind one wrong word would push the sentence out of sight.
+    const more = line === "" ? `\n${USAGE}` : "npm run --silent develop -- --help tells how it is used\n";
     expect(develop(two, ...args)).toEqual({
       exitCode: 1,
       stdout: "",
-      stderr: `develop: ${sentence}\n\n${USAGE}`,
+      stderr: `develop: ${sentence}\n${more}`,
     });
   });
 

@@ -125,7 +125,16 @@ it("DXF in inches is a twenty-fifth of the size; SVG is as large as the plate; t
   const svg = printPlateSvg(sheet!);
   expect(svg).toContain('width="12000mm" height="9000mm"');
   expect(svg.match(/class="cut"/g)).toHaveLength(sheet!.blanks.length);
-  const rows = printPlateCsv([sheet!], "mm").trimEnd().split("\r\n");
-  expect(rows).toHaveLength(1 + sheet!.blanks.length);
-  expect(rows[1]).toContain(`,${sheet!.blanks[0]!.at[0].toFixed(2).replace(/\.?0+$/, "")},`);
+  const [about, table] = printPlateCsv([sheet!], { units: "mm", hasInches: () => true }).split("\r\n\r\n");
+  for (const word of ["x and y", "turned", "number", "origin", "units"])
+    expect(about).toMatch(new RegExp(`^\ufeff?${word},`, "m"));
+  const [head, ...rows] = table!.trimEnd().split("\r\n");
+  expect(rows).toHaveLength(sheet!.blanks.length);
+  const { at } = sheet!.blanks[0]!;
+  expect(rows[0]).toContain(`,${at.map((mm) => Number(mm.toFixed(2))).join(",")},`);
+  expect(head).toMatch(/,length in,width in,x in,y in$/);
+  expect(rows[0]).toMatch(
+    new RegExp(`,${[12_000, 9000, ...at].map((mm) => Number((mm / 25.4).toFixed(4))).join(",")}$`),
+  );
+  expect(printPlateCsv([sheet!], { units: "mm", hasInches: () => false })).not.toContain(" in,");
 });

@@ -45,6 +45,7 @@ const binder = {
   job: undefined,
   parts,
   problems: [],
+  trialNotes: [],
 } satisfies Binder;
 
 const charts = shop.machines.map((machine, i) => {

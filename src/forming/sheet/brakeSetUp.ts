@@ -77,6 +77,7 @@ function tooling({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
   const hit = `${say.force(plan.greatestForceKN)} to ${say.force(most)}`;
   const tensile = say.strength(plan.tensileMPa);
   const stronger = strongerPlate(say, plan);
+  const own = say.units === say.shopUnits ? {} : { inShop: say.shopUnits };
   const set = capped
     ? `Set the force limit to ${limit}, all that the brake has: a hit may stall before it is through, and is not to be forced.`
     : `Set the force limit to ${limit}${plan.brakeForceKN === null ? "" : ` (the brake has ${say.force(plan.brakeForceKN)})`}: what asks for more is a wrong die, a second plate, a ram set too deep, or stronger plate.`;
@@ -84,9 +85,9 @@ function tooling({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
     id: "tooling",
     phase: "set-up",
     title: "Tooling and force",
-    text: `Die opening ${say.length(plan.dieMm)} (this thickness wants at least ${say.length(plan.leastDieMm)}). It leaves an inside radius of about ${say.length(plan.insideRadiusMm)}. The strongest hit bends ${say.length(plan.longestHitMm)} and takes about ${hit} (constant ${used} to ${greatest}), in plate of ${tensile} tensile strength, the least of its grade. ${set} ${stronger}`,
+    text: `Die opening ${say.shops(plan.dieMm)} (this thickness wants at least ${say.length(plan.leastDieMm)}). It leaves an inside radius of about ${say.length(plan.insideRadiusMm)}. The strongest hit bends ${say.length(plan.longestHitMm)} and takes about ${hit} (constant ${used} to ${greatest}), in plate of ${tensile} tensile strength, the least of its grade. ${set} ${stronger}`,
     figures: [
-      mm("die opening", plan.dieMm, COMMON_PRACTICE),
+      { ...mm("die opening", plan.dieMm, COMMON_PRACTICE), ...own },
       mm("inside radius, about", plan.insideRadiusMm, COMMON_PRACTICE),
       mm("least inside radius advised", plan.leastInsideRadiusMm, plan.leastInsideRadiusBasis),
       ...[
@@ -106,7 +107,7 @@ function tooling({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
     ],
     cautions: [GUARDS, ...look],
     toNote: [
-      { label: "die used", unit: "mm", planned: plan.dieMm },
+      { label: "die used", unit: "mm", planned: plan.dieMm, ...own },
       { label: "force limit set", unit: "kN", planned: plan.forceLimitKN },
     ],
     basis: COMMON_PRACTICE,

@@ -1,3 +1,4 @@
+import type { Units } from "../../geometry/units.ts";
 import type { ByHand } from "../byHand.ts";
 import { DERIVED } from "../judge.ts";
 import type { ZoneByHand } from "../zoneByHand.ts";
@@ -13,6 +14,8 @@ export interface Figure {
   readonly basis: string;
   /** A setting on a machine's scale is a decimal; what a tape or a template tells has its fraction beside it in inches. */
   readonly read?: "scale" | "tape";
+  /** The shop's units where they are others than the part's and the number is one of the shop's, as a die: told in them first. */
+  readonly inShop?: Units;
 }
 
 /** A length of the work sheet. [mm] */
@@ -41,6 +44,8 @@ export interface NoteBox {
   readonly unit: string;
   /** What the plan has there, in the unit of the box, to stand beside what it came to; not present where the plan has no one number. */
   readonly planned?: number;
+  /** As for a figure. */
+  readonly inShop?: Units;
   /** The scale shows more than what is planned: its reading here is written first, then the sum of both. */
   readonly onto?: "reading at 0";
   /** What the first pass taught comes on top of what is planned, or off it: room for that, and for the sum. */

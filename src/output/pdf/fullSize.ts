@@ -30,6 +30,8 @@ export interface FullSizeOptions {
   readonly count: number;
   /** What the material is called; by its id where that is left out. */
   readonly material?: string;
+  /** The sheet gauge that its thickness is, "10 ga". */
+  readonly gauge?: string | null;
   /** Which version and files it is made from; left out where it is of none. */
   readonly mark?: string | undefined;
   /** Only a stretch of the pattern, to be turned over on the plate; all of it where this is left out. */
@@ -74,8 +76,8 @@ export function fullSizePdf(report: Report, blank: Blank, options: FullSizeOptio
     `${part.title} · ${markWords(report, blank)}${which}${mark === undefined ? "" : ` · ${mark}`}`,
     pdf,
   );
-  const { material = part.material } = options;
-  mapSheet(pdf, { report, whole: blank, template, tiling, sheets, points, count, material, mark });
+  const { material = part.material, gauge = null } = options;
+  mapSheet(pdf, { report, whole: blank, template, tiling, sheets, points, count, material, gauge, mark });
   if (points) pointList(pdf, points, { tiling, units: part.units, mark });
   const all = points && { all: points, units: part.units };
   tiling.tiles.forEach((tile, i) => {

@@ -1,5 +1,6 @@
 import { capital } from "../../drawing/capital.ts";
-import { dimension, fixed, unitName } from "../../drawing/format.ts";
+import { checkDistance, checkUnit, fixed } from "../../drawing/format.ts";
+import { thickness } from "../../drawing/thickness.ts";
 import { LAP_TO_HERE } from "../../drawing/pattern/lapLine.ts";
 import { distance2, type Vec2 } from "../../geometry/vector.ts";
 import type { Blank, Report } from "../../report/report.ts";
@@ -37,6 +38,8 @@ interface Told {
   readonly count: number;
   /** Its name. */
   readonly material: string;
+  /** The sheet gauge that its thickness is; null where it is none. */
+  readonly gauge: string | null;
   readonly mark: string | undefined;
 }
 
@@ -88,7 +91,18 @@ const CAUTION: readonly Run[] = [
   },
 ];
 
-function facts({ report, whole, template, tiling, sheets, points, count, material, mark }: Told): string[] {
+function facts({
+  report,
+  whole,
+  template,
+  tiling,
+  sheets,
+  points,
+  count,
+  material,
+  gauge,
+  mark,
+}: Told): string[] {
   const { part, blanks } = report;
   const { blank, turnedDeg } = template;
   const piece = blanks.length > 1 ? `, piece ${blank.piece}` : "";
@@ -101,7 +115,7 @@ function facts({ report, whole, template, tiling, sheets, points, count, materia
       ? ""
       : ` The pattern is turned ${fixed(Math.abs(turnedDeg), 1)}° ${turnedDeg > 0 ? "counter-clockwise" : "clockwise"} from the marking table, which saves sheets.`;
   return [
-    `Part ${part.name}${piece}; ${material}, ${dimension(part.thickness, part.units)} ${part.units} thick; ${count} to cut. ${capital(blank.faceUp)} face up: marks end ${blank.faceUp}, and bends go ${blank.faceUp === "inside" ? "up" : "down"}.`,
+    `Part ${part.name}${piece}; ${material}, ${thickness(part.thickness, part.units, gauge).value} thick; ${count} to cut. ${capital(blank.faceUp)} face up: marks end ${blank.faceUp}, and bends go ${blank.faceUp === "inside" ? "up" : "down"}.`,
     `${tiles.length} ${tiles.length === 1 ? "sheet" : "sheets"} of ${layout.paper.name}${lying}, ${tiling.rows} rows of ${tiling.columns}${none}.${turned}`,
     ...(template.share ? [shareFact(template.share, whole)] : []),
     ...(points ? [pointFact(template.lineName)] : []),
@@ -125,17 +139,17 @@ function steps({ report, whole: blank, template, tiling, points }: Told): string
   const { corners, share } = template;
   const checks = spans(corners).map(
     ([i, j]) =>
-      `P${i + 1} to P${j + 1} ${dimension(distance2(corners[i] as Vec2, corners[j] as Vec2), units)}`,
+      `P${i + 1} to P${j + 1} ${checkDistance(distance2(corners[i] as Vec2, corners[j] as Vec2), units)}`,
   );
   const onPlate = share ? shareSteps(share, blank, units) : [];
-  const whole = `Before it is used, measure straight across the whole, in ${unitName(units)}: ${checks.join(", ")} (derived here). Paper grows in damp air, so glue and use it the same day (common practice, no source).`;
+  const whole = `Before it is used, measure straight across the whole, in ${checkUnit(units)}: ${checks.join(", ")} (derived here). Paper grows in damp air, so glue and use it the same day (common practice, no source).`;
   const print =
     "Print every sheet at 100 % (“actual size”), never “fit to page”, on one printer. Lay a rule to the 100 mm bars, which lie both ways on each sheet: an error of 0.2 mm there is 2 mm in a metre.";
   if (points)
     return [
       print,
       ...POINT_STEPS,
-      `When all is marked, measure straight across the whole, in ${unitName(units)}: ${checks.join(", ")} (derived here). Paper grows in damp air, so use it the same day (common practice, no source).`,
+      `When all is marked, measure straight across the whole, in ${checkUnit(units)}: ${checks.join(", ")} (derived here). Paper grows in damp air, so use it the same day (common practice, no source).`,
     ];
   if (tiling.tiles.length === 1) return [print, whole, ...onPlate];
   return [

@@ -2,7 +2,7 @@ import { createBoard, type Placing } from "../../drawing/board.ts";
 import { boxOf, grow, height, meet, touch, width } from "../../drawing/box.ts";
 import { labelCorners } from "../../drawing/lettering.ts";
 import { type Box, type Label, line, path, type Stroke } from "../../drawing/model.ts";
-import { columnLength, dimension } from "../../drawing/format.ts";
+import { checkDistance, columnLength } from "../../drawing/format.ts";
 import { FULL } from "../../drawing/paper.ts";
 import type { Units } from "../../geometry/units.ts";
 import { add2, scale2, type Vec2 } from "../../geometry/vector.ts";
@@ -46,7 +46,7 @@ export const pointsOn = (
 const pointLines = ({ name, at: [x, y], next }: MarkingPoint, units: Units): string[] => [
   name,
   `x ${columnLength(x, units)}, y ${columnLength(y, units)}`,
-  `to ${next.mark}: ${dimension(next.mm, units)}`,
+  `to ${next.mark}: ${checkDistance(next.mm, units)}`,
 ];
 
 /** A cross on every point, a line that touches the edge, and one straight to the next where that runs clear of the edge. */

@@ -1,4 +1,4 @@
-import { dimension, unitName } from "../../drawing/format.ts";
+import { checkDistance, checkUnit, dimension, unitName } from "../../drawing/format.ts";
 import { edgePaths, endsOf, isSeam } from "../../drawing/pattern/edges.ts";
 import { leftOf } from "../../geometry/mirrorLine.ts";
 import type { Units } from "../../geometry/units.ts";
@@ -43,7 +43,7 @@ function wholeStep(blank: Blank, units: Units): string {
   const [a, b] = endsOf(edges);
   const seam = edges.find(isSeam);
   const across = (p: Vec2 | undefined, q: Vec2 | undefined) =>
-    dimension(distance2(p as Vec2, q as Vec2), units);
+    checkDistance(distance2(p as Vec2, q as Vec2), units);
   // Both ends run the same way round, one from the corner where the other ends.
   const [first, last] = [a?.points[0], a?.points.at(-1)];
   const checks = b
@@ -56,5 +56,5 @@ function wholeStep(blank: Blank, units: Units): string {
         `between the outer corners of the ${a?.name} ${across(first, last)}`,
         `from each to the point ${across(seam?.points[0], seam?.points.at(-1))}`,
       ];
-  return `When all is scribed, measure straight across the whole, in ${unitName(units)}: ${checks.join(", ")} (derived here).`;
+  return `When all is scribed, measure straight across the whole, in ${checkUnit(units)}: ${checks.join(", ")} (derived here).`;
 }

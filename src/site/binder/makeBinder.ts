@@ -3,10 +3,11 @@ import type { Tables } from "../../input/context.ts";
 import { refusalProblems, type Problem } from "../../input/problem.ts";
 import { readFolder } from "../../input/readFolder.ts";
 import type { TypedGroup } from "../../input/typed.ts";
-import { keptOf, type Trials } from "../../input/readTrials.ts";
+import { keptOf, type Trials, trialsPath } from "../../input/readTrials.ts";
 import type { Job } from "../../input/readJob.ts";
 import type { Shop } from "../../forming/machine.ts";
 import { develop } from "../../report/develop.ts";
+import { trialsNote } from "../../report/trialsNote.ts";
 import type { Report } from "../../report/report.ts";
 import type { Material } from "../../shapes/material.ts";
 import { jobPartOf } from "../job/jobPart.ts";
@@ -35,6 +36,8 @@ export interface Binder {
   readonly parts: readonly BinderPart[];
   /** Everything wrong in any of the files; a binder with problems is not published. */
   readonly problems: readonly Problem[];
+  /** Trials that give no setting, one sentence each: the part is worked out all the same. */
+  readonly trialNotes: readonly string[];
 }
 
 /**
@@ -51,12 +54,11 @@ export function makeBinder(
   const { parts, shop, shopWritten, job, problems } = readFolder(folder, tables, from);
   const refused: Problem[] = [];
   const made: BinderPart[] = [];
+  const trialNotes: string[] = [];
   for (const { part, path, trials, locate, written } of parts) {
-    const developed = core(part, {
-      catalogue: tables.catalogue,
-      ...(shop && { shop }),
-      trials: trials && keptOf(trials),
-    });
+    const context = { catalogue: tables.catalogue, ...(shop && { shop }), trials: trials && keptOf(trials) };
+    const developed = core(part, context);
+    trialNotes.push(...trialsNote(part, trialsPath(path), context));
     if (developed.kind === "refused") refused.push(...refusalProblems(developed.issues, { path, locate }));
     else made.push({ ...jobPartOf(developed.report, tables), trials, written });
   }
@@ -68,5 +70,6 @@ export function makeBinder(
     job,
     parts: made,
     problems: [...problems, ...refused],
+    trialNotes,
   };
 }

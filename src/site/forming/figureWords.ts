@@ -6,12 +6,11 @@ import { withUnit } from "../words/forming.ts";
 
 /** A figure of a step as its sentence has it, so that one is found in the other. */
 export function figureWords(
-  { value, unit, read }: Pick<Figure, "value" | "unit" | "read">,
+  { value, unit, read, inShop }: Pick<Figure, "value" | "unit" | "read" | "inShop">,
   units: Units,
 ): string {
   if (unit !== "mm") return withUnit(value, unit, units);
-  const say = sayIn(units);
-  const words =
-    read === "scale" ? setting(value, say) : read === "tape" ? say.tape(value) : say.length(value);
+  const say = sayIn(units, inShop);
+  const words = read === "scale" ? setting(value, say) : read === "tape" ? say.tape(value) : say.shops(value);
   return words.replaceAll(" ", "\u00a0");
 }

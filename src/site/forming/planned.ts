@@ -3,9 +3,9 @@ import { number, sayIn } from "../../forming/say.ts";
 import type { NoteBox } from "../../forming/sheet/step.ts";
 
 /** What the plan has beside a line to write on, in the unit of its box. */
-export function plannedWords(planned: number, unit: string, units: Units): string {
-  const say = sayIn(units);
-  return unit === "kN" ? say.force(planned) : unit === "°" ? `${number(planned, 1)}°` : say.length(planned);
+export function plannedWords(planned: number, unit: string, units: Units, inShop?: Units): string {
+  const say = sayIn(units, inShop);
+  return unit === "kN" ? say.force(planned) : unit === "°" ? `${number(planned, 1)}°` : say.shops(planned);
 }
 
 /** What is added to the reading at 0, or taken off it, with its sign: the same beside every sum. */

@@ -89,17 +89,17 @@ export function partCard(pdf: Pdf, report: Report, { material, gauge, known }: C
   return {
     front: (views) => [
       ...head,
-      beside([picture(pdf, viewsOf(report, views)), sizes], views.three ? [2.1, 1] : [1, 1]),
+      beside([picture(pdf, viewsOf(report, gauge, views)), sizes], views.three ? [2.1, 1] : [1, 1]),
       ...checks,
     ],
     back: (patternMm) => [heading(pdf, "Blank"), ...patterns(pdf, report, patternMm), ...below],
   };
 }
 
-const viewsOf = (report: Report, { heightMm, three }: ViewsSize): Drawing =>
+const viewsOf = (report: Report, gauge: string | null, { heightMm, three }: ViewsSize): Drawing =>
   three
-    ? viewsDrawing(report, { paper: { ...ACROSS, widthMm: THREE_MM, heightMm } })
-    : viewsDrawing(report, { paper: { ...COLUMN, widthMm: TWO_MM, heightMm }, views: "two" });
+    ? viewsDrawing(report, { paper: { ...ACROSS, widthMm: THREE_MM, heightMm }, gauge })
+    : viewsDrawing(report, { paper: { ...COLUMN, widthMm: TWO_MM, heightMm }, views: "two", gauge });
 
 function checkBlock(
   pdf: Pdf,

@@ -36,7 +36,7 @@ export async function saveFullSize(
     sheets: WhichSheets;
     kind: PatternKind | undefined;
     file: string;
-    around: Pick<PartAround, "material" | "mark">;
+    around: Pick<PartAround, "material" | "gauge" | "mark">;
   },
 ): Promise<string> {
   const ofPoints = kind === "points";
@@ -52,6 +52,7 @@ export async function saveFullSize(
     count,
     share,
     material: around.material,
+    gauge: around.gauge,
     mark: around.mark,
   });
   if (done.kind === "refused") return `${name}: ${done.problem}. What helps: ${done.remedy}.`;

@@ -41,7 +41,7 @@ function drawBox(
   box: NoteBox,
   { x, y, widthMm, units }: { x: number; y: number; widthMm: number; units: Units },
 ): void {
-  const { label, unit, planned } = box;
+  const { label, unit, planned, inShop } = box;
   const to = x + widthMm;
   const foot = y + BOX.rowMm - 0.5;
   let at = x;
@@ -52,7 +52,10 @@ function drawBox(
   const sum = isSum(box);
   const before =
     planned === undefined ? openBox(label, unit, units) : sum ? sumStart(label) : `${boxName(label)}:`;
-  const number = planned === undefined ? "" : joined((sum ? addedWords : plannedWords)(planned, unit, units));
+  const number =
+    planned === undefined
+      ? ""
+      : joined(sum ? addedWords(planned, unit, units) : plannedWords(planned, unit, units, inShop));
   const tail = `${carriedBlank(box)}${sum || box.carried ? " =" : ""}`;
   // A long name is set in smaller letters, so that room to write on stays.
   const gaps = BOX.gapMm * (sum ? 3 : 2);

@@ -33,12 +33,20 @@ export function withUnit(value: number, unit: string, units: Units): string {
 }
 
 /** What the part asks for and what is allowed: "3120 mm², at most 4000 mm² (22 % to spare)". */
-export function checkFigures({ value, limit, sense, unit, margin }: Check, units: Units): string | null {
+export function checkFigures(
+  { value, limit, sense, ofShop, unit, margin }: Check,
+  units: Units,
+): string | null {
   if (value === null) return null;
-  const asked = withUnit(value, unit, units);
+  const shops = (which: "value" | "limit") => (ofShop?.which === which ? ofShop.units : units);
+  const told = (number: number, own: Units, more: readonly string[] = []): string => {
+    const beside = [...(own === units ? [] : [withUnit(number, unit, units)]), ...more];
+    return `${withUnit(number, unit, own)}${beside.length > 0 ? ` (${beside.join("; ")})` : ""}`;
+  };
+  const asked = told(value, shops("value"));
   if (limit === null) return asked;
-  const spare = margin === null ? "" : ` (${spareWords(margin)})`;
-  return `${asked}, ${sense ?? "against"} ${withUnit(limit, unit, units)}${spare}`;
+  const spare = margin === null ? [] : [spareWords(margin)];
+  return `${asked}, ${sense ?? "against"} ${told(limit, shops("limit"), spare)}`;
 }
 
 /** Why a machine does not take the part, as short as a printed sheet has room for: the checks that fail, with their figures. */

@@ -138,6 +138,10 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
     means:
       "“scale” for a setting on the machine’s scale, “tape” for what a tape or a template tells. Not present for others.",
   },
+  "forming.plans[].steps[].figures[].inShop": {
+    means:
+      "Units of the shop file where the number is one of the shop’s, as a die, and the part has others: it is told in them first. Not present elsewhere.",
+  },
   "forming.plans[].steps[].cautions": { means: "What can hurt or spoil at this very step." },
   ...BY_HAND_FIELDS,
   "forming.plans[].steps[].toNote": { means: "Boxes to write down what was really set or measured." },
@@ -146,6 +150,7 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   "forming.plans[].steps[].toNote[].planned": {
     means: "What the plan has there, in unit. Not present where the plan has no one number.",
   },
+  "forming.plans[].steps[].toNote[].inShop": { means: "As of a figure." },
   "forming.plans[].steps[].toNote[].onto": {
     means: "“reading at 0” where the scale shows that reading plus what is planned. Not present elsewhere.",
   },

@@ -223,6 +223,12 @@ export const REPORT_FIELDS: Readonly<Record<string, FieldWords>> = {
   "forming.checks[].sense": {
     means: "“at most” or “at least”: which way the limit holds; null where there is none.",
   },
+  "forming.checks[].ofShop": {
+    means:
+      "Which of the numbers the shop file gives in other units than the part’s: it is told in those first. Not present elsewhere.",
+  },
+  "forming.checks[].ofShop.which": { means: "“value” or “limit”." },
+  "forming.checks[].ofShop.units": { means: "Units of the shop file, “mm” or “in”." },
   "forming.checks[].unit": { means: "Unit of value and limit." },
   "forming.checks[].margin": {
     unit: "share",
