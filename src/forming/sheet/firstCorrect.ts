@@ -1,3 +1,4 @@
+import { edgeOfBearings } from "../rollPlaces.ts";
 import { byHand } from "../byHand.ts";
 import { DERIVED } from "../judge.ts";
 import { seamOrder } from "../seamOrder.ts";
@@ -20,7 +21,7 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
     id: "first-correct",
     phase: "first pass",
     title: "Correct the setting",
-    text: `Is the gap wider than the window: give the gap and the ${isPipe(item) ? "raise" : "setting at the large edge"} to the trial correction. Lower the bending roll and bring the piece back to ${seamOrder(asked).first}. Set what the correction answers with the plate moving, and roll this blank once more. Is it narrower: no further raise on this blank in this pass, and less for the next one. Is it below the “never below”: ${lower(PAST_CAP)}${table.length > 0 ? " Without a screen the table says how much more to raise for the gap that came out. It is the careful way, and asks for less than the trial correction, which comes nearer: raise by it, measure again." : ""}${isPipe(item) ? "" : " The large end decides: a small end that is still open is brought in by tilt in the closing."}`,
+    text: `Is the gap wider than the window: give the gap and the ${isPipe(item) ? "raise" : "setting at the large edge"} to the trial correction. Lower the bending roll and bring the piece back to ${seamOrder(asked).first}. Set what the correction answers with the plate moving, and roll this blank once more. Is it narrower: no further raise on this blank in this pass, and less for the next one. Is it below the “never below”: ${lower(PAST_CAP)}${table.length > 0 ? " Without a screen the table says how much more to raise for the gap that came out. It is the careful way, and asks for less than the trial correction, which comes nearer: raise by it, measure again." : ""}${isPipe(item) ? "" : " The large end decides: a small end that is still open is brought in by tilt in the closing."}${atBearings(asked)}`,
     figures: [],
     cautions: ["A blank closed too far cannot be opened again by rolling on."],
     toNote: [
@@ -32,6 +33,12 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
     ...(table.length > 0 && { byHand: table }),
     basis: DERIVED,
   };
+}
+
+/** Scales stand at the bearings, and what is corrected is told for the large edge. */
+function atBearings({ settings }: RollSheetAsked): string {
+  const words = edgeOfBearings(settings?.zones[0]?.passes.find(({ id }) => id === "trial")?.start);
+  return words === "" ? "" : ` ${words}`;
 }
 
 /** The same where the skin is curved unevenly: by the templates of both ends, zone by zone. */
@@ -59,7 +66,7 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
   const both = isPipe(item) ? "" : " at both ends";
   return {
     ...step,
-    text: `${each}: is the curve more open than the window, find the inside radius that came out${both} (by the template that fits, or the depth under a straightedge). Give it and the setting at the large edge to the trial correction. Lower the bending roll, bring the piece back to ${seamOrder(asked).first}, set what it answers with the plate moving, and roll once more. Is it tighter: no further raise ${several ? "there " : ""}in this pass, and less for the next blank. Is it tighter than the “never tighter”: ${lower(PAST_CAP)}${byTable(table)}`,
+    text: `${each}: is the curve more open than the window, find the inside radius that came out${both} (by the template that fits, or the depth under a straightedge). Give it and the setting at the large edge to the trial correction. Lower the bending roll, bring the piece back to ${seamOrder(asked).first}, set what it answers with the plate moving, and roll once more. Is it tighter: no further raise ${several ? "there " : ""}in this pass, and less for the next blank. Is it tighter than the “never tighter”: ${lower(PAST_CAP)}${byTable(table)}${atBearings(asked)}`,
     cautions: ["A blank closed too far cannot be opened again by rolling on."],
     toNote: trialBoxes(table),
     byHandZones: table,

@@ -1,5 +1,5 @@
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
-import { edgeOfBearings, setting } from "../rollPlaces.ts";
+import { setting } from "../rollPlaces.ts";
 import { number } from "../say.ts";
 import { seamOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
@@ -44,7 +44,7 @@ function edges(asked: RollSheetAsked): PlanStep {
   return step({
     id: "edges",
     title: "Dress and mark",
-    text: `${bevel(asked)}Dress all edges free of dross and burrs.${pipe ? "" : ` Make the small edge smooth: it slides ${say.length(slide)} along the stop in one pass.`} Mark seam edges 1 and 2 as on the picture of the blank. Scribe the element lines on the inside face: at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)} Have at hand before the plate goes in: the inside templates of “Measure the first pass” and of the closing, tape, straightedge, square${(item.seamGapMm ?? 0) > 0 ? ", feeler blade" : ""}.`,
+    text: `${bevel(asked)}Dress all edges free of dross and burrs.${pipe ? "" : ` Make the small edge smooth: it slides ${say.length(slide)} along the stop in one pass.`} Mark seam edges 1 and 2 as on the picture of the blank. Scribe the element lines on the inside face: at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)} Have at hand: the inside templates of first pass and closing, tape, straightedge${(item.seamGapMm ?? 0) > 0 ? ", feeler blade" : ""}.`,
     figures: [
       ...dressingFigures(item),
       ...(pipe ? [] : [mm("small edge slides along the stop", slide, COMMON_PRACTICE)]),
@@ -120,12 +120,6 @@ function tiltWords(asked: RollSheetAsked): string {
   return `${lower} and tilt it by ${by}, small end higher: the small edge ${higher} above the large one.`;
 }
 
-/** Scales stand at the bearings, and what is corrected is told for the large edge. */
-function atBearings({ settings }: RollSheetAsked): string {
-  const words = edgeOfBearings(settings?.zones[0]?.passes.find(({ id }) => id === "trial")?.start);
-  return words === "" ? "" : ` ${words}`;
-}
-
 function zero(asked: RollSheetAsked): PlanStep {
   const { item, roll } = asked;
   const tilt = tiltWords(asked);
@@ -133,7 +127,7 @@ function zero(asked: RollSheetAsked): PlanStep {
   return step({
     id: "zero",
     title: "Find 0 (nought)",
-    text: `Pinch the blank so that it lies flat. Bring the bending roll up, parallel to the top roll, until it just touches the plate along its whole length. This is 0${two ? ", at both ends of the roll: write down both readings" : ": write down the reading"}. Every raise on this sheet is counted from here up the slide${two ? "; a scale shows its reading at 0 plus the raise" : ""}.${tilt}${atBearings(asked)}`,
+    text: `Pinch the blank so that it lies flat. Bring the bending roll up, parallel to the top roll, until it just touches the plate along its whole length. This is 0${two ? ", at both ends of the roll: write down both readings" : ": write down the reading"}. Every raise on this sheet is counted from here up the slide${two ? "; a scale shows its reading at 0 plus the raise" : ""}.${tilt}`,
     figures: [],
     cautions: [],
     toNote: two
