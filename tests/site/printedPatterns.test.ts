@@ -18,7 +18,7 @@ function papersOf(report: Report) {
   const own = report.blanks.filter(({ sameAs }) => sameAs === null);
   const marking = markingOf(report);
   const page = own.length > 1 ? pairedPaper : patternPaper;
-  const cards = [56, 100, 180].map((heightMm) =>
+  const cards = [62, 100, 180].map((heightMm) =>
     own.length > 1
       ? pairPaper(report, COLUMN, { widthMm: ACROSS.widthMm, gapMm: 4, footMm: 12, heightMm })
       : { paper: { ...ACROSS, heightMm } },

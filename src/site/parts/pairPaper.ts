@@ -21,7 +21,7 @@ export interface PairRoom {
 }
 
 /** Lower than this a pattern's dimensions and numbers may take all its room, and its scale runs away. [mm] */
-export const LEAST_MM = 56;
+export const LEAST_MM = 62;
 
 /**
  * Patterns of a part in pieces: side by side or one below the other, whichever way the one scale of all is larger. Where

@@ -18,7 +18,7 @@ const TWO = sized(false, [150, 130, 116, 104, 94, 84, 74, 66, 60]);
 /** Three views need height as well as width; where they have it not, two say as much and are larger. [mm] */
 const THREE = [...sized(true, [150, 134, 120, 112, 104, 96]), ...TWO];
 /** Heights of the pattern, or of all patterns of a part in pieces. [mm] */
-const PATTERN = [110, 100, 90, 82, 74, 62, LEAST_MM];
+const PATTERN = [110, 100, 90, 82, 74, LEAST_MM];
 const PATTERNS = [180, 160, 140, 124, ...PATTERN];
 
 /** The part card with its drawings as large as two sheets of its paper allow: the views on one, the pattern on the other. What needs more sheets has its patterns as large as those allow. */
