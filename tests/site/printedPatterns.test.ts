@@ -42,14 +42,18 @@ it.each([
   ["right cone", rightCone, [1, 2, 3, 4, 6]],
   ["eccentric cone", eccentricCone, [1, 2, 3, 4, 6]],
   ["square-to-round", squareToRound, [1, 2, 4]],
-] as const)("a %s in any number of pieces is printed at a scale that can be read", (_, shape, numbers) => {
-  fc.assert(
-    fc.property(shape, fc.constantFrom(...numbers), inInches, (part, pieces, units) => {
-      judge(reportOf({ ...part, ...units, pieces, seam: { at: 0 } }));
-    }),
-    runs(8),
-  );
-}, 120_000);
+] as const)(
+  "a %s in any number of pieces is printed at a scale that can be read",
+  (_, shape, numbers) => {
+    fc.assert(
+      fc.property(shape, fc.constantFrom(...numbers), inInches, (part, pieces, units) => {
+        judge(reportOf({ ...part, ...units, pieces, seam: { at: 0 } }));
+      }),
+      runs(8),
+    );
+  },
+  120_000,
+);
 
 it("four blanks that differ are printed side by side, two by two", () => {
   const report = reportOf({

@@ -93,7 +93,11 @@ export function patternPaper(report: Report, marking: Marking, sheet: SheetHeigh
     return { across: true, paper: { ...ACROSS, heightMm: Math.min(PATTERN_MM.most, above) } };
   // A low pattern does with less width, and then the words beside it take fewer lines.
   const widthMm = left < LOW_MM ? 92 : 104;
-  const paper = { ...COMPACT, widthMm, heightMm: Math.min(PATTERN_MM.most, Math.max(PATTERN_MM.least, left)) };
+  const paper = {
+    ...COMPACT,
+    widthMm,
+    heightMm: Math.min(PATTERN_MM.most, Math.max(PATTERN_MM.least, left)),
+  };
   return { across: false, paper: isTooLow(report, paper) ? { ...paper, heightMm: LEAST_MM } : paper };
 }
 
