@@ -144,4 +144,4 @@ function finish(
 
 /** A scale holds at one width only. */
 const scaleHolds = (paper: Paper, stated: string): string =>
-  stated.includes(":") && Number.isFinite(paper.widthMm) ? ` at ${paper.widthMm} mm sheet width` : "";
+  stated.includes(":") && Number.isFinite(paper.widthMm) ? `, picture ${paper.widthMm} mm wide` : "";

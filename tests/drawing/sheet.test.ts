@@ -25,7 +25,7 @@ it("draws at the largest scale at which all keeps within the paper, dimensions t
 
 it("has its lines at the foot though what is drawn fills the room", () => {
   const texts = drawn(100, 0).labels.map(({ text }) => text);
-  expect(texts).toEqual(["Plate", "A remark at the foot.", "Scale 1:1 at 170 mm sheet width"]);
+  expect(texts).toEqual(["Plate", "A remark at the foot.", "Scale 1:1, picture 170 mm wide"]);
 });
 
 it("draws what fits at no scale at the one where it is least too large", () => {

@@ -43,3 +43,15 @@ it("widens the columns that need it from those that have it to spare", () => {
   // Where all need more than there is, each lacks its share.
   expect(columnWidths([1, 1], [80, 60], 100).reduce((sum, one) => sum + one, 0)).toBeCloseTo(100, 9);
 });
+
+it("parts what belongs together before its bracket, never within a word", async () => {
+  const pdf = empty();
+  const gauge = "0.1345\u00a0in\u00a0(10\u00a0ga)";
+  const width = (text: string) => pdf.width(text, { capMm: 2.3 });
+  const how = { capMm: 2.3 };
+  paragraph(pdf, gauge, how).draw(10, 10, width("0.1345\u00a0in\u00a0(10\u00a0g"));
+  paragraph(pdf, gauge, how).draw(10, 60, width("0.1345\u00a0i"));
+  const { pages } = await readPdf(pdf.bytes());
+  const lines = pages[0]!.texts.map((one) => one.text.replaceAll("\u00a0", " ").trim());
+  expect(lines).toEqual(["0.1345 in", "(10 ga)", "0.1345", "in", "(10 ga)"]);
+});

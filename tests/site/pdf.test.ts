@@ -62,7 +62,7 @@ describe.each(parts)("$report.part.name", (one) => {
       for (const { value } of keyFigures(report)) expect(words).toContain(plain(value));
       for (const { title } of report.forming.checks) expect(words).toContain(title);
       // Where the offset goes both ways there is a third view, or else two that are as large as they go.
-      if (words.includes("from the left")) expect(words).toContain("at 118 mm sheet width");
+      if (words.includes("from the left")) expect(words).toContain("picture 118 mm wide");
       expect(words).toContain("Caution.");
       expect(idsIn(words)).toEqual([]);
       const { columns, rows } = markingOf(report);

@@ -1,4 +1,6 @@
 import { boxOf, height, join, meet, width } from "../../drawing/box.ts";
+import { clip } from "../../drawing/clip.ts";
+import { flatten } from "../../drawing/flatten.ts";
 import { type Box, circle, type Shape, type StrokeKind } from "../../drawing/model.ts";
 import type { Vec2 } from "../../geometry/vector.ts";
 import type { Lettering, Pdf } from "./document.ts";
@@ -50,11 +52,17 @@ export function sheetMap(pdf: Pdf, { template, tiling, points, from, room }: Map
   const capMm = Math.min(3.5, Math.max(1.3, cellMm / 4));
   const middle = ({ left, right, bottom, top }: Box): Vec2 =>
     onSheet(frame, [(left + right) / 2, (bottom + top) / 2]);
-  for (const { core, name } of tiling.tiles)
-    label(pdf, name, middle(core), { capMm, anchor: "middle", bold: true });
   for (const { core } of tiling.leftOut) pdf.write("–", middle(core), { capMm, anchor: "middle", ink: 0.4 });
   pdf.draw(shapes("outline"), frame, { widthMm: 0.35, round: true });
-  const taken: Box[] = tiling.tiles.map(({ core, name }) => roomOf(pdf, name, middle(core), capMm, true));
+  const edges = shapes("outline").map((one) => flatten(one).map((p) => onSheet(frame, p)));
+  const taken: Box[] = tiling.tiles.map(({ core, name }) => {
+    const places = cellPlaces(middle(core), [width(core) / unit, height(core) / unit]);
+    const all = places.map((place) => ({ place, box: roomOf(pdf, name, place, capMm, true) }));
+    const free = all.find(({ box: one }) => !edges.some((points) => isCrossed(one, points))) ?? all[0];
+    if (!free) return boxOf([]);
+    label(pdf, name, free.place, { capMm, anchor: "middle", bold: true });
+    return free.box;
+  });
   template.corners.forEach((p, i) => {
     const at = onSheet(frame, p);
     pdf.draw([{ type: "arc", centre: p, radius: 0.7 * unit, fromRad: 0, toRad: 2 * Math.PI }], frame, {
@@ -80,6 +88,33 @@ export function sheetMap(pdf: Pdf, { template, tiling, points, from, room }: Map
   }
   return from[1] + height(box) / unit;
 }
+
+/** Places for the name of a sheet within its cell of the grid: the middle first, then towards the sides and corners. [mm of paper] */
+const cellPlaces = ([x, y]: Vec2, [wide, high]: Vec2): Vec2[] =>
+  [0, 0.15, 0.3].flatMap((share) =>
+    [
+      [0, 0],
+      [-1, 0],
+      [1, 0],
+      [0, -1],
+      [0, 1],
+      [-1, -1],
+      [1, -1],
+      [-1, 1],
+      [1, 1],
+    ].map(([dx = 0, dy = 0]): Vec2 => [x + dx * share * wide, y + dy * share * high]),
+  );
+
+/** Does an outline run through a box? */
+const isCrossed = ({ left, right, bottom, top }: Box, points: readonly Vec2[]): boolean => {
+  const outline: Vec2[] = [
+    [left, bottom],
+    [right, bottom],
+    [right, top],
+    [left, top],
+  ];
+  return points.some((to, i) => i > 0 && clip(points[i - 1] as Vec2, to, { outline }) !== undefined);
+};
 
 /** Places beside a corner for its name, the best first: within the sheet, and over nothing else that is written. */
 function cornerPlaces(pdf: Pdf, name: string, [x, y]: Vec2): Vec2[] {

@@ -28,6 +28,8 @@ export interface Table {
   readonly edges?: readonly number[];
   /** Does a firmer line stand above this row? */
   readonly parted?: (row: readonly Cell[]) => boolean;
+  /** For a row that heads those below it: what heads them again where a page ends among them. */
+  readonly again?: (row: readonly Cell[]) => readonly Cell[] | undefined;
   /** Least height of a row, where it is written in. [mm] */
   readonly rowMm?: number;
 }
@@ -161,10 +163,17 @@ function rowsBlock(pdf: Pdf, table: Table, shared: Shared): Block {
         if (at > room) break;
         count += 1;
       }
-      if (count === 0 || count === rows.length) return undefined;
+      if (count === rows.length) return undefined;
+      // A row that heads others is not left alone at the foot of a page.
+      const heading = (row: number) => rows[row] && table.again?.(rows[row]);
+      while (count > 0 && heading(count - 1)) count -= 1;
+      if (count === 0) return undefined;
+      const [before, after] = [rows.slice(0, count), rows.slice(count)];
+      const open = before.findLast((cells) => table.again?.(cells));
+      const again = open && !heading(count) ? table.again?.(open) : undefined;
       return [
-        rowsBlock(pdf, { ...table, rows: rows.slice(0, count) }, shared),
-        rowsBlock(pdf, { ...table, rows: rows.slice(count) }, shared),
+        rowsBlock(pdf, { ...table, rows: before }, shared),
+        rowsBlock(pdf, { ...table, rows: again ? [again, ...after] : after }, shared),
       ];
     },
   };

@@ -85,14 +85,26 @@ function wordsOf(
   return words;
 }
 
-/** A word longer than a line is broken wherever the line ends, never within a number: half of one misleads. */
-function broken(pdf: Pdf, word: string, how: Lettering, widthMm: number): string[] {
-  if (pdf.width(word, how) <= widthMm) return [word];
-  const parts = [""];
-  for (const sign of breakable(word)) {
-    const last = parts.at(-1) ?? "";
-    if (last !== "" && pdf.width(last + sign, how) > widthMm) parts.push(sign);
-    else parts[parts.length - 1] = last + sign;
+/** Where words that belong together are parted first, if one line is too short for them: before a bracket, then at any space. */
+const SEAMS = [/\u00a0(?=\()/u, /\u00a0/u];
+
+/** What is longer than a line is broken at its spaces; a single word wherever the line ends, never within a number: half of one misleads. */
+function broken(pdf: Pdf, word: string, how: Lettering, widthMm: number, seams = SEAMS): string[] {
+  const fits = (text: string): boolean => pdf.width(text, how) <= widthMm;
+  if (fits(word)) return [word];
+  const [seam, ...finer] = seams;
+  const pieces = seam
+    ? word.split(seam).flatMap((piece) => {
+        const own = broken(pdf, piece, how, widthMm, finer);
+        return own.map((text, i) => ({ text, glue: i === 0 ? "\u00a0" : "" }));
+      })
+    : breakable(word).map((text) => ({ text, glue: "" }));
+  const parts: string[] = [];
+  for (const { text, glue } of pieces) {
+    const last = parts.at(-1);
+    if (last !== undefined && (last === "" || fits(last + glue + text)))
+      parts[parts.length - 1] = last + glue + text;
+    else parts.push(text);
   }
   return parts;
 }

@@ -13,7 +13,7 @@ export function jobRow({ report: { part, blanks, massKg }, material, gauge }: Bi
     quantity: String(quantity),
     material: material.name,
     thickness: thickness(part.thickness, part.units, gauge).value,
-    plate: plates.length > 0 ? `${[...new Set(plates)].join(" and ")} ${say.unit}` : "",
+    plate: plates.length > 0 ? `${[...new Set(plates)].join(" and ")}\u00a0${say.unit}` : "",
     blanks: String(blanks.length * quantity),
     massOfOne: say.mass(massKg),
     massOfAll: say.mass(massKg * quantity),

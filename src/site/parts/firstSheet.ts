@@ -50,6 +50,10 @@ const SIGN = 4;
 export const patternsApart = ({ forming, blanks }: Report): boolean =>
   forming.route === "brake" && blanks.filter(({ sameAs }) => sameAs === null).length > 1;
 
+/** More patterns than two leave no room for the tables below them: they have a sheet of their own. */
+export const patternsAlone = ({ blanks }: Report): boolean =>
+  blanks.filter(({ sameAs }) => sameAs === null).length > 2;
+
 const textLength = (text: string, points: number): number =>
   textWidth(text, CAP_PER_SIZE * points * POINT_MM);
 

@@ -20,18 +20,28 @@ export interface PairRoom {
   readonly stacked?: boolean;
 }
 
-/** Patterns of a part in pieces: side by side or one below the other, whichever way the one scale of all is larger. */
+/** Lower than this a pattern's dimensions and numbers may take all its room, and its scale runs away. [mm] */
+export const LEAST_MM = 62;
+
+/**
+ * Patterns of a part in pieces: side by side or one below the other, whichever way the one scale of all is larger. Where
+ * the room is too low for all of them none is drawn lower for that: they take more of it, and go on on the next sheet.
+ */
 export function pairPaper(report: Report, like: Paper, room: PairRoom): PairPaper {
   const { widthMm, heightMm, gapMm, footMm } = room;
   const own = report.blanks.filter(({ sameAs }) => sameAs === null);
-  const ways = [false, true]
-    .filter((stacked) => room.stacked === undefined || stacked === room.stacked)
+  const each = (stacked: boolean): number => {
+    const rows = stacked ? own.length : Math.ceil(own.length / 2);
+    return (heightMm - (rows - 1) * (gapMm + footMm)) / rows;
+  };
+  // One below the other they need more height than side by side.
+  const ways = (room.stacked === undefined ? [false, true] : [room.stacked])
+    .filter((stacked) => !stacked || room.stacked === true || each(stacked) >= LEAST_MM)
     .map((stacked) => {
-      const rows = stacked ? own.length : Math.ceil(own.length / 2);
       const paper: Paper = {
         ...like,
         widthMm: stacked ? widthMm : Math.floor((widthMm - gapMm) / 2),
-        heightMm: (heightMm - (rows - 1) * (gapMm + footMm)) / rows,
+        heightMm: Math.max(LEAST_MM, each(stacked)),
       };
       // A piece that is smaller than the others is drawn smaller too: what lies side by side is compared.
       const unit = Math.max(...own.map((blank) => patternDrawing(report, { paper, blank }).unit));

@@ -1,9 +1,10 @@
 import { NARROW, type Paper } from "../../drawing/paper.ts";
+import { patternDrawing } from "../../drawing/pattern.ts";
 import { offsetOf } from "../../drawing/views/ends.ts";
 import { chosenPlan } from "../forming/plan.ts";
 import type { Report } from "../../report/report.ts";
-import { patternsApart, roomAcross, roomInColumn, type SheetHeight } from "./firstSheet.ts";
-import { pairPaper, type PairPaper } from "./pairPaper.ts";
+import { patternsAlone, patternsApart, roomAcross, roomInColumn, type SheetHeight } from "./firstSheet.ts";
+import { LEAST_MM, pairPaper, type PairPaper } from "./pairPaper.ts";
 import type { Marking } from "../words/marking.ts";
 
 /** On a part's printed sheet lettering is as tall as that of its tables. [mm of paper] */
@@ -44,6 +45,8 @@ export function viewsPaper(report: Report, sheet: SheetHeight): ViewsPaper {
 
 /** Less than this is no pattern to mark by; from `across` on it is worth the width of the sheet. [mm] */
 const PATTERN_MM = { least: 46, across: 64, most: 110 };
+/** A low pattern stays low where its scale is no more than so many times coarser than with the height that any can do with. [-] */
+const COARSER = 2;
 /** What the words take when they stand below a pattern over the width of the sheet; how it is cut may stand on the first. [mm] */
 const WORDS_BELOW_MM = { all: 46, apart: 33 };
 /** The foot of a pattern among several, and what lies between two. [mm] */
@@ -60,6 +63,8 @@ const SECOND_SHEET = {
   markingRow: 2.9,
   closureHead: 8,
   closureRow: 3.4,
+  /** What heading, title block and the words on many pieces take of a sheet that has no tables. */
+  alone: 38,
 };
 
 interface PatternPaper {
@@ -88,15 +93,29 @@ export function patternPaper(report: Report, marking: Marking, sheet: SheetHeigh
     return { across: true, paper: { ...ACROSS, heightMm: Math.min(PATTERN_MM.most, above) } };
   // A low pattern does with less width, and then the words beside it take fewer lines.
   const widthMm = left < LOW_MM ? 92 : 104;
-  const heightMm = Math.min(PATTERN_MM.most, Math.max(PATTERN_MM.least, left));
-  return { across: false, paper: { ...COMPACT, widthMm, heightMm } };
+  const paper = {
+    ...COMPACT,
+    widthMm,
+    heightMm: Math.min(PATTERN_MM.most, Math.max(PATTERN_MM.least, left)),
+  };
+  return { across: false, paper: isTooLow(report, paper) ? { ...paper, heightMm: LEAST_MM } : paper };
+}
+
+function isTooLow(report: Report, paper: Paper): boolean {
+  const [blank] = report.blanks;
+  if (!blank || paper.heightMm >= LEAST_MM) return false;
+  const unitAt = (heightMm: number): number =>
+    patternDrawing(report, { blank, paper: { ...paper, heightMm } }).unit;
+  return unitAt(paper.heightMm) > COARSER * unitAt(LEAST_MM);
 }
 
 /** Several patterns, above their words, with the room that the tables below leave; they stand alike on both papers. */
 export function pairedPaper(report: Report, marking: Marking, sheet: SheetHeight): PairPaper {
   const { all, apart } = WORDS_BELOW_MM;
+  const { room: holds, alone } = SECOND_SHEET;
   const paperOf = (one: SheetHeight, stacked?: boolean): PairPaper => {
-    const above = leftMm(report, marking, one) - (patternsApart(report) ? apart : all);
+    const left = patternsAlone(report) ? holds + more(one) - alone : leftMm(report, marking, one);
+    const above = left - (patternsApart(report) ? apart : all);
     const heightMm = Math.min(2 * PATTERN_MM.most, Math.max(PATTERN_MM.least, above));
     const room = { widthMm: ACROSS.widthMm, heightMm, ...PAIR_MM, ...(stacked !== undefined && { stacked }) };
     return pairPaper(report, COMPACT, room);

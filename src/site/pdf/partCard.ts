@@ -7,18 +7,17 @@ import type { Pdf } from "../../output/pdf/document.ts";
 import { tableBlock } from "../../output/pdf/tableBlock.ts";
 import { paragraph } from "../../output/pdf/words.ts";
 import type { Report } from "../../report/report.ts";
-import { columns as split } from "../bits/columns.ts";
 import { pairPaper } from "../parts/pairPaper.ts";
 import { ACROSS, COLUMN } from "../parts/papers.ts";
 import { cutParagraphs, girthSentence, trustParagraphs } from "../words/blankWords.ts";
 import { checkFigures, refusal, routeSentence } from "../words/forming.ts";
-import { markingOf, markingSentences } from "../words/marking.ts";
 import { numbersIn, percent, thickness } from "../words/numbers.ts";
 import { sizeFacts } from "../words/partSize.ts";
 import { SHAPE_NAMES } from "../words/shapes.ts";
 import { CHECK_ALL, CHECK_ROLL, ROLL_NEVER } from "../words/work.ts";
 import { basisRun } from "./basisRun.ts";
 import { keyRow } from "./keyRow.ts";
+import { marking } from "./markingBlocks.ts";
 import { bold, caution, facts, heading, pairs, picture, soft, ticks, verdictWords } from "./blocks.ts";
 
 export interface CardAround {
@@ -145,57 +144,6 @@ function patterns(pdf: Pdf, report: Report, heightMm: number): Block[] {
   const { paper, stacked } = pairPaper(report, COLUMN, { ...PAIR_MM, heightMm });
   const all = own.map((blank) => picture(pdf, patternDrawing(report, { blank, paper })));
   return stacked ? all : pairs(all);
-}
-
-export function marking(pdf: Pdf, report: Report): Block[] {
-  const { columns, pieces, rows, tables } = markingOf(report);
-  const groups = [...new Set(columns.map(({ group }) => group))];
-  const head = [
-    [
-      { text: "Line" },
-      ...groups.flatMap((group) =>
-        group === null
-          ? columns.filter((one) => one.group === null).map(({ name }) => ({ text: name }))
-          : [{ text: group, span: columns.filter((one) => one.group === group).length }],
-      ),
-    ],
-    [{ text: "" }, ...columns.map(({ group, name }) => ({ text: group === null ? "" : name }))],
-  ];
-  const shares = [
-    { align: "right" as const, share: 0.85 },
-    ...columns.map(() => ({ align: "right" as const, share: 1 })),
-  ];
-  const own = split(rows, tables).map((some) =>
-    tableBlock(pdf, {
-      columns: shares,
-      head,
-      rows: pieces.flatMap((piece) => {
-        const those = some.filter((row) => row.piece === piece);
-        const name =
-          pieces.length > 1 && those.length > 0 ? [[{ text: [bold(`Piece ${piece}`)], span: 3 }]] : [];
-        return [
-          ...name,
-          ...those.map((row) => [
-            { text: [bold(String(row.number))] },
-            ...columns.map(({ cell }) => ({ text: cell(row) })),
-          ]),
-        ];
-      }),
-    }),
-  );
-  const words = paragraph(pdf, markingSentences(report).join(" "));
-  const [first] = own;
-  return [
-    words,
-    ...(own.length === 1 && first
-      ? [first]
-      : [
-          beside(
-            own,
-            own.map(() => 1),
-          ),
-        ]),
-  ];
 }
 
 /** What template and tape show while a cone closes. */

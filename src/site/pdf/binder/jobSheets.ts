@@ -59,12 +59,12 @@ function listBlocks({ pdf }: Making, binder: Binder): Block[] {
     heading(pdf, "Parts"),
     tableBlock(pdf, {
       columns: [
-        { align: left, share: 3 },
+        { align: left, share: 2.6 },
         { align: left, share: 1.7 },
-        { align: right, share: 0.7 },
+        { align: right, share: 0.6 },
         { align: left, share: 1.1 },
-        { align: right, share: 1.4 },
         { align: right, share: 1.8 },
+        { align: right, share: 2.1 },
         { align: right, share: 0.8 },
         { align: right, share: 1.2 },
         { align: right, share: 1.2 },

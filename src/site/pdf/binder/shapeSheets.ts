@@ -8,7 +8,7 @@ import { cutParagraphs, trustParagraphs } from "../../words/blankWords.ts";
 import { sizeFacts } from "../../words/partSize.ts";
 import { facts, heading, pairs, picture } from "../blocks.ts";
 import { keyRow } from "../keyRow.ts";
-import { marking } from "../partCard.ts";
+import { marking } from "../markingBlocks.ts";
 import { prose } from "../prose.ts";
 import { type BinderSheet, type Making, sheetCells } from "./model.ts";
 import { sourceList } from "./textSheets.ts";

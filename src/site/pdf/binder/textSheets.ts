@@ -8,7 +8,7 @@ import { prose } from "../prose.ts";
 import { type BinderSheet, type Making, PLACES, sheetCells } from "./model.ts";
 import { placed, titled } from "./titled.ts";
 
-/** The sources that a text rests on, each leading to its entry. */
+/** The sources that a text rests on, each leading to its entry; at the wall a warning that one was not seen says what it means. */
 export function sourceList({ pdf, content }: Making, ids: readonly string[]): Block[] {
   return [
     heading(pdf, "Sources"),
@@ -19,7 +19,9 @@ export function sourceList({ pdf, content }: Making, ids: readonly string[]): Bl
         pdf,
         [
           { text: `${source.title}.`, to: sourcePlace(id) },
-          soft(`${source.where === undefined ? "" : ` ${source.where}.`} ${READ[source.read].mark}.`),
+          soft(
+            `${source.where === undefined ? "" : ` ${source.where}.`}${source.read === "read" ? "" : ` ${READ[source.read].means}`}`,
+          ),
         ],
         { mark: "–" },
       );
