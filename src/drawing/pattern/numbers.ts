@@ -52,7 +52,12 @@ export function numberEnds(
     first !== undefined && number(board, { mark: first, marks, isEnd: true, elsewhere, forced });
   const isEnd = first?.closesRound !== true;
   const isLast = final === undefined || number(board, { mark: final, marks, isEnd, elsewhere, forced });
-  for (const mark of between) number(board, { mark, marks, isEnd: false, elsewhere, forced });
+  const missing = between.filter(
+    (mark) => !number(board, { mark, marks, isEnd: false, elsewhere, forced: false }),
+  );
+  // In a row that has every number a gap is miscounted: what finds no room at its line stands on a leader.
+  if (every === step)
+    for (const mark of missing) number(board, { mark, marks, isEnd: true, elsewhere, forced: false });
   return { first: isFirst, last: isLast };
 }
 
@@ -62,6 +67,19 @@ export function numberStill(board: Board, marks: readonly Mark[], told: Told): v
   const still = [told.first ? undefined : first, told.last || first?.closesRound ? undefined : last];
   for (const mark of still)
     if (mark) number(board, { mark, marks, isEnd: true, elsewhere: false, forced: true });
+}
+
+/** Every line that is drawn has its number at one of its ends at least, on a leader where there is no room beside it. */
+export function numberLeftOut(board: Board, ends: readonly (readonly Mark[])[], step: number): void {
+  for (const marks of ends)
+    for (const [i, mark] of marks.entries()) {
+      const isDrawn = i % step === 0 || i === marks.length - 1;
+      const told = new Set(
+        board.labels.flatMap(({ role, elements = [] }) => (role === "number" ? elements : [])),
+      );
+      if (!isDrawn || mark.elements.every((one) => told.has(one))) continue;
+      number(board, { mark, marks, isEnd: true, elsewhere: false, forced: false });
+    }
 }
 
 /** Do the first and the last number stand? */
