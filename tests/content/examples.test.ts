@@ -44,11 +44,11 @@ it("eccentric cone: one setting, zones or the brake by the limits that the page 
     const part = {
       ...example,
       name: "moved",
-      smallEnd: { ...example.smallEnd, offset: [offset, 0] as const },
+      smallEnd: { ...example.smallEnd, offset: [offset, 0] as [number, number] },
     };
     const developed = develop(part, { catalogue });
     if (developed.kind === "refused") continue;
-    const { spread, zones, recommendation } = developed.report.forming!.evenness!;
+    const { spread, zones, recommendation } = developed.report.forming.evenness!;
     const times = Math.max(spread.large, spread.small ?? 1);
     const said = times <= within ? "roll" : zones <= most ? "roll in zones" : "brake";
     expect(recommendation, `offset ${offset}, ${times} times, ${zones} zones`).toBe(said);

@@ -30,7 +30,7 @@ it.each(
   ),
 )("$title on $on: a line that is drawn has its number at one end at least", ({ report, paper }) => {
   const most = CROWDED[report.part.title]?.[paper === SHEET ? 0 : 1] ?? 0;
-  for (const blank of report.blanks.filter(({ sameAs }) => sameAs === null || sameAs === undefined)) {
+  for (const blank of report.blanks.filter(({ sameAs }) => sameAs === null)) {
     const { lines, labels } = patternDrawing(report, { paper, blank });
     const told = new Set(labels.flatMap(({ role, elements }) => (role === "number" ? (elements ?? []) : [])));
     const drawn = lines.filter(({ shown }) => shown === "line");
