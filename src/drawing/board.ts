@@ -194,9 +194,12 @@ export function createBoard(paper: Paper, unit: number, room?: readonly [number,
     },
     extent: (): Box => extent,
     isOver,
-    /** Would a line meet an outline, or a dimension or leader line? */
-    meets: (from: Vec2, to: Vec2): boolean =>
-      !crossable.visit(boxOfTwo(from, to), (one) => !segmentsMeet(from, to, one.from, one.to)),
+    /** Would a line meet an outline, or, unless it may, a dimension or leader line? */
+    meets: (from: Vec2, to: Vec2, { outlinesAlone = false } = {}): boolean =>
+      !crossable.visit(
+        boxOfTwo(from, to),
+        (one) => (outlinesAlone && one.kind !== "outline") || !segmentsMeet(from, to, one.from, one.to),
+      ),
     /** From now on it takes whatever is put down: lines at the foot stand below the room. */
     open: (): void => void (limit = undefined),
     draw: (...more: readonly Stroke[]): void => more.forEach(draw),

@@ -12,7 +12,8 @@ import { elementsOf, marksAlong, rowsOf, seenFrom, tipsOf } from "./pattern/line
 import { rollingArrow, upArrow } from "./pattern/marks.ts";
 import { dimensionEnd, dimensionLap, dimensionOverall, dimensionSeams } from "./pattern/sizes.ts";
 import { trueLengths } from "./pattern/trueLengths.ts";
-import { numberEnds, numberStill } from "./pattern/numbers.ts";
+import { originCross } from "./pattern/origin.ts";
+import { numberEnds, numberLeftOut, numberStill } from "./pattern/numbers.ts";
 import { centreInWords, dimensionSector, drawCentre, type Sector, sectorOf } from "./pattern/sector.ts";
 import { fitSheet } from "./sheet.ts";
 
@@ -104,6 +105,7 @@ function drawPattern(
   dimensionLap(board, { edges, rows, part: report.part });
   if (sector) dimensionSector(board, sector, { units, centreShown });
   dimensionOverall(board, blank.outline, units);
+  originCross(board, blank.outline);
   if (!sector) trueLengths(board, rows, units);
   const marks = (end: "a" | "b") => marksAlong(seenFrom(rows, elements, end));
   const atA = numberEnds(board, marks("a"), { step, forced: false });
@@ -112,6 +114,7 @@ function drawPattern(
     first: atA.first || atB?.first === true,
     last: atA.last || atB?.last === true,
   });
+  numberLeftOut(board, [marks("a"), ...(b ? [marks("b")] : [])], step);
   // In a strip that names of both ends would share, nobody could tell which is which.
   const wide = !a || !b || distance2(along(a.points, 0.5).at, along(b.points, 0.5).at) > board.mm(STRIP);
   for (const edge of edges) {

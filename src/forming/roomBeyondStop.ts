@@ -1,7 +1,7 @@
 import { AT_LIMIT_REL } from "../geometry/tolerance.ts";
 import type { RollAsked } from "./asked.ts";
 import type { Check } from "./check.ts";
-import { DERIVED, judge, state } from "./judge.ts";
+import { DERIVED, judge, NEAR_LIMIT, state } from "./judge.ts";
 import { openReach, reachBeyondStopMm } from "./openReach.ts";
 import { stopPlace } from "./stopPlace.ts";
 import { fixedEndRoomMm, leastRoom } from "./stopRoom.ts";
@@ -11,7 +11,8 @@ import { fixedEndRoomMm, leastRoom } from "./stopRoom.ts";
  * open, for that is the farthest; if only that is more than there is, the height of the yoke decides. A point reaches
  * nowhere, a pipe has no stop. For the second pass the stop stands at the fixed end: where the room there is given, the
  * piece has to go into the lesser of both, as open as for the first pass, for it may be turned round before it is closed
- * further. The stop is set further in where that makes room. [mm]
+ * further. The stop is set further in where that makes room. The reach comes from a model, so near the limit it goes with
+ * care. [mm]
  */
 export function roomBeyondStop({ item, roll, say }: RollAsked): Check | null {
   const open = openReach(item);
@@ -57,8 +58,11 @@ export function roomBeyondStop({ item, roll, say }: RollAsked): Check | null {
     value: open.pastMm,
     limit,
     beyond: closedMm > limit ? "fail" : "caution",
+    nearShare: NEAR_LIMIT,
     advice: (verdict) => {
       if (verdict === "pass") return `${reaches}; there is room for ${rooms}${set}.`;
+      if (open.pastMm <= limit * (1 + AT_LIMIT_REL))
+        return `${reaches}; there is room for ${rooms}${set}, but only ${say.percent(Math.max(0, 1 - open.pastMm / limit))} of it stays free, and the reach is a model's: watch the first turn by hand jog (short taps).`;
       return verdict === "fail"
         ? `${reaches}, and it strikes the yoke${where} after ${say.length(limit)}${set}: ${ways}.`
         : `${reaches}; the yoke stands ${rooms} past it${set}: look whether it is that high before the plate goes in, and if so ${ways}.`;

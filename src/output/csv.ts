@@ -12,7 +12,7 @@ const STEPS = 12;
 const DECIMALS: Readonly<Record<FileUnits, number>> = { mm: 3, in: 5 };
 
 /**
- * The marking table of one blank, for tape, trammel and square, below a heading with the corners of the cut edge: points from the lower left corner, true lengths and the
+ * The marking table of one blank, for tape, trammel and square, below a heading with the corners of the cut edge: points from the lower left corner of the rectangle round it, true lengths and the
  * distances that swing the next line, girth run along each edge; below it ordinates of both ends, for radii that are
  * too large to swing; and the bend lines of the brake's plan, where the part goes to the brake. Comma separated as RFC 4180 has it, lengths in `units`.
  */

@@ -4,6 +4,7 @@ import type { Blank, Report } from "../report/report.ts";
 import { cutPatterns, type FileUnits } from "./contour.ts";
 import type { Cell } from "./csvText.ts";
 import { type CutCorner, cutCorners } from "./cutCorners.ts";
+import { NOUGHT } from "./origin.ts";
 
 interface Measures {
   readonly units: FileUnits;
@@ -43,10 +44,7 @@ function aboutRows(report: Report, blank: Blank, { units, length }: Measures): C
     [`thickness ${units}`, length(part.thickness)],
     ["units", units === "mm" ? "millimetres and degrees" : "inches and degrees"],
     ["face up", `${blank.faceUp} face up`],
-    [
-      "origin",
-      "x = 0 is the leftmost and y = 0 the lowest point of the cut edge as drawn; x to the right and y up",
-    ],
+    ["origin", `${NOUGHT} as drawn; x to the right and y up`],
     ["what is cut", "corners, girths and ordinates are those of the cut edge"],
     ["lines", linesSay(report)],
   ];

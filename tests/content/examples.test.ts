@@ -33,6 +33,30 @@ it("eccentric cone: the element lines of the table", () => {
   expect(edge(report, "seam 1")).toBeCloseTo(250, 6);
 });
 
+it("eccentric cone: one setting, zones or the brake by the limits that the page names", () => {
+  const { front, body } = pagesOf("content/shapes").find((page) => page.name === "eccentric-cone")!;
+  const limit = (pattern: RegExp) => Number(pattern.exec(body)![1]);
+  const [within, most] = [limit(/Up to ([\d.]+) times, one setting/), limit(/more than (\d+) zones/)];
+  const example = Part.parse((front as { example: unknown }).example);
+  if (example.shape !== "eccentric-cone") throw new Error(example.shape);
+  const seen = new Set<string>();
+  for (let offset = 5; offset <= 360; offset += 5) {
+    const part = {
+      ...example,
+      name: "moved",
+      smallEnd: { ...example.smallEnd, offset: [offset, 0] as [number, number] },
+    };
+    const developed = develop(part, { catalogue });
+    if (developed.kind === "refused") continue;
+    const { spread, zones, recommendation } = developed.report.forming.evenness!;
+    const times = Math.max(spread.large, spread.small ?? 1);
+    const said = times <= within ? "roll" : zones <= most ? "roll in zones" : "brake";
+    expect(recommendation, `offset ${offset}, ${times} times, ${zones} zones`).toBe(said);
+    seen.add(said);
+  }
+  expect(seen).toEqual(new Set(["roll", "roll in zones", "brake"]));
+});
+
 it("square-to-round: seams of 150, borders of 250 and the bends of seven lines", () => {
   const report = reportOf("square-to-round");
   expect(report.blanks).toHaveLength(2);

@@ -262,8 +262,18 @@ describe("the small end", () => {
     const closed = 400 * Math.sin(lean);
     const room = (clearRoom: number) => ({ coneAttachment: { clearRoom } });
     expect(openAt).toBeGreaterThan(1.5 * closed);
-    expect(onRoll("room-beyond-stop", item, room(openAt + 0.1))!.verdict).toBe("pass");
-    expect(onRoll("room-beyond-stop", item, room(openAt - 0.1))!.verdict).toBe("caution");
+    // A model's reach: it passes only while it takes no more than 80 % of the room.
+    const withMargin = openAt / 0.8;
+    expect(onRoll("room-beyond-stop", item, room(withMargin + 0.1))!.verdict).toBe("pass");
+    const near = onRoll("room-beyond-stop", item, room(withMargin - 0.1))!;
+    expect(near).toMatchObject({ verdict: "caution", value: onRoll("room-beyond-stop", item)!.value });
+    expect(near.margin).toBeGreaterThan(0);
+    expect(near.advice).toContain("there is room");
+    expect(onRoll("room-beyond-stop", item, room(openAt + 0.1))!.verdict).toBe("caution");
+    const beyond = onRoll("room-beyond-stop", item, room(openAt - 0.1))!;
+    expect(beyond.verdict).toBe("caution");
+    expect(beyond.margin).toBeLessThan(0);
+    expect(beyond.advice).toContain("look whether it is that high");
     expect(onRoll("room-beyond-stop", item, room(closed + 0.1))!.verdict).toBe("caution");
     expect(onRoll("room-beyond-stop", item, room(closed - 0.1))!.verdict).toBe("fail");
     expect(onRoll("room-beyond-stop", item)!.value).toBeCloseTo(openAt, 9);
@@ -281,8 +291,11 @@ describe("the small end", () => {
         coneAttachment: { clearRoomFixedEnd: fixed, ...(drop !== undefined && { clearRoom: drop }) },
         ...more,
       })!;
-    const wide = openAt + 100;
-    expect(ask(openAt + 0.1, wide)).toMatchObject({ verdict: "pass", limit: openAt + 0.1 });
+    const withMargin = openAt / 0.8;
+    const wide = withMargin + 100;
+    expect(ask(withMargin + 0.1, wide)).toMatchObject({ verdict: "pass", limit: withMargin + 0.1 });
+    expect(ask(withMargin - 0.1, wide)).toMatchObject({ verdict: "caution", limit: withMargin - 0.1 });
+    expect(ask(openAt + 0.1, wide)).toMatchObject({ verdict: "caution", limit: openAt + 0.1 });
     expect(ask(wide, openAt - 0.1).verdict).toBe("caution");
     expect(ask(openAt - 0.1, wide)).toMatchObject({ verdict: "caution", limit: openAt - 0.1 });
     expect(ask(closed - 0.1, wide).verdict).toBe("fail");

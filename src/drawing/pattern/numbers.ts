@@ -19,11 +19,15 @@ const OFF = 0.3;
 const DEAREST = 5;
 /** What the first and the last number may cost where nothing else tells them. */
 const DEAREST_END = 200;
+/** A line that would have no number at all may have one on a leader across an extension line. */
+const DEAREST_LEFT_OUT = 14;
 const STEPS = [CLEAR, CLEAR + 2, CLEAR + 4];
 /** How far to one side or the other of its line's end a number may stand, in steps. */
 const ASIDE = [0, 1, -1, 2, -2];
 /** A leader to a number that finds no room at its line: how far it runs, and how it is turned from outward. [mm of paper, degrees] */
 const LEADER = { lengthsMm: [6, 9, 12, 16, 20, 25], turnsDeg: [0, 20, -20, 40, -40, 60, -60, 80, -80] };
+/** Between others a number keeps its turn: its leader leans no further, and is no longer, or it would pass its neighbours'. [degrees, mm of paper] */
+const IN_TURN = { deg: 40, mm: 12 };
 /** A leader is liked less than a place at the line itself. */
 const LEADER_EXTRA = 1;
 
@@ -54,7 +58,11 @@ export function numberEnds(
     first !== undefined && number(board, { mark: first, marks, isEnd: true, elsewhere, forced });
   const isEnd = first?.closesRound !== true;
   const isLast = final === undefined || number(board, { mark: final, marks, isEnd, elsewhere, forced });
-  for (const mark of between) number(board, { mark, marks, isEnd: false, elsewhere, forced });
+  const missing = between.filter(
+    (mark) => !number(board, { mark, marks, isEnd: false, elsewhere, forced: false }),
+  );
+  // In a row that has every number a gap is miscounted: what finds no room at its line stands on a leader.
+  if (every === step && !elsewhere) for (const mark of missing) onLeader(board, mark, marks);
   return { first: isFirst, last: isLast };
 }
 
@@ -64,6 +72,29 @@ export function numberStill(board: Board, marks: readonly Mark[], told: Told): v
   const still = [told.first ? undefined : first, told.last || first?.closesRound ? undefined : last];
   for (const mark of still)
     if (mark) number(board, { mark, marks, isEnd: true, elsewhere: false, forced: true });
+}
+
+/** Every line that is drawn has its number at one of its ends at least, on a leader where there is no room beside it. */
+export function numberLeftOut(board: Board, ends: readonly (readonly Mark[])[], step: number): void {
+  for (const marks of ends)
+    for (const [i, mark] of marks.entries()) {
+      const isDrawn = i % step === 0 || i === marks.length - 1;
+      const told = new Set(
+        board.labels.flatMap(({ role, elements = [] }) => (role === "number" ? elements : [])),
+      );
+      if (!isDrawn || mark.elements.every((one) => told.has(one))) continue;
+      onLeader(board, mark, marks);
+    }
+}
+
+/** A number on a leader, across an extension line where it has to be; never across the plate. */
+function onLeader(board: Board, mark: Mark, marks: readonly Mark[]): void {
+  const { out } = mark;
+  if (!out) return;
+  const name = `number ${mark.text}`;
+  const inTurn = { mark, marks, out, most: IN_TURN };
+  if (board.tried(leaders(board, inTurn), DEAREST)) return;
+  board.put(name, leaders(board, { ...inTurn, across: true }), DEAREST_LEFT_OUT);
 }
 
 /** Do the first and the last number stand? */
@@ -123,20 +154,33 @@ const lettered = (board: Board, mark: Mark, at: Vec2) => ({
   elements: mark.elements,
 });
 
-/** The number at the end of a line of its own, which begins where the element ends and crosses no other. */
+/** The number at the end of a line of its own, which begins where the element ends and crosses no other, unless it may. */
 function* leaders(
   board: Board,
-  { mark, marks, out }: { mark: Mark; marks: readonly Mark[]; out: Vec2 },
+  {
+    mark,
+    marks,
+    out,
+    across = false,
+    most = { deg: Infinity, mm: Infinity },
+  }: {
+    mark: Mark;
+    marks: readonly Mark[];
+    out: Vec2;
+    across?: boolean;
+    most?: { deg: number; mm: number };
+  },
 ): Generator<Placing> {
   for (const length of LEADER.lengthsMm)
     for (const deg of LEADER.turnsDeg) {
+      if (length > most.mm || Math.abs(deg) > most.deg) continue;
       const turn = (deg * Math.PI) / 180;
       const [c, s] = [Math.cos(turn), Math.sin(turn)];
       const dir: Vec2 = [c * out[0] - s * out[1], s * out[0] + c * out[1]];
       const tip = add2(mark.at, scale2(dir, board.mm(length)));
       const at = add2(tip, scale2(dir, board.mm(roomAlong(board, mark, dir) + 0.6)));
       if (!isOwn(at, { mark, marks, most: board.mm(NOT_ITS) })) continue;
-      if (board.meets(add2(mark.at, scale2(dir, board.mm(OFF))), at)) continue;
+      if (board.meets(add2(mark.at, scale2(dir, board.mm(OFF))), at, { outlinesAlone: across })) continue;
       yield {
         strokes: [path("dimension", [mark.at, tip])],
         labels: [lettered(board, mark, at)],

@@ -5,6 +5,7 @@ import type { Vec2 } from "../../geometry/vector.ts";
 import type { Pdf } from "./document.ts";
 import { fittedTable } from "./fittedTable.ts";
 import { flow, roomOf } from "./flow.ts";
+import { NOUGHT } from "../origin.ts";
 import type { PointOnTemplate } from "./pointPicture.ts";
 import { readingPaper } from "./tilePaper.ts";
 import type { Tile, Tiling } from "./tiles.ts";
@@ -12,7 +13,7 @@ import { paragraph, type Run } from "./words.ts";
 
 /** What the sheets of marking points show, and what not. */
 export const pointFact = (lineName: string): string =>
-  `Only the sheets are printed that hold a marking point: a corner P of the outline, or an end of the ${lineName}. Each has a cross whose arms lie along the base line and square to it, its x and y from the lower left corner of the pattern as the marking table has them, the edge as far as the sheet goes with a dashed line that touches it there (its tangent), and the distance straight across to the next point round the edge, along a dash-dotted line where that runs clear of the edge. All points are listed on the sheets after this one.`;
+  `Only the sheets are printed that hold a marking point: a corner P of the outline, or an end of the ${lineName}. Each has a cross whose arms lie along the base line and square to it, its x and y as the marking table has them (${NOUGHT}), the edge as far as the sheet goes with a dashed line that touches it there (its tangent), and the distance straight across to the next point round the edge, along a dash-dotted line where that runs clear of the edge. All points are listed on the sheets after this one.`;
 
 /** How points are brought to the plate from sheets that are not glued into a whole. */
 export const POINT_STEPS: readonly string[] = [
@@ -41,7 +42,7 @@ export function pointList(
     ...paragraph(pdf, HEADING, { capMm: 3 }),
     withNext: true,
   };
-  const words = `In ${unitName(units)}, once round the edge from P1, counter-clockwise as the pattern lies. x and y from its lower left corner, as in the marking table; to the next straight across (derived here).`;
+  const words = `In ${unitName(units)}, once round the edge from P1, counter-clockwise as the pattern lies. As in the marking table ${NOUGHT}; to the next straight across (derived here).`;
   const table = fittedTable(
     pdf,
     {

@@ -1,4 +1,5 @@
 import { unitName } from "../../drawing/format.ts";
+import { NOUGHT } from "../../output/origin.ts";
 import type { MarkingRow, Report } from "../../report/report.ts";
 import { degrees, numbersIn } from "./numbers.ts";
 import { END_NAMES } from "./shapes.ts";
@@ -102,7 +103,7 @@ export function markingSentences(report: Report): string[] {
   const { columns, alike } = markingOf(report);
   const { gap = 0, lap = 0 } = part.seam ?? {};
   const sentences = [
-    `x and y from the lower left corner of the pattern, ${unitName(part.units)};`,
+    `${NOUGHT}, ${unitName(part.units)};`,
     `${hand.divisions} divisions of the whole round.`,
     gap > 0 || lap > 0 ? `Seam lines stand before the ${gap > 0 ? "gap is taken off" : "lap is added"}.` : "",
     columns.some(({ name }) => name === "Bend")

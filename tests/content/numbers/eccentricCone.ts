@@ -43,6 +43,7 @@ export const eccentricCone: Row[] = [
   ["to 30° on the small end it is #", diagonal(0, 30)],
   ["of our example grows from #", squareRadius(70)],
   ["from 260 on the steep side to #", squareRadius(180)],
+  ["In our example it is # times: one setting", squareRadius(180) / squareRadius(70)],
   ["here the lines differ by #", 300 - 250],
   ["lose 1.1 % of the girth, about #", 1000 * (PI - 12 * sin(PI / 12))],
   ["Twenty-four lose #", 1000 * (PI - 24 * sin(PI / 24))],
