@@ -64,7 +64,7 @@ const MM_PER_METRE = 1000;
 const HALF_SHELLS = 2;
 
 const RULE =
-  "facet error R (1 − cos φ/2) at the wide end ≤ what the part permits, else half the thickness, at least 0.5 mm; spacing at the wide end ≥ half the die opening; a line's angle is the turning between the middles of its neighbouring spaces; force = 1.33 × tensile strength × bent length × thickness² / die opening; hits from both seam edges to the middle (common practice, no source)";
+  "facet error R (1 − cos φ/2) where the lines lie farthest apart ≤ what the part permits, else half the thickness, at least 0.5 mm; spacing there ≥ half the die opening; a line's angle is the turning between the middles of its neighbouring spaces; force = 1.33 × tensile strength × bent length × thickness² / die opening; hits from both seam edges to the middle (common practice, no source)";
 
 /**
  * Bend lines, angles, forces and order of hits for every curved stretch of the part's blanks; null where its blanks are

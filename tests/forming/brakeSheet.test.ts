@@ -184,7 +184,9 @@ describe("the printed brake sheet of a duct shoe", () => {
   it("says how a part of a line is bent, and names the middle line of each corner by its number", () => {
     const { text } = step("bend");
     expect(plan.lines.some(({ stopsShortMm }) => stopsShortMm > 0)).toBe(true);
-    expect(text).toMatch(/with a punch no longer than that, or with the narrow end hung out past the end/);
+    expect(text).toMatch(
+      /with a punch no longer than that, or with the rectangular end hung out past the end/,
+    );
     const named = /middle line \(lines? ([^)]*)\)/.exec(text)![1]!;
     const numbers = [...named.matchAll(/\d+/g)].map(([one]) => Number(one));
     expect(numbers.length).toBeGreaterThan(0);

@@ -1,5 +1,6 @@
 import type { PartAsked } from "../asked.ts";
 import { type BrakeDepth, ONE_DEPTH_DEG } from "../brakeDepths.ts";
+import { brakeEnds } from "../brakeEnds.ts";
 import type { BrakePlan } from "../brakePlan.ts";
 import type { BrakeRemark } from "../brakeRemarks.ts";
 import { COMMON_PRACTICE } from "../judge.ts";
@@ -39,6 +40,7 @@ function mark(asked: LiftAsked, plan: BrakePlan): PlanStep {
   const { item } = asked;
   const lines = Math.round(plan.lines.length / Math.max(1, item.pieces));
   const turned = item.faceUp === "outside";
+  const short = plan.lines.some(({ stopsShortMm }) => stopsShortMm > 0);
   const face = turned
     ? "The pattern is drawn with its outside up: turn the blank over and scribe on the inside; lines that the cutting table has marked are then below"
     : "Inside up, as the pattern is drawn";
@@ -46,7 +48,7 @@ function mark(asked: LiftAsked, plan: BrakePlan): PlanStep {
     id: "mark",
     phase: "set-up",
     title: "Dress and mark",
-    text: `Dress the edges. ${face}. The punch presses on the inside: the plate folds upwards, towards you. Scribe the ${lines} bend lines of each piece on the inside, by their distances along both edges from seam edge 1 (see the picture and the table). Write its number and the letter of its depth to each. Where a line is not bent over its whole length, mark how far from the wide end it is.`,
+    text: `Dress the edges. ${face}. The punch presses on the inside: the plate folds upwards, towards you. Scribe the ${lines} bend lines of each piece on the inside, by their distances along both edges from seam edge 1 (see the picture and the table). Write its number and the letter of its depth to each.${short ? ` Where a line is dashed there it is not bent: mark the end of its bent length, measured from the ${brakeEnds(item).from}.` : ""}`,
     figures: [],
     cautions: [SHARP, ...liftCautions(asked, "brake")],
     toNote: [],

@@ -1,5 +1,6 @@
 import type { PartAsked } from "../asked.ts";
 import type { LiftAsked } from "./lifting.ts";
+import { type BrakeEnds, brakeEnds } from "../brakeEnds.ts";
 import type { BrakePlan } from "../brakePlan.ts";
 import { AS_DRAWN, COMMON_PRACTICE } from "../judge.ts";
 import { number } from "../say.ts";
@@ -14,7 +15,7 @@ import { mm, type NumberedStep, numbered, type PlanStep } from "./step.ts";
 const TIPS = {
   corner: (lines: string) =>
     `At the tip of each corner fold the rest along the corner's middle line${lines}. Short hits, a little at a time, with no depth of their own, until its two flats stand as checked in the next step.`,
-  cone: () => "The narrow end beyond them is drawn in over a bar, by template.",
+  cone: () => "The small end beyond them is drawn in over a bar, by template.",
   point: () =>
     "Next to the point no line can be bent: cut a small end and cap it, or draw the tip in over a bar by template.",
 } as const;
@@ -34,8 +35,8 @@ function middleLines({ lines, zones }: BrakePlan): string {
 }
 
 /** How a brake bends a part of a line only. */
-const SHORT_HITS =
-  "Bend those over the bent length in the table alone, from the wide end: with a punch no longer than that, or with the narrow end hung out past the end of punch and die.";
+const shortHits = ({ from, towards }: BrakeEnds): string =>
+  `Bend those over the bent length in the table alone, from the ${from}: with a punch no longer than that, or with the ${towards} hung out past the end of punch and die.`;
 
 /** A piece so narrow that no hit finds room over the die. */
 const NO_LINES: PlanStep = {
@@ -58,15 +59,16 @@ function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
   const range = least === most ? least : `${least} to ${most}`;
   const tips = TIPS[corners ? "corner" : isPointed(item) ? "point" : "cone"](middleLines(plan));
   const template = brakeTemplate(asked);
+  const ends = brakeEnds(item);
   const look = lookAt(plan, "bend");
   return {
     id: "bend",
     phase: "bending",
     title: "Bend line by line",
-    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle (${range}), to the depth of its letter. Go from seam edge 1 to the middle. Then turn the piece and go from seam edge 2 to the middle. Underbend at first. Try the template after every few hits. ${template.words}.${short > 0 ? ` Where lines run nearer to each other than half the die opening they stop short of the narrow end, by up to ${say.length(short)}. ${SHORT_HITS} ${tips}` : ""}`,
+    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle (${range}), to the depth of its letter. Go from seam edge 1 to the middle. Then turn the piece and go from seam edge 2 to the middle. Underbend at first. Try the template after every few hits. ${template.words}.${short > 0 ? ` Where lines run nearer to each other than half the die opening they stop short of the ${ends.towards}, by up to ${say.length(short)}. ${shortHits(ends)} ${tips}` : ""}`,
     figures: [
       ...(short > 0
-        ? [mm("lines stop short of the narrow end by up to", short, "metalforming-step-bending")]
+        ? [mm(`lines stop short of the ${ends.towards} by up to`, short, "metalforming-step-bending")]
         : []),
       ...template.figures,
     ],

@@ -39,14 +39,17 @@ export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; rea
     means: "What is left to seam edges that lie on the curve.",
   },
   "forming.plans[].brake.zones[].spacingMm": { means: "Distance between lines along the edges." },
-  "forming.plans[].brake.zones[].spacingMm.wide": { unit: "mm", means: "At the wide end." },
+  "forming.plans[].brake.zones[].spacingMm.wide": {
+    unit: "mm",
+    means: "Where the lines lie farthest apart: at the round end, or a cone’s large end.",
+  },
   "forming.plans[].brake.zones[].spacingMm.narrow": {
     unit: "mm",
-    means: "At the narrow end; nought at a corner.",
+    means: "Where they run together; nought at the tip of a corner.",
   },
   "forming.plans[].brake.zones[].facetMm": {
     unit: "mm",
-    means: "Height of a facet’s middle under the true curve at the wide end.",
+    means: "Height of a facet’s middle under the true curve where the lines lie farthest apart.",
   },
   "forming.plans[].brake.zones[].roomForAll": {
     means: "Does the die leave room for as many hits as the facet error asks?",
@@ -64,7 +67,7 @@ export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; rea
   "forming.plans[].brake.lines[].lengthMm": { unit: "mm", means: "True length from end to end." },
   "forming.plans[].brake.lines[].stopsShortMm": {
     unit: "mm",
-    means: "How far short of the narrow end it stops.",
+    means: "How far it stops short of the end where the lines run together.",
   },
   "forming.plans[].brake.lines[].alongMm": {
     means: "Where it meets the edges, from seam edge 1 of the plate.",
