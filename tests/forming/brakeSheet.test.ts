@@ -168,6 +168,37 @@ describe("the printed brake sheet of a duct shoe", () => {
     ]);
   });
 
+  it("says crane where the bent piece or the tacked part hangs, each by its own mass", () => {
+    const steps = (part: NamedPart, handLiftKg: number) => {
+      const one = { ...shop([longBrake()]), handLiftKg };
+      const out = develop(part, { catalogue: loadCatalogue().catalogue, shop: one });
+      if (out.kind === "refused") throw new Error("refused");
+      const { forming, blanks } = out.report;
+      return {
+        at: (id: string) => forming.plans[0]!.steps.find((step) => step.id === id)!.cautions.join(" "),
+        masses: blanks.map(({ massKg }) => massKg),
+      };
+    };
+    const halves = { ...shoe, pieces: 2 };
+    const { masses } = steps(halves, 1);
+    const [piece, whole] = [Math.max(...masses), masses[0]! + masses[1]!];
+    const heavy = steps(halves, piece - 1);
+    expect(heavy.at("bend")).toContain(`Crane: ${say.mass(piece)}.`);
+    expect(heavy.at("tack")).toContain(
+      `a piece weighs ${say.mass(piece)}, the tacked part ${say.mass(whole)}.`,
+    );
+    expect(heavy.at("inspect")).toContain(`Crane: ${say.mass(whole)}.`);
+    const between = steps(halves, (piece + whole) / 2);
+    expect(between.at("bend")).not.toContain("Crane");
+    expect(between.at("tack")).toContain(`Tacked together it weighs ${say.mass(whole)}: crane.`);
+    expect(between.at("inspect")).toContain(`Crane: ${say.mass(whole)}.`);
+    const [one] = steps(shoe, 1).masses;
+    for (const id of ["bend", "tack", "inspect"])
+      expect(steps(shoe, 1).at(id)).toContain(`Crane: ${say.mass(one!)}.`);
+    const light = steps(halves, whole + 1);
+    for (const id of ["bend", "tack", "inspect"]) expect(light.at(id)).not.toMatch(/crane/i);
+  });
+
   it("says how large a trial strip is", () => {
     // Four openings of the 32 die are less than 300 mm; ten thicknesses of 4 mm less than 50 mm.
     expect(step("strip").text).toContain("at least 300 mm across the line and 50 mm along it");

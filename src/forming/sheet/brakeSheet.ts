@@ -1,5 +1,5 @@
 import type { PartAsked } from "../asked.ts";
-import type { LiftAsked } from "./lifting.ts";
+import { craneOf, type LiftAsked, withLifting } from "./lifting.ts";
 import { type BrakeEnds, brakeEnds } from "../brakeEnds.ts";
 import type { BrakePlan } from "../brakePlan.ts";
 import { AS_DRAWN, COMMON_PRACTICE } from "../judge.ts";
@@ -112,7 +112,8 @@ function checkCorners(asked: PartAsked, plan: BrakePlan): PlanStep[] {
   ];
 }
 
-function tackOf({ item, say }: PartAsked): PlanStep {
+function tackOf(asked: LiftAsked): PlanStep {
+  const { item, say } = asked;
   const { seamGapMm: gapMm = 0, seamLapMm: lapMm = 0, pieces } = item;
   const edges =
     lapMm > 0
@@ -127,7 +128,10 @@ function tackOf({ item, say }: PartAsked): PlanStep {
     title: "Tack",
     text: `Stand the ${pieces === 1 ? "piece" : "pieces"} on a drawn outline of the larger end. Bring ${lapMm > 0 ? "" : "the "}${edges}. Set sound tacks from the middle outwards.${left}`,
     figures: gapMm > 0 ? [mm("gap between the seam edges", gapMm, AS_DRAWN)] : [],
-    cautions: ["Hot work: fire watch and ventilation by local rules."],
+    cautions: [
+      "Hot work: fire watch and ventilation by local rules.",
+      ...(pieces === 1 ? craneOf(asked) : []),
+    ],
     toNote: gapMm > 0 ? [{ label: "seam gap, measured", unit: "mm", planned: gapMm }] : [],
     basis: COMMON_PRACTICE,
   };
@@ -139,7 +143,7 @@ export function brakeSheet(asked: LiftAsked, plan: BrakePlan): NumberedStep[] {
     plan.lines.length > 0
       ? [...brakeSetUp(asked, plan), bend(asked, plan), ...checkCorners(asked, plan)]
       : [NO_LINES];
-  return numbered([...work, tackOf(asked), INSPECT]);
+  return withLifting(asked, numbered([...work, tackOf(asked), INSPECT]));
 }
 
 /** How a lot goes through the brake. Nothing for a single blank. */
