@@ -5,6 +5,7 @@ import { type BehindPunch, behindPunch } from "./brakeBehind.ts";
 import { brakeBends } from "./brakeBends.ts";
 import { type BrakeLine, type BrakeZone, orderOfHits } from "./brakeLines.ts";
 import { type BrakeRemark, remarksOf } from "./brakeRemarks.ts";
+import { type BrakeTips, brakeTips } from "./brakeTips.ts";
 import { bentDeg, HALF_TURN_DEG } from "./offThePunch.ts";
 import { DERIVED } from "./judge.ts";
 import { leastOpeningMm } from "./dieOpening.ts";
@@ -51,6 +52,8 @@ export interface BrakePlan {
   readonly piecesToComeOff: number;
   /** Plate behind the punch, at the hit where it is most; null where nothing is hit. */
   readonly behind: BehindPunch | null;
+  /** The folds at the tips, where they want a wider die than the lines; else null. */
+  readonly tips: BrakeTips | null;
   /** What has to be looked at before the first hit, worst first. */
   readonly remarks: readonly BrakeRemark[];
   readonly basis: string;
@@ -119,6 +122,7 @@ export function brakePlan(
     leastInsideRadiusMm: radius.radius,
     behind: behindPunch(item, bends),
   };
+  const fold = sharpFold({ ...asked, dieMm: die, bends, brake });
   return {
     ...shape,
     dieMm: die,
@@ -139,7 +143,8 @@ export function brakePlan(
         ? null
         : Math.min(brakeForceKN ?? Infinity, force(longestHitMm, CONSTANT.greatest, strongest)),
     forceKNPerM: force(MM_PER_METRE, CONSTANT.greatest, strongest ?? tensileMPa),
-    remarks: remarksOf(asked, shape, { brake, fold: sharpFold({ ...asked, dieMm: die, bends, brake }) }),
+    tips: fold && fold.verdict !== "pass" ? brakeTips(asked, { bends, brake }) : null,
+    remarks: remarksOf(asked, shape, { brake, fold }),
     basis: DERIVED,
     rule: RULE,
   };

@@ -10,7 +10,7 @@ import { widerDie } from "./sharpFold.ts";
 export interface BrakeRemark {
   readonly id: "throat" | "off-the-punch" | "facets" | "sharp-fold" | "seam-edge";
   /** The step of the work sheet at which it bites. */
-  readonly step: "tooling" | "bend";
+  readonly step: "tooling" | "bend" | "tips";
   /** In whole sentences. */
   readonly text: string;
 }
@@ -70,7 +70,7 @@ export function remarksOf(
     const radius = say.length(plan.insideRadiusMm);
     remarks.push({
       id: "sharp-fold",
-      step: "bend",
+      step: "tips",
       text: `The sharp fold at the tip of a corner over this die comes out near ${radius} inside, less than the ${say.length(plan.leastInsideRadiusMm)} advised, and may crack: use a wider die there, ${wider}; hits of a few degrees are not in question.`,
     });
   }

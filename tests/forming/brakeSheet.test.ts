@@ -68,7 +68,7 @@ describe("the printed brake sheet of a duct shoe", () => {
     );
     expect(said("bend")).toMatch(/turns by 333° and closes round the punch/);
     // A sixth of the opening is left as inside radius; 1.5 times 4 mm is advised: 36 mm, and the rack has 40.
-    expect(said("bend")).toMatch(
+    expect(said("tips")).toMatch(
       /sharp fold at the tip.*use a wider die there, a die of 36 mm or more, here 40 mm/,
     );
     for (const { step: at, text } of plan.remarks) expect(step(at).cautions).toContain(text);
@@ -213,7 +213,7 @@ describe("the printed brake sheet of a duct shoe", () => {
   });
 
   it("says how a part of a line is bent, and names the middle line of each corner by its number", () => {
-    const { text } = step("bend");
+    const text = [step("bend").text, step("tips").text].join(" ");
     expect(plan.lines.some(({ stopsShortMm }) => stopsShortMm > 0)).toBe(true);
     expect(text).toMatch(
       /with a punch no longer than that, or with the rectangular end hung out past the end/,
@@ -227,6 +227,29 @@ describe("the printed brake sheet of a duct shoe", () => {
       const place = zone.indexOf(one);
       expect(Math.abs(place - (zone.length - 1) / 2)).toBeLessThanOrEqual(0.5);
     }
+  });
+
+  it("has a step of its own for the wider die at the tips: its limit, its strip, and why it is not for the lines", () => {
+    const { text, toNote } = step("tips");
+    const longest = Math.max(...plan.lines.map(({ stopsShortMm }) => stopsShortMm));
+    expect(plan.tips).toMatchObject({ leastDieMm: 36, dieMm: 40, longestMm: longest });
+    // F = K·TS·w·t²/V by hand over the 40 die.
+    expect(plan.tips!.forceLimitKN).toBeCloseTo((1.6 * 360 * longest * 16) / 40 / 1000, 6);
+    expect(plan.tips!.forceLimitMostKN).toBeCloseTo((1.6 * 510 * longest * 16) / 40 / 1000, 6);
+    expect(text).toContain("change the die: 40 mm (at least 36 mm)");
+    expect(text).toContain(`Set the force limit to ${say.force(plan.tips!.forceLimitKN)}, never above`);
+    expect(text).toMatch(/Fold a strip .* to 97\.8° between its legs, and look for cracks/);
+    // Half of 40 instead of half of 32 between the lines: a quarter further from the tips, with as many lines.
+    expect(text).toMatch(
+      /Not for the lines: over it they would stop short by up to [\d.]+ mm, not 206\.5 mm/,
+    );
+    expect(plan.tips!.throughout.stopsShortMm).toBeGreaterThan(longest);
+    expect(toNote.map(({ planned }) => planned)).toEqual([40, plan.tips!.forceLimitKN]);
+    expect(step("bend").text).toContain("The tips are folded in the next step.");
+    const round = planOn(shoe, longBrake({ dies: [40] }));
+    expect(round.plan.tips).toBeNull();
+    expect(round.steps.map(({ id }) => id)).not.toContain("tips");
+    expect(round.step("bend").text).toContain("fold the rest along the corner's middle line");
   });
 
   it("has a strip and a line to note for each different angle, borders too", () => {

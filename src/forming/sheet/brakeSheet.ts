@@ -5,10 +5,10 @@ import type { BrakePlan } from "../brakePlan.ts";
 import { AS_DRAWN, COMMON_PRACTICE } from "../judge.ts";
 import { number } from "../say.ts";
 import { isPointed } from "../skin.ts";
-import { listed } from "../words.ts";
 import { brakeSetUp, depthBoxes, GUARDS, lookAt } from "./brakeSetUp.ts";
 import { brakeTemplate, cornerCheck } from "./brakeTemplates.ts";
 import { INSPECT } from "./finish.ts";
+import { foldTips, middleLines } from "./foldTips.ts";
 import { mm, type NumberedStep, numbered, type PlanStep } from "./step.ts";
 
 /** What becomes of the metal beyond the ends of lines that stop short. */
@@ -19,20 +19,6 @@ const TIPS = {
   point: () =>
     "Next to the point no line can be bent: cut a small end and cap it, or draw the tip in over a bar by template.",
 } as const;
-
-/** The middle line of every corner of the first piece, or the two on both sides of its middle: " (lines 4 and 11)". */
-function middleLines({ lines, zones }: BrakePlan): string {
-  const first = zones[0]?.piece;
-  const own = zones.filter(({ piece }) => piece === first);
-  const numbers = own.flatMap(({ zone }) => {
-    const hits = lines.filter((one) => one.piece === first && one.zone === zone);
-    const [low, high] = [hits[Math.floor((hits.length - 1) / 2)], hits[Math.floor(hits.length / 2)]];
-    if (!low || !high) return [];
-    return [low === high ? `${low.number}` : `between ${low.number} and ${high.number}`];
-  });
-  if (numbers.length === 0) return "";
-  return ` (line${numbers.length > 1 ? "s" : ""} ${listed(numbers)}${zones.length > own.length ? " of a piece" : ""})`;
-}
 
 /** How a brake bends a part of a line only. */
 const shortHits = ({ from, towards }: BrakeEnds): string =>
@@ -57,7 +43,9 @@ function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
   const short = Math.max(0, ...plan.lines.map(({ stopsShortMm }) => stopsShortMm));
   const [least, most] = [Math.min(...angles), Math.max(...angles)].map((deg) => `${number(deg, 1)}°`);
   const range = least === most ? least : `${least} to ${most}`;
-  const tips = TIPS[corners ? "corner" : isPointed(item) ? "point" : "cone"](middleLines(plan));
+  const tips = plan.tips
+    ? "The tips are folded in the next step."
+    : TIPS[corners ? "corner" : isPointed(item) ? "point" : "cone"](middleLines(plan));
   const template = brakeTemplate(asked);
   const ends = brakeEnds(item);
   const look = lookAt(plan, "bend");
@@ -141,7 +129,12 @@ function tackOf(asked: LiftAsked): PlanStep {
 export function brakeSheet(asked: LiftAsked, plan: BrakePlan): NumberedStep[] {
   const work =
     plan.lines.length > 0
-      ? [...brakeSetUp(asked, plan), bend(asked, plan), ...checkCorners(asked, plan)]
+      ? [
+          ...brakeSetUp(asked, plan),
+          bend(asked, plan),
+          ...foldTips(asked, plan),
+          ...checkCorners(asked, plan),
+        ]
       : [NO_LINES];
   return withLifting(asked, numbered([...work, tackOf(asked), INSPECT]));
 }

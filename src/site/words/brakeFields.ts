@@ -137,11 +137,45 @@ export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; rea
   },
   "forming.plans[].brake.behind.piece": { means: "The piece of that hit." },
   "forming.plans[].brake.behind.line": { means: "Its number." },
+  "forming.plans[].brake.tips": {
+    means: "The folds at the tips of corners, where they want a wider die than the lines; else null.",
+  },
+  "forming.plans[].brake.tips.leastDieMm": {
+    unit: "mm",
+    means: "Least opening for the least inside radius advised.",
+  },
+  "forming.plans[].brake.tips.dieMm": {
+    unit: "mm",
+    means: "The rack’s narrowest die that opens so far; null where no rack is known, or none does.",
+  },
+  "forming.plans[].brake.tips.longestMm": {
+    unit: "mm",
+    means: "The longest fold: what the lines leave at a tip.",
+  },
+  "forming.plans[].brake.tips.forceLimitKN": {
+    unit: "kN",
+    means: "What to set the force limit to for it, no more than the brake has.",
+  },
+  "forming.plans[].brake.tips.forceLimitMostKN": {
+    unit: "kN",
+    means: "What that may be raised to for the strongest plate of the grade; null where that is not known.",
+  },
+  "forming.plans[].brake.tips.throughout": { means: "Why this die does not serve the lines too." },
+  "forming.plans[].brake.tips.throughout.stopsShortMm": {
+    unit: "mm",
+    means: "How far lines would stop short over it, at most.",
+  },
+  "forming.plans[].brake.tips.throughout.facetMm": {
+    unit: "mm",
+    means: "How far its facets would stand off the true curve, at most.",
+  },
   "forming.plans[].brake.remarks": { means: "What has to be looked at before the first hit, worst first." },
   "forming.plans[].brake.remarks[].id": {
     means: "“throat”, “off-the-punch”, “facets”, “sharp-fold” or “seam-edge”.",
   },
-  "forming.plans[].brake.remarks[].step": { means: "The step at which it bites: “tooling” or “bend”." },
+  "forming.plans[].brake.remarks[].step": {
+    means: "The step at which it bites: “tooling”, “bend” or “tips”.",
+  },
   "forming.plans[].brake.remarks[].text": { means: "In sentences." },
   "forming.plans[].brake.basis": { means: "A source of the list, or “derived here”." },
   "forming.plans[].brake.rule": { means: "The rules in words." },
