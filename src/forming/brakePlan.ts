@@ -2,7 +2,7 @@ import type { PartAsked } from "./asked.ts";
 import { airBendForceN } from "./airBend.ts";
 import { type BrakeDepth, depthOf, depthsOf } from "./brakeDepths.ts";
 import { type BehindPunch, behindPunch } from "./brakeBehind.ts";
-import { brakeBends } from "./brakeBends.ts";
+import { brakeBends, LEAST_FACET_MM } from "./brakeBends.ts";
 import { type BrakeLine, type BrakeZone, orderOfHits } from "./brakeLines.ts";
 import { type BrakeRemark, remarksOf } from "./brakeRemarks.ts";
 import { type BrakeTips, brakeTips } from "./brakeTips.ts";
@@ -66,8 +66,8 @@ const MM_PER_METRE = 1000;
 /** Half shells come off the punch sideways; a whole one closes round it. Derived here. */
 const HALF_SHELLS = 2;
 
-const RULE =
-  "facet error R (1 − cos φ/2) where the lines lie farthest apart ≤ what the part permits, else half the thickness, at least 0.5 mm; spacing there ≥ half the die opening; a line's angle is the turning between the middles of its neighbouring spaces; force = 1.33 × tensile strength × bent length × thickness² / die opening; hits from both seam edges to the middle (common practice, no source)";
+const ruleOf = ({ say }: PartAsked): string =>
+  `facet error R (1 − cos φ/2) where the lines lie farthest apart ≤ what the part permits, else half the thickness, at least ${say.length(LEAST_FACET_MM)}; spacing there ≥ half the die opening; a line's angle is the turning between the middles of its neighbouring spaces; force = 1.33 × tensile strength × bent length × thickness² / die opening; hits from both seam edges to the middle (common practice, no source)`;
 
 /**
  * Bend lines, angles, forces and order of hits for every curved stretch of the part's blanks; null where its blanks are
@@ -146,6 +146,6 @@ export function brakePlan(
     tips: fold && fold.verdict !== "pass" ? brakeTips(asked, { bends, brake }) : null,
     remarks: remarksOf(asked, shape, { brake, fold }),
     basis: DERIVED,
-    rule: RULE,
+    rule: ruleOf(asked),
   };
 }

@@ -1,7 +1,7 @@
 import type { PartAsked } from "./asked.ts";
 import type { BrakePlan } from "./brakePlan.ts";
 import type { BehindPunch } from "./brakeBehind.ts";
-import { brakeThroat, lineWords } from "./brakeThroat.ts";
+import { brakeThroat, lineWords, morePieces } from "./brakeThroat.ts";
 import type { Check } from "./check.ts";
 import type { PressBrake } from "./machine.ts";
 import { widerDie } from "./sharpFold.ts";
@@ -33,7 +33,7 @@ function throat(asked: PartAsked, behind: BehindPunch | null, brake: PressBrake 
       text:
         check.limit === null
           ? check.advice
-          : `Even with its shallower side behind the punch up to ${depth} of plate lie there (${lineWords(behind, item.pieces)}), and the throat of this brake is ${say.length(check.limit)} deep: try with the flat blank first. Let it hang out past the frame at the end of the bed, bend it on a deeper brake, or make the part in more pieces.`,
+          : `Even with its shallower side behind the punch up to ${depth} of plate lie there (${lineWords(behind, item.pieces)}), and the throat of this brake is ${say.length(check.limit)} deep: try with the flat blank first. Let it hang out past the frame at the end of the bed, bend it on a deeper brake, or make the part in ${morePieces(item, check.limit)}. The foreman decides which before the blank is cut.`,
     },
   ];
 }

@@ -255,6 +255,7 @@ describe("the printed brake sheet of a duct shoe", () => {
   it("has a strip and a line to note for each different angle, borders too", () => {
     const angles = ["A, 8.3°", "B, 12.2°", "C, 12.8°", "D, 14.5°"];
     expect(step("strip").toNote.map(({ label }) => label)).toEqual(angles.map((one) => `${one}: ram depth`));
+    expect(step("strip").text).toContain("180° less that: A 171.7°, B 167.8°, C 167.2°, D 165.5°.");
     expect(step("strip").text).toContain("A 8.3° (the lines beside a flat); B 12.2°; C 12.8°; D 14.5°");
     expect(step("bend").toNote).toHaveLength(4);
     for (const line of plan.lines) {

@@ -32,6 +32,12 @@ const KINDS = { border: " (the lines beside a flat)", inner: "", both: "" } as c
 const depthWords = ({ depths }: BrakePlan): string =>
   depths.map((one) => `${one.letter} ${angleOf(one)}${KINDS[one.kind]}`).join("; ");
 
+/** What a protractor reads between the legs of each strip: "A 171.7°, B 167.8°". */
+const legWords = ({ depths }: BrakePlan): string =>
+  depths
+    .map(({ letter, fromDeg, toDeg }) => `${letter} ${number(180 - (fromDeg + toDeg) / 2, 1)}°`)
+    .join(", ");
+
 /** A box for each depth. */
 export const depthBoxes = ({ depths }: BrakePlan, label: string): NoteBox[] =>
   depths.map((one) => ({ label: `${one.letter}, ${angleOf(one)}: ${label}`, unit: "mm" }));
@@ -131,7 +137,7 @@ function strip({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
     id: "strip",
     phase: "set-up",
     title: several ? "Trial strips" : "Trial strip",
-    text: `Cut ${strips}, ${size}. Its line lies to the rolling direction as on the blank. Bend it over the same die. Note the ram depth that leaves the angle after springback: ${depthWords(plan)}. The table has the letter of each line. A bend angle is what the plate turns by, from flat.${unlike(plan)}`,
+    text: `Cut ${strips}, ${size}. Its line lies to the rolling direction as on the blank. Bend it over the same die. Let the punch just touch the strip on the die: ram depths count from there. Go deeper little by little and note the depth that leaves the angle after springback: ${depthWords(plan)}. The table has the letter of each line. A bend angle is what the plate turns by, from flat; a protractor between the legs reads 180° less that: ${legWords(plan)}. Bent too far, take another strip and go less deep.${unlike(plan)}`,
     figures: [
       mm("trial strip, across the line at least", acrossMm, COMMON_PRACTICE),
       mm("trial strip, along the line at least", alongMm, COMMON_PRACTICE),

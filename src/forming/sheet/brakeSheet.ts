@@ -63,7 +63,7 @@ function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
     cautions: [
       GUARDS,
       ...look,
-      "A line bent too far is hard to open again.",
+      "A line bent too far is hard to open again: bend its neighbours less, by the template.",
       "Look before each hit that no flange meets ram, punch holder or frame as it swings up.",
     ],
     toNote: depthBoxes(plan, "in the end"),

@@ -62,7 +62,7 @@ export function foldTips(asked: PartAsked, plan: BrakePlan): PlanStep[] {
       id: "tips",
       phase: "bending",
       title: "Fold the tips over a wider die",
-      text: `When all lines of all pieces are bent, change the die: ${die}. Set the force limit to ${say.force(tips.forceLimitKN)}${raised}. Fold a strip of the same plate over it first, ${stripWords(plan)}, and look for cracks on its outside. Then fold the tip of each corner along its middle line${middleLines(plan)}, from where the bent length ends: ${longest} at most. Use a punch no longer than the fold, or hang the ${from} out past the end of punch and die. Short hits, a little at a time, with no depth of their own, until its two flats stand as checked in the next step.${notThroughout(asked, plan)}`,
+      text: `When all lines${plan.lines.some(({ piece }) => piece > 1) ? " of all pieces" : ""} are bent, change the die: ${die}. Set the force limit to ${say.force(tips.forceLimitKN)}${raised}. Fold a strip of the same plate over it first, ${stripWords(plan)}, and look for cracks on its outside. Then fold the tip of each corner along its middle line${middleLines(plan)}, from where the bent length ends: ${longest} at most. Use a punch no longer than the fold, or hang the ${from} out past the end of punch and die. Short hits, a little at a time, with no depth of their own, until its two flats stand as checked in the next step.${notThroughout(asked, plan)}`,
       figures: [
         mm("die for the tips, opening at least", tips.leastDieMm, COMMON_PRACTICE),
         ...(tips.dieMm === null ? [] : [mm("die for the tips", tips.dieMm, COMMON_PRACTICE)]),
