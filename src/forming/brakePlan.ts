@@ -7,6 +7,7 @@ import { type BrakeLine, type BrakeZone, orderOfHits } from "./brakeLines.ts";
 import { type BrakeRemark, remarksOf } from "./brakeRemarks.ts";
 import { type BrakeTips, brakeTips } from "./brakeTips.ts";
 import { bentDeg, HALF_TURN_DEG } from "./offThePunch.ts";
+import type { Check } from "./check.ts";
 import { DERIVED } from "./judge.ts";
 import { leastOpeningMm } from "./dieOpening.ts";
 import type { PressBrake } from "./machine.ts";
@@ -74,11 +75,12 @@ const ruleOf = ({ say }: PartAsked): string =>
  * not known.
  *
  * @param dieMm opening of the die; by default the least for this thickness
+ * @param checks what the brake was asked of the part
  * @see derived here; groover-memory for the force, metalforming-step-bending for the spacing
  */
 export function brakePlan(
   asked: PartAsked,
-  { dieMm, brake }: { dieMm?: number; brake?: PressBrake } = {},
+  { dieMm, brake, checks }: { dieMm?: number; brake?: PressBrake; checks?: readonly Check[] } = {},
 ): BrakePlan | null {
   const { item } = asked;
   const least = leastOpeningMm(item.thicknessMm);
@@ -144,7 +146,7 @@ export function brakePlan(
         : Math.min(brakeForceKN ?? Infinity, force(longestHitMm, CONSTANT.greatest, strongest)),
     forceKNPerM: force(MM_PER_METRE, CONSTANT.greatest, strongest ?? tensileMPa),
     tips: fold && fold.verdict !== "pass" ? brakeTips(asked, { bends, brake }) : null,
-    remarks: remarksOf(asked, shape, { brake, fold }),
+    remarks: remarksOf(asked, shape, { brake, fold, checks }),
     basis: DERIVED,
     rule: ruleOf(asked),
   };

@@ -8,7 +8,7 @@ import { widerDie } from "./sharpFold.ts";
 
 /** Something to look at before the first hit. */
 export interface BrakeRemark {
-  readonly id: "throat" | "off-the-punch" | "facets" | "sharp-fold" | "seam-edge";
+  readonly id: "throat" | "off-the-punch" | "facets" | "sharp-fold" | "seam-edge" | "others";
   /** The step of the work sheet at which it bites. */
   readonly step: "tooling" | "bend" | "tips";
   /** In whole sentences. */
@@ -38,15 +38,23 @@ function throat(asked: PartAsked, behind: BehindPunch | null, brake: PressBrake 
   ];
 }
 
+/** Checks that a remark speaks of. */
+const TOLD: ReadonlySet<string> = new Set(["brake-throat", "off-the-punch", "bend-spacing", "sharp-fold"]);
+
 /**
  * What has to be looked at, worst first.
  *
+ * @param checks what the brake was asked: cautions that have no remark of their own are named
  * @param fold the check of the sharp folds over this die, which the verdict of the part hangs on too
  */
 export function remarksOf(
   asked: PartAsked,
   plan: Planned,
-  { brake, fold }: { brake: PressBrake | undefined; fold: Check | null },
+  {
+    brake,
+    fold,
+    checks = [],
+  }: { brake: PressBrake | undefined; fold: Check | null; checks?: readonly Check[] | undefined },
 ): BrakeRemark[] {
   const { item, say } = asked;
   const remarks = throat(asked, plan.behind, brake);
@@ -79,6 +87,13 @@ export function remarksOf(
       id: "seam-edge",
       step: "bend",
       text: "At a seam edge on a curve no punch bends the last half space: pre-bend it over a bar, or draw it in when the seam is tacked.",
+    });
+  const others = checks.filter(({ id, verdict }) => verdict === "caution" && !TOLD.has(id));
+  if (others.length > 0)
+    remarks.push({
+      id: "others",
+      step: "tooling",
+      text: `With care too: ${others.map(({ title }) => title).join("; ")}. The part’s page says why.`,
     });
   return remarks;
 }

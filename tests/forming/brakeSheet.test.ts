@@ -100,6 +100,14 @@ describe("the printed brake sheet of a duct shoe", () => {
     expect(verdict).toBe("caution");
   });
 
+  it("names every other caution of the brake's own checks", () => {
+    const weak = planOn(shoe, longBrake({ forceKN: 120, dies: [32] }));
+    const remark = weak.plan.remarks.find(({ id }) => id === "others")!;
+    expect(remark.text).toBe("With care too: Force of a hit. The part’s page says why.");
+    expect(weak.said("tooling")).toContain(remark.text);
+    expect(plan.remarks.map(({ id }) => id)).not.toContain("others");
+  });
+
   it("has nothing to remark on the throat where the plate finds room, and asks where it is not given", () => {
     const ids = (machine: PressBrake) => planOn(shoe, machine).plan.remarks.map(({ id }) => id);
     expect(ids(longBrake({ throat: 1000 }))).not.toContain("throat");

@@ -171,7 +171,7 @@ export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; rea
   },
   "forming.plans[].brake.remarks": { means: "What has to be looked at before the first hit, worst first." },
   "forming.plans[].brake.remarks[].id": {
-    means: "“throat”, “off-the-punch”, “facets”, “sharp-fold” or “seam-edge”.",
+    means: "“throat”, “off-the-punch”, “facets”, “sharp-fold”, “seam-edge” or “others”.",
   },
   "forming.plans[].brake.remarks[].step": {
     means: "The step at which it bites: “tooling”, “bend” or “tips”.",
