@@ -1,5 +1,6 @@
 import type { BrakeAsked } from "./asked.ts";
 import type { BrakeBends } from "./brakeBends.ts";
+import { brakeEnds } from "./brakeEnds.ts";
 import type { FormingCase } from "./case.ts";
 import type { Check } from "./check.ts";
 import { DERIVED, judge } from "./judge.ts";
@@ -18,6 +19,7 @@ function closestMm({ bendLines }: FormingCase): number | null {
 
 /** The brake's own lines: nowhere nearer than the die allows, and as many as the permitted facet asks, if there is room. */
 function facets({
+  item,
   dieMm,
   bends,
   say,
@@ -34,10 +36,10 @@ function facets({
     unit: "mm",
     beyond: "caution",
     basis: DERIVED,
-    rule: "R (1 − cos φ/2) at the wide end, φ what one bend turns; bends no nearer there than half the die opening",
+    rule: "R (1 − cos φ/2) where the bends lie farthest apart, φ what one bend turns; bends no nearer there than half the die opening",
     advice: (verdict) =>
       verdict === "pass"
-        ? `${bends.hits.length} bends, ${apart} apart at the wide end, over the ${say.shops(dieMm)} die: its sides hardly show.`
+        ? `${bends.hits.length} bends, ${apart} apart at the ${brakeEnds(item).from}, over the ${say.shops(dieMm)} die: its sides hardly show.`
         : `Bends no nearer than ${apart} over the ${say.shops(dieMm)} die leave flats up to ${say.length(off)} off the curve: use a narrower die, or permit more.`,
   });
 }
@@ -49,23 +51,24 @@ function facets({
  */
 export function bendSpacing({ item, dieMm, bends, say }: BrakeAsked): Check | null {
   const half = dieMm / 2;
+  const end = brakeEnds(item).from;
   if (item.bendLines && bends && bends.hits.length > 0) return facets({ item, dieMm, bends, say });
   const closest = closestMm(item);
   if (closest !== null)
     return judge({
       id: "bend-spacing",
-      title: "Spacing of the bend lines at the wide end",
+      title: `Spacing of the bend lines at the ${end}`,
       value: closest,
       limit: half,
       sense: "at least",
       unit: "mm",
       beyond: "caution",
       basis: BASIS,
-      rule: "spacing of bend lines at their wide end ≥ half the die opening",
+      rule: "spacing of bend lines where they lie farthest apart ≥ half the die opening",
       advice: (verdict) =>
         verdict === "pass"
           ? `Lines ${say.length(closest)} apart clear the ${say.shops(dieMm)} die; end each line where it comes nearer than ${say.length(half)} to the next.`
-          : `Lines ${say.length(closest)} apart are too near for the ${say.shops(dieMm)} die: bend fewer, at least ${say.length(half)} apart at the wide end.`,
+          : `Lines ${say.length(closest)} apart are too near for the ${say.shops(dieMm)} die: bend fewer, at least ${say.length(half)} apart at the ${end}.`,
     });
   if (item.bendLines) return null;
 

@@ -12,7 +12,7 @@ export interface BrakeBends {
 }
 
 /** A facet may stand off the true curve by half the thickness, at least by this. Derived here. [mm] */
-const LEAST_FACET_MM = 0.5;
+export const LEAST_FACET_MM = 0.5;
 
 /** The checks ask for the same die as the plan: by the stretches of a part, then by die opening. */
 const known = new WeakMap<readonly BendZone[], Map<number, BrakeBends>>();

@@ -2,10 +2,12 @@ import type { PartAsked } from "./asked.ts";
 import { airBendForceN } from "./airBend.ts";
 import { type BrakeDepth, depthOf, depthsOf } from "./brakeDepths.ts";
 import { type BehindPunch, behindPunch } from "./brakeBehind.ts";
-import { brakeBends } from "./brakeBends.ts";
+import { brakeBends, LEAST_FACET_MM } from "./brakeBends.ts";
 import { type BrakeLine, type BrakeZone, orderOfHits } from "./brakeLines.ts";
 import { type BrakeRemark, remarksOf } from "./brakeRemarks.ts";
+import { type BrakeTips, brakeTips } from "./brakeTips.ts";
 import { bentDeg, HALF_TURN_DEG } from "./offThePunch.ts";
+import type { Check } from "./check.ts";
 import { DERIVED } from "./judge.ts";
 import { leastOpeningMm } from "./dieOpening.ts";
 import type { PressBrake } from "./machine.ts";
@@ -51,6 +53,8 @@ export interface BrakePlan {
   readonly piecesToComeOff: number;
   /** Plate behind the punch, at the hit where it is most; null where nothing is hit. */
   readonly behind: BehindPunch | null;
+  /** The folds at the tips, where they want a wider die than the lines; else null. */
+  readonly tips: BrakeTips | null;
   /** What has to be looked at before the first hit, worst first. */
   readonly remarks: readonly BrakeRemark[];
   readonly basis: string;
@@ -63,19 +67,20 @@ const MM_PER_METRE = 1000;
 /** Half shells come off the punch sideways; a whole one closes round it. Derived here. */
 const HALF_SHELLS = 2;
 
-const RULE =
-  "facet error R (1 − cos φ/2) at the wide end ≤ what the part permits, else half the thickness, at least 0.5 mm; spacing at the wide end ≥ half the die opening; a line's angle is the turning between the middles of its neighbouring spaces; force = 1.33 × tensile strength × bent length × thickness² / die opening; hits from both seam edges to the middle (common practice, no source)";
+const ruleOf = ({ say }: PartAsked): string =>
+  `facet error R (1 − cos φ/2) where the lines lie farthest apart ≤ what the part permits, else half the thickness, at least ${say.length(LEAST_FACET_MM)}; spacing there ≥ half the die opening; a line's angle is the turning between the middles of its neighbouring spaces; force = 1.33 × tensile strength × bent length × thickness² / die opening; hits from both seam edges to the middle (common practice, no source)`;
 
 /**
  * Bend lines, angles, forces and order of hits for every curved stretch of the part's blanks; null where its blanks are
  * not known.
  *
  * @param dieMm opening of the die; by default the least for this thickness
+ * @param checks what the brake was asked of the part
  * @see derived here; groover-memory for the force, metalforming-step-bending for the spacing
  */
 export function brakePlan(
   asked: PartAsked,
-  { dieMm, brake }: { dieMm?: number; brake?: PressBrake } = {},
+  { dieMm, brake, checks }: { dieMm?: number; brake?: PressBrake; checks?: readonly Check[] } = {},
 ): BrakePlan | null {
   const { item } = asked;
   const least = leastOpeningMm(item.thicknessMm);
@@ -119,6 +124,7 @@ export function brakePlan(
     leastInsideRadiusMm: radius.radius,
     behind: behindPunch(item, bends),
   };
+  const fold = sharpFold({ ...asked, dieMm: die, bends, brake });
   return {
     ...shape,
     dieMm: die,
@@ -139,8 +145,9 @@ export function brakePlan(
         ? null
         : Math.min(brakeForceKN ?? Infinity, force(longestHitMm, CONSTANT.greatest, strongest)),
     forceKNPerM: force(MM_PER_METRE, CONSTANT.greatest, strongest ?? tensileMPa),
-    remarks: remarksOf(asked, shape, { brake, fold: sharpFold({ ...asked, dieMm: die, bends, brake }) }),
+    tips: fold && fold.verdict !== "pass" ? brakeTips(asked, { bends, brake }) : null,
+    remarks: remarksOf(asked, shape, { brake, fold, checks }),
     basis: DERIVED,
-    rule: RULE,
+    rule: ruleOf(asked),
   };
 }

@@ -1,16 +1,16 @@
 import type { PartAsked } from "./asked.ts";
 import type { BrakePlan } from "./brakePlan.ts";
 import type { BehindPunch } from "./brakeBehind.ts";
-import { brakeThroat, lineWords } from "./brakeThroat.ts";
+import { brakeThroat, lineWords, morePieces } from "./brakeThroat.ts";
 import type { Check } from "./check.ts";
 import type { PressBrake } from "./machine.ts";
 import { widerDie } from "./sharpFold.ts";
 
 /** Something to look at before the first hit. */
 export interface BrakeRemark {
-  readonly id: "throat" | "off-the-punch" | "facets" | "sharp-fold" | "seam-edge";
+  readonly id: "throat" | "off-the-punch" | "facets" | "sharp-fold" | "seam-edge" | "others";
   /** The step of the work sheet at which it bites. */
-  readonly step: "tooling" | "bend";
+  readonly step: "tooling" | "bend" | "tips";
   /** In whole sentences. */
   readonly text: string;
 }
@@ -33,20 +33,28 @@ function throat(asked: PartAsked, behind: BehindPunch | null, brake: PressBrake 
       text:
         check.limit === null
           ? check.advice
-          : `Even with its shallower side behind the punch up to ${depth} of plate lie there (${lineWords(behind, item.pieces)}), and the throat of this brake is ${say.shops(check.limit)} deep: try with the flat blank first. Let it hang out past the frame at the end of the bed, bend it on a deeper brake, or make the part in more pieces.`,
+          : `Even with its shallower side behind the punch up to ${depth} of plate lie there (${lineWords(behind, item.pieces)}), and the throat of this brake is ${say.shops(check.limit)} deep: try with the flat blank first. Let it hang out past the frame at the end of the bed, bend it on a deeper brake, or make the part in ${morePieces(item, check.limit)}. The foreman decides which before the blank is cut.`,
     },
   ];
 }
 
+/** Checks that a remark speaks of. */
+const TOLD: ReadonlySet<string> = new Set(["brake-throat", "off-the-punch", "bend-spacing", "sharp-fold"]);
+
 /**
  * What has to be looked at, worst first.
  *
+ * @param checks what the brake was asked: cautions that have no remark of their own are named
  * @param fold the check of the sharp folds over this die, which the verdict of the part hangs on too
  */
 export function remarksOf(
   asked: PartAsked,
   plan: Planned,
-  { brake, fold }: { brake: PressBrake | undefined; fold: Check | null },
+  {
+    brake,
+    fold,
+    checks = [],
+  }: { brake: PressBrake | undefined; fold: Check | null; checks?: readonly Check[] | undefined },
 ): BrakeRemark[] {
   const { item, say } = asked;
   const remarks = throat(asked, plan.behind, brake);
@@ -70,7 +78,7 @@ export function remarksOf(
     const radius = say.length(plan.insideRadiusMm);
     remarks.push({
       id: "sharp-fold",
-      step: "bend",
+      step: "tips",
       text: `The sharp fold at the tip of a corner over this die comes out near ${radius} inside, less than the ${say.length(plan.leastInsideRadiusMm)} advised, and may crack: use a wider die there, ${wider}; hits of a few degrees are not in question.`,
     });
   }
@@ -79,6 +87,13 @@ export function remarksOf(
       id: "seam-edge",
       step: "bend",
       text: "At a seam edge on a curve no punch bends the last half space: pre-bend it over a bar, or draw it in when the seam is tacked.",
+    });
+  const others = checks.filter(({ id, verdict }) => verdict === "caution" && !TOLD.has(id));
+  if (others.length > 0)
+    remarks.push({
+      id: "others",
+      step: "tooling",
+      text: `With care too: ${others.map(({ title }) => title).join("; ")}. The part’s page says why.`,
     });
   return remarks;
 }

@@ -3,10 +3,17 @@ import type { BehindPunch } from "./brakeBehind.ts";
 import type { Check } from "./check.ts";
 import { DERIVED, judge, state } from "./judge.ts";
 import { ofShop } from "./ofShop.ts";
+import { piecesToClear } from "./piecesToClear.ts";
 
 /** Which line it is, in few words: "line 7", "line 3 of piece 2". */
 export const lineWords = ({ piece, line }: BehindPunch, pieces: number): string =>
   `line ${line}${pieces > 1 ? ` of piece ${piece}` : ""}`;
+
+/** How many pieces would find room, where that is known: "more pieces (4 surely clear the throat)". */
+export function morePieces(item: BrakeAsked["item"], throatMm: number): string {
+  const clear = piecesToClear(item, throatMm);
+  return clear === null ? "more pieces" : `more pieces (${clear} surely clear the throat)`;
+}
 
 /**
  * Does the plate find room behind the punch? Its shallower side goes there, at the line where that is deepest. Where no
@@ -52,6 +59,6 @@ export function brakeThroat({
     advice: (verdict) =>
       verdict === "pass"
         ? `With the shallower side in the throat ${most} lie behind the line, and there is room for ${say.shops(limit)}.`
-        : `Even with the shallower side in the throat ${most} lie behind the line, and there is room for ${say.shops(limit)}: let the blank hang out past the frame, or make more pieces.`,
+        : `Even with the shallower side in the throat ${most} lie behind the line, and there is room for ${say.shops(limit)}: let the blank hang out past the frame, or make ${morePieces(item, limit)}.`,
   });
 }

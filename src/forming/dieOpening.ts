@@ -51,7 +51,7 @@ export function dieOpening({ item, brake, dieMm, say }: BrakeAsked): Check {
     sense: "at least" as const,
     unit: "mm",
     basis: COMMON_PRACTICE,
-    rule: "die opening ≥ 8 × thickness, above 10 mm 10 × thickness",
+    rule: `die opening ≥ 8 × thickness, above ${say.length(THICK_MM)} 10 × thickness`,
   };
   if (!brake.dies)
     return state({

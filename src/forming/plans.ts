@@ -45,6 +45,7 @@ function bentPlan(
   const plan = brakePlan(part, {
     ...(typeof dieMm === "number" && { dieMm }),
     ...(brake && { brake }),
+    ...(answer && { checks: answer.checks }),
   });
   return {
     machine: brake?.name ?? null,

@@ -25,12 +25,23 @@ export function leastRadius({ item }: Pick<PartAsked, "item">): { radius: number
       : { radius, basis: COMMON_PRACTICE };
 }
 
-/** How wide a die a sharp fold wants for the least inside radius, and which of the rack that is. */
-export function widerDie({ item, say }: PartAsked, brake: Pick<PressBrake, "dies"> | undefined): string {
+type Rack = Pick<PressBrake, "dies"> | undefined;
+
+/** How wide a die a sharp fold wants for the least inside radius, and which of the rack that is, if any. [mm] */
+export function wideDieFor(
+  { item }: Pick<PartAsked, "item">,
+  brake: Rack,
+): { leastMm: number; wideMm: number | null } {
   const leastMm = leastRadius({ item }).radius / RADIUS_OF_DIE;
-  const wide = brake?.dies?.toSorted((a, b) => a - b).find((die) => die >= leastMm);
+  const wideMm = brake?.dies?.toSorted((a, b) => a - b).find((die) => die >= leastMm);
+  return { leastMm, wideMm: wideMm ?? null };
+}
+
+/** The same in words. */
+export function widerDie({ item, say }: PartAsked, brake: Rack): string {
+  const { leastMm, wideMm } = wideDieFor({ item }, brake);
   const least = `a die of ${say.length(leastMm)} or more`;
-  return wide === undefined ? least : `${least}, here ${say.shops(wide)}`;
+  return wideMm === null ? least : `${least}, here ${say.shops(wideMm)}`;
 }
 
 /** What a fold is bent over; the die is the least for the thickness where nobody has named one. */

@@ -68,7 +68,7 @@ describe("the printed brake sheet of a duct shoe", () => {
     );
     expect(said("bend")).toMatch(/turns by 333° and closes round the punch/);
     // A sixth of the opening is left as inside radius; 1.5 times 4 mm is advised: 36 mm, and the rack has 40.
-    expect(said("bend")).toMatch(
+    expect(said("tips")).toMatch(
       /sharp fold at the tip.*use a wider die there, a die of 36 mm or more, here 40 mm/,
     );
     for (const { step: at, text } of plan.remarks) expect(step(at).cautions).toContain(text);
@@ -98,6 +98,14 @@ describe("the printed brake sheet of a duct shoe", () => {
     const { verdict, checks } = reportOf({ ...shoe, pieces: 2 }).forming;
     expect(checks.find(({ id }) => id === "sharp-fold")).toMatchObject({ limit: 6, verdict: "caution" });
     expect(verdict).toBe("caution");
+  });
+
+  it("names every other caution of the brake's own checks", () => {
+    const weak = planOn(shoe, longBrake({ forceKN: 120, dies: [32] }));
+    const remark = weak.plan.remarks.find(({ id }) => id === "others")!;
+    expect(remark.text).toBe("With care too: Force of a hit. The part’s page says why.");
+    expect(weak.said("tooling")).toContain(remark.text);
+    expect(plan.remarks.map(({ id }) => id)).not.toContain("others");
   });
 
   it("has nothing to remark on the throat where the plate finds room, and asks where it is not given", () => {
@@ -168,6 +176,37 @@ describe("the printed brake sheet of a duct shoe", () => {
     ]);
   });
 
+  it("says crane where the bent piece or the tacked part hangs, each by its own mass", () => {
+    const steps = (part: NamedPart, handLiftKg: number) => {
+      const one = { ...shop([longBrake()]), handLiftKg };
+      const out = develop(part, { catalogue: loadCatalogue().catalogue, shop: one });
+      if (out.kind === "refused") throw new Error("refused");
+      const { forming, blanks } = out.report;
+      return {
+        at: (id: string) => forming.plans[0]!.steps.find((step) => step.id === id)!.cautions.join(" "),
+        masses: blanks.map(({ massKg }) => massKg),
+      };
+    };
+    const halves = { ...shoe, pieces: 2 };
+    const { masses } = steps(halves, 1);
+    const [piece, whole] = [Math.max(...masses), masses[0]! + masses[1]!];
+    const heavy = steps(halves, piece - 1);
+    expect(heavy.at("bend")).toContain(`Crane: ${say.mass(piece)}.`);
+    expect(heavy.at("tack")).toContain(
+      `a piece weighs ${say.mass(piece)}, the tacked part ${say.mass(whole)}.`,
+    );
+    expect(heavy.at("inspect")).toContain(`Crane: ${say.mass(whole)}.`);
+    const between = steps(halves, (piece + whole) / 2);
+    expect(between.at("bend")).not.toContain("Crane");
+    expect(between.at("tack")).toContain(`Tacked together it weighs ${say.mass(whole)}: crane.`);
+    expect(between.at("inspect")).toContain(`Crane: ${say.mass(whole)}.`);
+    const [one] = steps(shoe, 1).masses;
+    for (const id of ["bend", "tack", "inspect"])
+      expect(steps(shoe, 1).at(id)).toContain(`Crane: ${say.mass(one!)}.`);
+    const light = steps(halves, whole + 1);
+    for (const id of ["bend", "tack", "inspect"]) expect(light.at(id)).not.toMatch(/crane/i);
+  });
+
   it("says how large a trial strip is", () => {
     // Four openings of the 32 die are less than 300 mm; ten thicknesses of 4 mm less than 50 mm.
     expect(step("strip").text).toContain("at least 300 mm across the line and 50 mm along it");
@@ -182,9 +221,11 @@ describe("the printed brake sheet of a duct shoe", () => {
   });
 
   it("says how a part of a line is bent, and names the middle line of each corner by its number", () => {
-    const { text } = step("bend");
+    const text = [step("bend").text, step("tips").text].join(" ");
     expect(plan.lines.some(({ stopsShortMm }) => stopsShortMm > 0)).toBe(true);
-    expect(text).toMatch(/with a punch no longer than that, or with the narrow end hung out past the end/);
+    expect(text).toMatch(
+      /with a punch no longer than that, or with the rectangular end hung out past the end/,
+    );
     const named = /middle line \(lines? ([^)]*)\)/.exec(text)![1]!;
     const numbers = [...named.matchAll(/\d+/g)].map(([one]) => Number(one));
     expect(numbers.length).toBeGreaterThan(0);
@@ -196,9 +237,33 @@ describe("the printed brake sheet of a duct shoe", () => {
     }
   });
 
+  it("has a step of its own for the wider die at the tips: its limit, its strip, and why it is not for the lines", () => {
+    const { text, toNote } = step("tips");
+    const longest = Math.max(...plan.lines.map(({ stopsShortMm }) => stopsShortMm));
+    expect(plan.tips).toMatchObject({ leastDieMm: 36, dieMm: 40, longestMm: longest });
+    // F = K·TS·w·t²/V by hand over the 40 die.
+    expect(plan.tips!.forceLimitKN).toBeCloseTo((1.6 * 360 * longest * 16) / 40 / 1000, 6);
+    expect(plan.tips!.forceLimitMostKN).toBeCloseTo((1.6 * 510 * longest * 16) / 40 / 1000, 6);
+    expect(text).toContain("change the die: 40 mm (at least 36 mm)");
+    expect(text).toContain(`Set the force limit to ${say.force(plan.tips!.forceLimitKN)}, never above`);
+    expect(text).toMatch(/Fold a strip .* to 97\.8° between its legs, and look for cracks/);
+    // Half of 40 instead of half of 32 between the lines: a quarter further from the tips, with as many lines.
+    expect(text).toMatch(
+      /Not for the lines: over it they would stop short by up to [\d.]+ mm, not 206\.5 mm/,
+    );
+    expect(plan.tips!.throughout.stopsShortMm).toBeGreaterThan(longest);
+    expect(toNote.map(({ planned }) => planned)).toEqual([40, plan.tips!.forceLimitKN]);
+    expect(step("bend").text).toContain("The tips are folded in the next step.");
+    const round = planOn(shoe, longBrake({ dies: [40] }));
+    expect(round.plan.tips).toBeNull();
+    expect(round.steps.map(({ id }) => id)).not.toContain("tips");
+    expect(round.step("bend").text).toContain("fold the rest along the corner's middle line");
+  });
+
   it("has a strip and a line to note for each different angle, borders too", () => {
     const angles = ["A, 8.3°", "B, 12.2°", "C, 12.8°", "D, 14.5°"];
     expect(step("strip").toNote.map(({ label }) => label)).toEqual(angles.map((one) => `${one}: ram depth`));
+    expect(step("strip").text).toContain("180° less that: A 171.7°, B 167.8°, C 167.2°, D 165.5°.");
     expect(step("strip").text).toContain("A 8.3° (the lines beside a flat); B 12.2°; C 12.8°; D 14.5°");
     expect(step("bend").toNote).toHaveLength(4);
     for (const line of plan.lines) {

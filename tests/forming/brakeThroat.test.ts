@@ -4,6 +4,7 @@ import { behindPunch } from "../../src/forming/brakeBehind.ts";
 import type { Hit } from "../../src/forming/brakeLines.ts";
 import { formingOf } from "../../src/forming/forming.ts";
 import { formingCase } from "../../src/report/formingCase.ts";
+import { piecesToClear } from "../../src/forming/piecesToClear.ts";
 import { layOut } from "../../src/report/layOut.ts";
 import type { NamedPart } from "../../src/report/lay.ts";
 import type { Vec2 } from "../../src/geometry/vector.ts";
@@ -181,4 +182,29 @@ it("is asked of a brake for any part that is hit, and passes up to the throat", 
     }),
     runs(60),
   );
+});
+
+it("names how many pieces of a right cone surely clear the throat, and blanks in so many pieces do", () => {
+  const part = named({
+    shape: "right-cone",
+    thickness: 4,
+    largeEnd: { diameter: 1800, measured: "middle" },
+    smallEnd: { diameter: 500, measured: "middle" },
+    height: 900,
+  });
+  const made = (pieces: number) => {
+    const laid = layOut({ ...part, pieces }, { catalogue });
+    if (laid.kind === "refused") throw new Error(JSON.stringify(laid.issues));
+    const item = formingCase({ ...part, pieces }, laid);
+    const { check } = onBrake({ ...part, pieces });
+    return { item, depthMm: check!.value! };
+  };
+  // By hand: sin α = 0.58547, L = 1537.2 mm, and n ≥ π sin α / asin(throat / L).
+  const byHand = { 300: 10, 450: 7, 600: 5, 800: 4 };
+  for (const [throatMm, pieces] of Object.entries(byHand)) {
+    expect(piecesToClear(made(1).item, Number(throatMm))).toBe(pieces);
+    expect(made(pieces).depthMm).toBeLessThanOrEqual(Number(throatMm));
+  }
+  expect(made(3).depthMm).toBeGreaterThan(600);
+  expect(piecesToClear(made(1).item, 1)).toBeNull();
 });

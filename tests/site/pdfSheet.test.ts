@@ -6,7 +6,7 @@ import { readBinder } from "../../src/site/binder/binder.ts";
 import { footnotes } from "../../src/site/forming/footnotes.ts";
 import { lotOf } from "../../src/site/forming/lot.ts";
 import { addedWords, boxName, isSum, openBox, plannedWords } from "../../src/site/forming/planned.ts";
-import { explainedIn, ROLL_WORD_ENTRIES } from "../../src/site/forming/rollWords.ts";
+import { BRAKE_WORD_ENTRIES, explainedIn, ROLL_WORD_ENTRIES } from "../../src/site/forming/rollWords.ts";
 import { chosenPlan } from "../../src/site/forming/plan.ts";
 import {
   BASIS_NOTE,
@@ -158,15 +158,17 @@ it.each(planned)(
   },
 );
 
-it("explains the words of a roll's sheet that stand on it, and none on a brake's", () => {
+it("explains the words of a roll's sheet and of a brake's that stand on it", () => {
   for (const { plan } of planned) {
     const entries = explainedIn(plan, glossary).map(({ word }) => word);
-    if (plan.route === "brake") expect(entries).toEqual([]);
+    if (plan.route === "brake")
+      expect(entries).toEqual(expect.arrayContaining(["ram depth", "die opening", "springback", "template"]));
     else expect(entries).toEqual(expect.arrayContaining(["aligning groove", "raise"]));
   }
   const cone = planned.find(({ plan }) => plan.settings?.stopMm != null)!;
   expect(explainedIn(cone.plan, glossary).map(({ word }) => word)).toEqual([...ROLL_WORD_ENTRIES]);
-  for (const entry of ROLL_WORD_ENTRIES) expect(glossary.has(entry), entry).toBe(true);
+  for (const entry of [...ROLL_WORD_ENTRIES, ...BRAKE_WORD_ENTRIES])
+    expect(glossary.has(entry), entry).toBe(true);
 });
 
 it("starts from trials that were kept in the browser", async () => {

@@ -54,7 +54,7 @@ export function brakePicture(
         description: `${lines.length} bend lines from seam 1 to seam 2, ${blank.faceUp} face up; their angles stand in the table.`,
         lines: [
           part.title,
-          `Bend lines${which}, ${blank.faceUp} face up, numbered from seam 1. Dashed where a line stops short. Sizes of the table in ${unitName(part.units)}.`,
+          `Bend lines${which}, ${blank.faceUp} face up, numbered from seam 1. Solid: bent. Dashed: not bent. Sizes of the table in ${unitName(part.units)}.`,
         ],
       },
     },

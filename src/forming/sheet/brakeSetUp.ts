@@ -1,5 +1,6 @@
 import type { PartAsked } from "../asked.ts";
 import { type BrakeDepth, ONE_DEPTH_DEG } from "../brakeDepths.ts";
+import { brakeEnds } from "../brakeEnds.ts";
 import type { BrakePlan } from "../brakePlan.ts";
 import type { BrakeRemark } from "../brakeRemarks.ts";
 import { COMMON_PRACTICE } from "../judge.ts";
@@ -31,6 +32,12 @@ const KINDS = { border: " (the lines beside a flat)", inner: "", both: "" } as c
 const depthWords = ({ depths }: BrakePlan): string =>
   depths.map((one) => `${one.letter} ${angleOf(one)}${KINDS[one.kind]}`).join("; ");
 
+/** What a protractor reads between the legs of each strip: "A 171.7°, B 167.8°". */
+const legWords = ({ depths }: BrakePlan): string =>
+  depths
+    .map(({ letter, fromDeg, toDeg }) => `${letter} ${number(180 - (fromDeg + toDeg) / 2, 1)}°`)
+    .join(", ");
+
 /** A box for each depth. */
 export const depthBoxes = ({ depths }: BrakePlan, label: string): NoteBox[] =>
   depths.map((one) => ({ label: `${one.letter}, ${angleOf(one)}: ${label}`, unit: "mm" }));
@@ -39,6 +46,7 @@ function mark(asked: LiftAsked, plan: BrakePlan): PlanStep {
   const { item } = asked;
   const lines = Math.round(plan.lines.length / Math.max(1, item.pieces));
   const turned = item.faceUp === "outside";
+  const short = plan.lines.some(({ stopsShortMm }) => stopsShortMm > 0);
   const face = turned
     ? "The pattern is drawn with its outside up: turn the blank over and scribe on the inside; lines that the cutting table has marked are then below"
     : "Inside up, as the pattern is drawn";
@@ -46,7 +54,7 @@ function mark(asked: LiftAsked, plan: BrakePlan): PlanStep {
     id: "mark",
     phase: "set-up",
     title: "Dress and mark",
-    text: `Dress the edges. ${face}. The punch presses on the inside: the plate folds upwards, towards you. Scribe the ${lines} bend lines of each piece on the inside, by their distances along both edges from seam edge 1 (see the picture and the table). Write its number and the letter of its depth to each. Where a line is not bent over its whole length, mark how far from the wide end it is.`,
+    text: `Dress the edges. ${face}. The punch presses on the inside: the plate folds upwards, towards you. Scribe the ${lines} bend lines of each piece on the inside, by their distances along both edges from seam edge 1 (see the picture and the table). Write its number and the letter of its depth to each.${short ? ` Where a line is dashed there it is not bent: mark the end of its bent length, measured from the ${brakeEnds(item).from}.` : ""}`,
     figures: [],
     cautions: [SHARP, ...liftCautions(asked, "brake")],
     toNote: [],
@@ -130,7 +138,7 @@ function strip({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
     id: "strip",
     phase: "set-up",
     title: several ? "Trial strips" : "Trial strip",
-    text: `Cut ${strips}, ${size}. Its line lies to the rolling direction as on the blank. Bend it over the same die. Note the ram depth that leaves the angle after springback: ${depthWords(plan)}. The table has the letter of each line. A bend angle is what the plate turns by, from flat.${unlike(plan)}`,
+    text: `Cut ${strips}, ${size}. Its line lies to the rolling direction as on the blank. Bend it over the same die. Let the punch just touch the strip on the die: ram depths count from there. Go deeper little by little and note the depth that leaves the angle after springback: ${depthWords(plan)}. The table has the letter of each line. A bend angle is what the plate turns by, from flat; a protractor between the legs reads 180° less that: ${legWords(plan)}. Bent too far, take another strip and go less deep.${unlike(plan)}`,
     figures: [
       mm("trial strip, across the line at least", acrossMm, COMMON_PRACTICE),
       mm("trial strip, along the line at least", alongMm, COMMON_PRACTICE),

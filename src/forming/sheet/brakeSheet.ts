@@ -1,41 +1,28 @@
 import type { PartAsked } from "../asked.ts";
-import type { LiftAsked } from "./lifting.ts";
+import { craneOf, type LiftAsked, withLifting } from "./lifting.ts";
+import { type BrakeEnds, brakeEnds } from "../brakeEnds.ts";
 import type { BrakePlan } from "../brakePlan.ts";
 import { AS_DRAWN, COMMON_PRACTICE } from "../judge.ts";
 import { number } from "../say.ts";
 import { isPointed } from "../skin.ts";
-import { listed } from "../words.ts";
 import { brakeSetUp, depthBoxes, GUARDS, lookAt } from "./brakeSetUp.ts";
 import { brakeTemplate, cornerCheck } from "./brakeTemplates.ts";
 import { INSPECT } from "./finish.ts";
+import { foldTips, middleLines } from "./foldTips.ts";
 import { mm, type NumberedStep, numbered, type PlanStep } from "./step.ts";
 
 /** What becomes of the metal beyond the ends of lines that stop short. */
 const TIPS = {
   corner: (lines: string) =>
     `At the tip of each corner fold the rest along the corner's middle line${lines}. Short hits, a little at a time, with no depth of their own, until its two flats stand as checked in the next step.`,
-  cone: () => "The narrow end beyond them is drawn in over a bar, by template.",
+  cone: () => "The small end beyond them is drawn in over a bar, by template.",
   point: () =>
     "Next to the point no line can be bent: cut a small end and cap it, or draw the tip in over a bar by template.",
 } as const;
 
-/** The middle line of every corner of the first piece, or the two on both sides of its middle: " (lines 4 and 11)". */
-function middleLines({ lines, zones }: BrakePlan): string {
-  const first = zones[0]?.piece;
-  const own = zones.filter(({ piece }) => piece === first);
-  const numbers = own.flatMap(({ zone }) => {
-    const hits = lines.filter((one) => one.piece === first && one.zone === zone);
-    const [low, high] = [hits[Math.floor((hits.length - 1) / 2)], hits[Math.floor(hits.length / 2)]];
-    if (!low || !high) return [];
-    return [low === high ? `${low.number}` : `between ${low.number} and ${high.number}`];
-  });
-  if (numbers.length === 0) return "";
-  return ` (line${numbers.length > 1 ? "s" : ""} ${listed(numbers)}${zones.length > own.length ? " of a piece" : ""})`;
-}
-
 /** How a brake bends a part of a line only. */
-const SHORT_HITS =
-  "Bend those over the bent length in the table alone, from the wide end: with a punch no longer than that, or with the narrow end hung out past the end of punch and die.";
+const shortHits = ({ from, towards }: BrakeEnds): string =>
+  `Bend those over the bent length in the table alone, from the ${from}: with a punch no longer than that, or with the ${towards} hung out past the end of punch and die.`;
 
 /** A piece so narrow that no hit finds room over the die. */
 const NO_LINES: PlanStep = {
@@ -56,24 +43,27 @@ function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
   const short = Math.max(0, ...plan.lines.map(({ stopsShortMm }) => stopsShortMm));
   const [least, most] = [Math.min(...angles), Math.max(...angles)].map((deg) => `${number(deg, 1)}°`);
   const range = least === most ? least : `${least} to ${most}`;
-  const tips = TIPS[corners ? "corner" : isPointed(item) ? "point" : "cone"](middleLines(plan));
+  const tips = plan.tips
+    ? "The tips are folded in the next step."
+    : TIPS[corners ? "corner" : isPointed(item) ? "point" : "cone"](middleLines(plan));
   const template = brakeTemplate(asked);
+  const ends = brakeEnds(item);
   const look = lookAt(plan, "bend");
   return {
     id: "bend",
     phase: "bending",
     title: "Bend line by line",
-    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle (${range}), to the depth of its letter. Go from seam edge 1 to the middle. Then turn the piece and go from seam edge 2 to the middle. Underbend at first. Try the template after every few hits. ${template.words}.${short > 0 ? ` Where lines run nearer to each other than half the die opening they stop short of the narrow end, by up to ${say.length(short)}. ${SHORT_HITS} ${tips}` : ""}`,
+    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle (${range}), to the depth of its letter. Go from seam edge 1 to the middle. Then turn the piece and go from seam edge 2 to the middle. Underbend at first. Try the template after every few hits. ${template.words}.${short > 0 ? ` Where lines run nearer to each other than half the die opening they stop short of the ${ends.towards}, by up to ${say.length(short)}. ${shortHits(ends)} ${tips}` : ""}`,
     figures: [
       ...(short > 0
-        ? [mm("lines stop short of the narrow end by up to", short, "metalforming-step-bending")]
+        ? [mm(`lines stop short of the ${ends.towards} by up to`, short, "metalforming-step-bending")]
         : []),
       ...template.figures,
     ],
     cautions: [
       GUARDS,
       ...look,
-      "A line bent too far is hard to open again.",
+      "A line bent too far is hard to open again: bend its neighbours less, by the template.",
       "Look before each hit that no flange meets ram, punch holder or frame as it swings up.",
     ],
     toNote: depthBoxes(plan, "in the end"),
@@ -110,7 +100,8 @@ function checkCorners(asked: PartAsked, plan: BrakePlan): PlanStep[] {
   ];
 }
 
-function tackOf({ item, say }: PartAsked): PlanStep {
+function tackOf(asked: LiftAsked): PlanStep {
+  const { item, say } = asked;
   const { seamGapMm: gapMm = 0, seamLapMm: lapMm = 0, pieces } = item;
   const edges =
     lapMm > 0
@@ -125,7 +116,10 @@ function tackOf({ item, say }: PartAsked): PlanStep {
     title: "Tack",
     text: `Stand the ${pieces === 1 ? "piece" : "pieces"} on a drawn outline of the larger end. Bring ${lapMm > 0 ? "" : "the "}${edges}. Set sound tacks from the middle outwards.${left}`,
     figures: gapMm > 0 ? [mm("gap between the seam edges", gapMm, AS_DRAWN)] : [],
-    cautions: ["Hot work: fire watch and ventilation by local rules."],
+    cautions: [
+      "Hot work: fire watch and ventilation by local rules.",
+      ...(pieces === 1 ? craneOf(asked) : []),
+    ],
     toNote: gapMm > 0 ? [{ label: "seam gap, measured", unit: "mm", planned: gapMm }] : [],
     basis: COMMON_PRACTICE,
   };
@@ -135,9 +129,14 @@ function tackOf({ item, say }: PartAsked): PlanStep {
 export function brakeSheet(asked: LiftAsked, plan: BrakePlan): NumberedStep[] {
   const work =
     plan.lines.length > 0
-      ? [...brakeSetUp(asked, plan), bend(asked, plan), ...checkCorners(asked, plan)]
+      ? [
+          ...brakeSetUp(asked, plan),
+          bend(asked, plan),
+          ...foldTips(asked, plan),
+          ...checkCorners(asked, plan),
+        ]
       : [NO_LINES];
-  return numbered([...work, tackOf(asked), INSPECT]);
+  return withLifting(asked, numbered([...work, tackOf(asked), INSPECT]));
 }
 
 /** How a lot goes through the brake. Nothing for a single blank. */

@@ -152,9 +152,9 @@ function align(asked: RollSheetAsked): PlanStep {
     title: "Load and align",
     text: `A blank weighs ${say.mass(heaviest)}; its longest element is ${say.length(item.slantMm.longest)}. Lower the bending roll and open the pinch. Lay the blank in, inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll. Lay it square in the groove along that roll; where there is none, square to the rolls as the machine's manual has it.`,
     figures: [{ label: "mass of the heaviest blank", value: heaviest, unit: "kg", basis: DERIVED }],
-    cautions: isHeavy(asked)
-      ? liftCautions(asked, "roll")
-      : ["Support the blank on both sides of the rolls."],
+    cautions: [
+      `${isHeavy(asked) ? "Crane or hoist, and support" : "Support the blank"} on both sides of the rolls.`,
+    ],
   });
 }
 

@@ -1,5 +1,6 @@
 import type { RollSheetAsked } from "./asked.ts";
 import { finishRolled, INSPECT } from "./finish.ts";
+import { withLifting } from "./lifting.ts";
 import { otherRollSteps } from "./otherRolls.ts";
 import { firstPassSteps, secondPassSteps } from "./rollPasses.ts";
 import { rollSetUp } from "./rollSetUp.ts";
@@ -17,12 +18,18 @@ export function rollSheet(asked: RollSheetAsked): NumberedStep[] {
   const setUp = rollSetUp(asked);
   const finish = [...finishRolled(asked), INSPECT];
   if (arrangement === "initial-pinch")
-    return numbered([...setUp, ...firstPassSteps(asked), ...secondPassSteps(asked), ...finish]);
+    return withLifting(
+      asked,
+      numbered([...setUp, ...firstPassSteps(asked), ...secondPassSteps(asked), ...finish]),
+    );
   const short: PlanStep[] = otherRollSteps(asked, arrangement).map((step) => ({
     ...step,
     figures: wanted(asked),
   }));
-  return numbered([...setUp.filter((step) => !OWN_WAY.has(step?.id ?? "")), ...short, ...finish]);
+  return withLifting(
+    asked,
+    numbered([...setUp.filter((step) => !OWN_WAY.has(step?.id ?? "")), ...short, ...finish]),
+  );
 }
 
 /** How a lot goes through: in which order its blanks are rolled. Nothing for a single blank. */

@@ -12,6 +12,20 @@ const ROLL_WORDS: readonly { readonly entry: string; readonly said: RegExp }[] =
   { entry: "raise", said: /\braises?\b/i },
 ];
 
+/** The same for a press brake. */
+const BRAKE_WORDS: typeof ROLL_WORDS = [
+  { entry: "ram depth", said: /\bram depths?\b/ },
+  { entry: "die opening", said: /\bdie opening\b/i },
+  { entry: "hit", said: /\bhits?\b/ },
+  { entry: "throat", said: /\bthroat\b/ },
+  { entry: "springback", said: /\bspringback\b/ },
+  { entry: "template", said: /\btemplates?\b/i },
+  { entry: "square to the element line", said: /\bsquare to (?:the|an) element line\b/ },
+  { entry: "element line", said: /\belement lines?\b/ },
+  { entry: "tack", said: /\btacks?\b/i },
+];
+
+export const BRAKE_WORD_ENTRIES: readonly string[] = BRAKE_WORDS.map(({ entry }) => entry);
 export const ROLL_WORD_ENTRIES: readonly string[] = ROLL_WORDS.map(({ entry }) => entry);
 
 /** A word and what it means in one sentence. */
@@ -26,18 +40,17 @@ export type Glossary = ReadonlyMap<string, string>;
 /** The first sentence says what it is; what follows in the glossary says more of it. */
 const firstSentence = (text: string): string => /^.*?\.(?=\s|$)/s.exec(text)?.[0] ?? text;
 
-/** What the words of plate rolling mean that stand in these steps; none on a brake's sheet. */
+/** What the words of plate rolling or of the brake mean that stand in these steps. */
 export function explainedIn(
   { route, steps }: Pick<FormingPlan, "route" | "steps">,
   glossary: Glossary,
 ): Explained[] {
-  if (route !== "roll") return [];
   const said = steps.flatMap(({ text, cautions, toNote }) => [
     text,
     ...cautions,
     ...toNote.map(({ label }) => label),
   ]);
-  return ROLL_WORDS.flatMap(({ entry, said: pattern }) => {
+  return (route === "roll" ? ROLL_WORDS : BRAKE_WORDS).flatMap(({ entry, said: pattern }) => {
     const text = glossary.get(entry);
     return text !== undefined && said.some((one) => pattern.test(one))
       ? [{ word: entry, means: firstSentence(text) }]

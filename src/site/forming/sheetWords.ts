@@ -2,6 +2,7 @@ import { strengthText, unitName } from "../../drawing/format.ts";
 import type { Units } from "../../geometry/units.ts";
 import type { Report } from "../../report/report.ts";
 import { numbersIn } from "../words/numbers.ts";
+import { bentFrom } from "../words/shapes.ts";
 
 /** Sentences of the work sheet that its page and its PDF both have. */
 
@@ -28,8 +29,9 @@ export const blankNote = (faceUp: string, pieces: number, zoned: boolean): strin
 /** What the range is that settings speak of. */
 export const WINDOW_NOTE = "The window is the range in which the first pass may end.";
 
-export const HITS_NOTE =
-  "The lines of the hits, numbered on their own: the marking table of the part’s page numbers the lines of the layout.";
+/** Under the picture of the bend lines. */
+export const hitsNote = (shape: Report["part"]["shape"]): string =>
+  `Solid: bent, measured from the ${bentFrom(shape)}. Dashed: not bent. The lines of the hits, numbered on their own: the marking table of the part’s page numbers the lines of the layout.`;
 
 /** How the letters of footnotes are read. */
 export const BASIS_NOTE = "Basis, by the letter behind a step’s title (how it is done) or behind a figure:";

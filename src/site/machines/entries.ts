@@ -16,7 +16,7 @@ export interface Entry {
   readonly region: Verdict;
   /** All questions, those of the chart and those that no machine is asked included. */
   readonly verdict: Verdict;
-  /** The first question that stands in the way. */
+  /** Every question that stands in the way. */
   readonly because: string | null;
 }
 
@@ -27,12 +27,12 @@ const find = ({ checks }: MachineAnswer, id: string): Check | undefined =>
 const ownChecks = ({ checks, machines }: Forming): Check[] =>
   checks.filter(({ id }) => !machines.some((one) => one.checks.some((check) => check.id === id)));
 
-/** The machine's questions and the part's own together, and the first of them that stands in the way. */
+/** The machine's questions and the part's own together, and those of them that stand in the way. */
 function whole(answer: MachineAnswer, forming: Forming): Pick<Entry, "verdict" | "because"> {
   const checks = [...answer.checks, ...ownChecks(forming)];
   const verdict = worst(checks.map((check) => check.verdict));
-  const first = checks.find((check) => check.verdict === verdict);
-  return { verdict, because: verdict === "pass" ? null : (first?.title ?? null) };
+  const titles = checks.filter((check) => check.verdict === verdict).map(({ title }) => title);
+  return { verdict, because: verdict === "pass" ? null : titles.join("; ") };
 }
 
 const numbered = (

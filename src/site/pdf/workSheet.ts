@@ -22,8 +22,9 @@ import { sectionsOf } from "../forming/sections.ts";
 import { SETTING_NAMES, settingProblems, settingRows } from "../forming/settingRows.ts";
 import { explainedIn, type Glossary } from "../forming/rollWords.ts";
 import { onTheBack, type Side, sidesOf, turnOver } from "../forming/stepSides.ts";
-import { HITS_NOTE, WINDOW_NOTE } from "../forming/sheetWords.ts";
+import { hitsNote, WINDOW_NOTE } from "../forming/sheetWords.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
+import { bentFrom } from "../words/shapes.ts";
 import { ROLL_NEVER } from "../words/work.ts";
 import { basisRun } from "./basisRun.ts";
 import { bold, caution, heading, picture } from "./blocks.ts";
@@ -207,7 +208,7 @@ function bendLines(
   const named = (text: string): Block => ({ ...paragraph(pdf, [bold(text)]), withNext: true });
   return [
     heading(pdf, "Bend lines"),
-    paragraph(pdf, HITS_NOTE),
+    paragraph(pdf, hitsNote(report.part.shape)),
     ...own.flatMap((blank): Block[] => {
       const ends = endsOf(edgePaths(blank)).map((end) => end?.name ?? "point");
       return [
@@ -223,7 +224,7 @@ function bendLines(
               "Depth",
               ...ends.map((end) => `Along ${end}, ${units}`),
               `Length, ${units}`,
-              `Bent, ${units}`,
+              `Bent from ${bentFrom(report.part.shape)}, ${units}`,
               "Hit",
               `Force, ${units === "in" ? "short tons" : "kN"}`,
             ].map((text) => ({ text })),

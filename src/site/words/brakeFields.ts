@@ -39,14 +39,17 @@ export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; rea
     means: "What is left to seam edges that lie on the curve.",
   },
   "forming.plans[].brake.zones[].spacingMm": { means: "Distance between lines along the edges." },
-  "forming.plans[].brake.zones[].spacingMm.wide": { unit: "mm", means: "At the wide end." },
+  "forming.plans[].brake.zones[].spacingMm.wide": {
+    unit: "mm",
+    means: "Where the lines lie farthest apart: at the round end, or a cone’s large end.",
+  },
   "forming.plans[].brake.zones[].spacingMm.narrow": {
     unit: "mm",
-    means: "At the narrow end; nought at a corner.",
+    means: "Where they run together; nought at the tip of a corner.",
   },
   "forming.plans[].brake.zones[].facetMm": {
     unit: "mm",
-    means: "Height of a facet’s middle under the true curve at the wide end.",
+    means: "Height of a facet’s middle under the true curve where the lines lie farthest apart.",
   },
   "forming.plans[].brake.zones[].roomForAll": {
     means: "Does the die leave room for as many hits as the facet error asks?",
@@ -64,7 +67,7 @@ export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; rea
   "forming.plans[].brake.lines[].lengthMm": { unit: "mm", means: "True length from end to end." },
   "forming.plans[].brake.lines[].stopsShortMm": {
     unit: "mm",
-    means: "How far short of the narrow end it stops.",
+    means: "How far it stops short of the end where the lines run together.",
   },
   "forming.plans[].brake.lines[].alongMm": {
     means: "Where it meets the edges, from seam edge 1 of the plate.",
@@ -134,11 +137,45 @@ export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; rea
   },
   "forming.plans[].brake.behind.piece": { means: "The piece of that hit." },
   "forming.plans[].brake.behind.line": { means: "Its number." },
+  "forming.plans[].brake.tips": {
+    means: "The folds at the tips of corners, where they want a wider die than the lines; else null.",
+  },
+  "forming.plans[].brake.tips.leastDieMm": {
+    unit: "mm",
+    means: "Least opening for the least inside radius advised.",
+  },
+  "forming.plans[].brake.tips.dieMm": {
+    unit: "mm",
+    means: "The rack’s narrowest die that opens so far; null where no rack is known, or none does.",
+  },
+  "forming.plans[].brake.tips.longestMm": {
+    unit: "mm",
+    means: "The longest fold: what the lines leave at a tip.",
+  },
+  "forming.plans[].brake.tips.forceLimitKN": {
+    unit: "kN",
+    means: "What to set the force limit to for it, no more than the brake has.",
+  },
+  "forming.plans[].brake.tips.forceLimitMostKN": {
+    unit: "kN",
+    means: "What that may be raised to for the strongest plate of the grade; null where that is not known.",
+  },
+  "forming.plans[].brake.tips.throughout": { means: "Why this die does not serve the lines too." },
+  "forming.plans[].brake.tips.throughout.stopsShortMm": {
+    unit: "mm",
+    means: "How far lines would stop short over it, at most.",
+  },
+  "forming.plans[].brake.tips.throughout.facetMm": {
+    unit: "mm",
+    means: "How far its facets would stand off the true curve, at most.",
+  },
   "forming.plans[].brake.remarks": { means: "What has to be looked at before the first hit, worst first." },
   "forming.plans[].brake.remarks[].id": {
-    means: "“throat”, “off-the-punch”, “facets”, “sharp-fold” or “seam-edge”.",
+    means: "“throat”, “off-the-punch”, “facets”, “sharp-fold”, “seam-edge” or “others”.",
   },
-  "forming.plans[].brake.remarks[].step": { means: "The step at which it bites: “tooling” or “bend”." },
+  "forming.plans[].brake.remarks[].step": {
+    means: "The step at which it bites: “tooling”, “bend” or “tips”.",
+  },
   "forming.plans[].brake.remarks[].text": { means: "In sentences." },
   "forming.plans[].brake.basis": { means: "A source of the list, or “derived here”." },
   "forming.plans[].brake.rule": { means: "The rules in words." },

@@ -13,3 +13,6 @@ export const END_NAMES: Readonly<Record<ShapeId, { readonly a: string; readonly 
   "eccentric-cone": { a: "large end", b: "small end" },
   "square-to-round": { a: "rectangular end", b: "round end" },
 };
+
+/** The end where the bend lines of a brake lie farthest apart: what is bent of a line is measured from there. */
+export const bentFrom = (shape: ShapeId): string => END_NAMES[shape][shape === "square-to-round" ? "b" : "a"];

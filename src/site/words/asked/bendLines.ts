@@ -5,24 +5,18 @@ import type { BrakePlan } from "../../../forming/brakePlan.ts";
 import type { Report } from "../../../report/report.ts";
 import { plain } from "../../../drawing/format.ts";
 import { degrees, MM, numbersIn, type Numbers } from "../numbers.ts";
-import { END_NAMES } from "../shapes.ts";
+import { bentFrom, END_NAMES } from "../shapes.ts";
 import type { Worked } from "../worked.ts";
 import { bendKey, type BendColumn } from "./bendKey.ts";
 import { acrossWords, type TableAnswers, withUnitOf } from "./answers.ts";
 
-const columnsOf = ({
-  a,
-  b,
-}: {
-  readonly a: string;
-  readonly b: string;
-}): Readonly<Record<BendColumn, string>> => ({
+const columnsOf = (shape: Report["part"]["shape"]): Readonly<Record<BendColumn, string>> => ({
   bend: "Bend",
   depth: "Depth",
-  a: `Along the ${a}`,
-  b: `Along the ${b}`,
+  a: `Along the ${END_NAMES[shape].a}`,
+  b: `Along the ${END_NAMES[shape].b}`,
   length: "Length",
-  bent: "Bent",
+  bent: `Bent from the ${bentFrom(shape)}`,
   hit: "Order of the hits",
   force: "Force",
 });
@@ -38,13 +32,15 @@ interface Asked {
   readonly own: readonly Line[];
   readonly plan: BrakePlan;
   readonly thicknessMm: number;
+  /** The end that what is bent of a line is measured from. */
+  readonly from: string;
   readonly say: Numbers;
 }
 
 /** How each figure of the tables of bend lines was worked out, by piece, column and line. */
 export function askedBendLines({ part, blanks }: Report, plan: BrakePlan): TableAnswers {
   const say = numbersIn(part.units);
-  const columns = columnsOf(END_NAMES[part.shape]);
+  const columns = columnsOf(part.shape);
   const patterns = blanks.filter(({ sameAs }) => sameAs === null);
   const answers = patterns.flatMap((blank) => {
     const own = linesOf(plan, blank);
@@ -52,7 +48,19 @@ export function askedBendLines({ part, blanks }: Report, plan: BrakePlan): Table
       const zone = plan.zones.find((one) => one.piece === line.piece && one.zone === line.zone);
       const stretch = own.filter((one) => one.zone === line.zone);
       return zone
-        ? [{ line, before: own[i - 1], zone, stretch, own, plan, thicknessMm: part.thickness, say }]
+        ? [
+            {
+              line,
+              before: own[i - 1],
+              zone,
+              stretch,
+              own,
+              plan,
+              thicknessMm: part.thickness,
+              from: bentFrom(part.shape),
+              say,
+            },
+          ]
         : [];
     });
     return (Object.keys(columns) as BendColumn[]).map(
@@ -104,13 +112,13 @@ const WORKED: Readonly<Record<BendColumn, (asked: Asked) => Worked>> = {
     numbers: `${acrossWords(say, line.from, line.to)} = ${withUnitOf(say, line.lengthMm)}`,
     basis: DERIVED,
   }),
-  bent: ({ line, zone, plan, say }) => {
+  bent: ({ line, zone, plan, from, say }) => {
     const [half, { narrow, wide }] = [plan.dieMm / 2, zone.spacingMm];
     return {
-      rule: "Bend lines lie no nearer to each other than half the die opening. Where they run together a line is not bent up to the narrow end; it stops short of that by length × (half the opening − spacing at the narrow end) / (spacing at the wide end − spacing at the narrow end), at most all of it.",
+      rule: `Bend lines lie no nearer to each other than half the die opening. Where they run together a line is not bent up to its end; it stops short of that by length × (half the opening − spacing there) / (spacing at the ${from} − spacing there), at most all of it.`,
       numbers:
         line.stopsShortMm === 0
-          ? `Half of the ${say.length(plan.dieMm)} die is ${withUnitOf(say, half)}; at the narrow end lines are ${withUnitOf(say, narrow)} apart: all of it is bent.`
+          ? `Half of the ${say.length(plan.dieMm)} die is ${withUnitOf(say, half)}; where they run together lines are ${withUnitOf(say, narrow)} apart: all of it is bent.`
           : `${say.column(line.lengthMm)} − ${say.column(line.lengthMm)} × (${say.column(half)} − ${say.column(narrow)}) / (${say.column(wide)} − ${say.column(narrow)}) = ${withUnitOf(say, line.lengthMm - line.stopsShortMm)}`,
       basis: "metalforming-step-bending",
     };

@@ -1,0 +1,90 @@
+import type { PartAsked } from "../asked.ts";
+import { brakeEnds } from "../brakeEnds.ts";
+import type { BrakePlan } from "../brakePlan.ts";
+import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
+import { number } from "../say.ts";
+import { listed } from "../words.ts";
+import { GUARDS, lookAt } from "./brakeSetUp.ts";
+import { type Figure, mm, type PlanStep } from "./step.ts";
+
+/** The middle line of every corner of the first piece, or the two on both sides of its middle: " (lines 4 and 11)". */
+export function middleLines({ lines, zones }: BrakePlan): string {
+  const first = zones[0]?.piece;
+  const own = zones.filter(({ piece }) => piece === first);
+  const numbers = own.flatMap(({ zone }) => {
+    const hits = lines.filter((one) => one.piece === first && one.zone === zone);
+    const [low, high] = [hits[Math.floor((hits.length - 1) / 2)], hits[Math.floor(hits.length / 2)]];
+    if (!low || !high) return [];
+    return [low === high ? `${low.number}` : `between ${low.number} and ${high.number}`];
+  });
+  if (numbers.length === 0) return "";
+  return ` (line${numbers.length > 1 ? "s" : ""} ${listed(numbers)}${zones.length > own.length ? " of a piece" : ""})`;
+}
+
+/** How far a strip is folded: as the sharpest corner, where that is known. */
+function stripWords({ zones }: BrakePlan): string {
+  const flats = zones.flatMap(({ flatsDeg }) => flatsDeg ?? []);
+  return flats.length === 0 ? "as far as a corner" : `to ${number(Math.min(...flats), 1)}° between its legs`;
+}
+
+/** Over the wider die lines stop further short, and where they grow fewer the flats between them stand further off. */
+function notThroughout({ say }: PartAsked, { tips, lines, zones }: BrakePlan): string {
+  if (!tips) return "";
+  const { stopsShortMm, facetMm } = tips.throughout;
+  const now = Math.max(...lines.map((line) => line.stopsShortMm));
+  const off = Math.max(...zones.map((zone) => zone.facetMm));
+  const why = [
+    ...(stopsShortMm > now
+      ? [`they would stop short by up to ${say.length(stopsShortMm)}, not ${say.length(now)}`]
+      : []),
+    ...(facetMm > off
+      ? [`flats would stand up to ${say.length(facetMm)} off the curve, not ${say.length(off)}`]
+      : []),
+  ];
+  return why.length === 0 ? "" : ` Not for the lines: over it ${listed(why)}.`;
+}
+
+/** The tips, where they want a wider die than the lines; nothing where they do not, or no line leaves one. */
+export function foldTips(asked: PartAsked, plan: BrakePlan): PlanStep[] {
+  const { tips } = plan;
+  if (!tips || tips.longestMm === 0) return [];
+  const { say } = asked;
+  const { from } = brakeEnds(asked.item);
+  const least = say.length(tips.leastDieMm);
+  const die =
+    tips.dieMm === null ? `one of ${least} or more` : `${say.length(tips.dieMm)} (at least ${least})`;
+  const longest = say.length(tips.longestMm);
+  const most = tips.forceLimitMostKN;
+  const raised =
+    most !== null && most > tips.forceLimitKN ? `, never above ${say.force(most)} for stronger plate` : "";
+  return [
+    {
+      id: "tips",
+      phase: "bending",
+      title: "Fold the tips over a wider die",
+      text: `When all lines${plan.lines.some(({ piece }) => piece > 1) ? " of all pieces" : ""} are bent, change the die: ${die}. Set the force limit to ${say.force(tips.forceLimitKN)}${raised}. Fold a strip of the same plate over it first, ${stripWords(plan)}, and look for cracks on its outside. Then fold the tip of each corner along its middle line${middleLines(plan)}, from where the bent length ends: ${longest} at most. Use a punch no longer than the fold, or hang the ${from} out past the end of punch and die. Short hits, a little at a time, with no depth of their own, until its two flats stand as checked in the next step.${notThroughout(asked, plan)}`,
+      figures: [
+        mm("die for the tips, opening at least", tips.leastDieMm, COMMON_PRACTICE),
+        ...(tips.dieMm === null ? [] : [mm("die for the tips", tips.dieMm, COMMON_PRACTICE)]),
+        mm("longest fold", tips.longestMm, "metalforming-step-bending"),
+        ...[
+          ["force limit to set for the tips", tips.forceLimitKN],
+          ...(most === null ? [] : [["force limit for the tips, at most", most]]),
+        ].map(([label, value]): Figure => ({ label, value, unit: "kN", basis: "groover-memory" }) as Figure),
+        ...(tips.throughout.stopsShortMm > tips.longestMm
+          ? [mm("lines over that die would stop short by up to", tips.throughout.stopsShortMm, DERIVED)]
+          : []),
+      ],
+      cautions: [GUARDS, ...lookAt(plan, "tips")],
+      toNote: [
+        {
+          label: "die for the tips, used",
+          unit: "mm",
+          ...(tips.dieMm !== null && { planned: tips.dieMm }),
+        },
+        { label: "force limit set", unit: "kN", planned: tips.forceLimitKN },
+      ],
+      basis: COMMON_PRACTICE,
+    },
+  ];
+}
