@@ -110,3 +110,16 @@ it("goes to the next gauge with an arrow key", async () => {
   await thickness.press("ArrowDown");
   await expect.poll(() => thickness.inputValue()).toBe("10 ga");
 });
+
+it("keeps feet and inches with the arrow keys, and goes ten steps with the page keys", async () => {
+  await page.goto(`${site.url}shapes/right-cone/`);
+  const height = page.locator(".bench-form").getByLabel("Height between the ends, mm", { exact: true });
+  await height.fill(`3'-6"`);
+  await height.press("ArrowUp");
+  await expect.poll(() => height.inputValue()).toBe(`3'-6-1/8"`);
+  await height.press("PageDown");
+  await expect.poll(() => height.inputValue()).toBe(`3'-4-7/8"`);
+  // With Shift they mark text, as in every field.
+  await height.press("Shift+ArrowUp");
+  expect(await height.inputValue()).toBe(`3'-4-7/8"`);
+});
