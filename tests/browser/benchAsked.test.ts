@@ -58,7 +58,7 @@ it("says what every field of the shop is, and lays blanks of the shop that is ty
   expect(await fields.count()).toBeGreaterThan(30);
   expect(await fields.locator(".ask").count()).toBe(await fields.count());
   await form.getByRole("button", { name: "What is this: Units of its sizes?" }).click();
-  expect(await form.textContent()).toContain("How the numbers of the file are read");
+  expect(await form.textContent()).toContain("How numbers without a unit are read");
   await form.getByLabel(/^Between two blanks/).fill("14");
   await page.reload();
   await page.locator(".bench .machine-choice").waitFor();

@@ -31,7 +31,8 @@ function meanMove({ solid, part }: Pick<Shaped, "solid" | "part">, end: "a" | "b
 /** A round end's size across as it is drawn; undefined of a rectangle. */
 function roundEnd(part: Shaped["part"], end: "a" | "b") {
   if (part.shape === "square-to-round") return end === "b" ? part.roundEnd : undefined;
-  return end === "a" ? part.largeEnd : { measured: part.largeEnd.measured, ...part.smallEnd };
+  const { largeEnd, smallEnd } = part;
+  return end === "a" ? largeEnd : { ...smallEnd, measured: smallEnd.measured ?? largeEnd.measured };
 }
 
 /**
