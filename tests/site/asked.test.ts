@@ -6,6 +6,9 @@ import { develop } from "../../src/report/develop.ts";
 import type { Report } from "../../src/report/report.ts";
 import { chosenPlan } from "../../src/site/forming/plan.ts";
 import { askedBendLines } from "../../src/site/words/asked/bendLines.ts";
+import { formingCase } from "../../src/report/formingCase.ts";
+import { layOut } from "../../src/report/layOut.ts";
+import { askedChecks } from "../../src/site/words/asked/checks.ts";
 import { askedInspection } from "../../src/site/words/asked/inspection.ts";
 import { askedMarking } from "../../src/site/words/asked/marking.ts";
 import type { TableAnswers } from "../../src/site/words/asked/answers.ts";
@@ -177,3 +180,37 @@ it.each(reports)("%s: every row of the inspection is answered, and its sums come
       expect(worked.numbers).toMatch(/ = /);
   }
 });
+
+it.each(reports)(
+  "%s: every check is answered with this part's numbers, and its sums come out",
+  (_, report) => {
+    const { forming, part } = report;
+    const laid = layOut(part, tables);
+    if (laid.kind !== "laid") throw new Error(part.name);
+    const answers = askedChecks({
+      checks: forming.checks,
+      item: formingCase(part, laid),
+      machine: shop!.machines.find(({ name }) => name === forming.machine),
+      brake: chosenPlan(report)?.brake,
+    });
+    expect([...answers.keys()]).toEqual(forming.checks.map(({ id }) => id));
+    let sums = 0;
+    for (const { id, value, limit } of forming.checks) {
+      const { numbers } = answers.get(id)!.rows[0]!.worked;
+      expect(numbers, id).not.toMatch(/NaN|undefined|Infinity/);
+      expect(/This part: /.test(numbers), numbers).toBe(value !== null);
+      expect(/Allowed: /.test(numbers), numbers).toBe(limit !== null);
+      for (const one of numbers.split("; ")) {
+        const [, left, right] = /: (.*) = ([\d.-]+)/.exec(one.replaceAll("\u00a0", " ")) ?? [];
+        if (left === undefined || right === undefined) continue;
+        sums++;
+        const isShare = /^(?:Left|Beyond)/.test(one);
+        const came = worth(left) * (isShare ? 100 : 1);
+        // What is told is rounded to its last place, and the numbers of the sum to four figures or more.
+        const half = isShare ? 0.06 : 0.5 * 10 ** -(right.split(".")[1]?.length ?? 0);
+        expect(Math.abs(came - Number(right)), one).toBeLessThan(half + 5e-4 * Math.abs(came));
+      }
+    }
+    expect(sums).toBeGreaterThan(3);
+  },
+);
