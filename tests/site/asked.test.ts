@@ -10,6 +10,8 @@ import { formingCase } from "../../src/report/formingCase.ts";
 import { layOut } from "../../src/report/layOut.ts";
 import { askedChecks } from "../../src/site/words/asked/checks.ts";
 import { askedInspection } from "../../src/site/words/asked/inspection.ts";
+import { askedPattern } from "../../src/site/words/asked/pattern.ts";
+import { PATTERN_FIGURES } from "../../src/site/words/asked/patternFigures.ts";
 import { askedMarking } from "../../src/site/words/asked/marking.ts";
 import type { TableAnswers } from "../../src/site/words/asked/answers.ts";
 import { markingOf } from "../../src/site/words/marking.ts";
@@ -60,7 +62,7 @@ function sumsOf(numbers: string): Sum[] {
   return numbers.split(/; (?=class|straight|in the)|: (?=√|[\d.]+° \+|\d+ [+×])/).flatMap((text) => {
     const [left, after] = text.split(/ [=≈] /);
     const right = after && /^-?[\d.]+(?=\D|$)/.exec(after)?.[0].replace(/\.$/, "");
-    if (!left || right === undefined || right === "" || !/[-+×/²√π]/.test(left)) return [];
+    if (!left || right === undefined || right === "" || !/[-−+×/²√π]/.test(left)) return [];
     const sum = left.replace(/^straight across the two points are /, "");
     const places = right.split(".")[1]?.length ?? 0;
     return [{ left: worth(sum), right: Number(right), text, half: 0.5 * 10 ** -places }];
@@ -214,3 +216,12 @@ it.each(reports)(
     expect(sums).toBeGreaterThan(3);
   },
 );
+
+it.each(reports)("%s: figures under the pattern are answered, and their sums come out", (_, report) => {
+  const answers = askedPattern(report);
+  expect([...answers.keys()]).toEqual(PATTERN_FIGURES.map(({ id }) => id));
+  const last = report.part.units === "mm" ? 0.05 : 0.0005;
+  // A tenth of the last place for each edge; a lean is told to 0.001°, and a twelfth of a blank's edges have twelve chords.
+  const count = judge(answers, (_key, { half }) => half + 0.3 * last);
+  expect(count).toBeGreaterThan(1);
+});

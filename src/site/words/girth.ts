@@ -12,6 +12,7 @@ export const closely = (say: Numbers, mm: number): string =>
 
 /** Directions that the curves of the faces are drawn in, every 5°: a mean over them is that over all. */
 const LOOKS = 72;
+const looks = (): number[] => Array.from({ length: LOOKS }, (_, i) => (i * TURN) / LOOKS);
 
 /** How far a curve reaches towards a direction in plan. [mm] */
 const reach = (curve: readonly SpacePoint[], planRad: number): number =>
@@ -23,8 +24,7 @@ const reach = (curve: readonly SpacePoint[], planRad: number): number =>
  */
 function meanMove({ solid, part }: Pick<Shaped, "solid" | "part">, end: "a" | "b"): number {
   const { inside, middle } = solid[end];
-  const thetas = Array.from({ length: LOOKS }, (_, i) => (i * TURN) / LOOKS);
-  const sum = thetas.reduce((total, theta) => total + reach(middle, theta) - reach(inside, theta), 0);
+  const sum = looks().reduce((total, theta) => total + reach(middle, theta) - reach(inside, theta), 0);
   return sum / LOOKS / (part.thickness / 2);
 }
 
@@ -52,4 +52,13 @@ export function roundGirth(
   if (wider === 0) return `π × ${diameter}`;
   const plate = `${closely(say, Math.abs(wider))} × ${plain(meanMove(shaped, end), 4)}`;
   return `π × (${diameter} ${wider > 0 ? "+" : "−"} ${plate})`;
+}
+
+/** How the wall leans in each of those directions, positive where it comes in towards end B, on the surface that is laid out. [rad] */
+export function leansRound({ solid, part }: Pick<Shaped, "solid" | "part">): number[] {
+  const face =
+    part.shape === "square-to-round" && part.rectangularEnd.measured !== "middle" ? "inside" : "middle";
+  const [a, b] = [solid.a[face], solid.b.middle];
+  const heightMm = (b[0]?.[2] ?? 0) - (a[0]?.[2] ?? 0);
+  return looks().map((theta) => Math.atan2(reach(a, theta) - reach(b, theta), heightMm));
 }
