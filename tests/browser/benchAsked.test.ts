@@ -66,3 +66,17 @@ it("says what every field of the shop is, and lays blanks of the shop that is ty
   await page.locator(".bench-shop summary", { hasText: "Cutting" }).click();
   expect(await page.getByLabel(/^Between two blanks/).inputValue()).toBe("14");
 });
+
+it("answers for a check with this part's numbers, and for the figures under the pattern", async () => {
+  await openShape("eccentric-cone");
+  await ask("How was it worked out: Thickness times slant?").click();
+  await answer("Checks").waitFor();
+  expect(await answer("Checks").textContent()).toMatch(
+    /This part: 3 × [\d.]+ = [\d.]+\smm²; Allowed: .* = [\d.]+\smm²; Left: 1 − .* = [\d.]+\s%/,
+  );
+  await ask("How was it worked out: length of cutting?").click();
+  await answer("Pattern").waitFor();
+  expect(await answer("Pattern").textContent()).toMatch(
+    /Length of cutting.* [\d.]+ \+ [\d.]+ \+ .* = [\d.]+\smm/,
+  );
+});

@@ -123,3 +123,23 @@ it("keeps feet and inches with the arrow keys, and goes ten steps with the page 
   await height.press("Shift+ArrowUp");
   expect(await height.inputValue()).toBe(`3'-4-7/8"`);
 });
+
+it("says where something is wrong at the field that was typed in too", async () => {
+  await page.goto(`${site.url}shapes/right-cone/`);
+  const form = page.locator(".bench-form");
+  await form.getByLabel("Diameter, mm", { exact: true }).nth(1).fill("5000");
+  const said = form.getByText("Not drawn yet: something is wrong at");
+  await said.waitFor();
+  expect(await said.textContent()).toContain("“Large end, below”, “Diameter”");
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect.poll(() => said.count()).toBe(0);
+});
+
+it("answers a touch beside every point of a drawing", async () => {
+  await page.goto(`${site.url}shapes/right-cone/`);
+  const drawing = page.locator(".bench .look").last();
+  await page.getByRole("button", { name: "Read off a distance" }).last().click();
+  await page.getByText("Touch a point").waitFor();
+  await drawing.click({ position: { x: 3, y: 3 } });
+  await page.getByText("No point lies near enough").waitFor();
+});

@@ -1,5 +1,6 @@
 import { plain } from "../../drawing/format.ts";
 import { TURN } from "../../geometry/angle.ts";
+import { farthestTowards, leanOfLine } from "../../geometry/lineLean.ts";
 import { MM_PER_INCH } from "../../geometry/units.ts";
 import { direction, dot2 } from "../../geometry/vector.ts";
 import { toShare } from "../../geometry/wall.ts";
@@ -59,6 +60,8 @@ export function leansRound({ solid, part }: Pick<Shaped, "solid" | "part">): num
   const face =
     part.shape === "square-to-round" && part.rectangularEnd.measured !== "middle" ? "inside" : "middle";
   const [a, b] = [solid.a[face], solid.b.middle];
-  const heightMm = (b[0]?.[2] ?? 0) - (a[0]?.[2] ?? 0);
-  return looks().map((theta) => Math.atan2(reach(a, theta) - reach(b, theta), heightMm));
+  return looks().flatMap((theta) => {
+    const [lower, upper] = [farthestTowards(a, theta), farthestTowards(b, theta)];
+    return lower && upper ? [leanOfLine(lower, upper, theta)] : [];
+  });
 }
