@@ -18,6 +18,12 @@ export interface Placing {
   readonly extra?: number;
 }
 
+/** Ways to place something, the best liked first; those that are worked out one by one end where one is good enough. */
+export type Ways = Iterable<Placing>;
+
+/** Ways that are worked out when they are asked for, and anew each time: mostly one of the first costs nothing. */
+export const lazily = (ways: () => Iterator<Placing>): Ways => ({ [Symbol.iterator]: ways });
+
 /** A figure, and the same figure another way, for the other side of the dimension line. */
 export interface Figure {
   readonly main: string;
@@ -83,12 +89,19 @@ export function createBoard(paper: Paper, unit: number, room?: readonly [number,
   const isOver = (): boolean =>
     limit !== undefined && (width(extent) > limit[0] || height(extent) > limit[1]);
 
-  const segmentsOf = (stroke: Stroke): Segment[] => {
+  /** One line is looked at for each place of its figure: it is taken apart once. */
+  const apart = new Map<Stroke, readonly Segment[]>();
+  const segmentsOf = (stroke: Stroke): readonly Segment[] => {
+    const known = apart.get(stroke);
+    if (known) return known;
     const points = coarse(stroke.shape, COARSE * unit);
-    return points.slice(1).map((to, i) => {
-      const from = points[i] as Vec2;
-      return { kind: stroke.kind, from, to, box: boxOfTwo(from, to) };
-    });
+    const segments: Segment[] = [];
+    for (let i = 1; i < points.length; i++) {
+      const [from, to] = [points[i - 1] as Vec2, points[i] as Vec2];
+      segments.push({ kind: stroke.kind, from, to, box: boxOfTwo(from, to) });
+    }
+    apart.set(stroke, segments);
+    return segments;
   };
 
   const draw = (stroke: Stroke): void => {
@@ -145,13 +158,15 @@ export function createBoard(paper: Paper, unit: number, room?: readonly [number,
     return sum + (Number.isFinite(grown) ? (GROWTH * grown) / unit : 0);
   };
 
-  const tried = (placings: readonly Placing[], dearest: number): boolean => {
+  const tried = (ways: Ways, dearest: number): boolean => {
     if (isOver()) return false;
     let best: { placing: Placing; price: number } | undefined;
-    for (const [i, placing] of placings.entries()) {
-      if (best && best.price <= i * LATER) break;
-      const price = cost(placing, best?.price ?? dearest) + i * LATER;
+    let later = 0;
+    for (const placing of ways) {
+      const price = cost(placing, best?.price ?? dearest) + later * LATER;
       if (price < (best?.price ?? Infinity)) best = { placing, price };
+      later += 1;
+      if (best && best.price <= later * LATER) break;
     }
     if (!best || best.price >= dearest) return false;
     best.placing.strokes.forEach(draw);
@@ -212,8 +227,8 @@ export function createBoard(paper: Paper, unit: number, room?: readonly [number,
       };
     },
     /** Put down the cheapest of some placings, earlier ones preferred; says whether there was room. */
-    put(name: string, placings: readonly Placing[], dearest = TOO_DEAR): boolean {
-      const isPut = tried(placings, dearest);
+    put(name: string, ways: Ways, dearest = TOO_DEAR): boolean {
+      const isPut = tried(ways, dearest);
       if (!isPut) dropped.push(name);
       return isPut;
     },

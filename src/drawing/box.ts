@@ -7,7 +7,10 @@ export const NO_BOX: Box = { left: Infinity, bottom: Infinity, right: -Infinity,
 /** The upright rectangle round some points. */
 export function boxOf(points: Iterable<Vec2>): Box {
   let { left, bottom, right, top } = NO_BOX;
-  for (const [x, y] of points) {
+  for (const point of points) {
+    // Taken apart by hand: outlines of thousands of points are asked with every line that is drawn.
+    const x = point[0];
+    const y = point[1];
     if (x < left) left = x;
     if (x > right) right = x;
     if (y < bottom) bottom = y;

@@ -9,12 +9,17 @@ export function rectanglesOverlap(p: Rectangle, q: Rectangle): boolean {
 }
 
 function keepsApart(p: Rectangle, q: Rectangle): boolean {
-  for (const side of [sub2(p[1], p[0]), sub2(p[3], p[0])]) {
-    const reach = (r: Rectangle) => r.map((corner) => dot2(corner, side));
-    const [a, b] = [reach(p), reach(q)];
-    if (Math.max(...a) <= Math.min(...b) || Math.max(...b) <= Math.min(...a)) return true;
-  }
-  return false;
+  return keepsApartAlong(p, q, sub2(p[1], p[0])) || keepsApartAlong(p, q, sub2(p[3], p[0]));
+}
+
+function keepsApartAlong(p: Rectangle, q: Rectangle, side: Vec2): boolean {
+  // One by one: a drawing asks it of every label for many places, and lists of reaches would be thrown away at once.
+  const [a0, a1, a2, a3] = [dot2(p[0], side), dot2(p[1], side), dot2(p[2], side), dot2(p[3], side)];
+  const [b0, b1, b2, b3] = [dot2(q[0], side), dot2(q[1], side), dot2(q[2], side), dot2(q[3], side)];
+  return (
+    Math.max(a0, a1, a2, a3) <= Math.min(b0, b1, b2, b3) ||
+    Math.max(b0, b1, b2, b3) <= Math.min(a0, a1, a2, a3)
+  );
 }
 
 /**

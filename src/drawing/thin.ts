@@ -3,6 +3,7 @@ import type { Vec2 } from "../geometry/vector.ts";
 
 /** Leave out points that lie within `within` of the line without them (Douglas and Peucker); the ends stay. [mm] */
 export function thin(points: readonly Vec2[], within: number): Vec2[] {
+  if (points.length < 3) return [...points];
   const keep = new Set([0, points.length - 1]);
   const spans: [number, number][] = [[0, points.length - 1]];
   for (let span = spans.pop(); span; span = spans.pop()) {

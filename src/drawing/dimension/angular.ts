@@ -1,6 +1,6 @@
 import { degrees } from "../../geometry/angle.ts";
 import { add2, direction, left2, scale2, type Vec2 } from "../../geometry/vector.ts";
-import type { Board, Placing } from "../board.ts";
+import { type Board, lazily, type Placing, type Ways } from "../board.ts";
 import { textWidth } from "../lettering.ts";
 import { arc, type Stroke } from "../model.ts";
 import { arcPoint } from "../pen.ts";
@@ -27,14 +27,24 @@ function arrowedArc(
   ];
 }
 
+/** Where along its arc a figure stands, and on which side: outside 1, inside −1. */
+const PLACES: readonly (readonly [number, 1 | -1])[] = [
+  [0.5, 1],
+  [0.5, -1],
+  [0.35, 1],
+  [0.65, 1],
+  [0.35, -1],
+  [0.65, -1],
+];
+
 /** Ways to dimension an angle: an arc at each radius (mm of the part), the figure at its middle, outside or inside it. */
 export function angularDimension(
   board: Board,
   what: { centre: Vec2; fromRad: number; toRad: number; radii: readonly number[]; text: string },
-): Placing[] {
+): Ways {
   const cap = board.paper.capsMm.figure;
   const long = textWidth(what.text, cap);
-  return what.radii.flatMap((radius) => {
+  const ways = function* (radius: number): Generator<Placing> {
     const strokes = arrowedArc(board, { ...what, radius });
     const at = (share: number, side: 1 | -1): Placing => {
       const angle = what.fromRad + share * (what.toRad - what.fromRad);
@@ -44,7 +54,10 @@ export function angularDimension(
       const place = add2(what.centre, scale2(out, radius + side * board.mm(room)));
       return { strokes, labels: [board.label(what.text, place, { role: "dimension" })] };
     };
-    return [at(0.5, 1), at(0.5, -1), at(0.35, 1), at(0.65, 1), at(0.35, -1), at(0.65, -1)];
+    for (const [share, side] of PLACES) yield at(share, side);
+  };
+  return lazily(function* () {
+    for (const radius of what.radii) yield* ways(radius);
   });
 }
 

@@ -1,5 +1,5 @@
 import { add2, distance2, left2, scale2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
-import type { Board, Figure, Placing } from "../board.ts";
+import { type Board, type Figure, lazily, type Placing, type Ways } from "../board.ts";
 import { textWidth } from "../lettering.ts";
 import { line } from "../model.ts";
 import { slope } from "./angular.ts";
@@ -15,12 +15,12 @@ const BEYOND_EXTRA = 8;
 export function radiusDimension(
   board: Board,
   what: { start: Vec2; tips: readonly Vec2[]; text: Figure; shares: readonly number[]; beyond?: boolean },
-): Placing[] {
+): Ways {
   const { unit } = board;
   const cap = board.paper.capsMm.figure;
   const lines = [what.text.main, ...(what.text.second === undefined ? [] : [what.text.second])];
   const long = Math.max(...lines.map((one) => textWidth(one, cap))) * unit;
-  return what.tips.flatMap((tip) => {
+  const ways = function* (tip: Vec2): Generator<Placing> {
     const out = unit2(sub2(tip, what.start));
     const run = distance2(tip, what.start);
     const alongDeg = slope(out);
@@ -31,15 +31,13 @@ export function radiusDimension(
     const whole = [line("dimension", what.start, tip), head];
     const middles = what.shares.map((share) => Math.min(Math.max(share * run, long / 2), run - long / 2));
 
-    const beside = middles.flatMap((middle) =>
-      ([1, -1] as const).map((side): Placing => ({
-        strokes: whole,
-        labels: lines.map((text, i) => label(text, on(middle, i === 0 ? side : -side))),
-      })),
-    );
+    const beside = (middle: number, side: 1 | -1): Placing => ({
+      strokes: whole,
+      labels: lines.map((text, i) => label(text, on(middle, i === 0 ? side : -side))),
+    });
     // The head keeps clear of the figure.
     const furthest = run - (ARROW_LONG + 2) * unit - long / 2;
-    const broken = middles.map((wanted): Placing => {
+    const broken = (wanted: number): Placing => {
       const middle = Math.max(Math.min(wanted, furthest), long / 2);
       const [before, after] = [middle - long / 2 - unit, middle + long / 2 + unit];
       const pieces = before > 0 ? [line("dimension", what.start, on(before))] : [];
@@ -47,13 +45,23 @@ export function radiusDimension(
         strokes: [...pieces, line("dimension", on(Math.min(after, run)), tip), head],
         labels: [label(what.text.main, on(middle))],
       };
-    });
-    const past: Placing = {
+    };
+    const past = (): Placing => ({
       extra: BEYOND_EXTRA,
       strokes: whole,
       labels: [label(what.text.main, on(run + 1.5 * unit + long / 2))],
-    };
+    });
     const fits = long + (ARROW_LONG + 1) * unit < run;
-    return [...(fits ? [...beside, ...broken] : []), ...(what.beyond === true ? [past] : [])];
+    if (fits) {
+      for (const middle of middles) {
+        yield beside(middle, 1);
+        yield beside(middle, -1);
+      }
+      for (const middle of middles) yield broken(middle);
+    }
+    if (what.beyond === true) yield past();
+  };
+  return lazily(function* () {
+    for (const tip of what.tips) yield* ways(tip);
   });
 }

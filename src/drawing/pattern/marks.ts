@@ -12,7 +12,7 @@ import {
   type Vec2,
 } from "../../geometry/vector.ts";
 import type { MarkingRow } from "../../report/report.ts";
-import type { Board, Placing } from "../board.ts";
+import { type Board, lazily, type Placing } from "../board.ts";
 import { boxOf } from "../box.ts";
 import { slope } from "../dimension/angular.ts";
 import { ARROW_LONG, arrowhead } from "../dimension/arrow.ts";
@@ -87,11 +87,11 @@ function spaces(rows: readonly MarkingRow[], share: number): { at: Vec2; up: Vec
 
 /** Which way the piece stands when it is put together: towards end B, which the arrow names. */
 export function upArrow(board: Board, rows: readonly MarkingRow[], text: string): void {
-  const ways = [0.45, 0.3, 0.6].flatMap((share) =>
-    spaces(rows, share).flatMap(({ at, up }) =>
-      lettered(board, { middle: at, dir: up, longMm: 16, text, heads: 1 }),
-    ),
-  );
+  const ways = lazily(function* () {
+    for (const share of [0.45, 0.3, 0.6])
+      for (const { at, up } of spaces(rows, share))
+        yield* lettered(board, { middle: at, dir: up, longMm: 16, text, heads: 1 });
+  });
   board.put("up arrow", ways, DEAREST);
 }
 
@@ -107,13 +107,12 @@ export function rollingArrow(
   rows: readonly MarkingRow[],
   { text, below }: { text: string; below?: readonly Vec2[] },
 ): void {
-  const ways = [0.75, 0.2, 0.6, 0.35].flatMap((share) =>
-    spaces(rows, share)
-      .filter(({ at }) => distance2(at, rows[0]?.a ?? at) > board.mm(12))
-      .flatMap(({ at, up }) =>
-        lettered(board, { middle: at, dir: scale2(left2(up), -1), longMm: 22, text, heads: 2 }),
-      ),
-  );
+  const ways = lazily(function* () {
+    for (const share of [0.75, 0.2, 0.6, 0.35])
+      for (const { at, up } of spaces(rows, share))
+        if (distance2(at, rows[0]?.a ?? at) > board.mm(12))
+          yield* lettered(board, { middle: at, dir: scale2(left2(up), -1), longMm: 22, text, heads: 2 });
+  });
   if (!below) {
     board.put("rolling arrow", ways, DEAREST);
     return;

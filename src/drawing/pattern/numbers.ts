@@ -1,6 +1,6 @@
 import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
-import { add2, distance2, left2, scale2, sub2, type Vec2 } from "../../geometry/vector.ts";
-import type { Board, Placing } from "../board.ts";
+import { add2, distance2, left2, scale2, type Vec2 } from "../../geometry/vector.ts";
+import { type Board, lazily, type Placing } from "../board.ts";
 import { textWidth } from "../lettering.ts";
 import { path } from "../model.ts";
 import type { Mark } from "./lines.ts";
@@ -20,6 +20,8 @@ const DEAREST = 5;
 /** What the first and the last number may cost where nothing else tells them. */
 const DEAREST_END = 200;
 const STEPS = [CLEAR, CLEAR + 2, CLEAR + 4];
+/** How far to one side or the other of its line's end a number may stand, in steps. */
+const ASIDE = [0, 1, -1, 2, -2];
 /** A leader to a number that finds no room at its line: how far it runs, and how it is turned from outward. [mm of paper, degrees] */
 const LEADER = { lengthsMm: [6, 9, 12, 16, 20, 25], turnsDeg: [0, 20, -20, 40, -40, 60, -60, 80, -80] };
 /** A leader is liked less than a place at the line itself. */
@@ -83,16 +85,22 @@ function number(board: Board, { mark, marks, isEnd, elsewhere, forced }: Numbere
   const { out } = mark;
   if (!out) return false;
   const aside = asideOf(board, mark, out);
-  const places = STEPS.flatMap((step) => {
-    const at = placeOf(board, { mark, out, step });
-    return [at, add2(at, aside), sub2(at, aside), add2(at, scale2(aside, 2)), sub2(at, scale2(aside, 2))];
+  const beside = lazily(function* () {
+    for (const step of STEPS) {
+      const at = placeOf(board, { mark, out, step });
+      for (const times of ASIDE) {
+        const place = add2(at, scale2(aside, times));
+        // A number that has moved aside must still stand nearest to its own line.
+        if (isOwn(place, { mark, marks })) yield { strokes: [], labels: [lettered(board, mark, place)] };
+      }
+    }
   });
-  // A number that has moved aside must still stand nearest to its own line.
-  const own = places.filter((at) => isOwn(at, { mark, marks }));
-  const beside = own.map((at): Placing => ({ strokes: [], labels: [lettered(board, mark, at)] }));
   const name = `number ${mark.text}`;
   if (!isEnd || elsewhere) return board.put(name, beside, DEAREST);
-  const ways = [...beside, ...leaders(board, { mark, marks, out })];
+  const ways = lazily(function* () {
+    yield* beside;
+    yield* leaders(board, { mark, marks, out });
+  });
   return board.tried(ways, DEAREST) || board.put(name, ways, forced ? DEAREST_END : DEAREST);
 }
 
@@ -116,28 +124,25 @@ const lettered = (board: Board, mark: Mark, at: Vec2) => ({
 });
 
 /** The number at the end of a line of its own, which begins where the element ends and crosses no other. */
-function leaders(
+function* leaders(
   board: Board,
   { mark, marks, out }: { mark: Mark; marks: readonly Mark[]; out: Vec2 },
-): Placing[] {
-  return LEADER.lengthsMm.flatMap((length) =>
-    LEADER.turnsDeg.flatMap((deg): Placing[] => {
+): Generator<Placing> {
+  for (const length of LEADER.lengthsMm)
+    for (const deg of LEADER.turnsDeg) {
       const turn = (deg * Math.PI) / 180;
       const [c, s] = [Math.cos(turn), Math.sin(turn)];
       const dir: Vec2 = [c * out[0] - s * out[1], s * out[0] + c * out[1]];
       const tip = add2(mark.at, scale2(dir, board.mm(length)));
       const at = add2(tip, scale2(dir, board.mm(roomAlong(board, mark, dir) + 0.6)));
-      if (!isOwn(at, { mark, marks, most: board.mm(NOT_ITS) })) return [];
-      if (board.meets(add2(mark.at, scale2(dir, board.mm(OFF))), at)) return [];
-      return [
-        {
-          strokes: [path("dimension", [mark.at, tip])],
-          labels: [lettered(board, mark, at)],
-          extra: LEADER_EXTRA,
-        },
-      ];
-    }),
-  );
+      if (!isOwn(at, { mark, marks, most: board.mm(NOT_ITS) })) continue;
+      if (board.meets(add2(mark.at, scale2(dir, board.mm(OFF))), at)) continue;
+      yield {
+        strokes: [path("dimension", [mark.at, tip])],
+        labels: [lettered(board, mark, at)],
+        extra: LEADER_EXTRA,
+      };
+    }
 }
 
 /** Half the room that a number takes in a direction. [mm of paper] */

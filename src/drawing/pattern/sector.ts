@@ -11,7 +11,7 @@ import {
 } from "../../geometry/vector.ts";
 import { NO_LENGTH_MM } from "../../geometry/tolerance.ts";
 import type { MarkingRow, Drawable } from "../../report/report.ts";
-import type { Board, Placing } from "../board.ts";
+import { type Board, lazily, type Placing, type Ways } from "../board.ts";
 import { angularDimension, bearing } from "../dimension/angular.ts";
 import { ARROW_LONG } from "../dimension/arrow.ts";
 import { radiusDimension } from "../dimension/radius.ts";
@@ -89,22 +89,23 @@ export function dimensionSector(
   const { units, centreShown } = options;
   if (centreShown) dimensionAngle(board, sector);
   const ways = between(bearings);
-  const radius = (mm: number, angles: readonly number[]): Placing[] => {
+  const radius = (mm: number, angles: readonly number[]): Ways => {
     const text = board.length(mm, units, "R ");
     const needed = textWidth(text.main, board.paper.capsMm.figure) + ARROW_LONG + 3;
-    const tips = angles.map((angle) => arcPoint({ centre, radius: mm }, angle));
-    const from = (start: (angle: number) => Vec2, beyond: boolean) =>
-      angles.flatMap((angle, i) => {
-        const tip = tips[i] as Vec2;
-        return radiusDimension(board, { start: start(angle), tips: [tip], text, shares: SHARES, beyond });
-      });
+    const from = function* (start: (angle: number) => Vec2, beyond: boolean): Generator<Placing> {
+      for (const angle of angles) {
+        const tips = [arcPoint({ centre, radius: mm }, angle)];
+        yield* radiusDimension(board, { start: start(angle), tips, text, shares: SHARES, beyond });
+      }
+    };
     const shortOf = (reachMm: number) => (angle: number) =>
       arcPoint({ centre, radius: mm - board.mm(reachMm) }, angle);
     // From the centre where it is drawn; else a line that points to it, as long as its figure needs; else a stub.
-    const whole = centreShown ? from(() => centre, true) : [];
-    const short = board.mm(needed) < mm ? from(shortOf(needed), false) : [];
-    const stub = board.mm(STUB) < mm ? from(shortOf(STUB), true) : [];
-    return [...whole, ...short, ...stub];
+    return lazily(function* () {
+      if (centreShown) yield* from(() => centre, true);
+      if (board.mm(needed) < mm) yield* from(shortOf(needed), false);
+      if (board.mm(STUB) < mm) yield* from(shortOf(STUB), true);
+    });
   };
   board.put("outer radius", radius(outerMm, ways));
   const [lead = 0, ...others] = ways;

@@ -39,12 +39,13 @@ const OVERALL_CLEAR = 11;
 /** The seams; seams of one length are dimensioned once. */
 export function dimensionSeams(board: Board, edges: readonly EdgePath[], units: Units): void {
   const done: number[] = [];
+  const outline = edges.flatMap(({ points }) => points.slice(0, -1));
   for (const edge of edges.filter(isSeam)) {
     if (done.some((length) => alike(length, edge.lengthMm))) continue;
     done.push(edge.lengthMm);
     const [from, to] = [edge.points[0] as Vec2, edge.points.at(-1) as Vec2];
     const text = board.length(edge.lengthMm, units);
-    const free = OUTSIDE.filter((offset) => !landsOnBlank(board, edges, { from, to, offset }));
+    const free = OUTSIDE.filter((offset) => !landsOnBlank(board, outline, { from, to, offset }));
     const places =
       free.length > 0
         ? { offsetsMm: free, elseMm: INSIDE }
@@ -56,24 +57,25 @@ export function dimensionSeams(board: Board, edges: readonly EdgePath[], units: 
 /** Does a dimension line outside one edge lie on the blank again, as across the narrow gap of a nearly full ring? It would read as the other edge's. */
 function landsOnBlank(
   board: Board,
-  edges: readonly EdgePath[],
+  outline: readonly Vec2[],
   { from, to, offset }: { from: Vec2; to: Vec2; offset: number },
 ): boolean {
-  const outline = edges.flatMap(({ points }) => points.slice(0, -1));
   const across = left2(unit2(sub2(to, from)));
-  return [offset, offset - TOO_NEAR].some((mm) =>
-    Array.from({ length: LOOKED_AT + 1 }, (_, i) =>
-      add2(between2(from, to, i / LOOKED_AT), scale2(across, board.mm(mm))),
-    ).some((p) => liesWithin(p, outline)),
-  );
+  return [offset, offset - TOO_NEAR].some((mm) => {
+    const aside = scale2(across, board.mm(mm));
+    for (let i = 0; i <= LOOKED_AT; i++)
+      if (liesWithin(add2(between2(from, to, i / LOOKED_AT), aside), outline)) return true;
+    return false;
+  });
 }
 
 /** Is a point within a closed outline? A ray to the right crosses it an odd number of times. */
 function liesWithin([x, y]: Vec2, outline: readonly Vec2[]): boolean {
   let inside = false;
-  for (const [i, p] of outline.entries()) {
-    const q = outline[(i + 1) % outline.length] as Vec2;
+  let p = outline.at(-1) as Vec2;
+  for (const q of outline) {
     if (p[1] > y !== q[1] > y && x < p[0] + ((y - p[1]) / (q[1] - p[1])) * (q[0] - p[0])) inside = !inside;
+    p = q;
   }
   return inside;
 }

@@ -5,6 +5,7 @@ import { typedWith, type Typed, type TypedGroup } from "../../input/typed.ts";
 import type { LaidOut, NamedPart } from "../../report/lay.ts";
 import type { Report, Shaped } from "../../report/report.ts";
 import { shapedOf } from "../../report/shaped.ts";
+import { afterDrawn } from "./afterDrawn.ts";
 import { begin, change, goOn, kept, redo, settle, undo, type History } from "./history.ts";
 import type { Keeper } from "./keep.ts";
 import type { NamedTyped } from "./asTyped.ts";
@@ -65,6 +66,7 @@ export class Bench {
   private readonly work: PartWork;
   private readonly draft: Keeper<readonly NamedTyped[]>;
   private readonly machineDraft: Keeper<string>;
+  private isToBeKept = false;
   private asked = 0;
   /** What tells trials of the page's own part; it comes with the first verdict. */
   private ownTrials: typeof ownTrials | undefined;
@@ -231,7 +233,16 @@ export class Bench {
   private show(history: History<NamedTyped>, keep = true): void {
     this.history = history;
     this.read();
-    if (keep && !this.draft.write(kept(history))) this.tellUnkept();
+    if (!keep || this.isToBeKept) return;
+    this.isToBeKept = true;
+    afterDrawn(() => this.keepNow());
+  }
+
+  /** Writes what waits to be kept till it has been drawn: a page that is left does not wait. */
+  keepNow(): void {
+    if (!this.isToBeKept) return;
+    this.isToBeKept = false;
+    if (!this.draft.write(kept(this.history))) this.tellUnkept();
   }
 
   private read(): void {
@@ -319,7 +330,7 @@ export class Bench {
       this.trialsToLookAt(),
       this.shop.isRead,
     ]).then(([{ formedOf }, { onMachine }, { carried, tried }]) => {
-      setTimeout(() => {
+      afterDrawn(() => {
         const [of, shop] = [this.lastDrawn, this.shop.now];
         if (asked !== this.asked || !of) return;
         const here =

@@ -57,6 +57,7 @@ export async function startBench(place: HTMLElement): Promise<void> {
   });
   await takeLink(bench);
   addEventListener("hashchange", () => void takeLink(bench));
+  addEventListener("pagehide", () => bench.keepNow());
   addEventListener("storage", ({ key, newValue }) => {
     if (key === partKey && newValue !== null) void bench.warnOfOther("part");
     if (key === shopKey) void bench.warnOfOther("shop");
