@@ -134,12 +134,3 @@ it("says where something is wrong at the field that was typed in too", async () 
   await page.getByRole("button", { name: "Undo" }).click();
   await expect.poll(() => said.count()).toBe(0);
 });
-
-it("answers a touch beside every point of a drawing", async () => {
-  await page.goto(`${site.url}shapes/right-cone/`);
-  const drawing = page.locator(".bench .look").last();
-  await page.getByRole("button", { name: "Read off a distance" }).last().click();
-  await page.getByText("Touch a point").waitFor();
-  await drawing.click({ position: { x: 3, y: 3 } });
-  await page.getByText("No point lies near enough").waitFor();
-});
