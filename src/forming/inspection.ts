@@ -21,6 +21,8 @@ export interface Finish {
     readonly girthMm: number | null;
   }[];
   readonly heightMm: number;
+  /** Does the drawing give the height itself, and not a slant or an angle? */
+  readonly isHeightDrawn: boolean;
   readonly tapes: readonly { readonly label: string; readonly lengthMm: number }[];
   /** Plan angle of seam 1. [degrees] */
   readonly seamDeg: number;
@@ -188,7 +190,7 @@ export function inspectionOf(item: FormingCase): Inspection | null {
       ...ends,
       row("height", "height at four places", finish.heightMm, {
         withinMm: within(finish.heightMm),
-        basis: basisOf(within(finish.heightMm), DERIVED),
+        basis: basisOf(within(finish.heightMm), finish.isHeightDrawn ? AS_DRAWN : DERIVED),
         readings: 4,
       }),
       ...finish.tapes.map(({ label, lengthMm }) =>

@@ -63,6 +63,7 @@ export function finishOf(part: Part, shape: Shape, { faces, heightMm, seamRad }:
       { name: shape.ends.b, ...b, girthMm: girth("b") },
     ],
     heightMm,
+    isHeightDrawn: part.height !== undefined,
     tapes: tapes(faces.inside, part, seamDeg),
     seamDeg,
   };

@@ -58,11 +58,25 @@ it("says what every field of the shop is, and lays blanks of the shop that is ty
   expect(await fields.count()).toBeGreaterThan(30);
   expect(await fields.locator(".ask").count()).toBe(await fields.count());
   await form.getByRole("button", { name: "What is this: Units of its sizes?" }).click();
-  expect(await form.textContent()).toContain("How the numbers of the file are read");
+  expect(await form.textContent()).toContain("How numbers without a unit are read");
   await form.getByLabel(/^Between two blanks/).fill("14");
   await page.reload();
   await page.locator(".bench .machine-choice").waitFor();
   await page.getByRole("button", { name: "Look at the shop’s machines and change them" }).click();
   await page.locator(".bench-shop summary", { hasText: "Cutting" }).click();
   expect(await page.getByLabel(/^Between two blanks/).inputValue()).toBe("14");
+});
+
+it("answers for a check with this part's numbers, and for the figures under the pattern", async () => {
+  await openShape("eccentric-cone");
+  await ask("How was it worked out: Thickness times slant?").click();
+  await answer("Checks").waitFor();
+  expect(await answer("Checks").textContent()).toMatch(
+    /This part: 3 × [\d.]+ = [\d.]+\smm²; Allowed: .* = [\d.]+\smm²; Left: 1 − .* = [\d.]+\s%/,
+  );
+  await ask("How was it worked out: length of cutting?").click();
+  await answer("Pattern").waitFor();
+  expect(await answer("Pattern").textContent()).toMatch(
+    /Length of cutting.* [\d.]+ \+ [\d.]+ \+ .* = [\d.]+\smm/,
+  );
 });

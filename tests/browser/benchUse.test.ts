@@ -110,3 +110,27 @@ it("goes to the next gauge with an arrow key", async () => {
   await thickness.press("ArrowDown");
   await expect.poll(() => thickness.inputValue()).toBe("10 ga");
 });
+
+it("keeps feet and inches with the arrow keys, and goes ten steps with the page keys", async () => {
+  await page.goto(`${site.url}shapes/right-cone/`);
+  const height = page.locator(".bench-form").getByLabel("Height between the ends, mm", { exact: true });
+  await height.fill(`3'-6"`);
+  await height.press("ArrowUp");
+  await expect.poll(() => height.inputValue()).toBe(`3'-6-1/8"`);
+  await height.press("PageDown");
+  await expect.poll(() => height.inputValue()).toBe(`3'-4-7/8"`);
+  // With Shift they mark text, as in every field.
+  await height.press("Shift+ArrowUp");
+  expect(await height.inputValue()).toBe(`3'-4-7/8"`);
+});
+
+it("says where something is wrong at the field that was typed in too", async () => {
+  await page.goto(`${site.url}shapes/right-cone/`);
+  const form = page.locator(".bench-form");
+  await form.getByLabel("Diameter, mm", { exact: true }).nth(1).fill("5000");
+  const said = form.getByText("Not drawn yet: something is wrong at");
+  await said.waitFor();
+  expect(await said.textContent()).toContain("“Large end, below”, “Diameter”");
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect.poll(() => said.count()).toBe(0);
+});

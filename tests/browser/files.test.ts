@@ -183,10 +183,10 @@ it("saves the tray as a job, and opens it and one packed by hand", async () => {
   const job = await saved("Save the tray as a job (.zip)");
   expect(job.name).toBe("batch-7-bins.zip");
   expect(Object.keys(unzipSync(job.bytes))).toEqual([
-    "job.yaml",
-    "shop.yaml",
-    "parts/one.yaml",
-    "parts/two.yaml",
+    "batch-7-bins/job.yaml",
+    "batch-7-bins/shop.yaml",
+    "batch-7-bins/parts/one.yaml",
+    "batch-7-bins/parts/two.yaml",
   ]);
   expect((await saved("Save the tray as a job (.zip)")).bytes.equals(job.bytes)).toBe(true);
   await button("Empty the tray").click();

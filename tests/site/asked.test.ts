@@ -6,7 +6,12 @@ import { develop } from "../../src/report/develop.ts";
 import type { Report } from "../../src/report/report.ts";
 import { chosenPlan } from "../../src/site/forming/plan.ts";
 import { askedBendLines } from "../../src/site/words/asked/bendLines.ts";
+import { formingCase } from "../../src/report/formingCase.ts";
+import { layOut } from "../../src/report/layOut.ts";
+import { askedChecks } from "../../src/site/words/asked/checks.ts";
 import { askedInspection } from "../../src/site/words/asked/inspection.ts";
+import { askedPattern } from "../../src/site/words/asked/pattern.ts";
+import { PATTERN_FIGURES } from "../../src/site/words/asked/patternFigures.ts";
 import { askedMarking } from "../../src/site/words/asked/marking.ts";
 import type { TableAnswers } from "../../src/site/words/asked/answers.ts";
 import { markingOf } from "../../src/site/words/marking.ts";
@@ -57,7 +62,7 @@ function sumsOf(numbers: string): Sum[] {
   return numbers.split(/; (?=class|straight|in the)|: (?=√|[\d.]+° \+|\d+ [+×])/).flatMap((text) => {
     const [left, after] = text.split(/ [=≈] /);
     const right = after && /^-?[\d.]+(?=\D|$)/.exec(after)?.[0].replace(/\.$/, "");
-    if (!left || right === undefined || right === "" || !/[-+×/²√π]/.test(left)) return [];
+    if (!left || right === undefined || right === "" || !/[-−+×/²√π]/.test(left)) return [];
     const sum = left.replace(/^straight across the two points are /, "");
     const places = right.split(".")[1]?.length ?? 0;
     return [{ left: worth(sum), right: Number(right), text, half: 0.5 * 10 ** -places }];
@@ -176,4 +181,47 @@ it.each(reports)("%s: every row of the inspection is answered, and its sums come
     if (row.id === "tape" || row.id === "template" || row.id === "girth")
       expect(worked.numbers).toMatch(/ = /);
   }
+});
+
+it.each(reports)(
+  "%s: every check is answered with this part's numbers, and its sums come out",
+  (_, report) => {
+    const { forming, part } = report;
+    const laid = layOut(part, tables);
+    if (laid.kind !== "laid") throw new Error(part.name);
+    const answers = askedChecks({
+      checks: forming.checks,
+      item: formingCase(part, laid),
+      machine: shop!.machines.find(({ name }) => name === forming.machine),
+      brake: chosenPlan(report)?.brake,
+    });
+    expect([...answers.keys()]).toEqual(forming.checks.map(({ id }) => id));
+    let sums = 0;
+    for (const { id, value, limit } of forming.checks) {
+      const { numbers } = answers.get(id)!.rows[0]!.worked;
+      expect(numbers, id).not.toMatch(/NaN|undefined|Infinity/);
+      expect(/This part: /.test(numbers), numbers).toBe(value !== null);
+      expect(/Allowed: /.test(numbers), numbers).toBe(limit !== null);
+      for (const one of numbers.split("; ")) {
+        const [, left, right] = /: (.*) = ([\d.-]+)/.exec(one.replaceAll("\u00a0", " ")) ?? [];
+        if (left === undefined || right === undefined) continue;
+        sums++;
+        const isShare = /^(?:Left|Beyond)/.test(one);
+        const came = worth(left) * (isShare ? 100 : 1);
+        // What is told is rounded to its last place, and the numbers of the sum to four figures or more.
+        const half = isShare ? 0.06 : 0.5 * 10 ** -(right.split(".")[1]?.length ?? 0);
+        expect(Math.abs(came - Number(right)), one).toBeLessThan(half + 5e-4 * Math.abs(came));
+      }
+    }
+    expect(sums).toBeGreaterThan(3);
+  },
+);
+
+it.each(reports)("%s: figures under the pattern are answered, and their sums come out", (_, report) => {
+  const answers = askedPattern(report);
+  expect([...answers.keys()]).toEqual(PATTERN_FIGURES.map(({ id }) => id));
+  const last = report.part.units === "mm" ? 0.05 : 0.0005;
+  // A tenth of the last place for each edge; a lean is told to 0.001°, and a twelfth of a blank's edges have twelve chords.
+  const count = judge(answers, (_key, { half }) => half + 0.3 * last);
+  expect(count).toBeGreaterThan(1);
 });

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { readBinder } from "../../src/site/binder/binder.ts";
 import { byHandRows } from "../../src/site/forming/byHandWords.ts";
 import { chosenPlan } from "../../src/site/forming/plan.ts";
+import { lostSigns } from "../../src/site/pdf/lostSigns.ts";
 import { pdfDate } from "../../src/site/pdf/pdfDate.ts";
 import { sheetsPdf } from "../../src/site/pdf/write.ts";
 import { shortName } from "../../src/site/words/sources.ts";
@@ -121,4 +122,18 @@ it("is the same byte for byte", () => {
 
 it("writes a moment in UTC", () => {
   expect(pdfDate(new Date("2026-01-31T23:30:05+09:00"))).toBe("D:20260131143005+00'00'");
+});
+
+it("tells which letters of a title cannot be printed, and says nothing where all can", () => {
+  const [one] = parts;
+  const titled = (title: string) =>
+    made({ ...one!, report: { ...one!.report, part: { ...one!.report.part, title } } }, "card", "a4")!.lost;
+  expect(lostSigns(titled("Trichter č Ø½"))).toBe("");
+  expect(lostSigns(titled("Hopper 漢"))).toBe(
+    " Print has no letters for 漢: a question mark stands for it, first in “Hopper 漢”.",
+  );
+  const two = lostSigns(titled(`漢\u202e ${"x".repeat(100)}`));
+  expect(two).toMatch(
+    /^ Print has no letters for 漢 U\+202E: a question mark stands for each, first in “漢 x+…”\.$/,
+  );
 });

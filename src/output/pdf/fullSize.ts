@@ -39,7 +39,13 @@ export interface FullSizeOptions {
 }
 
 export type FullSize =
-  | { readonly kind: "written"; readonly bytes: Uint8Array<ArrayBuffer>; readonly sheets: number }
+  | {
+      readonly kind: "written";
+      readonly bytes: Uint8Array<ArrayBuffer>;
+      readonly sheets: number;
+      /** Signs that the font has not, each with the words that it stood in first. */
+      readonly lost: ReadonlyMap<string, string>;
+    }
   | { readonly kind: "refused"; readonly problem: string; readonly remedy: string };
 
 interface Wanted {
@@ -86,7 +92,7 @@ export function fullSizePdf(report: Report, blank: Blank, options: FullSizeOptio
     tileSheet(pdf, template, { tiling, tile, words, points: all });
     pdf.bookmark(`Sheet ${tile.name}`);
   });
-  return { kind: "written", bytes: pdf.bytes(), sheets: tiling.tiles.length };
+  return { kind: "written", bytes: pdf.bytes(), sheets: tiling.tiles.length, lost: pdf.lost() };
 }
 
 /**

@@ -58,6 +58,8 @@ export class Bench {
   machineAsked: string | undefined = $state();
   /** The shop that is asked. */
   readonly shop: BenchShop;
+  /** Path of the field that was typed in last, until anything else is done. */
+  typedLast: string | undefined = $state();
   /** Said to whoever works here: what was opened, what is not kept. */
   message = $state("");
   private readonly tables: Tables;
@@ -183,6 +185,7 @@ export class Bench {
   /** Something typed into a field. */
   put(path: FieldPath, value: Typed | undefined, about: string | undefined = JSON.stringify(path)): void {
     this.message = "";
+    this.typedLast = path.join();
     const part = typedWith(this.typed, path, value) as TypedGroup;
     this.show(change(this.history, { ...this.now, part }, about));
   }
@@ -198,6 +201,7 @@ export class Bench {
   /** Another part altogether; the one before stays one step back. */
   take(part: NamedTyped): void {
     this.message = "";
+    this.typedLast = undefined;
     const trials = part.trials ?? (part.name === this.name ? this.now.trials : undefined);
     this.show(change(this.history, { ...part, ...(trials && { trials }) }));
   }
@@ -217,10 +221,12 @@ export class Bench {
   }
   undo(): void {
     this.message = "";
+    this.typedLast = undefined;
     this.show(undo(this.history));
   }
   redo(): void {
     this.message = "";
+    this.typedLast = undefined;
     this.show(redo(this.history));
   }
 

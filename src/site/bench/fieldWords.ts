@@ -19,6 +19,7 @@ const IN_WORDS: readonly (readonly [RegExp, (whole: string, key: string, value: 
     /use ([a-z]\w*): ([a-z]+)/gi,
     (whole, key, value) => (nameOf(key) ? `choose “${value}” for ${nameOf(key)}` : whole),
   ],
+  [/: \[to the right, away\]/g, () => ", so far to the right and so far away from you"],
   [/“measured”/g, () => nameOf("measured") ?? ""],
   [/\b[a-z]+[A-Z]\w*/g, (key) => nameOf(key) ?? key],
 ];

@@ -22,6 +22,8 @@ type FieldKind =
 export interface Typing {
   readonly typed: TypedGroup;
   readonly problems: readonly Complaint[];
+  /** Path of the field that was typed in last, its steps joined; none where the form does not say. */
+  readonly typedLast?: string | undefined;
   /** What is said of a file, in words of the form. */
   readonly inWords: (text: string) => string;
   readonly put: (path: FieldPath, value: Typed | undefined) => void;

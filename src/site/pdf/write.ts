@@ -8,6 +8,7 @@ import { saveFile } from "../bench/files/saveFile.ts";
 import { type PartAround, printedCells } from "../words/titleBlock.ts";
 import { fetchPrintedWords, type PrintedWords } from "../bench/printedWords.ts";
 import { fetchFonts } from "./fonts.ts";
+import { lostSigns } from "./lostSigns.ts";
 import type { PatternKind } from "./patternKind.ts";
 import { cardOnSheets } from "./cardOnSheets.ts";
 import { pdfDate } from "./pdfDate.ts";
@@ -58,7 +59,7 @@ export async function saveFullSize(
   if (done.kind === "refused") return `${name}: ${done.problem}. What helps: ${done.remedy}.`;
   saveFile(file, done.bytes, PDF);
   const many = `${done.sheets} ${done.sheets === 1 ? "sheet" : "sheets"}`;
-  return `${file} went to the browser’s downloads: ${many} and a map of them. Print at 100 %, not “fit to page”, and lay a rule to the 100 mm bars.`;
+  return `${file} went to the browser’s downloads: ${many} and a map of them. Print at 100 %, not “fit to page”, and lay a rule to the 100 mm bars.${lostSigns(done.lost)}`;
 }
 
 export interface Sheets {
@@ -71,7 +72,14 @@ export function sheetsPdf(
   report: Report,
   around: PartAround,
   { kind, paper, fonts, date, known, glossary }: Sheets & { fonts: PdfFonts; date: string } & PrintedWords,
-): { readonly bytes: Uint8Array<ArrayBuffer>; readonly pages: number } | undefined {
+):
+  | {
+      readonly bytes: Uint8Array<ArrayBuffer>;
+      readonly pages: number;
+      /** Signs that print has not, each with the words that it stood in first. */
+      readonly lost: ReadonlyMap<string, string>;
+    }
+  | undefined {
   const { part } = report;
   const name = kind === "card" ? "part card" : "work sheet";
   const pdf = createPdf({ title: `${part.title}: ${name}`, subject: part.name, date, fonts });
@@ -83,7 +91,7 @@ export function sheetsPdf(
       : workSheet(pdf, report, { shop: around.shop, known, glossary, room: roomOf(setting) });
   if (!blocks) return undefined;
   flow(pdf, blocks, setting);
-  return { bytes: pdf.bytes(), pages: pdf.sheets() };
+  return { bytes: pdf.bytes(), pages: pdf.sheets(), lost: pdf.lost() };
 }
 
 /** Makes the card or the work sheet and hands it over. */
@@ -97,5 +105,5 @@ export async function saveSheets(
   const made = sheetsPdf(report, around, { kind, paper, fonts, ...words, date: pdfDate(new Date()) });
   if (!made) return "No machine of the shop takes this part, so there are no steps to work by.";
   saveFile(file, made.bytes, PDF);
-  return `${file} went to the browser’s downloads: ${made.pages} ${made.pages === 1 ? "page" : "pages"}.`;
+  return `${file} went to the browser’s downloads: ${made.pages} ${made.pages === 1 ? "page" : "pages"}.${lostSigns(made.lost)}`;
 }

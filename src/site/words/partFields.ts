@@ -1,8 +1,9 @@
 /** What each key of a part file means. A test compares this list with the schemas. */
 export const PART_FIELDS: Readonly<Record<string, string>> = {
   shape: "Which shape it is.",
-  title: "What the part is called on the drawing. The page and the report are named after the file instead.",
-  units: "How the numbers of the file are read: millimetres or inches. Angles are degrees in both.",
+  title:
+    "What the part is called on the drawing, and what heads its sheets. Its files and its report have the name of the part file instead.",
+  units: "How numbers without a unit are read: millimetres or inches. Angles are degrees in both.",
   material:
     "A name from the table of materials: its id, name or one of its aliases, in small letters or capitals.",
   thickness:
@@ -18,7 +19,7 @@ export const PART_FIELDS: Readonly<Record<string, string>> = {
   "smallEnd.measured":
     "The face of the wall that the diameter is measured to: inside, outside or middle; it may differ from the large end’s. Not needed at a point.",
   "smallEnd.offset":
-    "From the centre of the large end to the centre of the small end in plan: [to the right, away].",
+    "From the centre of the large end to the centre of the small end, seen from above: [to the right, away]. With a minus it goes the other way: to the left, or towards you.",
   rectangularEnd: "The rectangular end, at height nought, laid out with sharp corners.",
   "rectangularEnd.length": "Its size along x, to the right in plan.",
   "rectangularEnd.width": "Its size along y, away in plan.",
@@ -28,7 +29,7 @@ export const PART_FIELDS: Readonly<Record<string, string>> = {
   "roundEnd.diameter": "Across the round end, to the face of the wall that “measured” names.",
   "roundEnd.measured": "The face of the wall that the diameter is measured to: inside, outside or middle.",
   "roundEnd.offset":
-    "From the centre of the rectangular end to the centre of the round end in plan: [to the right, away]. Left out: none.",
+    "From the centre of the rectangular end to the centre of the round end, seen from above: [to the right, away]. With a minus it goes the other way: to the left, or towards you. Left out: none.",
   height:
     "Between the end planes; with square edges over all. A right cone takes exactly one of height, slant and halfAngle.",
   slant: "Slant height, along the middle of the wall.",
@@ -38,8 +39,9 @@ export const PART_FIELDS: Readonly<Record<string, string>> = {
     "How the plate edges are left at the ends: “level”, dressed or bevelled to the end planes (the default), or “square” to the plate as cut, for right cones.",
   seam: "Where the seam lies and how it is joined. Left out: the usual place for the shape, butt, no gap.",
   "seam.at":
-    "Direction of the outward normal at the seam in plan: degrees counter-clockwise from the right, or right (0), back (90), left (180), front (270, towards you).",
-  "seam.joint": "“butt” (the default) or “lap”.",
+    "Where the seam lies, seen from above: the direction in which the outside of the wall faces there. Degrees counter-clockwise from the right, or right (0), back (90), left (180), front (270, towards you). The short side of a leaning part is the one towards which the upper end is offset: an offset to the right has it at 0. Left out: there, or where the shape usually has it.",
+  "seam.joint":
+    "“butt” (the default): the edges meet without lying on each other, and are welded. “lap”: the plate runs on past the seam, and lies on the other edge there, as thin sheet that is riveted, spot-welded or folded does.",
   "seam.gap": "Butt joint: the opening left for the weld; half of it is taken off each edge.",
   "seam.lap": "Lap joint: how far the plate runs on past the seam.",
   pieces: "Equal number of blanks round the part, where it must be split.",
@@ -54,5 +56,6 @@ export const PART_FIELDS: Readonly<Record<string, string>> = {
   certificate: "From the mill certificate of the plate.",
   "certificate.yieldMPa":
     "Its yield strength, in place of the nominal one: MPa; or under the key yield with its unit, as in 45 ksi.",
-  tolerance: "Tolerance class for lengths, ISO 13920.",
+  tolerance:
+    "Tolerance class for lengths of welded parts, ISO 13920: from A, the closest, to D, the widest. A length of 1000 mm may be off by 2, 3, 6 or 9 mm either way. The drawing or the customer says which. Left out: no limits are given.",
 };

@@ -1,7 +1,10 @@
 import type { Shaped } from "../../report/report.ts";
 import type { Material } from "../../shapes/material.ts";
 import { plain } from "../../drawing/format.ts";
+import { KG_PER_POUND, MM_PER_INCH } from "../../geometry/units.ts";
+import { MIDDLE } from "../../shapes/layout.ts";
 import { otherLeg } from "../../geometry/vector.ts";
+import { closely, roundGirth } from "./girth.ts";
 import { degrees, numbersIn, type Numbers } from "./numbers.ts";
 import { plateNeeds } from "./plateNeed.ts";
 
@@ -13,6 +16,7 @@ export interface Worked {
 }
 
 const MM2_PER_M2 = 1e6;
+const MM3_PER_M3 = 1e9;
 /** A diameter's turn of its circle. */
 const PI = 3.14159;
 
@@ -26,30 +30,56 @@ function layoutFigures(shaped: Shaped, say: Numbers): [string, Worked][] {
   const { cone, shape } = shaped;
   if (cone && cone.outerRadiusMm !== null) return coneFigures(shaped, cone, say);
   const { shortest, longest } = shape.elementMm;
-  const girth = (mm: number, round: boolean): Worked => ({
-    rule: `The length of the wall’s own edge once round this end, on the surface that is laid out${neutralWords(shaped)}: all its small pieces added up. Where the wall leans, half the thickness does not lie level, so that it is not exactly π × (diameter ± thickness).`,
-    numbers: `${say.length(mm)}${round ? `; a circle of that girth is Ø${say.length(mm / PI)}` : ""}.`,
-    basis: "derived here",
-  });
+  const share = shaped.part.neutral ?? MIDDLE;
+  const girth = (end: "a" | "b"): Worked => {
+    const mm = shape.rims[end];
+    return {
+      rule: `π × the mean width of this end on the surface that is laid out${neutralWords(shaped)}: the diameter as drawn, moved to that surface. In the plane of the end a leaning wall is thicker than square through the plate, and the last number says how many times, as a mean of all directions: so this is not exactly π × (diameter ± thickness).`,
+      numbers: `${roundGirth(shaped, { end, share, say }) ?? ""} = ${say.length(mm)}; a circle of that girth is Ø${say.length(mm / PI)}.`,
+      basis: "derived here",
+    };
+  };
   const line = (mm: number): Worked => ({
     rule: "True length = √(plan length² + height²): a line of the wall seen square, between points of the two ends whose tangents are parallel.",
     numbers: `√(${say.bare(otherLeg(mm, shape.heightMm))}² + ${say.bare(shape.heightMm)}²) = ${say.length(mm)}`,
     basis: "longfield-1921",
   });
+  const girths: [string, Worked][] =
+    shaped.part.shape === "square-to-round"
+      ? [
+          ["Girth, rectangular end", rectangleGirth(shaped, say)],
+          ["Girth, round end", girth("b")],
+        ]
+      : [
+          ["Girth, large end", girth("a")],
+          ...(shape.rims.b > 0 ? ([["Girth, small end", girth("b")]] satisfies [string, Worked][]) : []),
+        ];
   return [
-    ["Girth, large end", girth(shape.rims.a, true)],
-    ["Girth, small end", girth(shape.rims.b, true)],
-    ["Girth, rectangular end", girth(shape.rims.a, false)],
-    ["Girth, round end", girth(shape.rims.b, true)],
+    ...girths,
     ["Line length", line(shortest)],
     ["Shortest line", line(shortest)],
     ["Longest line", line(longest)],
   ];
 }
 
+/** Sides of the rectangle that is laid out sharp, on the face where it is folded. */
+function rectangleGirth({ part, solid, shape }: Shaped, say: Numbers): Worked {
+  const face =
+    part.shape === "square-to-round" && part.rectangularEnd.measured === "middle" ? "middle" : "inside";
+  const side = (axis: 0 | 1): string => {
+    const all = solid.a[face].map((point) => point[axis]);
+    return closely(say, Math.max(...all) - Math.min(...all));
+  };
+  return {
+    rule: `2 × (length + width) on the ${face} of the wall, where the corners are laid out sharp${face === "inside" ? "; an outside size is first brought inside, each side by thickness / cos of the lean of its flat" : ""}.`,
+    numbers: `2 × (${side(0)} + ${side(1)}) = ${say.length(shape.rims.a)}`,
+    basis: "common practice, no source",
+  };
+}
+
 /** On which surface between the faces the wall is laid out. */
 const neutralWords = ({ part }: Shaped): string =>
-  part.neutral === undefined || part.neutral === 0.5
+  part.neutral === undefined || part.neutral === MIDDLE
     ? ", the middle of the wall"
     : `, ${plain(part.neutral, 3)} of the thickness from the inside face`;
 
@@ -96,10 +126,34 @@ function plateFigures(shaped: Shaped, material: Material, say: Numbers): [string
     },
   ]);
   const mass: Worked = {
-    rule: `Area of the blank × thickness × density of ${material.name}.`,
-    numbers: `${plain(area / MM2_PER_M2, 4)} m² × ${plain(part.thickness, 3)} mm × ${material.densityKgM3} kg/m³ / 1000 = ${plain(massKg, 2)} kg${say.unit === "mm" ? "" : `, that is ${say.mass(massKg)}`}`,
+    rule: `Area of the blank${blanks.length > 1 ? "s, all pieces together," : ""} × thickness × density of ${material.name}.`,
+    numbers: massSum(
+      { areaMm2: area, thicknessMm: part.thickness, massKg, densityKgM3: material.densityKgM3 },
+      say,
+    ),
     basis: material.sources.density,
   };
   const count = blanks.length;
   return [...plates, [count > 1 ? `Mass of one, ${count} pieces` : "Mass of one", mass]];
+}
+
+/** In the units of the drawing; in inches with what the material's density is for them. */
+function massSum(
+  {
+    areaMm2,
+    thicknessMm,
+    massKg,
+    densityKgM3,
+  }: {
+    readonly areaMm2: number;
+    readonly thicknessMm: number;
+    readonly massKg: number;
+    readonly densityKgM3: number;
+  },
+  say: Numbers,
+): string {
+  if (say.unit === "mm")
+    return `${plain(areaMm2 / MM2_PER_M2, 4)} m² × ${plain(thicknessMm, 3)} mm × ${densityKgM3} kg/m³ / 1000 = ${plain(massKg, 2)} kg`;
+  const perInch3 = (densityKgM3 * MM_PER_INCH ** 3) / MM3_PER_M3 / KG_PER_POUND;
+  return `${plain(areaMm2 / MM_PER_INCH ** 2, 1)} in² (${say.area(areaMm2)}) × ${plain(thicknessMm / MM_PER_INCH, 4)} in × ${plain(perInch3, 5)} lb/in³ = ${plain(massKg / KG_PER_POUND, 1)} lb; the density is ${densityKgM3} kg/m³`;
 }

@@ -3,6 +3,7 @@ import { loadCatalogue } from "../../../src/input/loadCatalogue.ts";
 import { begin, change, goOn, kept, redo, settle, undo } from "../../../src/site/bench/history.ts";
 import { linkOf, partInLink } from "../../../src/site/bench/link.ts";
 import { otherHash } from "../../../src/site/bench/otherHash.ts";
+import { readLength } from "../../../src/input/length.ts";
 import { readTypedPart } from "../../../src/site/bench/readTyped.ts";
 import { readTypedShop } from "../../../src/site/bench/readTypedShop.ts";
 import { stepped } from "../../../src/site/bench/step.ts";
@@ -64,7 +65,20 @@ it.each([
   ["900", "length", "mm", 1, "905"],
   ["12-3/8", "length", "in", 1, "12-1/2"],
   ["12-3/8", "length", "in", -1, "12-1/4"],
-  [`3' 4-1/2"`, "length", "in", 1, "40-5/8"],
+  [`3' 4-1/2"`, "length", "in", 1, `3' 4-5/8"`],
+  [`3'-6"`, "length", "mm", 1, `3'-6-1/8"`],
+  [`3'-6`, "length", "in", -1, `3'-5-7/8`],
+  ["3 ft 11-7/8 in", "length", "mm", 1, "4 ft 0 in"],
+  ["3\u2032 6\u2033", "length", "in", 1, "3\u2032 6-1/8\u2033"],
+  [`3'`, "length", "in", 1, `3'-0-1/8"`],
+  [`3'-0-1/8"`, "length", "in", -1, `3'-0"`],
+  [`4'`, "length", "in", 96, `5'`],
+  [`-1' 0-1/8"`, "length", "in", 2, `-0' 11-7/8"`],
+  ["2.5'", "length", "in", 1, `2'-6.125"`],
+  ["12 3/8", "length", "in", -1, "12 1/4"],
+  [`20-1/2"`, "length", "in", 10, `21-3/4"`],
+  ["12 inches", "length", "mm", 1, "12-1/8 inches"],
+  ["50MM", "length", "in", 1, "55MM"],
   ["12.3", "length", "in", 1, "12.425"],
   ["2 in", "length", "mm", 1, "2-1/8 in"],
   ["50 mm", "length", "in", 1, "55 mm"],
@@ -76,6 +90,8 @@ it.each([
   ["", "count", "mm", 1, undefined],
 ] as const)("%s, a %s in %s, moved by %s, is %s", (text, quantity, units, times, after) => {
   expect(stepped(text, { quantity, units }, times)).toBe(after);
+  // What is written is read again, and moved by those steps.
+  if (quantity !== "count" && after !== undefined) expect(readLength(after, units).kind).toBe("read");
 });
 
 it.each([
@@ -83,6 +99,7 @@ it.each([
   ["10 ga", -1, "11 ga"],
   ["9-Gauge", -1, "10-Gauge"],
   ["ga 16", 2, "ga 14"],
+  ["10 ga", 10, "3 ga"],
   ["3 ga", 1, undefined],
   ["30 ga", -1, undefined],
   ["99 ga", 1, undefined],

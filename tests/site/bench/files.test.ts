@@ -20,7 +20,7 @@ import type { TypedGroup } from "../../../src/input/typed.ts";
 import { openJob } from "../../../src/site/bench/files/openJob.ts";
 import { openPart } from "../../../src/site/bench/files/openPart.ts";
 import { unzip } from "../../../src/site/bench/files/unzip.ts";
-import { zipJob } from "../../../src/site/bench/files/zipJob.ts";
+import { jobFolder, zipJob } from "../../../src/site/bench/files/zipJob.ts";
 import { runs } from "../../arbitraries.ts";
 import { even } from "../../even.ts";
 
@@ -50,7 +50,10 @@ const opened = (bytes: Uint8Array) => {
 };
 
 it("packs a job as the folder that a binder is built from: no problems, the very same parts, shop and job", () => {
-  const read = readFolder(onDisk("demo", zipJob({ job, shop: demo.shopWritten, parts })), tables);
+  const read = readFolder(
+    join(onDisk("demo", zipJob({ job, shop: demo.shopWritten, parts })), jobFolder(job)),
+    tables,
+  );
   expect(printProblems(read.problems)).toEqual([]);
   expect(read.parts.map(({ part }) => part)).toEqual(demo.parts.map(({ part }) => part));
   expect(read.shop).toEqual(demo.shop);
@@ -62,8 +65,10 @@ it("packs what a folder without a shop holds, and no shop file", () => {
     "no-shop",
     zipJob({ job: { title: "No shop" }, shop: undefined, parts: parts.slice(0, 1) }),
   );
-  expect(readdirSync(at).sort()).toEqual(["job.yaml", "parts"]);
-  expect(printProblems(readFolder(at, tables).problems)).toEqual([]);
+  // One folder of the job's name, so that nothing is strewn about where it is unpacked.
+  expect(readdirSync(at)).toEqual(["no-shop"]);
+  expect(readdirSync(join(at, "no-shop")).sort()).toEqual(["job.yaml", "parts"]);
+  expect(printProblems(readFolder(join(at, "no-shop"), tables).problems)).toEqual([]);
 });
 
 it("gives the same bytes for the same job, whatever the clock says", () => {
@@ -80,6 +85,21 @@ it("opens what it packed, and a folder packed by hand with one about it", () => 
   const packed = opened(zipJob({ job, shop: demo.shopWritten, parts }));
   expect(packed).toMatchObject({ shop: demo.shopWritten, unfit: [], problems: [] });
   expect(packed.parts).toEqual(parts);
+  // As it was packed before there was a folder about it, and under a name that a folder in it has.
+  const bare = Object.fromEntries(
+    Object.entries(unzipSync(zipJob({ job, shop: demo.shopWritten, parts }))).map(([path, bytes]) => [
+      path.replace(`${jobFolder(job)}/`, ""),
+      bytes,
+    ]),
+  );
+  expect(Object.keys(bare)).toContain("job.yaml");
+  expect(opened(zipSync(bare)).parts).toEqual(parts);
+  const few = parts.slice(0, 2);
+  for (const title of ["Parts", "parts/job.yaml", "Ω", ".."])
+    expect(opened(zipJob({ job: { ...job, title }, shop: undefined, parts: few }))).toMatchObject({
+      problems: [],
+      parts: few,
+    });
   const files: Zippable = { "__MACOSX/my job/._job.yaml": text("\0"), "my job/.DS_Store": text("x") };
   for (const name of readdirSync("demo-data", { recursive: true, encoding: "utf8" }))
     if (yaml(name)) files[`my job/${name}`] = readFileSync(`demo-data/${name}`);
@@ -143,7 +163,7 @@ it.each(["../evil.yaml", "parts/../../evil.yaml", "/etc/evil.yaml", "C:\\evil.ya
 
 it("reads all of an archive or nothing: cut off anywhere, or any byte of its files changed", () => {
   const whole = zipJob({ job, shop: undefined, parts: parts.slice(0, 3) });
-  const begin = 30 + "job.yaml".length;
+  const begin = 30 + `${jobFolder(job)}/job.yaml`.length;
   const packed = new DataView(whole.buffer).getUint32(18, true);
   fc.assert(
     fc.property(even(0, 1), even(0, 1), (share, turn) => {

@@ -7,6 +7,8 @@ export class Tape {
   out = $state(false);
   /** None, one or both of its ends. [mm] */
   ends: readonly Vec2[] = $state.raw([]);
+  /** Was the last touch too far from every point? */
+  missed = $state(false);
   /** Where the keys stand. [mm] */
   cursor: Vec2 | undefined = $state.raw(undefined);
   private readonly drawing: () => Drawing;
@@ -27,6 +29,7 @@ export class Tape {
   readonly clear = (): void => {
     this.ends = [];
     this.cursor = undefined;
+    this.missed = false;
   };
   readonly toggle = async (): Promise<void> => {
     this.snap ??= await import("../../../drawing/snap.ts");
@@ -44,9 +47,11 @@ export class Tape {
   touch(at: Vec2, reach: number): void {
     const found = this.points && this.snap?.snapped(this.points, at, reach);
     if (found) this.hold(found);
+    else this.missed = true;
   }
   private hold(point: Vec2): void {
     this.ends = this.ends.length === 1 ? [...this.ends, point] : [point];
     this.cursor = point;
+    this.missed = false;
   }
 }

@@ -6,7 +6,7 @@ import { readTypedPart } from "../readTyped.ts";
 import type { Tray } from "../tray/tray.svelte.ts";
 import { saveFile } from "./saveFile.ts";
 import { partCount, type Told } from "./told.ts";
-import { zipJob } from "./zipJob.ts";
+import { jobFolder, zipJob } from "./zipJob.ts";
 
 /** The tray as a job's folder, packed; what would stop a binder is named. */
 export function saveJob(bench: Bench, tray: Tray, tables: Tables): Told {
@@ -23,7 +23,7 @@ export function saveJob(bench: Bench, tray: Tray, tables: Tables): Told {
   return {
     words:
       stops.length === 0
-        ? `${file} went to the browser's downloads: ${partCount(tray.parts)}${shop ? " and the shop file" : ""}. Unpack it into a folder, and a binder is built from that.`
+        ? `${file} went to the browser's downloads: ${partCount(tray.parts)}${shop ? " and the shop file" : ""}. Unpack it, and a binder is built from the folder ${jobFolder({ title })} in it.`
         : `${file} went to the browser's downloads. No binder is built from it until these files are put right:`,
     lines: stops,
     isWrong: stops.length > 0,

@@ -1,5 +1,6 @@
 import type { TypedGroup } from "../../../input/typed.ts";
 import { typedYaml } from "../../../input/typedYaml.ts";
+import { jobSlug } from "../../../job/jobName.ts";
 import { zipTexts } from "../../bits/zip.ts";
 import { trialsYaml } from "../../trials/keptTrials.ts";
 import type { NamedTyped } from "../asTyped.ts";
@@ -26,11 +27,19 @@ function filesOf({ name, part, trials }: NamedTyped, shop: TypedGroup | undefine
   return [own, { path: `parts/${name}.trials.yaml`, text }];
 }
 
-/** A job's folder in an archive, as a binder is built from it once it has been unpacked. */
+/** The folder that a job is packed in. A folder named "parts" would be taken for the one in which parts lie. */
+export function jobFolder({ title }: TypedGroup): string {
+  const name = jobSlug(typeof title === "string" ? title : "");
+  return name === "parts" ? "parts-job" : name;
+}
+
+/** A job's folder in an archive, by its name, so that it stays together wherever it is unpacked; a binder is built from it. */
 export function zipJob({ job, shop, parts }: JobFiles): Uint8Array<ArrayBuffer> {
-  return zipTexts([
+  const folder = jobFolder(job);
+  const texts = [
     { path: "job.yaml", text: typedYaml({ ...job, parts: parts.map(({ name }) => name) }) },
     ...(shop ? [{ path: "shop.yaml", text: typedYaml(shop) }] : []),
     ...parts.flatMap((one) => filesOf(one, shop)),
-  ]);
+  ];
+  return zipTexts(texts.map(({ path, text }) => ({ path: `${folder}/${path}`, text })));
 }

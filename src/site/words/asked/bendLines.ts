@@ -1,10 +1,10 @@
-import { forceText } from "../../../drawing/format.ts";
 import { linesOf } from "../../../drawing/forming/brakePicture.ts";
+import { KN_PER_SHORT_TON, MM_PER_INCH, MPA_PER_KSI } from "../../../geometry/units.ts";
 import { distance2 } from "../../../geometry/vector.ts";
 import type { BrakePlan } from "../../../forming/brakePlan.ts";
 import type { Report } from "../../../report/report.ts";
 import { plain } from "../../../drawing/format.ts";
-import { degrees, MM, numbersIn, type Numbers } from "../numbers.ts";
+import { degrees, numbersIn, type Numbers } from "../numbers.ts";
 import { bentFrom, END_NAMES } from "../shapes.ts";
 import type { Worked } from "../worked.ts";
 import { bendKey, type BendColumn } from "./bendKey.ts";
@@ -134,15 +134,30 @@ const WORKED: Readonly<Record<BendColumn, (asked: Asked) => Worked>> = {
       basis: COMMON,
     };
   },
-  force: ({ line, plan, thicknessMm, say }) => {
-    const bent = line.lengthMm - line.stopsShortMm;
+  force: (asked) => {
+    const { plan } = asked;
     return {
       rule: `Constant × tensile strength × bent length × thickness² / die opening. The constant used is ${plan.forceConstant.used}; those in print run from ${plan.forceConstant.least} to ${plan.forceConstant.greatest}, and real plate is often stronger than its grade.`,
-      numbers: `${plan.forceConstant.used} × ${plain(plan.tensileMPa, 0)} × ${MM.column(bent)} × ${plain(thicknessMm, 3)}² / ${plain(plan.dieMm, 2)} / 1000 = ${plain(line.forceKN, 2)}\u00a0kN, in MPa and mm${say.unit === "in" ? `; that is ${forceText(line.forceKN, "in")}` : ""}.`,
+      numbers: forceSum(asked),
       basis: "groover-memory",
     };
   },
 };
+
+/** In the units of the drawing: ksi and inches give thousands of pounds, two of which are a short ton. */
+function forceSum({
+  line,
+  plan,
+  thicknessMm,
+  say,
+}: Pick<Asked, "line" | "plan" | "thicknessMm" | "say">): string {
+  const bent = line.lengthMm - line.stopsShortMm;
+  const { used } = plan.forceConstant;
+  if (say.unit === "mm")
+    return `${used} × ${plain(plan.tensileMPa, 0)} × ${say.column(bent)} × ${plain(thicknessMm, 3)}² / ${plain(plan.dieMm, 2)} / 1000 = ${plain(line.forceKN, 2)}\u00a0kN, in MPa and mm.`;
+  const inches = (mm: number) => plain(mm / MM_PER_INCH, 4);
+  return `${used} × ${plain(plan.tensileMPa / MPA_PER_KSI, 2)} × ${say.column(bent)} × ${inches(thicknessMm)}² / ${inches(plan.dieMm)} / 2 = ${plain(line.forceKN / KN_PER_SHORT_TON, 2)} short tons, in ksi and inches: two thousands of pounds are a short ton.`;
+}
 
 function along({ line, before, say }: Asked, end: "a" | "b"): Worked {
   const point = ({ from, to }: Line) => (end === "a" ? from : to);

@@ -6,6 +6,7 @@ import { linearRangeMm } from "../../../forming/iso13920.ts";
 import type { Report, SpacePoint } from "../../../report/report.ts";
 import { MM_PER_INCH, plain } from "../../../drawing/format.ts";
 import { degrees, numbersIn, type Numbers } from "../numbers.ts";
+import { roundGirth } from "../girth.ts";
 import type { Worked } from "../worked.ts";
 import { acrossWords, type TableAnswers, withUnitOf } from "./answers.ts";
 
@@ -40,6 +41,10 @@ export function askedInspection(report: Report): TableAnswers {
   );
 }
 
+/** The standard's own limits are millimetres. */
+const inInches = (mm: number, units: Report["part"]["units"]): string =>
+  units === "in" ? `, that is ${plain(mm / MM_PER_INCH, 3)} in` : "";
+
 function limitOf(
   { id, nominalMm, withinMm }: Row,
   toleranceClass: Inspection["toleranceClass"],
@@ -51,7 +56,7 @@ function limitOf(
   if (id === "out-of-round")
     return {
       rule: "Two diameters may each be off by their limit, so that they differ by no more than twice that.",
-      numbers: `2 × ${plain(withinMm / 2, 1)} mm = ${plain(withinMm, 1)} mm`,
+      numbers: `2 × ${plain(withinMm / 2, 1)} mm = ${plain(withinMm, 1)} mm${inInches(withinMm, part.units)}`,
     };
   const { overMm, upToMm } = linearRangeMm(asked);
   const range = Number.isFinite(upToMm)
@@ -59,7 +64,7 @@ function limitOf(
     : `over ${overMm} mm`;
   return {
     rule: `The limit is that of class ${toleranceClass} of ISO 13920 for a length of this size.`,
-    numbers: `class ${toleranceClass}, ${range}: ± ${plain(withinMm, 1)} mm`,
+    numbers: `class ${toleranceClass}, ${range}: ± ${plain(withinMm, 1)} mm${inInches(withinMm, part.units)}`,
   };
 }
 
@@ -68,13 +73,13 @@ function sizeOf(row: Row, report: Report, say: Numbers): Size {
     case "diameter":
     case "side":
       return {
-        rule: "The size that the part file gives, measured as the drawing does.",
+        rule: "The size as drawn, measured as the drawing does.",
         numbers: withUnitOf(say, row.nominalMm),
       };
     case "out-of-round":
       return { rule: "Nought is what is wanted: a round end is as wide in every direction.", numbers: "" };
     case "girth":
-      return girth(row, say);
+      return girth(row, report, say);
     case "height":
       return {
         rule: "Square from the plane of one end to that of the other.",
@@ -95,19 +100,23 @@ function sizeOf(row: Row, report: Report, say: Numbers): Size {
 /** Which end a row is about: its words begin with the end's name, or hold it. */
 const endOf = ({ what }: Row): "a" | "b" => (/small end|round end/.test(what) ? "b" : "a");
 
-function girth({ nominalMm }: Row, say: Numbers): Size {
+function girth(row: Row, report: Report, say: Numbers): Size {
+  const sum = roundGirth(report, { end: endOf(row), share: OUTSIDE, say });
   return {
-    rule: "Once round the wall’s own outside edge at this end, all its small pieces added up.",
-    numbers: `π × Ø${say.column(nominalMm / Math.PI)} = ${withUnitOf(say, nominalMm)}`,
+    rule: "π × the mean width of this end’s outside: the diameter as drawn, moved to the outside. In the plane of the end a leaning wall is thicker than square through the plate, and the last number says how many times, as a mean of all directions.",
+    numbers: sum === undefined ? "" : `${sum} = ${withUnitOf(say, row.nominalMm)}`,
   };
 }
+
+/** The outside face, as a share of the thickness. */
+const OUTSIDE = 1;
 
 function height({ part, shape, cone }: Report, say: Numbers): string {
   const known = part.shape === "right-cone" && part.height === undefined && cone;
   const total = withUnitOf(say, shape.heightMm);
   return known
     ? `${say.column(cone.slantMm)} × cos ${degrees(cone.halfAngleDeg, 3)} = ${total}, from the slant of the middle of the wall`
-    : `${total}, as the part file gives it`;
+    : `${total}, as drawn`;
 }
 
 function tape({ what, nominalMm }: Row, { solid }: Report, say: Numbers): Size {
