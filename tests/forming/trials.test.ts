@@ -344,7 +344,9 @@ describe("in the model itself", () => {
     expect(belowZero(say, [places, null], -12)).toBe(
       ` Below 0: a bearing at ${say.length(-1.8)} stands lower than where the roll touches the flat plate; the slide's own lower end lies at ${say.length(-12)}, so it goes there.`,
     );
-    expect(belowZero(say, [places], -1)).toMatch(/the bearing would have to go lower than that: find out whether it does\.$/);
+    expect(belowZero(say, [places], -1)).toMatch(
+      /the bearing would have to go lower than that: find out whether it does\.$/,
+    );
     expect(belowZero(say, [{ ...places, largeBearingMm: -0.01 }, null], -12)).toBe("");
     expect(belowZero(say, [{ ...places, largeBearingMm: null }], -12)).toBe("");
     // A long lever beyond a steep tilt: the answer itself says it.
