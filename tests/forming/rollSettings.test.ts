@@ -12,6 +12,8 @@ import { coneCase, coneless, hood, reducer, roll, RUNS, shop } from "./cases.ts"
 
 const slide = { origin: [230, -200] as [number, number], angle: 60, travel: 300, greatestTilt: 8 };
 const machine = roll({
+  // Room enough for the stop to stand as near as it goes.
+  coneAttachment: { range: [0, 300] },
   slide,
   bearings: [140, 160],
   rolls: { topDiameter: 200, pinchDiameter: 170, bendingDiameter: 180 },

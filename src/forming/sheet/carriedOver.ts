@@ -60,11 +60,13 @@ export function carriedOver(asked: RollSheetAsked): Carried {
   const example = worked(asked, first, lastMm);
   const whose = several ? `in ${listedZones(first.zones)}, ` : "";
   const each = several ? "Zone by zone carry" : "Carry";
-  const tilt = pipe
-    ? ""
-    : " The table is at the tilt of the first trial: the table of settings, each moment at its own, differs.";
+  // Zones have their tables one by one, and little room for words.
+  const tilt =
+    pipe || several
+      ? ""
+      : " The table is at the tilt of the first trial: the table of settings, each moment at its own, differs.";
   return {
-    text: ` ${each} over what the first pass taught. Take its last ${pipe ? "raise" : "raise at the large edge"}. Take off what the table here has for the ${by} that it left (straight between). Move ${pipe ? "the raise" : "both ends"} by what is left: down where it is less than nothing, never up by more than ${most}. Worked: ${whose}${example}.${tilt} After two trials the trial correction comes nearer, and often asks for less.`,
+    text: ` ${each} over what the first pass taught. Take its last ${pipe ? "raise" : "raise at the large edge"}. Take off what the table here has for the ${by} that it left (straight between). Move ${pipe ? "the raise" : "both ends"} by what is left: down where it is less than nothing, never up by more than ${most}. Worked: ${whose}${example}.${tilt}${several ? "" : " After two trials the trial correction comes nearer, and often asks for less."}`,
     figures: model.flatMap(({ zones, at }) =>
       zones.length > 0
         ? []

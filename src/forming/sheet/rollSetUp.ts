@@ -34,7 +34,7 @@ function zoneMarks(asked: RollSheetAsked): string {
   const zones = settings?.zones ?? [];
   if (zones.length < 2) return "";
   const marks = zones.map((zone, i) => `${i + 1} from ${beginning(asked, zone)}`).join("; ");
-  return ` Mark the ${zones.length} zones by a line across the blank where each begins, along large and small edge from seam edge 1: ${marks}. Each has its own setting and template.`;
+  return ` Mark the ${zones.length} zones by a line across the blank where each begins, along large and small edge from seam edge 1: ${marks}.`;
 }
 
 function edges(asked: RollSheetAsked): PlanStep {
