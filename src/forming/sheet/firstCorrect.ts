@@ -66,7 +66,7 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
   const both = isPipe(item) ? "" : " at both ends";
   return {
     ...step,
-    text: `${each}: is the curve more open than the window, find the inside radius that came out${both} (by the template that fits, or the depth under a straightedge). Give it and the setting at the large edge to the trial correction. Lower the bending roll, bring the piece back to ${seamOrder(asked).first}, set what it answers with the plate moving, and roll once more. Is it tighter: no further raise ${several ? "there " : ""}in this pass, and less for the next blank. Is it tighter than the “never tighter”: ${lower(PAST_CAP)}${byTable(table)}${atBearings(asked)}`,
+    text: `${each}: is the curve more open than the window, find the inside radius that came out${both}. Give it and the setting at the large edge to the trial correction. Lower the bending roll, bring the piece back to ${seamOrder(asked).first}, set what it answers with the plate moving, and roll once more. Is it tighter: no further raise ${several ? "there " : ""}in this pass, and less for the next blank. Is it tighter than the “never tighter”: ${lower(PAST_CAP)}${byTable(table)}${atBearings(asked)}`,
     // That rolling on closes it further is said in the words.
     cautions: [],
     toNote: trialBoxes(table),
