@@ -57,7 +57,8 @@ export function workSheet(pdf: Pdf, report: Report, around: Around): (Block | nu
     null,
     ...(shop ? [...seenFromAbove(pdf, report, plan, shop), ...sections(pdf, report, plan, shop)] : []),
     ...settings(pdf, report, plan, known),
-    ...(few ? lotLines : []),
+    // In one piece: of a few lines none is left alone on another page.
+    ...(few ? [stack(lotLines, GAP_MM)] : []),
     ...springbackPlots(pdf, report, { plan, known }),
     ...(plan.brake ? bendLines(pdf, report, { plan: plan.brake, known }) : []),
     ...inspectionTable(pdf, report, { plan, known, room }),
