@@ -1,4 +1,4 @@
-import { scaleLinear } from "d3";
+import { ticks } from "d3";
 import type { Vec2 } from "../../geometry/vector.ts";
 import type { Board } from "../board.ts";
 import { plain } from "../format.ts";
@@ -36,8 +36,8 @@ export const axesRoom = (capMm: number): { left: number; below: number } => ({
 
 /** The frame of a plot with ticks, figures and the names of both axes; draws them. */
 export function drawAxes(board: Board, box: Box, { x, y }: { x: Axis; y: Axis }): Frame {
-  const across = scaleLinear([x.from, x.to], [box.left, box.right]);
-  const up = scaleLinear([y.from, y.to], [box.bottom, box.top]);
+  const across = along(x, box.left, box.right);
+  const up = along(y, box.bottom, box.top);
   const cap = board.paper.capsMm.small;
   const places = (ticks: readonly number[]) =>
     Math.max(0, ...ticks.map((tick) => (plain(tick, 6).split(".")[1] ?? "").length));
@@ -59,12 +59,12 @@ export function drawAxes(board: Board, box: Box, { x, y }: { x: Axis; y: Axis })
   const figureOf = (tick: number, all: readonly number[], axis = x) =>
     axis.each?.say(tick) ?? plain(tick, places(all));
   const wanted = x.ticks ?? 8;
-  let levels = levelsOf(x, across.ticks(wanted), 1);
+  let levels = levelsOf(x, ticks(x.from, x.to, wanted), 1);
   for (let n = 1; n < wanted; n++) {
     const widest = Math.max(...levels.map((tick) => textWidth(figureOf(tick, levels), cap)));
     const step = (across(levels[1] ?? 0) - across(levels[0] ?? 0)) / board.unit;
     if (levels.length < 2 || step >= widest + BETWEEN) break;
-    levels = levelsOf(x, across.ticks(wanted - n), n + 1);
+    levels = levelsOf(x, ticks(x.from, x.to, wanted - n), n + 1);
   }
   for (const tick of levels) {
     const px = across(tick);
@@ -73,7 +73,7 @@ export function drawAxes(board: Board, box: Box, { x, y }: { x: Axis; y: Axis })
   }
   const most = y.ticks ?? 6;
   const every = y.each ? Math.ceil((y.to - y.from) / y.each.step / most) : 1;
-  const rises = levelsOf(y, up.ticks(most), every);
+  const rises = levelsOf(y, ticks(y.from, y.to, most), every);
   let widest = 0;
   for (const tick of rises) {
     const py = up(tick);
@@ -92,6 +92,14 @@ export function drawAxes(board: Board, box: Box, { x, y }: { x: Axis; y: Axis })
   name(y.name, [box.left - board.mm(TICK + 2 * AWAY + widest + cap), (box.bottom + box.top) / 2], 90);
   return { box, at: (px, py) => [across(px), up(py)] };
 }
+
+/** From a figure of an axis to its place between both ends. A whole scale would bring colours and dates with it that a bench has to load. */
+const along =
+  ({ from, to }: Axis, first: number, last: number) =>
+  (figure: number): number => {
+    const share = (figure - from) / (to - from);
+    return first * (1 - share) + last * share;
+  };
 
 /** Multiples of the step, every n-th of them, or the round numbers where no step is asked. */
 function levelsOf({ from, to, each }: Axis, round: readonly number[], n: number): readonly number[] {
