@@ -10,8 +10,12 @@ const openShape = async (shape: string) => {
 const ask = (name: string | RegExp) => page.getByRole("button", { name });
 const answer = (of: string) => page.getByRole("status", { name: new RegExp(`^${of}: `) });
 
+/** The tables stand far down, and come with the first hand at the bench. */
+const atWork = () => page.locator(".look").first().focus();
+
 it("answers for a column of the marking table, line by line, and follows what is typed", async () => {
   await openShape("eccentric-cone");
+  await atWork();
   await ask("How was it worked out: line length, true?").click();
   const said = answer("Marking table");
   await said.waitFor();
@@ -33,6 +37,7 @@ it("answers for a column of the marking table, line by line, and follows what is
 
 it("answers for what all lines of a right cone have alike, for bend lines and for each row of the inspection", async () => {
   await openShape("right-cone");
+  await atWork();
   await ask("How was it worked out: line length, in plan?").click();
   await answer("Marking table").waitFor();
   await page.locator(".machine-choice input").last().check();
@@ -58,7 +63,7 @@ it("says what every field of the shop is, and lays blanks of the shop that is ty
   expect(await fields.count()).toBeGreaterThan(30);
   expect(await fields.locator(".ask").count()).toBe(await fields.count());
   await form.getByRole("button", { name: "What is this: Units of its sizes?" }).click();
-  expect(await form.textContent()).toContain("How numbers without a unit are read");
+  await expect.poll(() => form.textContent()).toContain("How numbers without a unit are read");
   await form.getByLabel(/^Between two blanks/).fill("14");
   await page.reload();
   await page.locator(".bench .machine-choice").waitFor();

@@ -1,7 +1,7 @@
 /** What each key of a shop file means. A test compares this list with the schemas. */
 export const SHOP_FIELDS: Readonly<Record<string, string>> = {
   name: "What the shop calls itself.",
-  units: "How the numbers of the file are read: millimetres or inches.",
+  units: "How numbers without a unit are read: millimetres or inches.",
   machines: "Plate rolls and press brakes, each with the keys of its kind.",
   stock: "Plates in the rack.",
   cutting: "How the blanks of a job are laid on plates.",
