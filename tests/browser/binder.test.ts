@@ -52,7 +52,10 @@ it("leads from its contents, and from sheet to sheet, to places of its own", asy
   const away = await page
     .locator("[data-page] a[href*='/parts/']:not([download])")
     .evaluateAll((all) => all.map((one) => one.getAttribute("href")));
-  expect(away).toEqual([]);
+  // The sheet of another machine than the first choice stands on a page of its own alone.
+  expect(
+    away.filter((href) => !/\/forming\/[^/]+\//.test(href ?? "") || /forming\/index/.test(href ?? "")),
+  ).toEqual([]);
 });
 
 describe.each(["A4", "Letter"] as const)("printed on %s", (format) => {
