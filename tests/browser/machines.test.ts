@@ -77,7 +77,7 @@ it("takes a new machine, and takes one away", async () => {
   ).toBe(true);
   await added.getByRole("textbox", { name: /^Length of the bed/ }).fill("4100");
   await added.getByRole("textbox", { name: /^Greatest force/ }).fill("150 US tons");
-  await expect.poll(() => page.locator("ul.machines").textContent()).toMatch(/New brake/);
+  await expect.poll(() => page.locator(".bench .machine-choice").first().textContent()).toMatch(/New brake/);
   await added.getByRole("button", { name: "Remove New brake" }).click();
   expect(await all.count()).toBe(before);
 });
