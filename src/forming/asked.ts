@@ -16,6 +16,8 @@ export interface ShopAsked extends PartAsked {
 
 export interface RollAsked extends PartAsked {
   readonly roll: PlateRoll;
+  /** Are its words for the work sheet, which has in its boxes what is set, and is for the next blank? */
+  readonly onSheet?: boolean;
 }
 
 export interface BrakeAsked extends PartAsked {

@@ -35,7 +35,7 @@ export interface Tried extends TriedZone {
 export function triedOn(asked: RollAsked, kept: TrialsKept | undefined): Tried | undefined {
   const last = kept?.machine === asked.roll.name ? kept.seen.at(-1) : undefined;
   if (!kept || !last) return undefined;
-  const answer = correctAny(asked, kept.seen);
+  const answer = correctAny({ ...asked, onSheet: true }, kept.seen);
   if (answer.kind === "zones") return triedZones(asked, kept.seen, answer.correction);
   const correction = answer.kind === "none" ? null : answer.correction;
   const [where, what] =

@@ -1,23 +1,9 @@
 import type { AnySeen } from "./anyTrials.ts";
 import type { RollAsked } from "./asked.ts";
 import type { Tried } from "./tried.ts";
-import { cameOutInZone, ONCE_MORE } from "./zoneAdvice.ts";
+import { cameOutInZone } from "./zoneAdvice.ts";
 import { capital } from "./words.ts";
 import type { ZonesCorrection } from "./zoneTrials.ts";
-
-/** What a screen has room for: zone by zone the raises at the bearings, the tilt and which zones are alike stand in the step's boxes. */
-const IN_BOXES = [
-  / \(at the bearings [^)]*\)/g,
-  / at half the slant \([^)]*\)/g,
-  /, the tilt as it is/g,
-  / Set alike with its mirror, zones? [^.]*\./g,
-];
-
-/** What is said of each zone, without what the sheet says elsewhere and what all of them taught. */
-function shortly(zones: ZonesCorrection["zones"]): string {
-  const all = zones.map(({ advice }) => advice).join(" ");
-  return IN_BOXES.reduce((words, what) => words.replaceAll(what, ""), all).replaceAll(ONCE_MORE, "");
-}
 
 /** What trials of the zones of a part came to, as its work sheet takes it. */
 export function triedZones(
@@ -37,7 +23,8 @@ export function triedZones(
   }));
   const [first] = places;
   return {
-    words: `${capital(came)}. ${several ? shortly(zones) : advice}`,
+    // What all zones taught together is for whoever corrects.
+    words: `${capital(came)}. ${several ? zones.map((one) => one.advice).join(" ") : advice}`,
     set: several ? null : (first?.set ?? null),
     second: several ? null : (first?.second ?? null),
     look: several ? false : (first?.look ?? false),

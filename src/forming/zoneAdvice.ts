@@ -12,7 +12,7 @@ import type { ZoneSeen } from "./zoneSeen.ts";
 import type { ZonesCorrection, ZoneTrial } from "./zoneTrials.ts";
 import { listedZones } from "./zoneWords.ts";
 
-type Words = Pick<RollAsked, "item" | "say">;
+type Words = Pick<RollAsked, "item" | "say" | "onSheet">;
 
 /** What is known of one zone when it is put into words. */
 interface ZoneTold {
@@ -31,24 +31,28 @@ interface ZoneTold {
   readonly mirrors: readonly number[];
 }
 
-/** What is done with the blank in hand; a sheet for the next one leaves it out. */
-export const ONCE_MORE = ", with the plate moving, and roll this blank once more";
-
 /** "Zone 2: "; nothing where one zone goes all round. */
 const zoneHead = ({ number: zone }: ZoneModel, zones: number): string =>
   zones === 1 ? "" : `Zone ${zone}: `;
 
-const at = ({ item, say }: Words, places: RollPlaces | null): string =>
-  places ? placesSaid({ pipe: isPipe(item), say }, places) : "";
+/** Where to set; on a sheet the bearings stand in the boxes. */
+const at = ({ item, say, onSheet }: Words, places: RollPlaces | null): string =>
+  places
+    ? placesSaid(
+        { pipe: isPipe(item), say },
+        onSheet ? { ...places, smallBearingMm: null, largeBearingMm: null } : places,
+      )
+    : "";
 
 /** "bent 52 % of its finished bend (large end 50 %, small end 47 %)". */
-function bent({ say }: Words, { closed, largeShare, smallShare, sprangFlat }: ZoneTrial): string {
+function bent({ say, onSheet }: Words, { closed, largeShare, smallShare, sprangFlat }: ZoneTrial): string {
   if (sprangFlat) return "the plate sprang back flat";
   const ends = [
     ...(largeShare === null ? [] : [`large end ${say.percent(largeShare)}`]),
     ...(smallShare === null ? [] : [`small end ${say.percent(smallShare)}`]),
   ];
-  return `bent ${say.percent(closed)} of its finished bend at half the slant (${ends.join(", ")})`;
+  const where = onSheet ? "" : ` at half the slant (${ends.join(", ")})`;
+  return `bent ${say.percent(closed)} of its finished bend${where}`;
 }
 
 function wanted({ say }: Words, { from, to }: FirstPass): string {
@@ -75,12 +79,15 @@ function checked(asked: Words, { next, model, from, trials }: ZoneTold, last: Zo
 }
 
 /** What to do in one zone, in sentences with its own numbers. */
-export function zoneAdvice(asked: Words, told: ZoneTold, zones: number): string {
+export function zoneAdvice(whole: Words, told: ZoneTold, zones: number): string {
+  // One zone has room for all of it.
+  const onSheet = whole.onSheet === true && zones > 1;
+  const asked = { ...whole, onSheet };
   const { model, window, trials, set, from, disagrees, secondPass, pastCap, mirrors } = told;
   const { say } = asked;
   const last = trials.at(-1);
   const head = zoneHead(model, zones);
-  const tilt = isPipe(asked.item) ? "" : ", the tilt as it is";
+  const tilt = isPipe(asked.item) || onSheet ? "" : ", the tilt as it is";
   const aside = pastCap.length > 0;
   const setAside = aside ? ` This blank is set aside: ${isPastCap(pastCap)}.` : "";
   const onNext = aside ? " with the next blank" : "";
@@ -94,7 +101,7 @@ export function zoneAdvice(asked: Words, told: ZoneTold, zones: number): string 
       ? ` Trial ${listed(disagrees)} of this zone and its last one do not agree: measure again first.`
       : "";
   const alike =
-    mirrors.length > 0 && set && told.kind !== "plan"
+    mirrors.length > 0 && set && told.kind !== "plan" && !onSheet
       ? ` Set alike with its mirror, ${listedZones(mirrors)}.`
       : "";
   const said = (): string => {
@@ -119,7 +126,7 @@ export function zoneAdvice(asked: Words, told: ZoneTold, zones: number): string 
           : `${bent(asked, last)}, ${wanted(asked, window)}`;
         if (aside)
           return `${open}${last.sprangFlat ? "" : "."}${setAside} Set ${at(asked, set)} for the next blank${tilt}, with the plate moving.${last.sprangFlat ? "" : high}`;
-        return `${open}${last.sprangFlat ? " Only then" : ":"} set ${at(asked, set)}${tilt}${ONCE_MORE}.${last.sprangFlat ? "" : high}`;
+        return `${open}${last.sprangFlat ? " Only then" : ":"} set ${at(asked, set)}${tilt}${onSheet ? "" : ", with the plate moving, and roll this blank once more"}.${last.sprangFlat ? "" : high}`;
       }
       case "overshot": {
         const next = `Set ${at(asked, set)} for the next blank${tilt}.`;
