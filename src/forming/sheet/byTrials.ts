@@ -83,7 +83,7 @@ export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep 
   if (asked.tried?.look || (zones.length > 0 && zones.every(({ look }) => look)))
     return {
       ...step,
-      text: `By this part's own trials no second raise is safe to name: first look at what is said at the first raise. ${onward}.`,
+      text: `By this part's own trials no second raise is safe to name: first look at what is said at the first raise. ${onward} only after that.`,
     };
   if (!second) return step;
   const { item, say } = asked;
