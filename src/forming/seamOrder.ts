@@ -14,10 +14,15 @@ export interface SeamOrder {
  * The seam edge that leads in the first pass. With the inside up and the small end away from whoever looks at it, lines run
  * from seam edge 1 on the right to seam edge 2 on the left. On the rolls the inside is up, towards the top roll, and the
  * small end at the drop end: with that at the left hand of whoever stands where the plate goes in, seam edge 1 is ahead,
- * at the right hand seam edge 2. A pipe goes in either way.
+ * at the right hand seam edge 2.
  *
  * @see derived here
  */
+export const leadingEdge = (dropEnd: "left" | "right"): 1 | 2 => (dropEnd === "left" ? 1 : 2);
+
+const EDGES = { 1: "seam edge 1", 2: "seam edge 2" } as const;
+
+/** The edges in their order, in words. A pipe goes in either way. */
 export function seamOrder({
   item,
   roll,
@@ -25,9 +30,8 @@ export function seamOrder({
   readonly item: FormingCase;
   readonly roll: PlateRoll | null;
 }): SeamOrder {
-  if (isPipe(item) || roll?.dropEnd === "left")
-    return { leads: 1, first: "seam edge 1", second: "seam edge 2" };
-  if (roll?.dropEnd === "right") return { leads: 2, first: "seam edge 2", second: "seam edge 1" };
+  const leads = isPipe(item) ? 1 : roll?.dropEnd && leadingEdge(roll.dropEnd);
+  if (leads !== undefined) return { leads, first: EDGES[leads], second: EDGES[leads === 1 ? 2 : 1] };
   return { leads: null, first: "the seam edge marked first", second: "the seam edge marked second" };
 }
 

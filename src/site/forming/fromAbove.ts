@@ -1,24 +1,24 @@
 import type { RollsFromAbove } from "../../drawing/forming/onRolls.ts";
 import type { FormingPlan } from "../../forming/plan.ts";
-import type { PlateRoll, Shop } from "../../forming/machine.ts";
+import type { Shop } from "../../forming/machine.ts";
+import { leadingEdge } from "../../forming/seamOrder.ts";
 import type { Report } from "../../report/report.ts";
+import { rollOf } from "./rollOf.ts";
 
 /** The first blank on the rolls for both passes; nothing where the shop does not say at which hand the drop end is, and for a pipe, which goes in either way. */
 export function fromAbove(report: Report, plan: FormingPlan, shop: Shop): RollsFromAbove | undefined {
-  const roll = shop.machines.find(
-    (one): one is PlateRoll => one.kind === "plate roll" && one.name === plan.machine,
-  );
+  const roll = rollOf(plan, shop);
   const { settings } = plan;
   const [blank] = report.blanks;
   if (!roll?.dropEnd || settings?.stopMm == null || !blank || blank.lines.length < 2) return undefined;
   const { dropEnd } = roll;
   const other = dropEnd === "left" ? "right" : "left";
-  const [first, second] = dropEnd === "left" ? ([1, 2] as const) : ([2, 1] as const);
+  const leads = leadingEdge(dropEnd);
   return {
     title: `${report.part.title} on ${roll.name}, seen from above`,
     passes: [
-      { title: "First pass", blank, smallAt: dropEnd, leads: first },
-      { title: "Second pass", blank, smallAt: other, leads: second },
+      { title: "First pass", blank, smallAt: dropEnd, leads },
+      { title: "Second pass", blank, smallAt: other, leads: leads === 1 ? 2 : 1 },
     ],
     dropEnd,
     rollFaceMm: roll.workingWidth,

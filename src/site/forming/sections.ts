@@ -1,9 +1,10 @@
 import type { RollGeometry, RollMoment, RollSections } from "../../drawing/forming/rollSection.ts";
 import { sectionNote } from "../../drawing/forming/rollSection.ts";
-import type { PlateRoll, Shop } from "../../forming/machine.ts";
+import type { Shop } from "../../forming/machine.ts";
 import { insideRadiusAtMm, sectionOf } from "../../forming/rollSetting.ts";
 import type { Report } from "../../report/report.ts";
 import { numbersIn } from "../words/numbers.ts";
+import { rollOf } from "./rollOf.ts";
 
 type Plan = Report["forming"]["plans"][number];
 type Zone = NonNullable<Plan["settings"]>["zones"][number];
@@ -41,9 +42,7 @@ export function sectionsOf(report: Report, plan: Plan, shop: Shop): readonly Rol
 function sectionsIn(zone: Zone, report: Report, plan: Plan, shop: Shop): RollSections | undefined {
   const { part } = report;
   const { settings } = plan;
-  const roll = shop.machines.find(
-    (one): one is PlateRoll => one.kind === "plate roll" && one.name === plan.machine,
-  );
+  const roll = rollOf(plan, shop);
   const section = roll && sectionOf(roll);
   if (!roll || !section || !settings) return undefined;
   const thicknessMm = part.thickness;
