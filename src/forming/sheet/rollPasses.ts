@@ -127,7 +127,7 @@ function second(asked: RollSheetAsked): PlanStep {
     phase: "second pass",
     title: "Raise for the second pass",
     text: words
-      ? `With the plate moving raise in small steps towards ${words}.${carried.text} Roll from ${order.second}${settings && settings.zones.length > 1 ? "" : ": this pass undoes the skew of the first and bends its straight lead"}.${zonesBack(settings, order)}`
+      ? `With the plate moving raise in small steps towards ${words}.${carried.text} Roll from ${order.second}${settings.zones.length > 1 ? "" : ": this pass undoes the skew of the first and bends its straight lead"}.${zonesBack(settings, order)}`
       : `With the plate moving raise in small steps, a little tighter than the first pass, and roll from ${order.second}: this pass undoes the skew of the first and bends its straight lead.`,
     figures: settings ? [...settingFigures(settings, "finished"), ...carried.figures] : [],
     cautions: [RAISE_AGAIN, rising(asked), ...(settings ? settingProblems(settings, "finished") : [])],

@@ -36,7 +36,7 @@ export function rollFacts(roll: PlateRoll, say: Numbers): Fact[] {
         `${say.bare(across)} across, ${say.bare(up)} up; ${degrees(angle)}; travel ${say.length(travel)}`,
     ),
     ...given(slide?.greatestTilt, "Greatest tilt", (tilt) => degrees(tilt)),
-    ...given(roll.dropEnd, "Drop end", (hand) => `at the ${hand} hand, where the plate goes in`),
+    ...given(roll.dropEnd, "Drop end", (hand) => `at the ${hand} hand`),
     ...given(
       roll.bearings,
       "Roll face to bearings",
