@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import {
   angle,
+  dieSize,
   distance,
   force,
   lift,
@@ -91,7 +92,7 @@ export const PressBrake = z.strictObject({
   bedLength: size(),
   forceKN: force().check(z.positive(), z.maximum(100_000)),
   /** Die openings in the rack. */
-  dies: z.optional(z.array(size()).check(z.minLength(1))),
+  dies: z.optional(z.array(dieSize()).check(z.minLength(1))),
   /** Deepest the plate reaches behind the bend line before it meets the frame. */
   throat: z.optional(size()),
 });

@@ -20,6 +20,11 @@ export function quantityOf(schema: Schema): Quantity | undefined {
   return quantities.get(bare(schema))?.quantity;
 }
 
+/** From how many inches on a bare number is asked about; undefined where it is as of any size. [in] */
+export function askFromOf(schema: Schema): number | undefined {
+  return quantities.get(bare(schema))?.askFromIn;
+}
+
 /** What two numbers in square brackets are; undefined for anything but a marked pair. */
 export function pairOf(schema: Schema): Pair | undefined {
   return pairs.get(bare(schema));

@@ -2,6 +2,7 @@ import { chosenOf, sharedShape } from "./alternatives.ts";
 import type { Tables } from "./context.ts";
 import {
   alternativesOf,
+  askFromOf,
   bare,
   choicesOf,
   entryOf,
@@ -232,7 +233,9 @@ class Walk {
     if (!quantity) return tree.value;
     const bareNumber = !this.unitless.has(pathKey(path));
     const { tables, units } = this;
-    const reading = readQuantity(quantity, tree.written, { tables, units, metal, bare: bareNumber });
+    const askFromIn = askFromOf(schema);
+    const around = { tables, units, metal, bare: bareNumber, askFromIn };
+    const reading = readQuantity(quantity, tree.written, around);
     const sized = quantity === "length" || quantity === "thickness";
     if (units === undefined && sized) this.vague.add(pathKey(path));
     if (reading?.kind === "read") return reading.value;

@@ -20,6 +20,8 @@ export interface Surroundings {
   readonly metal: Metal;
   /** Does the key name the unit of a bare number, as forceKN does and force does not? */
   readonly bare: boolean;
+  /** From this on a bare number in inches is asked about; undefined where it is as of any length. [in] */
+  readonly askFromIn?: number | undefined;
 }
 
 /** From this on a plain number for a thickness in inches is likelier a gauge or millimetres. [in] */
@@ -46,7 +48,7 @@ export function readQuantity(
     case "thickness":
       return thickness(written, around);
     case "length":
-      return longInches(written, around.units) ?? readLength(written, around.units);
+      return longInches(written, around) ?? readLength(written, around.units);
     case "strength":
       return weakInches(written, around) ?? readAmount(quantity, written, around);
     case "force":
@@ -98,13 +100,19 @@ function thickInches(written: string, units: Units | undefined): Reading<never> 
   return unreadable(`${shown(written)} would be ${inches} inches thick`, `write ${ways.join(", or ")}`);
 }
 
-function longInches(written: string, units: Units | undefined): Reading<never> | undefined {
+function longInches(
+  written: string,
+  { units, askFromIn }: Pick<Surroundings, "units" | "askFromIn">,
+): Reading<never> | undefined {
   const inches = bareInches(written, units);
   // What is beyond every part in inches is told as too large, with its limit.
-  if (inches === undefined || inches <= LONG_IN || inches > MOST_LENGTH_IN) return undefined;
+  if (inches === undefined || inches > MOST_LENGTH_IN) return undefined;
+  if (askFromIn === undefined ? inches <= LONG_IN : inches < askFromIn) return undefined;
+  const feet = inches > LONG_IN ? `, more than ${Math.floor(inches / 12)} feet` : "";
+  const size = inches > LONG_IN ? "long" : "large";
   return unreadable(
-    `${shown(written)} would be ${inches} inches, more than ${Math.floor(inches / 12)} feet`,
-    `write ${inches} mm for millimetres, or ${inches} in if it is as long as that`,
+    `${shown(written)} would be ${inches} inches${feet}`,
+    `write ${inches} mm for millimetres, or ${inches} in if it is as ${size} as that`,
   );
 }
 

@@ -12,6 +12,8 @@ export const quantities = z.registry<{
   quantity: Quantity;
   /** A key without a unit in its name, under which the same value may be given with its unit: force for forceKN. */
   plainKey?: string;
+  /** From this on a bare number in a file in inches is likelier millimetres, and is asked about. [in] */
+  askFromIn?: number;
 }>();
 
 /** Two numbers in square brackets: what they are, and how that looks. */
@@ -28,6 +30,12 @@ const length = () => z.number().register(quantities, { quantity: "length" });
 
 /** A size that must be more than nothing. [mm] */
 export const size = () => length().check(z.positive(), z.maximum(MAX_LENGTH_MM));
+/** The mouth of a die: 12 without a unit is a common one in millimetres, and none in inches that many have. [mm] */
+export const dieSize = () =>
+  z
+    .number()
+    .register(quantities, { quantity: "length", askFromIn: 6 })
+    .check(z.positive(), z.maximum(MAX_LENGTH_MM));
 /** A size that may be nothing. [mm] */
 export const sizeOrNone = () => length().check(z.nonnegative(), z.maximum(MAX_LENGTH_MM));
 /** A position or a distance that may go either way. [mm] */

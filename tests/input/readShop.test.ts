@@ -53,6 +53,14 @@ it("reads all sizes in the units of the file, strengths and forces as they are",
 
 it.each<[string, string, string[]]>([
   [
+    "a die whose opening would be many inches",
+    spoilt("1-1/2, 50 mm", "12, 5.5, 6.0, 8 in", SHOP),
+    [
+      "18:15: machines[2].dies[2]: 12 would be 12 inches; write 12 mm for millimetres, or 12 in if it is as large as that",
+      "18:24: machines[2].dies[4]: 6.0 would be 6 inches; write 6 mm for millimetres, or 6 in if it is as large as that",
+    ],
+  ],
+  [
     "a machine's name in use",
     spoilt("Long brake", "big ROLL", SHOP),
     ["15:11: machines[2].name: big ROLL is the name of machine 1 too; give each machine a name of its own"],

@@ -107,6 +107,13 @@ function kindOf(outline: Outline, path: FieldPath): FieldKind {
   }
 }
 
+/** Is a problem told at this field: its own, that of any size of its list, or at the first of a pair that of both? */
+export function isShownAt(path: FieldPath, { kind, path: own }: Pick<FieldItem, "kind" | "path">): boolean {
+  const there = kind === "lengths" ? path.slice(0, own.length) : path;
+  const here = own.at(-1) === 0 && path.length < own.length ? own.slice(0, -1) : own;
+  return there.join() === here.join();
+}
+
 /** What an empty field leaves: nothing, or an empty place where another's would move into it, as of a pair. */
 export const emptyAt = (path: FieldPath): "" | undefined =>
   typeof path.at(-1) === "number" ? "" : undefined;

@@ -51,7 +51,7 @@ export const SHOP_FIELDS: Readonly<Record<string, string>> = {
   "machines[].forceKN":
     "Greatest force: kN; or under the key force with its unit, as in 1000 kN, 150 US tons (8.896 kN each) or 150 tonnes (9.807 kN each). Plain tons are US tons in a file in inches; in one in millimetres they are asked about.",
   "machines[].dies":
-    "Die openings in the rack. Left out: not known, and force is told for the least opening that the thickness wants.",
+    "Die openings in the rack, in the units of the file, or each with its own, as in 12 mm. Left out: not known, and force is told for the least opening that the thickness wants.",
   "machines[].throat": "How deep the plate can reach behind the bend line before it meets the frame.",
 
   "stock[].material": "A name from the table of materials.",
