@@ -3,8 +3,11 @@ import { exactFraction } from "../geometry/inches.ts";
 import type { ShopAsked } from "./asked.ts";
 import type { FormingCase } from "./case.ts";
 import type { Check } from "./check.ts";
+import { cuttingOf } from "./cutting.ts";
 import { DERIVED, judge, state } from "./judge.ts";
-import type { Say } from "./say.ts";
+import type { Shop } from "./machine.ts";
+import { plateToOrder } from "./plateToOrder.ts";
+import { type Say, sayIn } from "./say.ts";
 
 interface Rectangle {
   readonly lengthMm: number;
@@ -47,6 +50,18 @@ const waysOf = (blank: FormingCase["blanks"][number]): readonly Laid[] => [
   ...(blank.turned ?? []),
 ];
 
+/** What takes every blank of the part, in the shop's own units as its plates are: "1640 × 1020 mm", "any of the 3 blanks". */
+function orderWords(item: FormingCase, shop: Shop): { readonly size: string; readonly whose: string } {
+  const { blanks, thicknessMm } = item;
+  const { units } = shop;
+  const { edgeMm } = cuttingOf(shop, thicknessMm);
+  const say = sayIn(units);
+  const { lengthMm, widthMm } = plateToOrder(blanks.map(waysOf), { edgeMm, units });
+  const each = blanks.length === 1 ? "the blank" : `any of the ${blanks.length} blanks`;
+  const whose = `${each}${edgeMm > 0 ? ` with ${say.length(edgeMm)} left along the edges` : ""}`;
+  return { size: `${say.bare(lengthMm)} × ${say.bare(widthMm)} ${units}`, whose };
+}
+
 /** The way that suits best: as drawn on the first plate that takes it so, else the way that leaves most room. */
 function bestOn(blank: FormingCase["blanks"][number], plates: readonly Rectangle[]) {
   const on = (way: Laid) => plates.map((plate) => ({ way, plate, ...governing(way, plate) }));
@@ -87,21 +102,22 @@ export function stockPlate({ item, shop, say }: ShopAsked): Check | null {
       .map((side) => say.length(side))
       .join(" × ");
   const largestFirst = item.blanks.toSorted((a, b) => b.lengthMm * b.widthMm - a.lengthMm * a.widthMm);
-  const largest = largestFirst.slice(0, 1).map(box).join("");
   const best = largestFirst.flatMap((blank) => bestOn(blank, plates));
   const how = ({ turnRad }: Laid) =>
     turnRad === 0
       ? "as drawn"
       : `turned by ${say.angle(Math.abs(turnRad))} ${turnRad > 0 ? "counter-clockwise" : "clockwise"}`;
   const worst = best.toSorted((a, b) => use(b) - use(a))[0];
-  if (!worst)
+  if (!worst) {
+    const { size, whose } = orderWords(item, shop);
     return state({
       ...words,
       verdict: "caution",
       advice: !shop.stock
-        ? `The shop file lists no stock plates: see that plate of at least ${largest} is there for the largest blank.`
-        : `The stock list has no ${plate}: order plate of at least ${largest} for the largest blank.`,
+        ? `The shop file lists no stock plates: see that plate of at least ${size} is there, which takes ${whose}.`
+        : `The stock list has no ${plate}: order plate of at least ${size}, which takes ${whose}.`,
     });
+  }
   return judge({
     ...words,
     value: worst.value,

@@ -1,6 +1,8 @@
 import { thickness } from "../drawing/thickness.ts";
 import type { Shop } from "../forming/machine.ts";
+import { plateToOrder } from "../forming/plateToOrder.ts";
 import type { Units } from "../geometry/units.ts";
+import { boxesRound, hull } from "../geometry/polygon.ts";
 import { SAME_POINT_MM } from "../geometry/tolerance.ts";
 import { enclose } from "../nesting/enclose.ts";
 import { layPlates } from "../nesting/layPlates.ts";
@@ -9,7 +11,7 @@ import { contourOf, cutPatterns } from "../output/contour.ts";
 import type { BlankOnPlate, PlateSheet } from "../output/plateSheet.ts";
 import { slug } from "../output/slug.ts";
 import type { Blank, Report } from "../report/report.ts";
-import { type Cutting, cuttingOf } from "./cutting.ts";
+import { type Cutting, cuttingOf } from "../forming/cutting.ts";
 import type { JobPart, JobParts } from "./job.ts";
 
 /** A plate with its number among those of its material and thickness. */
@@ -32,6 +34,8 @@ export interface PlateGroup {
   readonly stock: readonly Stock[];
   readonly laid: LaidPlates;
   readonly plates: readonly JobPlate[];
+  /** Of each part with blanks on no plate, the plate that takes every one of those. [mm] */
+  readonly toOrder: ReadonlyMap<string, Pick<Stock, "lengthMm" | "widthMm">>;
 }
 
 /** The seed of every build: the same files give the same plates. */
@@ -98,6 +102,7 @@ function groupOf(members: readonly JobPart[], shop: Shop | undefined, effort: nu
     cutting,
     stock,
     laid,
+    toOrder: toOrder(laid, cuts, { edgeMm: cutting.edgeMm, units }),
     plates: numbered(laid.plates).map(({ plate, first, last }) => {
       const which = first === last ? `plate ${first}` : alike(first, last);
       const sheet: PlateSheet = {
@@ -113,6 +118,19 @@ function groupOf(members: readonly JobPart[], shop: Shop | undefined, effort: nu
       return { sheet, utilisation, free, stock: size };
     }),
   };
+}
+
+function toOrder(
+  { left }: LaidPlates,
+  cuts: readonly Cut[],
+  how: { readonly edgeMm: number; readonly units: Units },
+): PlateGroup["toOrder"] {
+  const blanksOf = (part: string) =>
+    left
+      .filter((one) => one.part === part)
+      .flatMap(({ piece }) => cuts.filter(({ item }) => item.part === part && item.piece === piece))
+      .map(({ blank }) => boxesRound(hull(blank.outline)));
+  return new Map(left.map(({ part }) => [part, plateToOrder(blanksOf(part), how)]));
 }
 
 const alike = (first: number, last: number): string =>

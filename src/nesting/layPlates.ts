@@ -1,5 +1,4 @@
 import { placer } from "../geometry/placed.ts";
-import { boxesAtAngles } from "../geometry/polygon.ts";
 import { LAY_GRID_MM } from "../geometry/tolerance.ts";
 import { liesApart } from "./apart.ts";
 import type { Put } from "./fill.ts";
@@ -171,14 +170,12 @@ function leftOf(
   stock: readonly Stock[],
   { edgeMm, spacingMm }: LayOptions,
 ): Left {
-  const [box] = boxesAtAngles(outline).toSorted((p, q) => p.lengthMm * p.widthMm - q.lengthMm * q.widthMm);
   const free = stock.map((one) => ({ ...one, grain: false }));
   const item = [{ part, piece, count, outline, areaMm2: 0 }];
   return {
     part,
     piece,
     count,
-    needsMm: [(box?.lengthMm ?? 0) + 2 * edgeMm, (box?.widthMm ?? 0) + 2 * edgeMm],
     grainOnly: free.some((one) => goesOn(kindsOf(item, one, { spacingMm, edgeMm }), 0)),
   };
 }

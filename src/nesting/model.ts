@@ -68,8 +68,6 @@ export interface Left {
   readonly part: string;
   readonly piece: number;
   readonly count: number;
-  /** The size of plate, margins included, that would take it as it lies best. */
-  readonly needsMm: readonly [number, number];
   /** Would it go on if the grain were let be? */
   readonly grainOnly: boolean;
 }

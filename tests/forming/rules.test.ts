@@ -470,7 +470,7 @@ describe("stock plate", () => {
     const sought = { verdict: "caution", limit: null } as const;
     expect(of([blank(100, 200)], [])).toMatchObject(sought);
     expect(of([blank(100, 200)], undefined)!.advice).toBe(
-      "The shop file lists no stock plates: see that plate of at least 200 mm × 100 mm is there for the largest blank.",
+      "The shop file lists no stock plates: see that plate of at least 220 × 120 mm is there, which takes the blank with 10 mm left along the edges.",
     );
   });
 });

@@ -25,18 +25,13 @@ export const sizeOf = (
   { lengthMm, widthMm }: Pick<Stock, "lengthMm" | "widthMm">,
 ): string => size(group, [lengthMm, widthMm]);
 
-/** Upwards to a whole size that plate is ordered by: 10 mm, or half an inch. */
-function ordered(group: PlateGroup, needs: Left["needsMm"]): readonly [number, number] {
-  const step = group.units === "mm" ? 10 : 12.7;
-  const [long, high] = needs.map((mm) => step * Math.ceil(mm / step));
-  return [long ?? 0, high ?? 0];
-}
-
 /** Why a blank goes on no plate, and what to do about it. */
 export function leftInWords(group: PlateGroup, left: Left): string {
   const name = `${left.part}${left.piece > 1 ? ` piece ${left.piece}` : ""}`;
   const lot = `${name}, ${left.count === 1 ? "1 blank" : `${left.count} blanks`}`;
-  const order = `order ${group.name} plate of at least ${size(group, ordered(group, left.needsMm))}`;
+  const plate = group.toOrder.get(left.part);
+  if (!plate) throw new RangeError(`no plate to order for ${left.part}`);
+  const order = `order ${group.name} plate of at least ${sizeOf(group, plate)}`;
   const sizes = group.stock.map((one) => sizeOf(group, one)).join(" and ");
   if (group.stock.length === 0)
     return `${lot}: the shop file lists no plate of ${group.name}; ${order}, and list it under stock.`;

@@ -3,8 +3,10 @@ import { readFolder } from "../../../src/input/readFolder.ts";
 import { loadCatalogue } from "../../../src/input/loadCatalogue.ts";
 import { keptOf } from "../../../src/input/readTrials.ts";
 import { type TypedGroup, typedWith } from "../../../src/input/typed.ts";
+import { develop } from "../../../src/report/develop.ts";
 import { formedOf } from "../../../src/report/formed.ts";
 import { layOut } from "../../../src/report/layOut.ts";
+import { trayPart } from "../../../src/site/bench/files/trayPart.ts";
 import { openJob } from "../../../src/site/bench/files/openJob.ts";
 import { zipJob } from "../../../src/site/bench/files/zipJob.ts";
 import { asDraft, type NamedTyped, withSoundTrials } from "../../../src/site/bench/asTyped.ts";
@@ -114,4 +116,33 @@ it("drops what is no trial, and keeps the part", () => {
       part: written,
     });
   }
+});
+
+it("works a part of the tray out from its trials, as the build does", () => {
+  const { answer, now } = here(written);
+  const fit = answer.fit!;
+  const trials = { ...published.trials!, fit };
+  const settings = (made: ReturnType<typeof trayPart>) =>
+    made.kind === "part" &&
+    made.part.report.forming.plans[0]!.steps.find(({ id }) => id === "first-raise")!.text;
+  const tried = trayPart({ ...published, trials }, now.shop, tables);
+  const built = demo.parts.find(({ part }) => part.name === "overflow-shift")!;
+  const developed = develop(built.part, {
+    catalogue: tables.catalogue,
+    shop: now.shop!,
+    trials: published.trials!,
+  });
+  expect(tried.kind === "part" && tried.part.report).toEqual(developed.kind === "report" && developed.report);
+  expect(tried).toMatchObject({ told: "" });
+  expect(settings(tried)).toMatch(/^By this part's own trials/);
+  expect(settings(trayPart({ name: "overflow-shift", part: written }, now.shop, tables))).not.toMatch(
+    /trials/,
+  );
+  const thicker = trayPart({ ...published, part: changed(["thickness"], "5"), trials }, now.shop, tables);
+  expect(thicker).toMatchObject({ told: expect.stringMatching(/^2 trials .*no longer hold/) as unknown });
+  expect(settings(thicker)).not.toMatch(/own trials/);
+  expect(trayPart({ name: "bad", part: changed(["thickness"], "no") }, now.shop, tables)).toMatchObject({
+    kind: "wrong",
+    words: expect.stringMatching(/^bad: thickness: no is not a/) as unknown,
+  });
 });

@@ -1,4 +1,3 @@
-import type { Shop } from "../../../forming/machine.ts";
 import type { Tables } from "../../../input/context.ts";
 import type { JobPart } from "../../../job/job.ts";
 import { notHere } from "../../../job/notHere.ts";
@@ -6,16 +5,13 @@ import { jobFolder } from "../../../job/jobFiles.ts";
 import { archiveName } from "../../../job/jobName.ts";
 import { platesOf } from "../../../job/plates.ts";
 import { totalUse } from "../../../job/plateUse.ts";
-import { develop } from "../../../report/develop.ts";
-import { jobPartOf } from "../../job/jobPart.ts";
 import { zipTexts } from "../../bits/zip.ts";
 import type { Bench } from "../bench.svelte.ts";
-import type { NamedTyped } from "../asTyped.ts";
-import { readTypedPart } from "../readTyped.ts";
 import type { Tray } from "../tray/tray.svelte.ts";
 import { saveFile } from "./saveFile.ts";
 import { titleOf } from "./saveJob.ts";
 import { partCount, type Told } from "./told.ts";
+import { trayPart } from "./trayPart.ts";
 
 /** As long as the build searches, so that a job gives the same plates here as there. */
 const EFFORT = 1;
@@ -41,12 +37,14 @@ export async function saveCutting(
   const shop = bench.shop.now;
   const parts: JobPart[] = [];
   const bad: string[] = [];
+  const untried: string[] = [];
   for (const [i, one] of tray.parts.entries()) {
     say(`Working: ${one.name}, ${i + 1} of ${tray.parts.length} …`);
     await shown();
-    const made = jobPart(one, shop, tables);
-    if (typeof made === "string") bad.push(made);
-    else parts.push(made);
+    const made = trayPart(one, shop, tables);
+    if (made.kind === "wrong") bad.push(made.words);
+    else parts.push(made.part);
+    if (made.kind === "part" && made.told !== "") untried.push(`${one.name}: ${made.told}`);
   }
   if (bad.length > 0)
     return {
@@ -68,23 +66,6 @@ export async function saveCutting(
   const laid = plates === 0 ? "" : ` on ${plates === 1 ? "1 plate" : `${plates} plates`}`;
   return {
     words: `${file} went to the browser's downloads: ${partCount(parts)}${laid}. Its read-me.txt and list.csv tell what each file is for. Check one length on the table before plate is cut.`,
-    ...(miss && { lines: [miss.sentence] }),
+    lines: [...(miss ? [miss.sentence] : []), ...untried],
   };
-}
-
-/** A part of the tray worked out, or what is wrong with it. */
-function jobPart(
-  { name, part: typed }: NamedTyped,
-  shop: Shop | undefined,
-  tables: Tables,
-): JobPart | string {
-  const reading = readTypedPart(typed, tables);
-  const developed =
-    reading.kind === "read"
-      ? develop({ ...reading.value, name }, { catalogue: tables.catalogue, ...(shop && { shop }) })
-      : undefined;
-  if (developed?.kind === "report") return jobPartOf(developed.report, tables);
-  const [first] =
-    developed?.kind === "refused" ? developed.issues : reading.kind === "problems" ? reading.problems : [];
-  return `${name}: ${first ? `${first.path.join(".")}: ${first.problem}; ${first.remedy}` : "something is wrong in it"}`;
 }

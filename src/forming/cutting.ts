@@ -1,4 +1,4 @@
-import type { Shop } from "../forming/machine.ts";
+import type { Shop } from "./machine.ts";
 
 /** Common practice, no source: the thickness of the plate, but no less than this; along the edges always so much. [mm] */
 const LEAST_SPACING_MM = 8;
