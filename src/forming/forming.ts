@@ -14,6 +14,7 @@ import { plansOf } from "./plans.ts";
 import { sayIn } from "./say.ts";
 import { springbackOf } from "./springbackAnswer.ts";
 import { stockPlate } from "./stockPlate.ts";
+import { weldGap } from "./weldGap.ts";
 import type { TrialsKept } from "./tried.ts";
 import { strain } from "./strain.ts";
 
@@ -36,7 +37,7 @@ export function formingOf(item: FormingCase, shop?: Shop, kept?: TrialsKept): Fo
   const machines = (shop?.machines ?? []).map((machine) => answerOf(part, machine));
   const choice = chosen(machines, item.usualRoute);
   const shown = choice ?? nearestMiss(machines, item.usualRoute);
-  const own = ask([strain, handling, stockPlate, certificate], { ...part, shop });
+  const own = ask([strain, handling, stockPlate, certificate, weldGap], { ...part, shop });
   const usual = ask(WITHOUT_MACHINE[item.usualRoute], part);
   const checks = [...own, ...(shown ? shown.checks : usual)];
   return {

@@ -1,13 +1,13 @@
 import { AT_LIMIT_REL, SAME_POINT_MM } from "../geometry/tolerance.ts";
 import { exactFraction } from "../geometry/inches.ts";
-import type { ShopAsked } from "./asked.ts";
+import type { PartAsked, ShopAsked } from "./asked.ts";
 import type { FormingCase } from "./case.ts";
 import type { Check } from "./check.ts";
 import { cuttingOf } from "./cutting.ts";
 import { DERIVED, judge, state } from "./judge.ts";
 import type { Shop } from "./machine.ts";
 import { plateToOrder } from "./plateToOrder.ts";
-import { type Say, sayIn } from "./say.ts";
+import type { Say } from "./say.ts";
 
 interface Rectangle {
   readonly lengthMm: number;
@@ -50,16 +50,14 @@ const waysOf = (blank: FormingCase["blanks"][number]): readonly Laid[] => [
   ...(blank.turned ?? []),
 ];
 
-/** What takes every blank of the part, in the shop's own units as its plates are: "1640 × 1020 mm", "any of the 3 blanks". */
-function orderWords(item: FormingCase, shop: Shop): { readonly size: string; readonly whose: string } {
+/** What takes every blank of the part, in the part's units: "1640 × 1020 mm", "any of the 3 blanks". */
+function orderWords({ item, say }: PartAsked, shop: Shop): { readonly size: string; readonly whose: string } {
   const { blanks, thicknessMm } = item;
-  const { units } = shop;
   const { edgeMm } = cuttingOf(shop, thicknessMm);
-  const say = sayIn(units);
-  const { lengthMm, widthMm } = plateToOrder(blanks.map(waysOf), { edgeMm, units });
+  const { lengthMm, widthMm } = plateToOrder(blanks.map(waysOf), { edgeMm, units: say.units });
   const each = blanks.length === 1 ? "the blank" : `any of the ${blanks.length} blanks`;
   const whose = `${each}${edgeMm > 0 ? ` with ${say.length(edgeMm)} left along the edges` : ""}`;
-  return { size: `${say.bare(lengthMm)} × ${say.bare(widthMm)} ${units}`, whose };
+  return { size: `${say.bare(lengthMm)} × ${say.length(widthMm)}`, whose };
 }
 
 /** The way that suits best: as drawn on the first plate that takes it so, else the way that leaves most room. */
@@ -109,7 +107,7 @@ export function stockPlate({ item, shop, say }: ShopAsked): Check | null {
       : `turned by ${say.angle(Math.abs(turnRad))} ${turnRad > 0 ? "counter-clockwise" : "clockwise"}`;
   const worst = best.toSorted((a, b) => use(b) - use(a))[0];
   if (!worst) {
-    const { size, whose } = orderWords(item, shop);
+    const { size, whose } = orderWords({ item, say }, shop);
     return state({
       ...words,
       verdict: "caution",

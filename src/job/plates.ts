@@ -35,7 +35,13 @@ export interface PlateGroup {
   readonly laid: LaidPlates;
   readonly plates: readonly JobPlate[];
   /** Of each part with blanks on no plate, the plate that takes every one of those. [mm] */
-  readonly toOrder: ReadonlyMap<string, Pick<Stock, "lengthMm" | "widthMm">>;
+  readonly toOrder: ReadonlyMap<
+    string,
+    Pick<Stock, "lengthMm" | "widthMm"> & {
+      /** Those of the part, as its own sheet tells it. */
+      readonly units: Units;
+    }
+  >;
 }
 
 /** The seed of every build: the same files give the same plates. */
@@ -102,7 +108,7 @@ function groupOf(members: readonly JobPart[], shop: Shop | undefined, effort: nu
     cutting,
     stock,
     laid,
-    toOrder: toOrder(laid, cuts, { edgeMm: cutting.edgeMm, units }),
+    toOrder: toOrder(laid, cuts, cutting.edgeMm),
     plates: numbered(laid.plates).map(({ plate, first, last }) => {
       const which = first === last ? `plate ${first}` : alike(first, last);
       const sheet: PlateSheet = {
@@ -120,17 +126,16 @@ function groupOf(members: readonly JobPart[], shop: Shop | undefined, effort: nu
   };
 }
 
-function toOrder(
-  { left }: LaidPlates,
-  cuts: readonly Cut[],
-  how: { readonly edgeMm: number; readonly units: Units },
-): PlateGroup["toOrder"] {
-  const blanksOf = (part: string) =>
-    left
-      .filter((one) => one.part === part)
-      .flatMap(({ piece }) => cuts.filter(({ item }) => item.part === part && item.piece === piece))
-      .map(({ blank }) => boxesRound(hull(blank.outline)));
-  return new Map(left.map(({ part }) => [part, plateToOrder(blanksOf(part), how)]));
+function toOrder({ left }: LaidPlates, cuts: readonly Cut[], edgeMm: number): PlateGroup["toOrder"] {
+  return new Map(
+    left.map(({ part }) => {
+      const pieces = new Set(left.filter((one) => one.part === part).map(({ piece }) => piece));
+      const own = cuts.filter(({ item }) => item.part === part && pieces.has(item.piece));
+      const units = own[0]?.report.part.units ?? "mm";
+      const boxes = own.map(({ blank }) => boxesRound(hull(blank.outline)));
+      return [part, { ...plateToOrder(boxes, { edgeMm, units }), units }];
+    }),
+  );
 }
 
 const alike = (first: number, last: number): string =>

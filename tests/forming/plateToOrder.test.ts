@@ -99,18 +99,17 @@ it.each([
     const { report } = made;
     const { advice } = report.forming.checks.find(({ id }) => id === "stock-plate")!;
     const [, length = "", width = ""] =
-      /at least ([\d.]+) × ([\d.]+) (?:mm|in), which takes any of/.exec(advice) ?? [];
-    const perUnit = units === "mm" ? 1 : 25.4;
+      /at least ([\d.]+) × ([\d.]+) in, which takes any of/.exec(advice) ?? [];
     const edgeMm = edge ?? 10;
     for (const { outline } of report.blanks)
-      expect(
-        goes(hull(outline), Number(length) * perUnit - 2 * edgeMm, Number(width) * perUnit - 2 * edgeMm),
-      ).toBe(true);
+      expect(goes(hull(outline), Number(length) * 25.4 - 2 * edgeMm, Number(width) * 25.4 - 2 * edgeMm)).toBe(
+        true,
+      );
     const material = catalogue.materials[part.material]!;
     const job = { parts: [{ report, material, gauge: null }], shop: shop(units, edge) };
     const groups = platesOf(job, 0.01);
     const words = groups.flatMap((group) => group.laid.left.map((one) => leftInWords(group, one)));
     expect(words.length).toBeGreaterThan(0);
-    for (const one of words) expect(one).toContain(`plate of at least ${length} × ${width}\u00a0${units},`);
+    for (const one of words) expect(one).toContain(`plate of at least ${length} × ${width}\u00a0in,`);
   },
 );

@@ -408,6 +408,23 @@ describe("certificate", () => {
   });
 });
 
+describe("the gap at the seam", () => {
+  const of = (seamGapMm: number | undefined, thicknessMm: number) =>
+    ask("weld-gap", { ...item, thicknessMm, ...(seamGapMm !== undefined && { seamGapMm }) }, roll());
+
+  it("is asked about from three thicknesses on, and on thin sheet from 6 mm", () => {
+    expect(of(undefined, 5)).toBeUndefined();
+    for (const [gapMm, thicknessMm] of [
+      [15, 5],
+      [6, 1],
+    ] as const) {
+      expect(of(gapMm, thicknessMm)).toBeUndefined();
+      expect(of(gapMm + 0.1, thicknessMm)).toMatchObject({ verdict: "caution", limit: gapMm });
+    }
+    expect(of(127, 4.7625)!.advice).toContain("A gap of 127 mm is taken off the plate at the seam");
+  });
+});
+
 describe("stock plate", () => {
   const blank = (lengthMm: number, widthMm: number) => ({ lengthMm, widthMm, massKg: 10 });
   const of = (blanks: FormingCase["blanks"], stock: Shop["stock"], more: Partial<FormingCase> = {}) =>

@@ -42,7 +42,7 @@ const leftOf = (stock: readonly Stock[]) => {
     stock,
     laid,
     plates: [],
-    toOrder: new Map([["hood", { lengthMm: 1470, widthMm: 620 }]]),
+    toOrder: new Map([["hood", { lengthMm: 1470, widthMm: 620, units: "mm" }]]),
   };
   return laid.left.map((one) => leftInWords(group, one));
 };

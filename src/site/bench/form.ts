@@ -1,4 +1,5 @@
 import { unitName } from "../../drawing/format.ts";
+import type { Limits } from "../../input/introspect.ts";
 import type { Outline } from "../../input/outline.ts";
 import type { Typed, TypedGroup } from "../../input/typed.ts";
 import type { Complaint } from "./typedReading.ts";
@@ -37,6 +38,8 @@ export interface FieldItem {
   /** Words to choose from. */
   readonly choices: readonly string[];
   readonly optional: boolean;
+  /** What a number may be, in mm, degrees or as a count. */
+  readonly limits?: Limits;
 }
 
 /** The units of a file: a choice that a form writes every size anew for. */
@@ -86,7 +89,8 @@ function itemsOf(outline: Outline, path: FieldPath): FieldItem[] {
       itemsOf(item, [...path, i]).map((one) => ({ ...one, optional })),
     );
   const choices = outline.kind === "choice" ? outline.words : [];
-  return [{ path, optional, choices, kind: kindOf(outline, path) }];
+  const limits = outline.kind === "number" && { limits: outline.limits };
+  return [{ path, optional, choices, kind: kindOf(outline, path), ...limits }];
 }
 
 function kindOf(outline: Outline, path: FieldPath): FieldKind {

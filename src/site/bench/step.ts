@@ -1,3 +1,4 @@
+import type { Limits } from "../../input/introspect.ts";
 import type { Quantity } from "../../shapes/fields.ts";
 import { readLength } from "../../input/length.ts";
 import { tidy } from "../../input/typography.ts";
@@ -15,6 +16,8 @@ const STEPS: Readonly<Record<"length" | "thickness", Readonly<Record<Units, numb
   length: { mm: 5, in: 1 / 8 },
   thickness: { mm: 1, in: 1 / 16 },
 };
+/** A size that nobody says more of. */
+const FROM_NOUGHT: Limits = { min: { value: 0, inclusive: true } };
 /** A sixty-fourth of an inch is as fine as a fraction is read off a rule. */
 const FINEST = 64;
 const INCHES_PER_FOOT = 12;
@@ -26,6 +29,7 @@ const DECIMALS = 4;
 /**
  * A typed number moved by some steps, written as it was written before; undefined where it is none.
  * @param gauges those of the metal: a gauge goes to the next of them
+ * @param limits of the field: what a step would lead out of stays as it is
  * @param times steps, negative downwards
  */
 export function stepped(
@@ -34,12 +38,19 @@ export function stepped(
     quantity,
     units,
     gauges = [],
-  }: { readonly quantity: Quantity | "count"; readonly units: Units; readonly gauges?: readonly GaugeStep[] },
+    limits,
+  }: {
+    readonly quantity: Quantity | "count";
+    readonly units: Units;
+    readonly gauges?: readonly GaugeStep[];
+    readonly limits?: Limits | undefined;
+  },
   times: number,
 ): string | undefined {
   if (quantity !== "length" && quantity !== "thickness") {
     const value = Number(text);
-    return text.trim() === "" || !Number.isFinite(value) ? undefined : plain(value + times);
+    if (text.trim() === "" || !Number.isFinite(value)) return undefined;
+    return isBeyond(limits ?? {}, value + times, times) ? undefined : plain(value + times);
   }
   if (quantity === "thickness" && /ga/i.test(text)) return nextGauge(text, gauges, times);
   const reading = readLength(text, units);
@@ -49,9 +60,16 @@ export function stepped(
   const own = inches ? "in" : "mm";
   const size = inches ? reading.value / MM_PER_INCH : reading.value;
   const next = size + times * STEPS[quantity][own];
-  if (next < 0 && size >= 0) return undefined;
+  if (isBeyond(limits ?? (size < 0 ? {} : FROM_NOUGHT), inches ? next * MM_PER_INCH : next, times))
+    return undefined;
   return withMarksOf(text, likeWritten(written, next, inches));
 }
+
+/** Does a step lead out of what the field takes? One that leads back towards it never does. [mm, degrees or a count] */
+const isBeyond = ({ min, max }: Limits, value: number, times: number): boolean =>
+  times < 0
+    ? min !== undefined && (min.inclusive ? value < min.value : value <= min.value)
+    : max !== undefined && (max.inclusive ? value > max.value : value >= max.value);
 
 /** What stands behind a size: its unit, a mark or a word, with the space before it. */
 const UNIT = /\s*(?:"|in(?:ch(?:es)?)?\.?|mm\.?)$/i;

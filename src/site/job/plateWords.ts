@@ -16,12 +16,12 @@ export function blanksInWords({ sheet }: JobPlate): string {
     .join(", ");
 }
 
-const size = (group: PlateGroup, [long, high]: readonly [number, number]): string => {
+const size = (group: Pick<PlateGroup, "units">, [long, high]: readonly [number, number]): string => {
   const say = numbersIn(group.units);
   return `${say.bare(long)} × ${say.bare(high)}\u00a0${say.unit}`;
 };
 export const sizeOf = (
-  group: PlateGroup,
+  group: Pick<PlateGroup, "units">,
   { lengthMm, widthMm }: Pick<Stock, "lengthMm" | "widthMm">,
 ): string => size(group, [lengthMm, widthMm]);
 
@@ -31,7 +31,7 @@ export function leftInWords(group: PlateGroup, left: Left): string {
   const lot = `${name}, ${left.count === 1 ? "1 blank" : `${left.count} blanks`}`;
   const plate = group.toOrder.get(left.part);
   if (!plate) throw new RangeError(`no plate to order for ${left.part}`);
-  const order = `order ${group.name} plate of at least ${sizeOf(group, plate)}`;
+  const order = `order ${group.name} plate of at least ${sizeOf(plate, plate)}`;
   const sizes = group.stock.map((one) => sizeOf(group, one)).join(" and ");
   if (group.stock.length === 0)
     return `${lot}: the shop file lists no plate of ${group.name}; ${order}, and list it under stock.`;

@@ -1,6 +1,8 @@
 import type { Report } from "../../report/report.ts";
 import { chosenPlan } from "../forming/plan.ts";
 
+export const workSheetFile = ({ part }: Report): string => `${part.name}-work-sheet.pdf`;
+
 /** What of a part is read on paper: its card, and its work sheet where a machine takes it. */
 export const readableFiles = (
   report: Report,
@@ -14,7 +16,7 @@ export const readableFiles = (
     ? [
         {
           kind: "work-sheet" as const,
-          file: `${report.part.name}-work-sheet.pdf`,
+          file: workSheetFile(report),
           what: "work sheet: the steps, with room to write on",
         },
       ]

@@ -22,6 +22,7 @@ const CHECK_FIELDS: Readonly<Record<string, readonly string[]>> = {
   "brake-throat": ["largeEnd.diameter", "rectangularEnd.length"],
   "off-the-punch": ["pieces"],
   handling: ["pieces"],
+  "weld-gap": ["seam.gap"],
   certificate: ["certificate.yieldMPa"],
 };
 

@@ -15,6 +15,12 @@ export function machineInShort(
   return `${wayOf(kind, plan)}.${cared}`;
 }
 
+/** "Big brake: bent in 32 hits": how the part is formed by a plan, in a few words. */
+export function wayInShort(plan: FormingPlan): string {
+  const way = wayOf(plan.route === "brake" ? "press brake" : "plate roll", plan);
+  return plan.machine === null ? way : `${plan.machine}: ${way.charAt(0).toLowerCase()}${way.slice(1)}`;
+}
+
 function wayOf(kind: MachineAnswer["kind"], { settings, brake }: FormingPlan): string {
   if (kind === "press brake") {
     const hits = brake?.lines.length;

@@ -1,4 +1,9 @@
 import { expect, it } from "vitest";
+import { EccentricCone } from "../../../src/shapes/eccentric-cone/schema.ts";
+import { outlineOf } from "../../../src/input/outline.ts";
+import { wheelSteps } from "../../../src/site/bench/drawings/d3Zoom.ts";
+import { foldWords } from "../../../src/site/bench/foldWords.ts";
+import { formFrom } from "../../../src/site/bench/form.ts";
 import { loadCatalogue } from "../../../src/input/loadCatalogue.ts";
 import { begin, change, goOn, kept, redo, settle, undo } from "../../../src/site/bench/history.ts";
 import { linkOf, partInLink } from "../../../src/site/bench/link.ts";
@@ -92,6 +97,47 @@ it.each([
   expect(stepped(text, { quantity, units }, times)).toBe(after);
   // What is written is read again, and moved by those steps.
   if (quantity !== "count" && after !== undefined) expect(readLength(after, units).kind).toBe("read");
+});
+
+it.each([
+  ["0", "length", { min: { value: -20000, inclusive: true } }, -1, "-5"],
+  ["0 mm", "length", { min: { value: -20000, inclusive: true } }, -1, "-5 mm"],
+  ["5", "length", { min: { value: 0, inclusive: false } }, -1, undefined],
+  ["5", "length", { min: { value: 0, inclusive: true } }, -1, "0"],
+  ["1/8 in", "length", { min: { value: -20000, inclusive: true } }, -2, "-1/8 in"],
+  ["790 in", "length", { max: { value: 20000, inclusive: true } }, 1, undefined],
+  ["1", "count", { min: { value: 1, inclusive: true }, max: { value: 12, inclusive: true } }, -1, undefined],
+  ["12", "count", { min: { value: 1, inclusive: true }, max: { value: 12, inclusive: true } }, 1, undefined],
+  ["0", "count", { min: { value: 1, inclusive: true }, max: { value: 12, inclusive: true } }, 1, "1"],
+  ["15", "count", { min: { value: 1, inclusive: true }, max: { value: 12, inclusive: true } }, -1, "14"],
+  ["right", "angle", {}, 1, undefined],
+] as const)("%s, a %s within %j, moved by %s, is %s", (text, quantity, limits, times, after) => {
+  expect(stepped(text, { quantity, units: "mm", limits }, times)).toBe(after);
+});
+
+it("knows the limits of every number of a form: offsets go below 0, pieces from 1 to 12", () => {
+  const form = formFrom(outlineOf(EccentricCone));
+  const limits = (key: string) =>
+    [...form.fields, ...form.sets.flatMap(({ fields }) => fields)].find(({ path }) => path.join(".") === key)
+      ?.limits;
+  expect(limits("smallEnd.offset.0")?.min).toEqual({ value: -20000, inclusive: true });
+  expect(limits("pieces")).toMatchObject({ min: { value: 1, inclusive: true }, max: { value: 12 } });
+  expect(limits("height")?.min).toEqual({ value: 0, inclusive: false });
+});
+
+it("says what stands in the fold, as it was typed", () => {
+  expect(foldWords({})).toBe("");
+  expect(foldWords({ pieces: "2", seam: { at: "right", gap: " 1/8 " }, quantity: "3" })).toBe(
+    "2 pieces, seam right, gap 1/8, 3 to make",
+  );
+  expect(foldWords({ pieces: "1", seam: { at: "90", lap: "30" } })).toBe("1 piece, seam 90°, lap 30");
+});
+
+it("looks nearer by half as much again at a notch of the wheel, and by all of a small turn of two fingers", () => {
+  const notch = wheelSteps({ deltaY: -100, deltaMode: 0 });
+  expect(2 ** notch).toBeCloseTo(Math.SQRT2, 9);
+  expect(wheelSteps({ deltaY: 3, deltaMode: 1 })).toBe(-0.5);
+  expect(wheelSteps({ deltaY: -4, deltaMode: 0 })).toBeCloseTo(0.08, 9);
 });
 
 it.each([

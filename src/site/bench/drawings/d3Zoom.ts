@@ -4,6 +4,15 @@ import type { Vec2 } from "../../../geometry/vector.ts";
 /** How much nearer at most. */
 const NEAREST = 16;
 
+/** One notch of a wheel comes nearer by the root of two; two fingers on a pad send many small turns, and each counts in full. */
+const MOST_A_TURN = 0.5;
+/** How much a turn of the wheel does in pixels, lines or pages, with the key held; in doublings. */
+const PER_TURN: Readonly<Record<number, number>> = { 0: 0.02, 1: 0.5, 2: 10 };
+
+/** By how many doublings a turn of the wheel looks nearer. */
+export const wheelSteps = ({ deltaY, deltaMode }: Pick<WheelEvent, "deltaY" | "deltaMode">): number =>
+  Math.max(-MOST_A_TURN, Math.min(MOST_A_TURN, -deltaY * (PER_TURN[deltaMode] ?? 0)));
+
 /** What can be done to a drawing that is looked at nearer. */
 export interface Moves {
   readonly by: (k: number) => void;
@@ -38,6 +47,7 @@ export function moves(place: HTMLElement, seen: Seen): Moves {
       if ("touches" in event) return (event.touches as TouchList).length > 1 || seen.near() > 1;
       return seen.near() > 1 && (event as MouseEvent).button === 0;
     })
+    .wheelDelta(wheelSteps)
     .on("zoom", ({ transform: { k, x, y } }: D3ZoomEvent<HTMLElement, unknown>) => {
       const perPixel = seen.perPixel();
       seen.show(k, (-x / k) * perPixel, (-y / k) * perPixel);

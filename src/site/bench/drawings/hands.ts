@@ -41,8 +41,10 @@ export function touched(
 export function pressed({ drawing, tape, zoom }: InHand, key: string, shift: boolean): void {
   const way = WAYS[key];
   if (key === "Escape") {
-    if (tape.ends.length === 0) chosen.element = undefined;
-    tape.clear();
+    // One step back at a time: what was read, the tape, the line.
+    if (tape.ends.length > 0 || tape.cursor) tape.clear();
+    else if (tape.out) void tape.toggle();
+    else chosen.element = undefined;
   } else if (way && shift) zoom.move(SHIFT * way[0], SHIFT * way[1]);
   else if (key === "+" || key === "=") zoom.nearer();
   else if (key === "-") zoom.farther();
