@@ -13,7 +13,7 @@ import { rollingArrow, upArrow } from "./pattern/marks.ts";
 import { dimensionEnd, dimensionLap, dimensionOverall, dimensionSeams } from "./pattern/sizes.ts";
 import { trueLengths } from "./pattern/trueLengths.ts";
 import { originCross } from "./pattern/origin.ts";
-import { numberEnds, numberLeftOut, numberStill } from "./pattern/numbers.ts";
+import { numberEnds, numberLeftOut, numberStill, sharedStride } from "./pattern/numbers.ts";
 import { centreInWords, dimensionSector, drawCentre, type Sector, sectorOf } from "./pattern/sector.ts";
 import { fitSheet } from "./sheet.ts";
 
@@ -23,6 +23,8 @@ const DEAREST_NAME = 30;
 const NAME_CLEAR = [1.6, 3, 5, -5, -8];
 /** Narrower than this a blank is a strip. [mm of paper] */
 const STRIP = 14;
+/** Of more lines than these not each has its number: evenly spaced ones have, the same at both ends. */
+const EACH_NUMBERED = 30;
 /** The centre of the radii is drawn where the sheet need not grow by more than this for it. [-] */
 const GROWTH = 1.5;
 
@@ -108,13 +110,16 @@ function drawPattern(
   originCross(board, blank.outline);
   if (!sector) trueLengths(board, rows, units);
   const marks = (end: "a" | "b") => marksAlong(seenFrom(rows, elements, end));
-  const atA = numberEnds(board, marks("a"), { step, forced: false });
-  const atB = b && numberEnds(board, marks("b"), { step, forced: false });
+  const ends = [marks("a"), ...(b ? [marks("b")] : [])];
+  const many = rows.length > EACH_NUMBERED;
+  const every = many ? sharedStride(board, ends, step) : step;
+  const atA = numberEnds(board, marks("a"), { step: every, forced: false, many });
+  const atB = b && numberEnds(board, marks("b"), { step: every, forced: false, many });
   numberStill(board, marks("a"), {
     first: atA.first || atB?.first === true,
     last: atA.last || atB?.last === true,
   });
-  numberLeftOut(board, [marks("a"), ...(b ? [marks("b")] : [])], step);
+  numberLeftOut(board, ends, every);
   // In a strip that names of both ends would share, nobody could tell which is which.
   const wide = !a || !b || distance2(along(a.points, 0.5).at, along(b.points, 0.5).at) > board.mm(STRIP);
   for (const edge of edges) {

@@ -46,3 +46,18 @@ it("leaves no gap in the numbers of a small end of seven lines: what has no room
   const numbers = labels.filter(({ role }) => role === "number").map(({ text }) => text);
   expect(numbers.toSorted()).toEqual([1, 1, 2, 2, 3, 3, 4, 4, 5, 5, 6, 6, 7, 7].map(String));
 });
+
+it.each([72, 96])("of %i divisions numbers evenly spaced lines, and none between", (divisions) => {
+  const report = reportOf({ ...twoPieces, divisions });
+  for (const paper of [SHEET, NARROW]) {
+    const { labels } = patternDrawing(report, { paper, blank: report.blanks[0]! });
+    const told = labels.filter(({ role }) => role === "number").map(({ text }) => Number(text));
+    const last = divisions / 2 + 1;
+    const between = [...new Set(told)].filter((one) => one !== 1 && one !== last).toSorted((a, b) => a - b);
+    const every = (between[0] ?? 1) - 1;
+    expect([4, 6, 8, 12]).toContain(every);
+    // None is left out, so that lines can be counted from one to the next.
+    expect(between).toEqual(between.map((_, i) => 1 + every * (i + 1)));
+    expect(last - (between.at(-1) ?? 0)).toBeLessThan(2 * every);
+  }
+});

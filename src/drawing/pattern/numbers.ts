@@ -37,6 +37,7 @@ const LEADER_EXTRA = 1;
  *
  * @param step only every so many lines are drawn, and a number stands at a line
  * @param elsewhere do other numbers of the drawing tell which way they run?
+ * @param many do most lines stand without a number, and so near that it is enough to be nearest to its own?
  * @param forced rather write the first and the last across a line than leave them out
  * @returns which of the two stand
  */
@@ -47,7 +48,8 @@ export function numberEnds(
     step = 1,
     elsewhere = false,
     forced = true,
-  }: { step?: number; elsewhere?: boolean; forced?: boolean } = {},
+    many = false,
+  }: { step?: number; elsewhere?: boolean; forced?: boolean; many?: boolean } = {},
 ): Told {
   const every = step * Math.ceil(stride(board, marks) / step);
   const last = marks.length - 1;
@@ -55,15 +57,24 @@ export function numberEnds(
   const between = marks.filter((_, i) => i > 0 && i < last && i % every === 0 && i <= last - every);
   const [first, final] = [marks[0], last > 0 ? marks[last] : undefined];
   const isFirst =
-    first !== undefined && number(board, { mark: first, marks, isEnd: true, elsewhere, forced });
+    first !== undefined && number(board, { mark: first, marks, isEnd: true, elsewhere, forced, many });
   const isEnd = first?.closesRound !== true;
-  const isLast = final === undefined || number(board, { mark: final, marks, isEnd, elsewhere, forced });
+  const isLast = final === undefined || number(board, { mark: final, marks, isEnd, elsewhere, forced, many });
   const missing = between.filter(
-    (mark) => !number(board, { mark, marks, isEnd: false, elsewhere, forced: false }),
+    (mark) => !number(board, { mark, marks, isEnd: false, elsewhere, forced: false, many }),
   );
   // In a row that has every number a gap is miscounted: what finds no room at its line stands on a leader.
   if (every === step && !elsewhere) for (const mark of missing) onLeader(board, mark, marks);
   return { first: isFirst, last: isLast };
+}
+
+/** Every so many lines a number can be counted from. */
+const COUNTED_BY = [1, 2, 4, 6, 8, 12, 24, 48];
+
+/** At which lines of many a number stands at both ends alike: as many as are clear of each other at the narrower. */
+export function sharedStride(board: Board, ends: readonly (readonly Mark[])[], step: number): number {
+  const least = Math.max(...ends.map((marks) => stride(board, marks)));
+  return COUNTED_BY.find((every) => every >= least && every % step === 0) ?? least;
 }
 
 /** The first and the last number whatever they cost, where none stands yet that tells it. */
@@ -71,7 +82,7 @@ export function numberStill(board: Board, marks: readonly Mark[], told: Told): v
   const [first, last] = [marks[0], marks.length > 1 ? marks.at(-1) : undefined];
   const still = [told.first ? undefined : first, told.last || first?.closesRound ? undefined : last];
   for (const mark of still)
-    if (mark) number(board, { mark, marks, isEnd: true, elsewhere: false, forced: true });
+    if (mark) number(board, { mark, marks, isEnd: true, elsewhere: false, forced: true, many: false });
 }
 
 /** Every line that is drawn has its number at one of its ends at least, on a leader where there is no room beside it. */
@@ -109,10 +120,11 @@ interface Numbered {
   readonly isEnd: boolean;
   readonly elsewhere: boolean;
   readonly forced: boolean;
+  readonly many: boolean;
 }
 
 /** Says whether the number stands. */
-function number(board: Board, { mark, marks, isEnd, elsewhere, forced }: Numbered): boolean {
+function number(board: Board, { mark, marks, isEnd, elsewhere, forced, many }: Numbered): boolean {
   const { out } = mark;
   if (!out) return false;
   const aside = asideOf(board, mark, out);
@@ -122,7 +134,8 @@ function number(board: Board, { mark, marks, isEnd, elsewhere, forced }: Numbere
       for (const times of ASIDE) {
         const place = add2(at, scale2(aside, times));
         // A number that has moved aside must still stand nearest to its own line.
-        if (isOwn(place, { mark, marks })) yield { strokes: [], labels: [lettered(board, mark, place)] };
+        if (isOwn(place, { mark, marks, nearer: many ? 1 : NEARER }))
+          yield { strokes: [], labels: [lettered(board, mark, place)] };
       }
     }
   });
@@ -141,12 +154,17 @@ function number(board: Board, { mark, marks, isEnd, elsewhere, forced }: Numbere
  */
 const isOwn = (
   at: Vec2,
-  { mark, marks, most = Infinity }: { mark: Mark; marks: readonly Mark[]; most?: number },
+  {
+    mark,
+    marks,
+    most = Infinity,
+    nearer = NEARER,
+  }: { mark: Mark; marks: readonly Mark[]; most?: number; nearer?: number },
 ): boolean =>
   marks.every(
     (other) =>
       distance2(other.at, mark.at) < SAME_POINT_MM ||
-      distance2(other.at, at) > Math.min(most, NEARER * distance2(mark.at, at)),
+      distance2(other.at, at) > Math.min(most, nearer * distance2(mark.at, at)),
   );
 
 const lettered = (board: Board, mark: Mark, at: Vec2) => ({
