@@ -17,7 +17,7 @@ const TYPES = {
   notes: { points: 7.5, leading: 1.2 },
 } as const;
 /** Title line of a side; frame and padding of a box; between blocks; a line of small print at the foot. [mm] */
-const HEAD = { titleMm: 10, boxMm: 4, gapMm: 1.5, footMm: 5, spareMm: 2 };
+const HEAD = { titleMm: 10, boxMm: 4, gapMm: 1.5, footMm: 5, spareMm: 3 };
 
 /** One side of the printed sheet of steps. */
 export interface PrintedSide {
