@@ -59,7 +59,7 @@ function bevel(asked: RollSheetAsked): string {
   const dressing = dressingWords(asked);
   return dressing === ""
     ? ""
-    : `Bevel both ends level: take ${dressing}${asked.item.cone ? "" : " (where the wall leans outwards, off the other face)"}, along the wall: the square cut stands over there.${asked.item.trimAllowance ? "" : " The other face still lacks as much: this blank has no allowance for it."} `;
+    : `Bevel both ends level: take ${dressing}${asked.item.cone ? "" : " (where the wall leans outwards, off the other face)"}, along the wall: the square cut stands over there.${asked.item.trimAllowance ? "" : " The other face still lacks as much (no allowance)."} `;
 }
 
 /** Where the slant takes more than half the rolls: by trim, if the machine has any. */
