@@ -6,9 +6,9 @@ import { launch } from "./chromium.ts";
 import { readScript, weight, withLoaded } from "./scripts.ts";
 import { DIST, serve } from "./site.ts";
 
-/** What a bench loads before it lives: form, plain reader, geometry, views, and the one shape of its page. [bytes, gzip] */
-const START_BYTES = 61_500;
-/** All that a bench loads unless somebody asks for more: verdict and pattern too. [bytes, gzip] */
+/** What a bench loads before it lives: form, plain reader, geometry, figures, and the one shape of its page. [bytes, gzip] */
+const START_BYTES = 60_000;
+/** All that a bench loads unless somebody asks for more: views, verdict and pattern too. [bytes, gzip] */
 const UNASKED_BYTES = 150_000;
 
 const SHAPES = {
@@ -57,6 +57,7 @@ async function follow(path: string, size: { width: number; height: number }) {
   await page.goto(site.url + path);
   await page.locator(".bench .checks").first().waitFor();
   await page.locator(".bench #blank").waitFor();
+  await page.getByRole("group", { name: /^Views/ }).waitFor();
   await page.waitForLoadState("networkidle");
   return { page, scripts, close: () => context.close() };
 }
