@@ -91,6 +91,8 @@ it.each([
   await page.locator(".bench-judged").nth(1).waitFor();
   await expect.poll(() => [...scripts].map(named), { timeout: 10_000 }).toContain("rules");
   expect([...scripts].map(named)).toContain("Judged");
+  // What is not laid out before somebody sees it takes no room sideways.
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(size.width);
   await close();
 });
 
@@ -101,5 +103,21 @@ it("shows what stands far down to whoever only scrolls there", async () => {
   await page.mouse.wheel(0, 1500);
   await page.locator(".bench-judged").nth(1).waitFor();
   expect([...scripts].map(named)).not.toContain("rules");
+  await close();
+});
+
+it("moves nothing while checks are behind what is typed", async () => {
+  const { page, close } = await follow("shapes/right-cone/", { width: 1280, height: 800 });
+  const widths = await page.locator(".bench .capacity-chart").evaluate((chart) => {
+    const waiting = chart.closest(".bench-judged");
+    return [false, true].map((stale) => {
+      waiting?.classList.toggle("stale", stale);
+      const mark = getComputedStyle(waiting ?? chart, "::before");
+      return [chart.getBoundingClientRect().x, chart.clientWidth, mark.visibility];
+    });
+  });
+  const [now, behind] = widths;
+  expect(now?.[2]).toBe("hidden");
+  expect(behind).toEqual([now?.[0], now?.[1], "visible"]);
   await close();
 });
