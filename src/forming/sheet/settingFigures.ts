@@ -49,7 +49,7 @@ export function settingProblems({ zones }: RollSettings, id: PassPoint["id"]): s
 
 /** As a scale at a bearing shows it. */
 const onScale = (mm: number, say: Say): string =>
-  `${setting(Math.abs(mm), say)} ${mm < 0 ? "under" : "over"} the reading at 0`;
+  `${setting(Math.abs(mm), say)} ${mm < 0 ? "under" : "over"} its 0`;
 
 /** The setting in a sentence's own words, where one setting serves all round; else where to find it (`zoneBy`). */
 export function settingWords(
