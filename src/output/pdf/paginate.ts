@@ -75,7 +75,7 @@ function lay(
   const queue = [...blocks];
   for (let block = queue.shift(); block !== undefined; block = queue.shift()) {
     const bottom = foot();
-    const needed = leastWith([block, ...queue], { widthMm, roomMm: bottom - area.y, gap });
+    const needed = leastWith(block, queue, { widthMm, roomMm: bottom - area.y, gap });
     if (y + needed <= bottom || (pages.at(-1)?.length === 0 && !block.split)) {
       put(block);
       continue;
@@ -95,20 +95,22 @@ function lay(
 }
 
 /**
- * What the first of some blocks wants on a page: its height with those that it is not left without, of which one may lead
- * to the next, as a heading to the words over a table. Where no page holds them together, its own height.
+ * What a block wants on a page: its height with those after it that it is not left without, of which one may lead to the
+ * next, as a heading to the words over a table. Where no page holds them together, its own height.
  */
 function leastWith(
-  blocks: readonly Block[],
+  block: Block,
+  after: readonly Block[],
   { widthMm, roomMm, gap }: { widthMm: number; roomMm: number; gap: number },
 ): number {
-  const first = blocks[0]?.height(widthMm) ?? 0;
-  let all = first;
-  for (let i = 1; blocks[i - 1]?.withNext && blocks[i]; i++) {
-    const next = blocks[i]!;
+  const own = block.height(widthMm);
+  let [all, leads] = [own, block.withNext];
+  for (const next of after) {
+    if (!leads) break;
     all += gap + (next.withNext ? next.height(widthMm) : leastOf(next, widthMm, roomMm));
+    leads = next.withNext;
   }
-  return all > roomMm ? first : all;
+  return all > roomMm ? own : all;
 }
 
 /** Height of the first part of a block that may stand under a heading. */

@@ -4,7 +4,7 @@ import { COLUMN } from "../parts/papers.ts";
 /** What the sheet of a machine's card holds on US Letter, the shorter paper; measured, and held by the test of printing. [mm] */
 const CARD_SHEET = { room: 257, fixed: 82, fact: 4.4, gap: 2.5, entry: 3.8, words: 3.3, letters: 125 };
 /** Lower than this a chart is not read, taller than this it says no more. [mm] */
-const CHART_MM = { least: 60, most: 150 };
+export const CHART_MM = { least: 60, most: 150 };
 
 /** The chart of a machine's card, as tall as its tables leave room for. */
 export function chartPaper({
