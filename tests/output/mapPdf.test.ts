@@ -80,7 +80,9 @@ it.each([0, 25])(
     const blank = report.blanks[0]!;
     const { strokes, origin } = templateOf(report, blank, deg);
     // The arrow of the side that is up is drawn before it.
-    const arms = strokes.filter(({ kind }) => kind === "dimension").map(({ shape }) => flatten(shape));
+    // The arrow of the side that is up is drawn before it.
+    const dimensions = strokes.filter(({ kind }) => kind === "dimension");
+    const arms = dimensions.slice(-2).map(({ shape }) => flatten(shape));
     const { left, bottom } = boxOf(blank.outline);
     const nought = turning(deg)([left, bottom]);
     expect(origin).toEqual(nought);
