@@ -73,12 +73,13 @@ describe.each(PAPERS)("on $format", ({ format, contentPx }) => {
     expect(await page.locator("h1").count()).toBe(1);
   });
 
-  it("has all steps of a part on the first sheet, in type that is read at arm's length", async () => {
+  it("has all steps of a part on both sides of one sheet, in type that is read at arm's length", async () => {
     await page.emulateMedia({ media: "print" });
     await page.setViewportSize({ width: Math.floor(contentPx), height: 1000 });
     for (const path of WORK) {
       await page.goto(site.url + path);
-      const steps = page.locator(".sheet").first().locator(".step-card > li");
+      const sides = page.locator(".sheet:nth-of-type(-n + 2)");
+      const steps = sides.locator(".step-card > li");
       const all = await page.locator(".steps > li").count();
       expect(await steps.count(), path).toBe(all);
       if (all === 0) continue;
@@ -99,10 +100,18 @@ describe.each(PAPERS)("on $format", ({ format, contentPx }) => {
     await page.emulateMedia({ media: null });
   });
 
-  it.each(CARDS)("%s is a card of one sheet", async (path) => {
-    await page.goto(site.url + path);
-    expect(pagesIn(await page.pdf({ format }))).toBe(1);
-  });
+  it.each(CARDS)(
+    "%s is a card of one sheet, what the machine takes and cautions on its front",
+    async (path) => {
+      await page.goto(site.url + path);
+      const sides = await page.locator(".title-block").count();
+      expect(sides).toBeLessThanOrEqual(2);
+      expect(pagesIn(await page.pdf({ format }))).toBe(sides);
+      const front = await page.locator(".sheet").first().innerText();
+      expect(front).toMatch(/Ratings[^]*Caution/);
+      if (sides === 2) expect(await page.locator(".sheet").last().innerText()).toMatch(/The job’s parts/);
+    },
+  );
 
   it.each(RECKONERS)("%s takes two sheets at most, with its headings on each", async (path) => {
     await page.goto(site.url + path);

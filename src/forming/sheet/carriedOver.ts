@@ -62,11 +62,9 @@ export function carriedOver(asked: RollSheetAsked): Carried {
   const each = several ? "Zone by zone carry" : "Carry";
   // Zones have their tables one by one, and little room for words.
   const tilt =
-    pipe || several
-      ? ""
-      : " The table is at the tilt of the first trial: the table of settings, each moment at its own, differs.";
+    pipe || several ? "" : " (The table is at the tilt of the first trial: the table of settings differs.)";
   return {
-    text: ` ${each} over what the first pass taught. Take its last ${pipe ? "raise" : "raise at the large edge"}. Take off what the table here has for the ${by} that it left (straight between). Move ${pipe ? "the raise" : "both ends"} by what is left: down where it is less than nothing, never up by more than ${most}. Worked: ${whose}${example}.${tilt}${several ? "" : " After two trials the trial correction comes nearer, and often asks for less."}`,
+    text: ` ${each} over what the first pass taught: its last ${pipe ? "raise" : "raise at the large edge"}, less what the table here has for the ${by} that it left (straight between). Move ${pipe ? "the raise" : "both ends"} by that: down where it is less than nothing, never up by more than ${most}. Worked: ${whose}${example}.${tilt}${several ? "" : " After two trials the trial correction comes nearer, and often asks for less."}`,
     figures: model.flatMap(({ zones, at }) =>
       zones.length > 0
         ? []

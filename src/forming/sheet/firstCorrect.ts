@@ -21,9 +21,10 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
     id: "first-correct",
     phase: "first pass",
     title: "Correct the setting",
-    text: `Is the gap wider than the window: give the gap and the ${isPipe(item) ? "raise" : "setting at the large edge"} to the trial correction. Lower the bending roll and bring the piece back to ${seamOrder(asked).first}. Set what the correction answers with the plate moving, and roll this blank once more. Is it narrower: no further raise on this blank in this pass, and less for the next one. Is it below the “never below”: ${lower(PAST_CAP)}${table.length > 0 ? " Without a screen the table says how much more to raise for the gap that came out. It is the careful way, and asks for less than the trial correction, which comes nearer: raise by it, measure again." : ""}${isPipe(item) ? "" : " The large end decides: a small end that is still open is brought in by tilt in the closing."}${atBearings(asked)}`,
+    text: `Gap wider than the window: give it and the ${isPipe(item) ? "raise" : "setting at the large edge"} to the trial correction. Lower the bending roll, bring the piece back to ${seamOrder(asked).first}, set the answer with the plate moving, and roll once more. Narrower: no further raise on this blank in this pass, and less for the next one. Below the “never below”: ${lower(PAST_CAP)}${table.length > 0 ? " Without a screen raise by the table for the gap that came out, and measure again: it is the careful way, the trial correction comes nearer." : ""}${isPipe(item) ? "" : " The large end decides: tilt brings in a small end still open, in the closing."}${atBearings(asked)}`,
     figures: [],
-    cautions: ["A blank closed too far cannot be opened again by rolling on."],
+    // That rolling on closes it further is said in the words.
+    cautions: [],
     toNote: [
       { label: "second raise, large edge", unit: "mm" },
       { label: "gap after it", unit: "mm" },
@@ -66,8 +67,7 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
   const both = isPipe(item) ? "" : " at both ends";
   return {
     ...step,
-    text: `${each}: is the curve more open than the window, find the inside radius that came out${both}. Give it and the setting at the large edge to the trial correction. Lower the bending roll, bring the piece back to ${seamOrder(asked).first}, set what it answers with the plate moving, and roll once more. Is it tighter: no further raise ${several ? "there " : ""}in this pass, and less for the next blank. Is it tighter than the “never tighter”: ${lower(PAST_CAP)}${byTable(table)}${atBearings(asked)}`,
-    // That rolling on closes it further is said in the words.
+    text: `${each}. Curve more open than the window: give the inside radius that came out${both}, and the setting at the large edge, to the trial correction. Lower the bending roll, bring the piece back to ${seamOrder(asked).first}, set the answer with the plate moving, and roll once more. Tighter: no further raise ${several ? "there " : ""}in this pass, and less for the next blank. Tighter than the “never tighter”: ${lower(PAST_CAP)}${byTable(table)}${atBearings(asked)}`,
     cautions: [],
     toNote: trialBoxes(table),
     byHandZones: table,
@@ -81,7 +81,7 @@ function byTable(table: readonly ZoneByHand[]): string {
   const alike = table.some(({ zones }) => zones.length > 1)
     ? " Zones in one line are set alike: the one that is bent most decides."
     : "";
-  return ` Without a screen raise by the table, by the radius in the middle of the zone at the large end, and measure again: it is the careful way, the trial correction comes nearer. Still open at the most that it allows: find the cause first (0, thickness, contact).${alike}`;
+  return ` Without a screen raise by the table for the radius in the middle of the zone at the large end, and measure again: it is the careful way, the trial correction comes nearer. Still open at the most that it allows: find the cause first (0, thickness, contact).${alike}`;
 }
 
 /** Where the settings after the first one are written down, and what they left. */

@@ -31,20 +31,22 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
   const templates = templateFigures(item, share);
   const held = large ? ` Inside templates, held square to the element line: ${halfWay(asked)}.` : "";
   const ends = isPipe(item) ? "" : ", large end and small end";
+  // Where there are lines for the radii found, each has its window before it.
+  const boxed = windowBoxes(item, say).length > 1;
+  const half = ["Half way", share] as const;
+  const never = ["Never tighter than", cap] as const;
   const limits =
     templates.length === 0
       ? ""
-      : ` Inside radii${ends}. ${[
-          ["Open limit", from],
-          ["Half way", share],
-          ["Tight limit", to],
-          ["Never tighter than", cap],
-        ]
-          .map(([name, of]) => `${name}: ${templateBrief(item, say, Number(of))}.`)
+      : ` Inside radii${ends}. ${(boxed
+          ? [half, never]
+          : [["Open limit", from] as const, half, ["Tight limit", to] as const, never]
+        )
+          .map(([name, of]) => `${name}: ${templateBrief(item, say, of)}.`)
           .join(" ")}`;
   const text = large
     ? `Release the piece and support it. Measure straight across from inside corner to inside corner of its seam edges: right is ${windows}. Never below ${caps} in this pass.${held}`
-    : `Release the piece and support it. Hold the inside templates of the first pass, square to the element line, to ${templates.length <= 2 ? "it" : "every zone"}. Right is ${say.percent(from)} to ${say.percent(to)} of the final bend, never above ${say.percent(cap)}.${limits}`;
+    : `Release the piece and support it. Hold the inside templates of the first pass, square to the element line, to ${templates.length <= 2 ? "it" : "every zone"}. Right is ${say.percent(from)} to ${say.percent(to)} of the final bend${boxed ? ", the radii beside the lines here" : ""}; never above ${say.percent(cap)}.${limits}`;
   return {
     id: "first-measure",
     phase: "first pass",

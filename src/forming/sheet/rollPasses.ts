@@ -106,7 +106,7 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       title: "Turn the job round",
       text: pipe
         ? `Turn the piece end for end so that ${order.second} leads. Lower the bending roll and set it parallel again.`
-        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.length(stopMm)})`}. Lower the bending roll, set it parallel again, then tilt it the other way. Load with the inside up and the small edge on the stop: now ${order.second} lies ahead. Lay that edge over the bending roll, in its groove. The small edge's bearing is now the one at the fixed end; the readings at 0 stay.`,
+        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.length(stopMm)})`}. Lower the bending roll, set it parallel, then tilt it the other way: the small edge's bearing is now the one at the fixed end; the readings at 0 stay. Load with the inside up and the small edge on the stop: now ${order.second} lies ahead. Lay that edge over the bending roll, in its groove.`,
       figures: [],
       cautions: ["The piece is springy and awkward now: slings so that it cannot roll or spring open."],
       toNote: pipe
@@ -151,7 +151,7 @@ function close(asked: RollSheetAsked): PlanStep {
     id: "close",
     phase: "closing",
     title: item.pieces === 1 ? "Close" : "Bring to the template",
-    text: `${end}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}.${more.text} Will it not close, stop: do not force it with clamps beyond what springs back. When it is right, lower the bending roll, open pinch and yoke and take the piece off.`,
+    text: `${end}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}.${more.text} Will it not close, stop: no force by clamps beyond what springs back. When it is right, lower the bending roll, open pinch and yoke and take the piece off.`,
     figures: [...templates, ...more.figures],
     cautions: [OVERLAP, PRESSURE],
     toNote: [

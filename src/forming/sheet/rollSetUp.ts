@@ -58,7 +58,7 @@ function bevel(asked: RollSheetAsked): string {
   const dressing = dressingWords(asked);
   return dressing === ""
     ? ""
-    : `Bevel both ends level: take ${dressing}${asked.item.cone ? "" : " (where the wall leans outwards, off the other face)"}, along the wall: the square cut stands over there.${asked.item.trimAllowance ? "" : " The opposite face still lacks as much, unless the blank has the allowance for it (trimAllowance)."} `;
+    : `Bevel both ends level: take ${dressing}${asked.item.cone ? "" : " (where the wall leans outwards, off the other face)"}, along the wall: the square cut stands over there.${asked.item.trimAllowance ? "" : " The other face still lacks as much: this blank has no allowance for it."} `;
 }
 
 /** Where the slant takes more than half the rolls: by trim, if the machine has any. */

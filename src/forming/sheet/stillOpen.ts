@@ -32,18 +32,18 @@ export function stillOpen(asked: RollSheetAsked): {
     : " One end closed before the other: a little more tilt towards the open one.";
   const past =
     item.pieces === 1
-      ? " Edges past each other: lower the bending roll and take the piece off. They are sprung apart by a spreader, never by rolling on."
+      ? " Edges past each other: lower the bending roll, take the piece off, and spring them apart by a spreader, never by rolling on."
       : "";
   const rest = `${tilt}${past}`;
   const rate = roll && (item.cone ? coneRate({ item, roll, say }) : zoneRate({ item, roll, say }));
   if (!rate)
     return {
-      text: ` Not there yet: raise both ends a little more, both by the same, go back to ${second} and roll through again.${rest}`,
+      text: ` Not there yet: raise both ends a little more, both alike, go back to ${second} and roll through again.${rest}`,
       figures: [],
     };
   const by = `${say.length(rate.moreMm)} for every ${say.length(rate.everyMm)} of ${rate.of}`;
   return {
-    text: ` Not there yet: raise both ends by the same${rate.where}, by the model about ${by}. Put on half of it first, go back to ${second} and roll through again.${rest}`,
+    text: ` Not there yet: raise both ends alike${rate.where}, by the model about ${by}. Put on half of it first, go back to ${second} and roll through again.${rest}`,
     figures: [mm(`raise for every ${say.length(rate.everyMm)} of ${rate.of}`, rate.moreMm, DERIVED)],
   };
 }

@@ -11,8 +11,16 @@ export const ABOVE_PAPER: Paper = { ...ACROSS, heightMm: 50 };
 /** Two plots side by side, or one with words beside it. */
 export const PLOT_PAPER: Paper = { ...COLUMN, heightMm: 50 };
 
-/** Bend lines across the printed work sheet, above their table. */
-export const LINES_PAPER: Paper = { ...ACROSS, heightMm: 84 };
+/** What the sheet of the bend lines holds on US Letter, the shorter paper: a plot above them, a row of their table, and all else. [mm] */
+const LINES = { room: 262, plot: 66, row: 2.7, fixed: 70 };
+const LINES_MM = { least: 56, most: 84 };
+
+/** Bend lines across the printed work sheet, as tall as the table below them, in two halves, and a plot above leave room for. */
+export function linesPaper({ lines, underPlot }: { lines: number; underPlot: boolean }): Paper {
+  const { room, plot, row, fixed } = LINES;
+  const left = room - fixed - (underPlot ? plot : 0) - row * Math.ceil(lines / 2);
+  return { ...ACROSS, heightMm: Math.min(LINES_MM.most, Math.max(LINES_MM.least, left)) };
+}
 
 /** What the sheet of the inspection holds on US Letter, the shorter paper: a row, one that takes a second line, and all else. [mm] */
 const INSPECTION = { room: 252, row: 7.2, second: 3.4, letters: 74, fixed: 68 };

@@ -14,6 +14,7 @@ const TYPES = {
   caution: { points: 7.3, leading: 1.22 },
   look: { points: 9.5, leading: 1.2 },
   small: { points: 7.5, leading: 1.35 },
+  notes: { points: 7.5, leading: 1.2 },
 } as const;
 /** Title line of a side; frame and padding of a box; between blocks; a line of small print at the foot. [mm] */
 const HEAD = { titleMm: 10, boxMm: 4, gapMm: 1.5, footMm: 5, spareMm: 2 };
@@ -71,7 +72,7 @@ function backRoom({ plan, units, known, glossary }: Printed, paper: PaperName): 
   const { widthMm, heightMm } = FIELDS[paper];
   const notes = footnotes(plan, units).map(({ mark, basis }) => `${mark} ${known.get(basis) ?? basis}; `);
   const words = explainedIn(plan, glossary).map(({ word, means }) => `${word}: ${means} `);
-  const small = (text: string) => (text === "" ? 0 : HEAD.gapMm + wordsHigh(text, TYPES.small, widthMm));
+  const small = (text: string) => (text === "" ? 0 : HEAD.gapMm + wordsHigh(text, TYPES.notes, widthMm));
   return (
     heightMm -
     HEAD.titleMm -

@@ -1,5 +1,6 @@
 import { CAP_PER_SIZE, textWidth } from "../../drawing/lettering.ts";
 import { MM_PER_INCH } from "../../geometry/units.ts";
+import { joined } from "./joined.ts";
 import type { Grid } from "./planned.ts";
 import type { StepType } from "./stepSides.ts";
 
@@ -17,11 +18,11 @@ export type PaperName = keyof typeof FIELDS;
 
 const MM_PER_POINT = MM_PER_INCH / 72;
 /** Beside a step's number; around the words of a step. [mm] */
-const CARD = { numberMm: 8, padMm: 0.45 };
-/** Lines end before the margin where the next word is too long; the measure of lettering has that much to spare for other fonts. [-] */
-const RAGGED = 1;
+const CARD = { numberMm: 8, padMm: 0.2 };
+/** What is set in bold runs wider, and the measure of lettering has room for another font, which the page brings itself. [-] */
+const SET = 0.96;
 /** Beside the words: one column of boxes, or two. A row of them, and of a table to correct by. [mm] */
-const BOXES = { one: 50.5, two: 84.5, rowMm: 4, tableRowMm: 2.9 };
+const BOXES = { one: 50.5, two: 84.5, rowMm: 3.9, tableRowMm: 2.9 };
 /** Boxes in a row, by how they stand. */
 const IN_ROW: Readonly<Record<Grid, number>> = { sums: 3, "zone-sums": 3, pairs: 2, wide: 2 };
 
@@ -33,12 +34,42 @@ export interface Taken {
   readonly tableRows: number;
 }
 
-const longOf = (words: string, points: number): number =>
-  textWidth(words, points * MM_PER_POINT * CAP_PER_SIZE) * RAGGED;
+/** Length of a word, or of a space, over the size of its letters. [-] */
+const longOf = (text: string): number => SET * textWidth(text, CAP_PER_SIZE);
+const SPACE = longOf(" ");
+
+/** The same words are set in one size after another. */
+const MOST_KEPT = 400;
+const kept = new Map<string, readonly number[]>();
+
+function wordsOf(text: string): readonly number[] {
+  const known = kept.get(text);
+  if (known) return known;
+  const words = joined(text)
+    .split(/[ \n]+/)
+    .filter((word) => word !== "")
+    .map((word) => longOf(word.replaceAll("\u00a0", " ")));
+  if (kept.size >= MOST_KEPT) kept.clear();
+  kept.set(text, words);
+  return words;
+}
+
+/** How many lines words take, each line broken before the first word that it has no room for. */
+function linesOf(words: readonly number[], sizeMm: number, widthAt: (line: number) => number): number {
+  let [line, at] = [0, 0];
+  for (const long of words) {
+    const wide = long * sizeMm;
+    const after = at === 0 ? wide : at + SPACE * sizeMm + wide;
+    if (at > 0 && after > widthAt(line)) [line, at] = [line + 1, wide];
+    else at = after;
+  }
+  return words.length === 0 ? 0 : line + 1;
+}
 
 /** Height of words of one size. [mm] */
 export function wordsHigh(words: string, { points, leading }: StepType, widthMm: number): number {
-  return Math.ceil(longOf(words, points) / widthMm) * points * leading * MM_PER_POINT;
+  const sizeMm = points * MM_PER_POINT;
+  return linesOf(wordsOf(words), sizeMm, () => widthMm) * sizeMm * leading;
 }
 
 function stepHigh(
@@ -46,13 +77,14 @@ function stepHigh(
   { points, leading }: StepType,
   widthMm: number,
 ): number {
-  const line = points * leading * MM_PER_POINT;
+  const sizeMm = points * MM_PER_POINT;
+  const line = sizeMm * leading;
   const wide = widthMm - CARD.numberMm;
   const rows = Math.ceil(boxes / (grid === null ? 1 : IN_ROW[grid])) * BOXES.rowMm;
   const aside = boxes > 0 && (grid === null || grid === "wide");
   const narrow = aside ? Math.ceil(rows / line) : 0;
-  const lost = narrow * (grid === "wide" ? BOXES.two : BOXES.one);
-  const lines = Math.ceil((longOf(words, points) + lost) / wide);
+  const lost = grid === "wide" ? BOXES.two : BOXES.one;
+  const lines = linesOf(wordsOf(words), sizeMm, (at) => (at < narrow ? wide - lost : wide));
   // Words that are shorter than their boxes are high.
   const high = Math.max(lines * line, aside ? rows : 0) + (aside ? 0 : rows);
   return high + tableRows * BOXES.tableRowMm + 2 * CARD.padMm;

@@ -19,6 +19,7 @@ const AT_ARMS_LENGTH: readonly StepType[] = [
   { points: 11, leading: 1.12 },
   { points: 10.5, leading: 1.12 },
   { points: 10.5, leading: 1.05 },
+  { points: 10.5, leading: 1 },
   { points: 10, leading: 1.05 },
   { points: 10, leading: 1.02 },
   { points: 10, leading: 1 },

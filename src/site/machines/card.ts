@@ -7,7 +7,7 @@ import type { Fact } from "../words/partSize.ts";
 import { brakeChart, brakeChartWords, rollChart } from "./charts.ts";
 import { brakeEntries, type Entry, rollEntries } from "./entries.ts";
 import { brakeFacts, brakeGaps, rollFacts, rollGaps } from "./facts.ts";
-import { chartPaper } from "./papers.ts";
+import { cardPaper } from "./papers.ts";
 
 /** What stands on a machine's card. */
 export interface Card {
@@ -21,6 +21,8 @@ export interface Card {
   /** What the chart rests on. */
   readonly basis: string;
   readonly entries: readonly Entry[];
+  /** The list of the job's parts leaves the chart too little room, and stands on the back. */
+  readonly listOnBack: boolean;
   /** What the length of an entry is here. */
   readonly lengthName: string;
 }
@@ -34,18 +36,20 @@ export function cardOf(machine: Machine, index: number, binder: Binder & { shop:
   const gaps = roll ? rollGaps(machine) : brakeGaps(machine);
   const chart = roll ? rollChart(machine, entries, binder) : brakeChart(machine, entries, binder);
   const chartWords = roll ? [] : brakeChartWords(machine, chart);
+  const paper = cardPaper({
+    reasons: entries.map(({ because }) => because ?? ""),
+    facts: facts.length,
+    gaps: gaps.length,
+    letters: chartWords.join(" ").length,
+  });
   return {
     roll,
     facts,
     gaps,
     chart,
     chartWords,
-    chartPaper: chartPaper({
-      entries: entries.length,
-      facts: facts.length,
-      gaps: gaps.length,
-      letters: chartWords.join(" ").length,
-    }),
+    chartPaper: paper.chart,
+    listOnBack: paper.listOnBack,
     basis: roll ? "common practice, no source" : "groover-memory",
     entries,
     lengthName: roll ? "Slant" : "Longest line",

@@ -16,7 +16,7 @@ import type { Report } from "../../report/report.ts";
 import { lotOf } from "../forming/lot.ts";
 import { footnotes } from "../forming/footnotes.ts";
 import { fromAbove } from "../forming/fromAbove.ts";
-import { ABOVE_PAPER, LINES_PAPER, SECTIONS_PAPER } from "../forming/papers.ts";
+import { ABOVE_PAPER, linesPaper, SECTIONS_PAPER } from "../forming/papers.ts";
 import { chosenPlan } from "../forming/plan.ts";
 import { sectionsOf } from "../forming/sections.ts";
 import { SETTING_NAMES, settingProblems, settingRows } from "../forming/settingRows.ts";
@@ -211,10 +211,14 @@ function bendLines(
     heading(pdf, "Bend lines"),
     paragraph(pdf, hitsNote(report.part.shape)),
     ...own.flatMap((blank): Block[] => {
+      const lines = linesOf(plan, blank);
       const ends = endsOf(edgePaths(blank)).map((end) => end?.name ?? "point");
       return [
         ...(several ? [named(`Piece ${blank.piece}`)] : []),
-        picture(pdf, brakePicture(report, { paper: LINES_PAPER, blank, plan })),
+        picture(
+          pdf,
+          brakePicture(report, { paper: linesPaper({ lines: lines.length, underPlot: false }), blank, plan }),
+        ),
         ...(several ? [] : [named("Lines from seam 1")]),
         tableBlock(pdf, {
           columns: [{ align: "right", share: 0.6 }, ...Array.from({ length: 8 }, () => right)],
@@ -230,7 +234,7 @@ function bendLines(
               `Force, ${units === "in" ? "short tons" : "kN"}`,
             ].map((text) => ({ text })),
           ],
-          rows: linesOf(plan, blank).map((one) => [
+          rows: lines.map((one) => [
             { text: [bold(String(one.number))] },
             ...[
               degrees(one.bendDeg, 1),

@@ -53,7 +53,7 @@ export function printSteps(asked: RollAsked, seen: readonly AnySeen[]): void {
 /** Trials make a step longer or shorter: the side it stands on is set anew in the largest letters that it has room for. */
 function setTypes(card: HTMLElement): void {
   const taken = Array.from(card.children, (step): Taken => ({
-    words: step.querySelector(":scope > div")?.textContent ?? "",
+    words: wordsOf(step),
     boxes: step.querySelectorAll("[data-boxes] > li").length,
     grid: GRIDS.find((one) => step.classList.contains(one)) ?? null,
     tableRows: step.querySelectorAll("table tr").length,
@@ -63,6 +63,14 @@ function setTypes(card: HTMLElement): void {
     card.style.setProperty(`--${paper}-size`, `${points}pt`);
     card.style.setProperty(`--${paper}-leading`, String(leading));
   }
+}
+
+/** What a step says, without its table and the letters of what its figures rest on. */
+function wordsOf(step: Element): string {
+  const words = step.querySelector(":scope > div")?.cloneNode(true);
+  if (!(words instanceof Element)) return "";
+  for (const one of words.querySelectorAll("table, sup")) one.remove();
+  return words.textContent ?? "";
 }
 
 /** The lines to write on: in zones there may be more of them than were printed without trials. */

@@ -40,40 +40,39 @@ export const cardCells = (machine: Machine, { shop, job }: JobInShop): FootCell[
   ...(job ? [{ label: "Job", value: job.title, wide: true }] : []),
 ];
 
-/** How much lower the chart may stand where that saves a sheet. [mm] */
-const LOWER_MM = [0, 5, 10, 15, 20, 30];
+/** How much lower the next chart is that is tried. [mm] */
+const STEP_MM = 6;
 
-/** A card hangs by its machine: on one sheet, if its chart need not be unreadable for it. */
+/** A card hangs by its machine: on one sheet if its chart can be read there, else with the job's parts on the back. */
 export function machineCard(
   { pdf, known }: Pick<Making, "pdf" | "known">,
   { binder, machine, index }: { binder: JobInShop; machine: Machine; index: number },
   setting: Setting,
-): Block[] {
+): (Block | null)[] {
   const card = cardOf(machine, index, binder);
-  const { heightMm } = card.chartPaper;
-  const made = (lessMm: number): Block[] =>
-    cardBlocks(
+  const { chartPaper, entries, lengthName } = card;
+  const { heightMm } = chartPaper;
+  const list = (words: string): Block[] =>
+    entries.length === 0 ? [] : [heading(pdf, words), entryTable({ pdf }, entries, lengthName)];
+  const lower = Math.max(0, Math.floor((heightMm - CHART_MM.least) / STEP_MM));
+  const fronts = Array.from({ length: lower + 1 }, (_, i) =>
+    frontBlocks(
       { pdf, known },
-      {
-        machine,
-        card: {
-          ...card,
-          chartPaper: {
-            ...card.chartPaper,
-            heightMm: Math.max(Math.min(CHART_MM.least, heightMm), heightMm - lessMm),
-          },
-        },
-      },
-    );
+      { machine, card: { ...card, chartPaper: { ...chartPaper, heightMm: heightMm - i * STEP_MM } } },
+    ),
+  );
   const fits = (blocks: readonly Block[]): boolean => flowed(pdf, blocks, setting).pages === 1;
-  return LOWER_MM.map(made).find(fits) ?? made(0);
+  const whole = fronts.map((front) => [...front, ...list("The job’s parts on it")]).find(fits);
+  const front = fronts.find(fits) ?? fronts.at(-1) ?? [];
+  return whole ?? [...front, null, ...list(`The job’s parts on ${machine.name}`)];
 }
 
-function cardBlocks(
+/** Ratings, what the machine takes, and cautions. */
+function frontBlocks(
   { pdf, known }: Pick<Making, "pdf" | "known">,
   { machine, card }: { machine: Machine; card: Card },
 ): Block[] {
-  const { chart, chartWords, entries, gaps } = card;
+  const { chart, chartWords, gaps } = card;
   const half = Math.ceil(card.facts.length / 2);
   const drawn = chart.panels.length > 0;
   return [
@@ -91,9 +90,6 @@ function cardBlocks(
       basisRun(known, card.basis),
       soft("; certificate and grade compared as derived here."),
     ]),
-    ...(entries.length > 0
-      ? [heading(pdf, "The job’s parts on it"), entryTable({ pdf }, entries, card.lengthName)]
-      : []),
   ];
 }
 
