@@ -78,11 +78,11 @@ function pinch({ item, roll }: RollSheetAsked): PlanStep {
     ? "Set the pinch parallel."
     : half
       ? trimWords(roll.pinchTrim)
-      : "Set the pinch parallel: the slant takes no more than half the rolls, and their crown usually lets the small end go free.";
+      : "Set the pinch parallel: the slant takes no more than half the rolls, and their crown usually frees the small end.";
   return step({
     id: "pinch",
     title: "Set the pinch",
-    text: `${trim} Pinch only as hard as drives the ${pipe ? "plate" : "large edge"}: with the rolls stopped the blank can still be moved by hand.`,
+    text: `${trim} Pinch only as hard as drives the ${pipe ? "plate" : "large edge"}: the blank can still be moved by hand.`,
     figures: [],
     cautions: [GUARDS, "Move the blank by hand only with the rolls stopped."],
     toNote: [
