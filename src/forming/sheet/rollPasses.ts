@@ -45,7 +45,7 @@ function raise(asked: RollSheetAsked): PlanStep {
     phase: "first pass",
     title: "Raise for the first pass",
     text: words
-      ? `With the plate moving raise in small steps to ${words}. ${raiseSteps(asked, startOf(asked, "trial"), "trial")} This first trial stays short of the window on purpose${expected.text}. Correct the setting by what came out.`
+      ? `With the plate moving raise in small steps to ${words}. ${raiseSteps(asked, startOf(asked, "trial"), "trial")} This first trial stays short of the window on purpose${expected.text}.`
       : `With the plate moving raise in small steps, try the template, and raise again${noSettings === null ? "" : ` (${noSettings})`}.`,
     figures: settings ? [...settingFigures(settings, "trial"), ...expected.figures] : [],
     cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial") : [])],

@@ -45,7 +45,7 @@ function edges(asked: RollSheetAsked): PlanStep {
   return step({
     id: "edges",
     title: "Dress and mark",
-    text: `${bevel(asked)}Dress all edges free of dross and burrs.${pipe ? "" : ` Make the small edge smooth: it slides ${say.length(slide)} along the stop in one pass.`} Mark seam edges 1 and 2 as on the picture of the blank. Scribe the element lines on the inside face: at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)} Tape the blank against its card. Have at hand: the inside templates of first pass and closing (${templateFigures(item, 1).length * 2}), tape, straightedge${(item.seamGapMm ?? 0) > 0 ? ", feeler blade" : ""}.`,
+    text: `${bevel(asked)}Dress all edges free of dross and burrs.${pipe ? "" : ` Smooth the small edge: it slides ${say.length(slide)} along the stop in one pass.`} Mark seam edges 1 and 2 as on the picture of the blank. Scribe the element lines on the inside face: at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)} Tape the blank against its card. At hand: the inside templates of first pass and closing (${templateFigures(item, 1).length * 2}), tape, straightedge${(item.seamGapMm ?? 0) > 0 ? ", feeler blade" : ""}.`,
     figures: [
       ...dressingFigures(item),
       ...(pipe ? [] : [mm("small edge slides along the stop", slide, COMMON_PRACTICE)]),
@@ -151,7 +151,7 @@ function align(asked: RollSheetAsked): PlanStep {
   return step({
     id: "align",
     title: "Load and align",
-    text: `A blank weighs ${say.mass(heaviest)}; its longest element is ${say.length(item.slantMm.longest)}. Lower the bending roll and open the pinch. Lay the blank in, inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll. Lay it square in the groove along that roll; where there is none, square to the rolls as the machine's manual has it.`,
+    text: `A blank weighs ${say.mass(heaviest)}; its longest element is ${say.length(item.slantMm.longest)}. Lower the bending roll and open the pinch. Lay the blank in, inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll. Lay it square in that roll's groove; where there is none, square to the rolls by the machine's manual.`,
     figures: [{ label: "mass of the heaviest blank", value: heaviest, unit: "kg", basis: DERIVED }],
     cautions: [
       `${isHeavy(asked) ? "Crane or hoist, and support" : "Support the blank"} on both sides of the rolls.`,
