@@ -53,6 +53,8 @@ export interface BrakePlan {
   readonly piecesToComeOff: number;
   /** Plate behind the punch, at the hit where it is most; null where nothing is hit. */
   readonly behind: BehindPunch | null;
+  /** Depth behind the bend line that the brake has; null where no shop is given, or it does not say. [mm] */
+  readonly throatMm: number | null;
   /** The folds at the tips, where they want a wider die than the lines; else null. */
   readonly tips: BrakeTips | null;
   /** What has to be looked at before the first hit, worst first. */
@@ -118,8 +120,6 @@ export function brakePlan(
   const brakeForceKN = brake?.forceKN ?? null;
   const shape = {
     zones,
-    turnDeg,
-    piecesToComeOff,
     insideRadiusMm: insideRadiusMm(die),
     leastInsideRadiusMm: radius.radius,
     behind: behindPunch(item, bends),
@@ -127,6 +127,8 @@ export function brakePlan(
   const fold = sharpFold({ ...asked, dieMm: die, bends, brake });
   return {
     ...shape,
+    turnDeg,
+    piecesToComeOff,
     dieMm: die,
     leastDieMm: least,
     leastInsideRadiusBasis: radius.basis,
@@ -138,6 +140,7 @@ export function brakePlan(
     forceConstant: CONSTANT,
     greatestForceKN: Math.max(0, ...lines.map((line) => line.forceKN)),
     brakeForceKN,
+    throatMm: brake?.throat ?? null,
     longestHitMm,
     forceLimitKN: Math.min(brakeForceKN ?? Infinity, force(longestHitMm, CONSTANT.greatest)),
     forceLimitMostKN:

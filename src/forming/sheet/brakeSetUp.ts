@@ -13,7 +13,7 @@ export const GUARDS =
 
 /** What of the plan's remarks bites at one step, in sentences. */
 export const lookAt = ({ remarks }: BrakePlan, step: BrakeRemark["step"]): string[] =>
-  remarks.filter((one) => one.step === step).map(({ text }) => text);
+  remarks.filter((one) => one.step === step).map(({ atStep }) => atStep);
 
 /** What a strip is bent to for its lines: the middle of their angles, which are nearly the same. */
 const angleOf = ({ fromDeg, toDeg }: BrakeDepth): string => `${number((fromDeg + toDeg) / 2, 1)}°`;
@@ -54,7 +54,7 @@ function mark(asked: LiftAsked, plan: BrakePlan): PlanStep {
     id: "mark",
     phase: "set-up",
     title: "Dress and mark",
-    text: `Dress the edges. ${face}. The punch presses on the inside: the plate folds upwards, towards you. Scribe the ${lines} bend lines of each piece on the inside, by their distances along both edges from seam edge 1 (see the picture and the table). Write its number and the letter of its depth to each.${short ? ` Where a line is dashed there it is not bent: mark the end of its bent length, measured from the ${brakeEnds(item).from}.` : ""}`,
+    text: `Dress the edges. ${face}. The punch presses on the inside: the plate folds up, on both sides of a line. Scribe the ${lines} bend lines of each piece on the inside, by their distances along both edges from seam edge 1 (see the picture and the table). Write its number and the letter of its depth to each.${short ? ` Where a line is dashed there it is not bent: mark the end of its bent length, measured from the ${brakeEnds(item).from}.` : ""}`,
     figures: [],
     cautions: [SHARP, ...liftCautions(asked, "brake")],
     toNote: [],

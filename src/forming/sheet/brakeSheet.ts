@@ -2,7 +2,9 @@ import type { PartAsked } from "../asked.ts";
 import { craneOf, type LiftAsked, withLifting } from "./lifting.ts";
 import { type BrakeEnds, brakeEnds } from "../brakeEnds.ts";
 import type { BrakePlan } from "../brakePlan.ts";
-import { AS_DRAWN, COMMON_PRACTICE } from "../judge.ts";
+import { fromSeam1 } from "../brakeLines.ts";
+import { linesWords, lineWords } from "../brakeThroat.ts";
+import { AS_DRAWN, COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { number } from "../say.ts";
 import { isPointed } from "../skin.ts";
 import { brakeSetUp, depthBoxes, GUARDS, lookAt } from "./brakeSetUp.ts";
@@ -21,8 +23,8 @@ const TIPS = {
 } as const;
 
 /** How a brake bends a part of a line only. */
-const shortHits = ({ from, towards }: BrakeEnds): string =>
-  `Bend those over the bent length in the table alone, from the ${from}: with a punch no longer than that, or with the ${towards} hung out past the end of punch and die.`;
+const shortHits = ({ towards }: BrakeEnds): string =>
+  `bend the bent length in the table alone, with a punch no longer than that, or with the ${towards} hung out past the end of punch and die.`;
 
 /** A piece so narrow that no hit finds room over the die. */
 const NO_LINES: PlanStep = {
@@ -35,6 +37,41 @@ const NO_LINES: PlanStep = {
   toNote: [],
   basis: COMMON_PRACTICE,
 };
+
+/** Which way the lines are gone through, and which side is behind: always that of the seam edge that is come from. */
+function orderWords({ lines }: BrakePlan): string {
+  const pieces = [...new Set(lines.map(({ piece }) => piece))];
+  const counts = pieces.map((piece) => lines.filter((one) => one.piece === piece).length);
+  const alike = new Set(counts).size === 1;
+  const [count = 0] = counts;
+  const behind = "side behind the punch, towards the frame";
+  if (Math.max(...counts) === 1) return `Seam edge 1 and its ${behind}.`;
+  const [first, then] = alike
+    ? [` (lines 1 to ${fromSeam1(count)})`, ` (lines ${count} to ${fromSeam1(count) + 1})`]
+    : ["", ""];
+  return `Go from seam edge 1 to the middle${first}, that edge’s ${behind}; then turn the piece and go from seam edge 2${then}, its side behind.`;
+}
+
+/** How deep plate reaches behind the punch at most, and for which lines the piece is turned once more. */
+function behindWords(
+  { item, say }: PartAsked,
+  { behind, throatMm }: BrakePlan,
+): Pick<PlanStep, "text" | "figures"> {
+  if (!behind) return { text: "", figures: [] };
+  const { inOrder, turned } = behind;
+  const other =
+    turned.length === 0
+      ? ""
+      : ` For ${linesWords(turned, item.pieces)} turn it the other way round: there the other side is shallower.`;
+  const room =
+    throatMm === null
+      ? ""
+      : ` Plate reaches about ${say.length(inOrder.depthMm)} behind at most (${lineWords(inOrder, item.pieces)}), in a throat of ${say.shops(throatMm)}.`;
+  return {
+    text: other + room,
+    figures: throatMm === null ? [] : [mm("plate behind the punch at most, about", inOrder.depthMm, DERIVED)],
+  };
+}
 
 function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
   const { item, say } = asked;
@@ -49,12 +86,14 @@ function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
   const template = brakeTemplate(asked);
   const ends = brakeEnds(item);
   const look = lookAt(plan, "bend");
+  const room = behindWords(asked, plan);
   return {
     id: "bend",
     phase: "bending",
     title: "Bend line by line",
-    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle (${range}), to the depth of its letter. Go from seam edge 1 to the middle. Then turn the piece and go from seam edge 2 to the middle. Underbend at first. Try the template after every few hits. ${template.words}.${short > 0 ? ` Where lines run nearer to each other than half the die opening they stop short of the ${ends.towards}, by up to ${say.length(short)}. ${shortHits(ends)} ${tips}` : ""}`,
+    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle (${range}): at first a little less deep than its letter, then, where the template shows it too flat, to the full depth. ${orderWords(plan)}${room.text} Try the template after every few hits. ${template.words}.${short > 0 ? ` Lines that run nearer to each other than half the die opening stop short of the ${ends.towards}, by up to ${say.length(short)}: ${shortHits(ends)} ${tips}` : ""}`,
     figures: [
+      ...room.figures,
       ...(short > 0
         ? [mm(`lines stop short of the ${ends.towards} by up to`, short, "metalforming-step-bending")]
         : []),
