@@ -70,7 +70,7 @@ const MM_PER_METRE = 1000;
 const HALF_SHELLS = 2;
 
 const ruleOf = ({ say }: PartAsked): string =>
-  `facet error R (1 − cos φ/2) where the lines lie farthest apart ≤ what the part permits, else half the thickness, at least ${say.length(LEAST_FACET_MM)}; spacing there ≥ half the die opening; a line's angle is the turning between the middles of its neighbouring spaces; force = 1.33 × tensile strength × bent length × thickness² / die opening; hits from both seam edges to the middle (common practice, no source)`;
+  `facet error R (1 − cos φ/2), φ what the plate turns by from line to line, where the lines lie farthest apart ≤ what the part permits, else half the thickness, at least ${say.length(LEAST_FACET_MM)}; spacing there ≥ half the die opening; a line's angle is the turning between the middles of its neighbouring spaces; force = 1.33 × tensile strength × bent length × thickness² / die opening; hits from both seam edges to the middle (common practice, no source)`;
 
 /**
  * Bend lines, angles, forces and order of hits for every curved stretch of the part's blanks; null where its blanks are

@@ -25,8 +25,8 @@ export function bentDeg({ bendZones, pieces }: Pick<FormingCase, "bendZones" | "
 }
 
 /** Half of what a part is wide across its wider end, at least, outside. [mm] */
-const halfAcrossMm = ({ insideDiameterMm: { large }, thicknessMm }: FormingCase): number =>
-  large / 2 + thicknessMm;
+const halfAcrossMm = ({ insideDiameterMm: { large, small }, thicknessMm }: FormingCase): number =>
+  Math.max(large, small) / 2 + thicknessMm;
 
 /**
  * Does the bent piece come off the punch? Bent by up to half a turn it lifts off; further it embraces the punch and its

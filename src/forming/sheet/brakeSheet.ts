@@ -11,7 +11,8 @@ import { brakeSetUp, depthBoxes, GUARDS, lookAt } from "./brakeSetUp.ts";
 import { brakeTemplate, cornerCheck } from "./brakeTemplates.ts";
 import { INSPECT } from "./finish.ts";
 import { foldTips, middleLines } from "./foldTips.ts";
-import { mm, type NumberedStep, numbered, type PlanStep } from "./step.ts";
+import { type NumberedStep, numbered, type PlanStep, taped } from "./step.ts";
+import { feelerWords } from "./touch.ts";
 
 /** What becomes of the metal beyond the ends of lines that stop short. */
 const TIPS = {
@@ -66,10 +67,11 @@ function behindWords(
   const room =
     throatMm === null
       ? ""
-      : ` Plate reaches about ${say.length(inOrder.depthMm)} behind at most (${lineWords(inOrder, item.pieces)}), in a throat of ${say.shops(throatMm)}.`;
+      : ` Plate reaches about ${say.tape(inOrder.depthMm)} behind at most (${lineWords(inOrder, item.pieces)}), in a throat of ${say.shops(throatMm)}.`;
   return {
     text: other + room,
-    figures: throatMm === null ? [] : [mm("plate behind the punch at most, about", inOrder.depthMm, DERIVED)],
+    figures:
+      throatMm === null ? [] : [taped("plate behind the punch at most, about", inOrder.depthMm, DERIVED)],
   };
 }
 
@@ -91,11 +93,11 @@ function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
     id: "bend",
     phase: "bending",
     title: "Bend line by line",
-    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle (${range}): at first a little less deep than its letter, then, where the template shows it too flat, to the full depth. ${orderWords(plan)}${room.text} Try the template after every few hits. ${template.words}.${short > 0 ? ` Lines that run nearer to each other than half the die opening stop short of the ${ends.towards}, by up to ${say.length(short)}: ${shortHits(ends)} ${tips}` : ""}`,
+    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle (${range}): at first a little less deep than its letter, then, where the template shows it too flat, to the full depth. ${orderWords(plan)}${room.text} Try the template after every few hits. ${template.words}.${short > 0 ? ` Lines that run nearer to each other than half the die opening stop short of the ${ends.towards}, by up to ${say.tape(short)}: ${shortHits(ends)} ${tips}` : ""}`,
     figures: [
       ...room.figures,
       ...(short > 0
-        ? [mm(`lines stop short of the ${ends.towards} by up to`, short, "metalforming-step-bending")]
+        ? [taped(`lines stop short of the ${ends.towards} by up to`, short, "metalforming-step-bending")]
         : []),
       ...template.figures,
     ],
@@ -144,9 +146,9 @@ function tackOf(asked: LiftAsked): PlanStep {
   const { seamGapMm: gapMm = 0, seamLapMm: lapMm = 0, pieces } = item;
   const edges =
     lapMm > 0
-      ? `the seam edges over each other by ${say.length(lapMm)}, as marked`
+      ? `the seam edges over each other by ${say.tape(lapMm)}, as marked`
       : gapMm > 0
-        ? `seam edges together to ${say.length(gapMm)}, by feeler`
+        ? `seam edges together to ${feelerWords(gapMm, say)}, by feeler`
         : "seam edges together";
   const left = gapMm > 0 ? " The gap is for the weld: leave it the same from end to end." : "";
   return {
@@ -154,7 +156,7 @@ function tackOf(asked: LiftAsked): PlanStep {
     phase: "tack and re-round",
     title: "Tack",
     text: `Stand the ${pieces === 1 ? "piece" : "pieces"} on a drawn outline of the larger end. Bring ${lapMm > 0 ? "" : "the "}${edges}. Set sound tacks from the middle outwards.${left}`,
-    figures: gapMm > 0 ? [mm("gap between the seam edges", gapMm, AS_DRAWN)] : [],
+    figures: gapMm > 0 ? [taped("gap between the seam edges", gapMm, AS_DRAWN)] : [],
     cautions: [
       "Hot work: fire watch and ventilation by local rules.",
       ...(pieces === 1 ? craneOf(asked) : []),

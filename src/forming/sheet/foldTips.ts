@@ -5,7 +5,7 @@ import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { number } from "../say.ts";
 import { listed } from "../words.ts";
 import { GUARDS, lookAt } from "./brakeSetUp.ts";
-import { type Figure, mm, type PlanStep } from "./step.ts";
+import { type Figure, mm, type PlanStep, taped } from "./step.ts";
 
 /** The middle line of every corner of the first piece, or the two on both sides of its middle: " (lines 4 and 11)". */
 export function middleLines({ lines, zones }: BrakePlan): string {
@@ -35,7 +35,7 @@ function notThroughout({ say }: PartAsked, { tips, lines, zones }: BrakePlan): s
   const off = Math.max(...zones.map((zone) => zone.facetMm));
   const why = [
     ...(stopsShortMm > now
-      ? [`they would stop short by up to ${say.length(stopsShortMm)}, not ${say.length(now)}`]
+      ? [`they would stop short by up to ${say.tape(stopsShortMm)}, not ${say.tape(now)}`]
       : []),
     ...(facetMm > off
       ? [`flats would stand up to ${say.length(facetMm)} off the curve, not ${say.length(off)}`]
@@ -53,7 +53,7 @@ export function foldTips(asked: PartAsked, plan: BrakePlan): PlanStep[] {
   const least = say.length(tips.leastDieMm);
   const die =
     tips.dieMm === null ? `one of ${least} or more` : `${say.length(tips.dieMm)} (at least ${least})`;
-  const longest = say.length(tips.longestMm);
+  const longest = say.tape(tips.longestMm);
   const most = tips.forceLimitMostKN;
   const raised =
     most !== null && most > tips.forceLimitKN ? `, never above ${say.force(most)} for stronger plate` : "";
@@ -66,13 +66,13 @@ export function foldTips(asked: PartAsked, plan: BrakePlan): PlanStep[] {
       figures: [
         mm("die for the tips, opening at least", tips.leastDieMm, COMMON_PRACTICE),
         ...(tips.dieMm === null ? [] : [mm("die for the tips", tips.dieMm, COMMON_PRACTICE)]),
-        mm("longest fold", tips.longestMm, "metalforming-step-bending"),
+        taped("longest fold", tips.longestMm, "metalforming-step-bending"),
         ...[
           ["force limit to set for the tips", tips.forceLimitKN],
           ...(most === null ? [] : [["force limit for the tips, at most", most]]),
         ].map(([label, value]): Figure => ({ label, value, unit: "kN", basis: "groover-memory" }) as Figure),
         ...(tips.throughout.stopsShortMm > tips.longestMm
-          ? [mm("lines over that die would stop short by up to", tips.throughout.stopsShortMm, DERIVED)]
+          ? [taped("lines over that die would stop short by up to", tips.throughout.stopsShortMm, DERIVED)]
           : []),
       ],
       cautions: [GUARDS, ...lookAt(plan, "tips")],
