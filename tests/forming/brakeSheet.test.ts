@@ -304,7 +304,7 @@ describe("the printed brake sheet of a duct shoe", () => {
     // F = K·TS·w·t²/V by hand over the 40 die.
     expect(plan.tips!.forceLimitKN).toBeCloseTo((1.6 * 360 * longest * 16) / 40 / 1000, 6);
     expect(plan.tips!.forceLimitMostKN).toBeCloseTo((1.6 * 510 * longest * 16) / 40 / 1000, 6);
-    expect(text).toContain("change the die: 40 mm (at least 36 mm)");
+    expect(text).toContain("change the die: 40 mm, at least 36 mm.");
     expect(text).toContain(`Set the force limit to ${say.force(plan.tips!.forceLimitKN)}, never above`);
     expect(text).toMatch(/Fold a strip .* to 97\.8° between its legs, and look for cracks/);
     // Half of 40 instead of half of 32 between the lines: a quarter further from the tips, with as many lines.
@@ -509,4 +509,23 @@ it("tells corners that are not alike each by its name, and on paper at the line 
   expect(said("corners")).toMatch(/greatest reading is corner 1 of piece 1: [\d.]+°; corner 2/);
   expect(step("corners").text).toMatch(/corner 1 of piece 1: [\d.]+°; corner 2 of piece 1: /);
   expect(step("corners").toNote).toHaveLength(plan.zones.length);
+});
+
+it("has the fraction beside what is taped on an inch sheet, and a word of its own for the load on a length of tools", () => {
+  const inches = planOn({ ...shoe, units: "in", seam: { at: 270, joint: "lap", lap: 19.05 } }, longBrake());
+  const short = Math.max(...inches.plan.lines.map(({ stopsShortMm }) => stopsShortMm));
+  const told = sayIn("in");
+  expect(told.tape(short)).toMatch(/^[\d.]+ in \([\d /-]+\)$/);
+  expect(inches.step("bend").text).toContain(`rectangular end, by up to ${told.tape(short)}: bend`);
+  expect(inches.step("bend").text).toContain(`${told.tape(inches.plan.behind!.inOrder.depthMm)} behind`);
+  expect(inches.step("tack").text).toContain("over each other by 0.75 in (3/4), as marked");
+  expect(inches.step("tooling").text).toMatch(
+    /Apart from that limit punch and die must be marked to bear [\d.]+ short tons for each foot of their length or more/,
+  );
+});
+
+it("rises on both sides of a line, and is bent a little less deep at first", () => {
+  const { step } = planOn(shoe, longBrake());
+  expect(step("mark").text).toContain("the plate folds up, on both sides of a line.");
+  expect(step("bend").text).toMatch(/at first a little less deep than its letter, then, where .* too flat/);
 });

@@ -69,10 +69,10 @@ function strongerPlate(
 ): string {
   const along = say.forceAlong(forceKNPerM);
   if (tensileMostMPa === null || forceLimitMostKN === null)
-    return `The greatest tensile strength of this plate is not known here, and sound plate may take more. With a certificate raise the limit in proportion to its tensile strength. Without one the ram may stop at the limit: ask for the strength of the plate before it is raised. No limit but a load: punch and die must be marked to bear ${along} of their length or more, and for more in proportion.`;
+    return `The greatest tensile strength of this plate is not known here, and sound plate may take more. With a certificate raise the limit in proportion to its tensile strength. Without one the ram may stop at the limit: ask for the strength of the plate before it is raised. Apart from that limit punch and die must be marked to bear ${along} of their length or more, and for more in proportion.`;
   const [most, limit] = [say.strength(tensileMostMPa), say.force(forceLimitMostKN)];
   const raise = forceLimitMostKN > forceLimitKN;
-  return `The grade runs up to ${most}. ${raise ? `With a certificate raise the limit in proportion to its tensile strength. Without one the ram may stop at the limit in sound plate: look at die, plate and depth first, then raise it in small steps, never above ${limit}.` : "Sound plate may therefore stop the ram."} No limit but a load: punch and die must be marked to bear ${along} of their length or more; that is for ${most}.`;
+  return `The grade runs up to ${most}. ${raise ? `With a certificate raise the limit in proportion to its tensile strength. Without one the ram may stop at the limit in sound plate: look at die, plate and depth first, then raise it in small steps, never above ${limit}.` : "Sound plate may therefore stop the ram."} Apart from that limit punch and die must be marked to bear ${along} of their length or more; that is for ${most}.`;
 }
 
 function tooling({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
@@ -93,7 +93,7 @@ function tooling({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
     id: "tooling",
     phase: "set-up",
     title: "Tooling and force",
-    text: `Die opening ${say.shops(plan.dieMm)} (this thickness wants at least ${say.length(plan.leastDieMm)}). It leaves an inside radius of about ${say.length(plan.insideRadiusMm)}. The strongest hit bends ${say.length(plan.longestHitMm)} and takes about ${hit} (constant ${used} to ${greatest}), in plate of ${tensile} tensile strength, the least of its grade. ${set} ${stronger}`,
+    text: `Die opening ${say.shops(plan.dieMm)} (this thickness wants at least ${say.length(plan.leastDieMm)}). It leaves an inside radius of about ${say.length(plan.insideRadiusMm)}. The strongest hit bends ${say.tape(plan.longestHitMm)} and takes about ${hit} (constant ${used} to ${greatest}), in plate of ${tensile} tensile strength, the least of its grade. ${set} ${stronger}`,
     figures: [
       { ...mm("die opening", plan.dieMm, COMMON_PRACTICE), ...own },
       mm("inside radius, about", plan.insideRadiusMm, COMMON_PRACTICE),

@@ -51,8 +51,8 @@ export function foldTips(asked: PartAsked, plan: BrakePlan): PlanStep[] {
   const { say } = asked;
   const { from } = brakeEnds(asked.item);
   const least = say.length(tips.leastDieMm);
-  const die =
-    tips.dieMm === null ? `one of ${least} or more` : `${say.length(tips.dieMm)} (at least ${least})`;
+  const own = say.units === say.shopUnits ? {} : { inShop: say.shopUnits };
+  const die = tips.dieMm === null ? `one of ${least} or more` : `${say.shops(tips.dieMm)}, at least ${least}`;
   const longest = say.tape(tips.longestMm);
   const most = tips.forceLimitMostKN;
   const raised =
@@ -65,7 +65,7 @@ export function foldTips(asked: PartAsked, plan: BrakePlan): PlanStep[] {
       text: `When all lines${plan.lines.some(({ piece }) => piece > 1) ? " of all pieces" : ""} are bent, change the die: ${die}. Set the force limit to ${say.force(tips.forceLimitKN)}${raised}. Fold a strip of the same plate over it first, ${stripWords(plan)}, and look for cracks on its outside. Then fold the tip of each corner along its middle line${middleLines(plan)}, from where the bent length ends: ${longest} at most. Use a punch no longer than the fold, or hang the ${from} out past the end of punch and die. Short hits, a little at a time, with no depth of their own, until its two flats stand as checked in the next step.${notThroughout(asked, plan)}`,
       figures: [
         mm("die for the tips, opening at least", tips.leastDieMm, COMMON_PRACTICE),
-        ...(tips.dieMm === null ? [] : [mm("die for the tips", tips.dieMm, COMMON_PRACTICE)]),
+        ...(tips.dieMm === null ? [] : [{ ...mm("die for the tips", tips.dieMm, COMMON_PRACTICE), ...own }]),
         taped("longest fold", tips.longestMm, "metalforming-step-bending"),
         ...[
           ["force limit to set for the tips", tips.forceLimitKN],
@@ -81,6 +81,7 @@ export function foldTips(asked: PartAsked, plan: BrakePlan): PlanStep[] {
           label: "die for the tips, used",
           unit: "mm",
           ...(tips.dieMm !== null && { planned: tips.dieMm }),
+          ...own,
         },
         { label: "force limit set", unit: "kN", planned: tips.forceLimitKN },
       ],
