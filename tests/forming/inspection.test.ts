@@ -82,7 +82,9 @@ describe("the inspection sheet", () => {
     // The drawing measures the round end inside; its corners by cos = −cos(slope 1) × cos(slope 2), the hopper corner.
     expect(find("template", hood).map(({ nominalMm }) => nominalMm)).toEqual([200]);
     expect(find("template", hood)[0]!.what).toMatch(/round end, held in the plane of that end/);
-    expect(find("diagonal", hood)).toMatchObject([{ nominalMm: expect.closeTo(750, 6) as number, readings: 2 }]);
+    expect(find("diagonal", hood)).toMatchObject([
+      { nominalMm: expect.closeTo(750, 6) as number, readings: 2 },
+    ]);
     const [one, ...more] = find("corner", hood);
     expect(more).toEqual([]);
     expect(one).toMatchObject({ readings: 4, basis: "derived here" });
