@@ -165,7 +165,9 @@ it("explains the words of a roll's sheet and of a brake's that stand on it", () 
   for (const { plan } of planned) {
     const entries = explainedIn(plan, glossary).map(({ word }) => word);
     if (plan.route === "brake")
-      expect(entries).toEqual(expect.arrayContaining(["ram depth", "die opening", "springback", "template"]));
+      expect(entries).toEqual(
+        expect.arrayContaining(["ram depth", "die opening", "springback", "template", "throat"]),
+      );
     else expect(entries).toEqual(expect.arrayContaining(["aligning groove", "raise"]));
   }
   const cone = planned.find(({ plan }) => plan.settings?.stopMm != null)!;
