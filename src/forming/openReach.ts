@@ -28,6 +28,8 @@ export interface OpenReach {
   readonly pastMm: number;
   /** Over the pinch. [mm] */
   readonly highMm: number;
+  /** What it is reckoned from: the small end's diameter, how much of the turn a piece sweeps up to half of it, and the lean, all as open as that. [mm, rad] */
+  readonly from: { readonly acrossMm: number; readonly sweepRad: number; readonly leanRad: number };
 }
 
 /**
@@ -47,10 +49,9 @@ export function openReach(item: FormingCase): OpenReach | null {
   if (!trial) return null;
   const closed = trial.closed ?? closureOfShare({ halfAngleRad: item.leanRad, share: trial.share });
   const leanRad = Math.asin(Math.min(1, Math.sin(item.leanRad) / closed));
-  const pastMm = reachBeyondStopMm({
-    diameterMm: item.rimsMm.small / Math.PI / closed,
-    leanRad,
-    pieces: item.pieces / closed,
-  });
-  return { closed, pastMm, highMm: pastMm / Math.tan(leanRad) };
+  const acrossMm = item.rimsMm.small / Math.PI / closed;
+  const pieces = item.pieces / closed;
+  const pastMm = reachBeyondStopMm({ diameterMm: acrossMm, leanRad, pieces });
+  const sweepRad = Math.min(Math.PI, (2 * Math.PI) / pieces);
+  return { closed, pastMm, highMm: pastMm / Math.tan(leanRad), from: { acrossMm, sweepRad, leanRad } };
 }

@@ -110,6 +110,7 @@ export function stockPlate({ item, shop, say }: ShopAsked): Check | null {
     const { size, whose } = orderWords({ item, say }, shop);
     return state({
       ...words,
+      rule: "the least plate, in whole 10 mm or half inches, that takes a rectangle round each blank, as drawn or turned, and twice the edge of a plate both ways",
       verdict: "caution",
       advice: !shop.stock
         ? `The shop file lists no stock plates: see that plate of at least ${size} is there, which takes ${whose}.`

@@ -225,3 +225,19 @@ it.each(reports)("%s: figures under the pattern are answered, and their sums com
   const count = judge(answers, (_key, { half }) => half + 0.3 * last);
   expect(count).toBeGreaterThan(1);
 });
+
+it("tells what the small edge slides, and from which number on a least is allowed", () => {
+  const { part } = parts.find((one) => one.part.name === "overflow-shift")!;
+  const made = develop(part, { ...tables, shop: shop! });
+  const laid = layOut(part, tables);
+  if (made.kind === "refused" || laid.kind !== "laid") throw new Error(part.name);
+  const { forming } = made.report;
+  const machine = shop!.machines.find(({ name }) => name === forming.machine);
+  const item = formingCase(part, laid);
+  const answers = askedChecks({ checks: forming.checks, item, machine, brake: undefined });
+  const numbersOf = (id: string) => answers.get(id)!.rows[0]!.worked.numbers.replaceAll("\u00a0", " ");
+  const slide = / = ([\d.]+) mm$/.exec(numbersOf("cone-attachment"))?.[1];
+  expect(forming.checks.find(({ id }) => id === "cone-attachment")!.advice).toContain(`slides ${slide} mm`);
+  expect(numbersOf("small-end")).toMatch(/^This part: .*; Allowed: .* or more; /);
+  expect(numbersOf("room-beyond-stop")).toMatch(/^This part: .* × \(1 − cos\(.*\) × sin\(.* = /);
+});

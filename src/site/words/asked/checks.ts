@@ -5,7 +5,9 @@ import type { Check } from "../../../forming/check.ts";
 import { leastOpeningMm } from "../../../forming/dieOpening.ts";
 import type { Machine, PlateRoll } from "../../../forming/machine.ts";
 import { strengthRatio } from "../../../forming/ratedThickness.ts";
-import { isPipe, isPointed, tightestRadiusMm } from "../../../forming/skin.ts";
+import { openReach } from "../../../forming/openReach.ts";
+import { closesOnItself, isPipe, isPointed, tightestRadiusMm } from "../../../forming/skin.ts";
+import { degrees } from "../../../geometry/angle.ts";
 import { KG_PER_POUND, KN_PER_SHORT_TON, MM_PER_INCH, MPA_PER_KSI } from "../../../geometry/units.ts";
 import { withUnit } from "../forming.ts";
 import { closely } from "../girth.ts";
@@ -26,6 +28,8 @@ export interface CheckedBy {
 interface Sums {
   readonly asked?: string | undefined;
   readonly allowed?: string | undefined;
+  /** What is told in its sentence besides, with a name and a sum each. */
+  readonly more?: readonly string[];
 }
 
 /** How each check was answered: its rule, with this part's numbers put in. */
@@ -34,16 +38,17 @@ export function askedChecks(by: CheckedBy): TableAnswers {
   const say = numbersIn(units);
   return new Map(
     by.checks.map((check) => {
-      const { id, title, rule, basis, value, limit, unit } = check;
-      const { asked, allowed } = SUMS[id]?.(by, say) ?? {};
+      const { id, title, rule, basis, value, limit, sense, unit } = check;
+      const { asked, allowed, more = [] } = SUMS[id]?.(by, say) ?? {};
       const told = (sum: string | undefined, name: string, figure: number | null): string[] =>
         figure === null
           ? []
           : [`${name}: ${sum === undefined ? "" : `${sum} = `}${withUnit(figure, unit, units)}`];
       const numbers = [
         ...told(asked, "This part", value),
-        ...told(allowed, "Allowed", limit),
+        ...told(allowed, "Allowed", limit).map((one) => (sense === "at least" ? `${one} or more` : one)),
         ...spare(check, say),
+        ...more,
       ].join("; ");
       return [id, { name: title, rows: [{ row: "", worked: { rule: `${rule}.`, numbers, basis } }] }];
     }),
@@ -93,6 +98,13 @@ function rated(item: FormingCase, roll: PlateRoll, say: Numbers, own: readonly n
     : `${own.map((mm) => closely(say, mm)).join(" × ")}${root}`;
 }
 
+/** What the large edge travels more than the small one in a pass, which the small one slides. */
+function slides({ rimsMm: { large, small }, pieces }: FormingCase, say: Numbers): string {
+  const more = `${closely(say, large)} − ${closely(say, small)}`;
+  const sum = pieces === 1 ? more : `(${more}) / ${pieces}`;
+  return `The large edge travels more by what the small edge slides: ${sum} = ${say.length((large - small) / pieces)}`;
+}
+
 const rollOf = ({ machine }: CheckedBy): PlateRoll | undefined =>
   machine?.kind === "plate roll" ? machine : undefined;
 
@@ -121,9 +133,42 @@ const SUMS: Readonly<Record<string, (by: CheckedBy, say: Numbers) => Sums>> = {
       ? {}
       : { asked: `50 × ${closely(say, item.thicknessMm)} / ${closely(say, radius)}` };
   },
-  "travel-ratio": ({ item: { rimsMm } }, say) => ({
-    asked: `${closely(say, rimsMm.large)} / ${closely(say, rimsMm.small)}`,
+  "travel-ratio": ({ item }, say) => ({
+    asked: `${closely(say, item.rimsMm.large)} / ${closely(say, item.rimsMm.small)}`,
+    more: [slides(item, say)],
   }),
+  "cone-attachment": ({ item }, say) => ({ more: [slides(item, say)] }),
+  "small-end"({ item, machine }, say) {
+    if (machine?.kind !== "plate roll") return {};
+    const whole = closesOnItself(item);
+    const { small } = item.tightestRadiusMm ?? { small: 0 };
+    const top = closely(say, machine.rolls.topDiameter);
+    if (whole) return { allowed: `${top} / cos(${plain(degrees(item.leanRad), 3)}°)` };
+    return { asked: `2 × ${closely(say, small)} − ${closely(say, item.thicknessMm)}` };
+  },
+  "bend-radius"({ item, machine }, say) {
+    if (machine?.kind !== "plate roll" || machine.smallestRadius !== undefined) return {};
+    const closes = machine.smallestDiameter;
+    return closes === undefined
+      ? {}
+      : { allowed: `(${closely(say, closes)} + ${closely(say, item.thicknessMm)}) / 2` };
+  },
+  "room-beyond-stop"({ item }, say) {
+    const open = openReach(item);
+    if (!open) return {};
+    const { acrossMm, sweepRad, leanRad } = open.from;
+    const [sweep, lean] = [sweepRad, leanRad].map((rad) => plain(degrees(rad), 3));
+    return {
+      asked: `${closely(say, acrossMm)} / 2 × (1 − cos(${sweep}°)) × sin(${lean}°)`,
+    };
+  },
+  "stock-plate": ({ checks, item }, say) => {
+    const isSought = checks.some(({ id, limit }) => id === "stock-plate" && limit === null);
+    const boxes = item.blanks.map(
+      ({ lengthMm, widthMm }) => `Blank as drawn: ${say.bare(lengthMm)} × ${say.bare(widthMm)} ${say.unit}`,
+    );
+    return isSought ? { more: [...new Set(boxes)] } : {};
+  },
   "die-opening": ({ item: { thicknessMm } }, say) => ({
     allowed: `${plain(leastOpeningMm(thicknessMm) / thicknessMm, 0)} × ${closely(say, thicknessMm)}`,
   }),
