@@ -45,6 +45,10 @@ it("prints the sheets of the machine that is chosen, and those of the binder onc
   await expect.poll(() => printed.locator(".sheet").count()).toBe(2);
   expect(await printed.textContent()).toMatch(/For Brake, chosen at the bench; the first choice is Big roll/);
   expect(await printed.textContent()).toMatch(/on Brake/);
+  // What stands on the work sheet alone is named, and where it is.
+  expect(await printed.textContent()).toMatch(
+    /Brake: bent in \d+ hits\.\s+Bend list, .*\s+sand-trap-cone-work-sheet\.pdf, made at the bench/,
+  );
   await page.evaluate(() => dispatchEvent(new Event("afterprint")));
   await page.emulateMedia({ media: null });
   await page.locator(".machine-choice").getByLabel("Big roll", { exact: true }).check();
@@ -100,4 +104,28 @@ it("moves the part as a dot over what the chosen machine takes as its thickness 
   await page.locator(".machine-choice").getByLabel("Brake", { exact: true }).check();
   await expect.poll(() => chart.locator("h3").textContent()).toBe("Where it lies on what Brake takes");
   expect(await chart.textContent()).toMatch(/with bend lines up to/);
+});
+
+it("keeps the dies of a brake when the shop's units are changed, and opens the fold that a mistake is in", async () => {
+  await openPart("sand-trap-cone");
+  await page.locator("summary", { hasText: "Look at the shop" }).click();
+  const shop = page.locator(".bench-shop").first();
+  await shop.getByLabel("Units of its sizes").selectOption("in");
+  await shop.locator("summary", { hasText: "Brake" }).click();
+  const dies = shop.getByLabel("Die openings, with commas");
+  expect(await dies.inputValue()).toMatch(/^12 mm, 16 mm, /);
+  await dies.fill("12, 1/2");
+  await expect
+    .poll(() => shop.locator(".bench-field.wrong .problem").first().textContent())
+    .toMatch(/12 would be 12 inches; write 12 mm/);
+  const fold = page.locator(".bench-form > details");
+  expect(await fold.getAttribute("open")).toBeNull();
+  await fold.locator("summary").click();
+  const pieces = fold.getByLabel("Pieces round the part", { exact: true });
+  await pieces.fill("0");
+  await fold.locator(".problem").first().waitFor();
+  await openPart("sand-trap-cone");
+  await fold.locator(".problem").first().waitFor();
+  expect(await fold.getAttribute("open")).not.toBeNull();
+  expect(await fold.locator("summary").textContent()).toMatch(/\(.*0 pieces/);
 });
