@@ -7,7 +7,7 @@ import { secondPass as secondOf, type SecondPass } from "./secondPass.ts";
 import { isPipe } from "./skin.ts";
 import { type By, disagreeing, type Place } from "./trialCorrection.ts";
 import { learnedSaid, zoneAdvice } from "./zoneAdvice.ts";
-import { type Learned, learnedOf, taughtStart } from "./zoneLearned.ts";
+import { type Learned, learnedOf, meanOf, taughtStart } from "./zoneLearned.ts";
 import { mirroredAlike, mirrorsOf, type ZoneCame } from "./zoneMirror.ts";
 import { type ZoneModel, zoneModels, type ZoneRead } from "./zoneModel.ts";
 import { endPastCap, type ZoneKind, type ZoneNext, zoneNext } from "./zoneNext.ts";
@@ -201,9 +201,9 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
 
 function learnedFigures({ points, slope }: Learned): ZonesCorrection["learned"] {
   if (points.length === 0) return null;
-  const offset = points.reduce((sum, { settingMm, modelMm }) => sum + settingMm - modelMm, 0);
+  const offsetMm = meanOf(points, ({ settingMm, modelMm }) => settingMm - modelMm);
   const zones = [...new Set(points.map(({ zone }) => zone))].sort((a, b) => a - b);
-  return { offsetMm: offset / points.length, slope, zones };
+  return { offsetMm, slope, zones };
 }
 
 type Models = Extract<ReturnType<typeof zoneModels>, { kind: "models" }>;
