@@ -142,6 +142,30 @@ it("answers for both edges and both bearings, prints it, and takes an overlap as
   expect(await printed()).toMatch(/^With the plate moving raise in small steps to/);
 });
 
+it("leaves the table to carry over by hand out while trials tell the second raise, and puts it back", async () => {
+  const table = page.locator('[data-table="second-raise"] tr');
+  const cells = () => table.evaluateAll((rows) => rows.map(({ textContent }) => textContent.trim()));
+  const before = await cells();
+  expect(before.at(-1)).toContain("last raise ______ − table ______");
+  await page.getByLabel("What came out").selectOption("closed");
+  await add("22", "72");
+  expect(await page.locator('[data-words="second-raise"]').textContent()).toMatch(
+    /^By this part's own trials/,
+  );
+  expect(await table.count()).toBe(0);
+  await page.getByRole("button", { name: "remove trial 1" }).click();
+  expect((await cells()).map((row) => row.replace(/\s+/g, ""))).toEqual(
+    before.map((row) => row.replace(/\s+/g, "")),
+  );
+  expect(
+    await table
+      .first()
+      .locator("th")
+      .evaluate((one) => getComputedStyle(one).textAlign),
+  ).toBe("left");
+  await page.getByLabel("What came out").selectOption("gap");
+});
+
 it("takes the scale's reading at 0 off, keeps it for this part on this roll, and lists the raise", async () => {
   const zero = page.getByLabel(/Scale’s reading at 0/);
   const raise = page.locator('[data-trial="raise"]');

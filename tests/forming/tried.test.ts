@@ -4,6 +4,7 @@ import { sayIn } from "../../src/forming/say.ts";
 import { trialModel } from "../../src/forming/trialModel.ts";
 import { correctTrials } from "../../src/forming/trials.ts";
 import type { TrialSeen } from "../../src/forming/trialSeen.ts";
+import { byHandRows } from "../../src/site/forming/byHandWords.ts";
 import { coneCase, coneless, reducer, roll, shop } from "./cases.ts";
 
 const say = sayIn("mm");
@@ -65,6 +66,11 @@ describe("a sheet with trials kept beside its part", () => {
     expect(second.toNote.map(({ planned }) => planned)).toContain(tenth(secondPass!.largeMm));
     expect(second.toNote.map(({ planned }) => planned)).toContain(tenth(secondPass!.smallBearingMm!));
     expect(step(stepsAfter(seen), "second-raise")).toEqual(step(stepsAfter(), "second-raise"));
+    // Nobody carries over by hand, on top, what the trials have in them already.
+    expect(byHandRows(step(stepsAfter(), "second-raise"), "mm").length).toBeGreaterThan(1);
+    expect(byHandRows(second, "mm")).toEqual([]);
+    expect(second.figures.some(({ label }) => label.startsWith("by the model"))).toBe(false);
+    for (const box of second.toNote) expect(box).not.toHaveProperty("carried");
   });
 
   it("names no setting where something is to be looked at first", () => {
