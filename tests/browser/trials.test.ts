@@ -125,16 +125,16 @@ it("answers for both edges and both bearings, prints it, and takes an overlap as
         .join("")
         .replaceAll("\u00a0", " "),
     );
-  expect(await printed()).toContain("Last set 22.5 mm, came out gap 840 mm. ");
-  expect(await printed()).toContain(`set ${await large()} mm at the large edge`);
+  expect(await printed()).toContain("Last set 22.5 mm, came out gap 840 mm: ");
+  expect(await printed()).toContain(`raise to ${await large()} mm at the large edge`);
   expect(await page.locator('[data-planned^="first-raise"]').allTextContents()).toContain(
     `${await large()}\u00a0mm`,
   );
   await add("30", "−40");
   expect(await page.getByRole("listitem").filter({ hasText: "set 30 mm: overlap 40 mm" }).count()).toBe(1);
   expect(await answer()).toContain("Stop: do not roll on with this blank");
-  expect(await printed()).toContain("Stop: do not roll on with this blank");
-  expect(await printed()).toContain("for the next blank");
+  expect(await printed()).toContain("do not roll on with that blank, set it aside");
+  expect(await printed()).toContain(`raise to ${await large()} mm at the large edge`);
   await page.getByRole("button", { name: "remove trial 3" }).click();
   await page.getByRole("button", { name: "remove trial 2" }).click();
   await page.getByRole("button", { name: "remove trial 1" }).click();

@@ -112,7 +112,8 @@ describe("on rolls and plate that do not follow the model", () => {
           if (once!.secondPass) expect(same!.secondPass!.largeMm).toBeCloseTo(once!.secondPass.largeMm, 6);
           // A millimetre may part the window from what is open, and trials that agree from those that do not.
           if (
-            new Set([once!, twice!, between!].map(({ kind, disagrees }) => `${kind} ${disagrees.length}`)).size > 1
+            new Set([once!, twice!, between!].map(({ kind, disagrees }) => `${kind} ${disagrees.length}`))
+              .size > 1
           )
             return;
           if (twice!.nextMm !== null) {

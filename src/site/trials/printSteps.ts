@@ -74,7 +74,7 @@ function wordsOf(step: Element): string {
   const words = step.querySelector(":scope > div")?.cloneNode(true);
   if (!(words instanceof Element)) return "";
   for (const one of words.querySelectorAll("table, sup")) one.remove();
-  return words.textContent ?? "";
+  return words.textContent;
 }
 
 const made = (name: string, ...inside: (string | Node)[]): HTMLElement => {
