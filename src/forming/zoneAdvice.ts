@@ -159,7 +159,7 @@ export function zoneAdvice(whole: Words, told: ZoneTold, zones: number): string 
         const past = `${bent(asked, last)}, past the ${say.percent(window.to)} where this pass ends`;
         return aside
           ? `${past}.${setAside} ${next}${second}`
-          : `${past}: no further raise in this zone of this blank; it is kept for the second pass.${second} ${next}`;
+          : `${past}: no further raise ${zones === 1 ? "on this blank in this pass" : "in this zone of this blank"}; it is kept for the second pass.${second} ${next}`;
       }
       case "taught":
       case "plan":

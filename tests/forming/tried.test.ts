@@ -204,8 +204,13 @@ describe("what is carried to the second pass and to the closing without a screen
     .figures.filter(({ label }) => label.startsWith("by the model for a gap of"))
     .map(({ label, value }) => ({ gapMm: Number(/gap of ([\d.]+)/.exec(label)![1]), value }));
 
-  it("is where the correction by one trial starts the second pass, at both ends of the window and half way", () => {
-    expect(models.length).toBe(3);
+  it("is where the correction by one trial starts the second pass, at both ends of the window, half way and at the cap", () => {
+    // The last column is the cap: so far a blank is kept for the second pass.
+    expect(models.length).toBe(4);
+    const never = step(stepsAfter(), "first-measure").figures.find(({ label }) =>
+      label.includes("large end, never below"),
+    )!;
+    expect(models[3]!.gapMm).toBeCloseTo(never.value, 0);
     for (const { gapMm, value } of models)
       for (const over of [-1.5, 0]) {
         const { secondPass } = correction([{ settingMm: value + over, gapMm }]);
