@@ -67,7 +67,9 @@ export function carriedOver(asked: RollSheetAsked): Carried {
   const pipe = isPipe(item);
   const several = model.length > 1;
   const by =
-    first.zones.length === 0 ? `gap${pipe ? "" : " at the large end"}` : "inside radius at the large end";
+    first.zones.length === 0
+      ? `gap${pipe ? "" : " at the large end"}`
+      : `inside radius at the large end${first.chordMm === null ? "" : " (or its depth, as in the first pass)"}`;
   const most = model
     .map(({ zones, mostMm }) => `${setting(down(mostMm), say)}${several ? ` in ${listedZones(zones)}` : ""}`)
     .join(", ");
