@@ -7,7 +7,7 @@ import { GAP_MM } from "../../output/pdf/paginate.ts";
 import { tableBlock } from "../../output/pdf/tableBlock.ts";
 import { paragraph } from "../../output/pdf/words.ts";
 import type { Report } from "../../report/report.ts";
-import { handDrawings } from "../forming/handDrawings.ts";
+import { handDrawings, handHeading } from "../forming/handDrawings.ts";
 import { blankPaper } from "../forming/papers.ts";
 import { blankNote } from "../forming/sheetWords.ts";
 import { numbersIn } from "../words/numbers.ts";
@@ -87,7 +87,7 @@ function byHand(pdf: Pdf, report: Report): Block[] {
   const drawings = handDrawings(report).map((one) => picture(pdf, one));
   if (drawings.length === 0) return [];
   return [
-    heading(pdf, "By hand"),
+    heading(pdf, handHeading(report)),
     beside(
       drawings,
       drawings.map(() => 1),
