@@ -67,9 +67,7 @@ export function carriedOver(asked: RollSheetAsked): Carried {
   const pipe = isPipe(item);
   const several = model.length > 1;
   const by =
-    first.zones.length === 0
-      ? `gap${pipe ? "" : " at the large end"}`
-      : `inside radius at the large end${first.chordMm === null ? "" : " (or its depth, as in the first pass)"}`;
+    first.zones.length === 0 ? `gap${pipe ? "" : " at the large end"}` : "inside radius at the large end";
   const most = model
     .map(({ zones, mostMm }) => `${setting(down(mostMm), say)}${several ? ` in ${listedZones(zones)}` : ""}`)
     .join(", ");
@@ -79,7 +77,7 @@ export function carriedOver(asked: RollSheetAsked): Carried {
   // Zones have their tables one by one, and little room for words.
   const tilt = pipe || several ? "" : " (At the tilt of the first trial: the table of settings differs.)";
   return {
-    text: ` ${each} over what the first pass taught: its last ${pipe ? "raise" : "raise at the large edge"}, less what the table here has for the ${by} that it left (between two columns: in proportion). Move ${pipe ? "the raise" : "both ends"} by that: down where it is less than nothing, never up by more than ${most}. Worked: ${whose}${example}.${tilt}${several ? "" : " After two trials the trial correction comes nearer."}`,
+    text: ` ${each} over what the first pass taught: its last ${pipe ? "raise" : "raise at the large edge"}, less what the table here has for the ${by} that it left (between columns: in proportion). Move ${pipe ? "the raise" : "both ends"} by that: down where it is less than nothing, never up by more than ${most}. Worked: ${whose}${example}.${tilt}${several ? "" : " After two trials the trial correction comes nearer."}`,
     figures: model.flatMap(({ zones, at }) =>
       zones.length > 0
         ? []
