@@ -45,7 +45,7 @@ function worked(asked: RollSheetAsked, { at, plannedMm, mostMm }: ModelTable, la
   const table = settable(least + share * (most - least), say.units);
   const over = Math.min(last - table, down(mostMm));
   const out = open.gapMm === null ? `R ${say.tape(leftMm)}` : `a gap of ${say.tape(leftMm)}`;
-  return `${bare(last, say)} left ${out}, between ${bare(least, say)} and ${bare(most, say)}: ${bare(table, say)}. ${bare(last, say)} − ${bare(table, say)} = ${added(last - table, say).replace(" ", "")}, so ${bare(planned, say)} ${added(over, say)} = ${bare(planned + over, say)}`;
+  return `${bare(last, say)} left ${out} (table: ${bare(table, say)}): ${bare(last, say)} − ${bare(table, say)} = ${added(last - table, say).replace(" ", "")}, so ${bare(planned, say)} ${added(over, say)} = ${bare(planned + over, say)}`;
 }
 
 /** Raise at the large edge after the first correction by the sheet's own table, from the plan's start. [mm] */

@@ -80,14 +80,14 @@ const FEW_SETTINGS = 1;
 /** What a depth of the table is measured by. */
 function depthTold([first]: readonly ZoneByHand[], say: Say): string {
   if (first?.chordMm == null) return "";
-  return ` (depth: ${say.length(first.chordMm)} straightedge inside, square to the element line)`;
+  return ` (depth: ${say.length(first.chordMm)} straightedge inside, square to the element)`;
 }
 
 function byTable(table: readonly ZoneByHand[], say: Say): string {
   const alike = table.some(({ zones }) => zones.length > 1)
     ? " Zones in one line are set alike: the one that is bent most decides."
     : "";
-  return ` Without a screen raise by the table for the radius${depthTold(table, say)} in the middle of the zone at the large end, and measure again; the trial correction comes nearer. Still open at the most that it allows: find the cause first (0, thickness, contact).${alike}`;
+  return ` Without a screen raise by the table for the radius${depthTold(table, say)} in the middle of the zone at the large end, and measure again. Still open at the most that it allows: find the cause first (0, thickness, contact).${alike}`;
 }
 
 /** Where the settings after the first one are written down, and what they left. */
