@@ -108,16 +108,18 @@ it("moves the part as a dot over what the chosen machine takes as its thickness 
 
 it("keeps the dies of a brake when the shop's units are changed, and opens the fold that a mistake is in", async () => {
   await openPart("sand-trap-cone");
-  await page.locator("summary", { hasText: "Look at the shop" }).click();
+  await page.getByRole("button", { name: /^Look at the shop/ }).click();
   const shop = page.locator(".bench-shop").first();
-  await shop.getByLabel("Units of its sizes").selectOption("in");
+  await shop.getByLabel("Units of its sizes", { exact: true }).selectOption("in");
   await shop.locator("summary", { hasText: "Brake" }).click();
-  const dies = shop.getByLabel("Die openings, with commas");
+  const dies = shop.getByLabel(/^Die openings, with commas/);
   expect(await dies.inputValue()).toMatch(/^12 mm, 16 mm, /);
   await dies.fill("12, 1/2");
   await expect
     .poll(() => shop.locator(".bench-field.wrong .problem").first().textContent())
     .toMatch(/12 would be 12 inches; write 12 mm/);
+  await dies.fill("12 mm, 1/2");
+  await expect.poll(() => shop.locator(".bench-field.wrong").count()).toBe(0);
   const fold = page.locator(".bench-form > details");
   expect(await fold.getAttribute("open")).toBeNull();
   await fold.locator("summary").click();
