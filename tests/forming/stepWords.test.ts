@@ -58,7 +58,9 @@ describe("the steps beside the machine", () => {
       /Release the piece and support it\. Measure straight across from inside corner to inside corner/,
     );
     expect(words("first-correct")).toMatch(/Lower the bending roll, bring the piece back/);
-    expect(words("unload")).toMatch(/Lower the bending roll, open the pinch and lift the piece off through its gap/);
+    expect(words("unload")).toMatch(
+      /Lower the bending roll, open the pinch and lift the piece off through its gap/,
+    );
   });
 
   it("say what hurts or spoils at each of them", () => {
