@@ -34,7 +34,8 @@ export function checkDistance(mm: number, units: Units): string {
   const [decimal, fraction] = [lengthNumber(mm, units), inchFraction(mm, CHECKED)];
   return decimal === fraction ? decimal : `${decimal} (${fraction})`;
 }
-const CHECKED = COARSEST_RULE;
+/** Parts of an inch that such a distance is told in. */
+export const CHECKED = COARSEST_RULE;
 
 /** The unit of a drawing's sizes: what stands in brackets beside them, or below, is as fine as this. */
 export const drawnUnit = (units: Units): string =>

@@ -24,7 +24,8 @@ const MOST_SHEETS = 2;
 const sized = (three: boolean, heights: readonly number[]): ViewsSize[] =>
   heights.map((heightMm) => ({ three, heightMm }));
 /** Heights of the views, the largest first. [mm] */
-const TWO = sized(false, [150, 130, 116, 104, 94, 84, 74, 66, 60]);
+const SMALLEST: ViewsSize = { three: false, heightMm: 60 };
+const TWO = [...sized(false, [150, 130, 116, 104, 94, 84, 74, 66]), SMALLEST];
 /** Three views need height as well as width; where they have it not, two say as much and are larger. [mm] */
 const THREE = [...sized(true, [150, 134, 120, 112, 104, 96]), ...TWO];
 /** Heights of the pattern, or of all patterns of a part in pieces. [mm] */
@@ -46,7 +47,7 @@ export function cardOnSheets(
   // Views as large as letters to be read on a wall leave room for; then the letters as large as these views do.
   const sizeOf = (letters: Letters) => views.find((size) => onOne(card.front(size, letters)));
   const roomy = sizeOf(LEAST_LETTERS);
-  const size = roomy ?? sizeOf(TIGHT) ?? (views.at(-1) as ViewsSize);
+  const size = roomy ?? sizeOf(TIGHT) ?? SMALLEST;
   const front = roomy
     ? largest(LETTERS, (letters) => card.front(size, letters), onOne)
     : card.front(size, TIGHT);
