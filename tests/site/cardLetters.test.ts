@@ -21,7 +21,7 @@ it.each(
     const around = { shop: binder.shop, job: binder.job, material: material.name, gauge };
     const made = sheetsPdf(report, around, {
       ...{ kind: "card" as const, paper, fonts, date: "D:20260131120000+00'00'" },
-      ...{ known: new Map<string, string>(), glossary: [] },
+      ...{ known: new Map<string, string>(), glossary: new Map<string, string>() },
     })!;
     const { pages } = await readPdf(made.bytes);
     const texts = pages[0]!.texts;
