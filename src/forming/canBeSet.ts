@@ -20,14 +20,20 @@ const NOT_BESIDE =
   "By the slide in the shop file the bending roll does not stand beside the pinch when it touches this plate: measure the slide; till then no setting is worked out.";
 
 /** What is to be done about it, besides what the sentence of a problem says itself. */
-function remedy(problems: readonly SettingProblem[]): string {
+function remedy(problems: readonly SettingProblem[]): string | null {
   const stops = (what: SettingProblem["stops"]) => problems.some((one) => one.stops === what);
   if (stops("part"))
-    return "Measure the rolls and the slide first, for this goes by what the shop file says of them; if they are right, it takes another machine.";
+    return "measure the rolls and the slide first, for this goes by what the shop file says of them; if they are right, it takes another machine";
   if (problems.some(({ id }) => id === "refused"))
-    return "Ask the maker of the roll, or check the slide in the shop file.";
-  return "";
+    return "ask the maker of the roll, or check the slide in the shop file";
+  return null;
 }
+
+/** One of several sentences that become one: without its full stop, and without its capital where it is not the first. */
+const clause = (words: string, i: number): string => {
+  const bare = words.replace(/\.$/, "");
+  return i === 0 ? bare : `${bare.charAt(0).toLowerCase()}${bare.slice(1)}`;
+};
 
 /**
  * Can the bending roll be set for both passes on this machine? A start that the plate itself asks for and that is beyond the
@@ -45,5 +51,7 @@ export function canBeSet(asked: RollAsked): Check | null {
   );
   if (problems.length === 0) return null;
   const verdict = problems.some(({ stops }) => stops === "part") ? "fail" : "caution";
-  return answer(verdict, [...problems.map(({ words }) => words), remedy(problems)].join(" ").trim());
+  const more = remedy(problems);
+  const clauses = [...problems.map(({ words }, i) => clause(words, i)), ...(more === null ? [] : [more])];
+  return answer(verdict, `${clauses.join("; ")}.`);
 }

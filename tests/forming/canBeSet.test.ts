@@ -42,7 +42,7 @@ describe("the settings among a roll's checks", () => {
       verdict: "fail",
       basis: "derived here",
       advice: expect.stringMatching(
-        /run into the pinch roll by [\d.]+ mm\. Measure the rolls and the slide first.*another machine/,
+        /run into the pinch roll by [\d.]+ mm; measure the rolls and the slide first.*another machine/,
       ) as string,
     });
     expect(forming.machine).toBeNull();
@@ -78,7 +78,7 @@ describe("the settings among a roll's checks", () => {
     });
     expect(asked(on(upTo(between)))).toMatchObject({
       verdict: "caution",
-      advice: expect.stringContaining("hardly within reach of the slide. Ask the maker") as string,
+      advice: expect.stringContaining("hardly within reach of the slide; ask the maker") as string,
     });
   });
 

@@ -58,6 +58,15 @@ it.each(["-9.75]", "-10.25]", "-10.75]"])(
   },
 );
 
+it("allows a roll for thin plate what a tape between the centres of its rolls may be off", () => {
+  // 9.75 in and 2 mm are 249.65 mm.
+  const thin = spoilt("thickness: 1/2, yield", "thickness: 2 mm, yield", SHOP);
+  expect(read(spoilt("-10]", "-254.6 mm]", thin)).problems).toEqual([]);
+  expect(read(spoilt("-10]", "-254.7 mm]", thin)).problems).toMatchObject([
+    { field: "machines[1].slide.origin" },
+  ]);
+});
+
 it("asks nothing of a slide whose rolls stand another way, or are not known", () => {
   for (const other of [
     spoilt("initial-pinch", "pyramid", SHOP),
