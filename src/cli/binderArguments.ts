@@ -26,7 +26,8 @@ sources.
   --paper a4       the paper: a4 (usual) or letter
   --only job       what goes with the job, without shapes, tables and glossary; safety and sources go with both halves
   --only reference safety, shapes, tables, glossary and sources, without any job
-  --out FILE.pdf   the file to write; binder.pdf if left out. It is written whole or not at all
+  --out FILE.pdf   the file to write; binder.pdf if left out. It is written whole or not at
+                   all; its folder is made if it is not there
   --help           print this text
 
 What is wrong with a file of the folder is told on standard error, one line each, and no PDF is written.

@@ -4,13 +4,13 @@ import {
   mkdtempSync,
   readdirSync,
   renameSync,
-  rmdirSync,
   rmSync,
   statSync,
   writeFileSync,
 } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { ifSystemLets } from "./ifSystemLets.ts";
+import { makeFolder } from "./makeFolder.ts";
 import { allOrNothing } from "./undo.ts";
 import { whyNot } from "./whyNot.ts";
 
@@ -138,20 +138,6 @@ function clear(aside: string): void {
 const holdsFiles = (folder: string): boolean =>
   existsSync(folder) &&
   readdirSync(folder, { recursive: true, encoding: "utf8" }).some((name) => isFile(join(folder, name)));
-
-/**
- * Makes a folder and those that it lies in, one by one: where a file system lets nothing be made and says that the
- * folder is missing, as /proc does, Node's own way of making them all never comes to an end.
- */
-function makeFolder(folder: string, takeBack: (step: () => void) => void = () => undefined): void {
-  const missing: string[] = [];
-  for (let at = folder; !existsSync(at) && dirname(at) !== at; at = dirname(at)) missing.unshift(at);
-  for (const one of missing) {
-    mkdirSync(one);
-    takeBack(() => rmdirSync(one));
-  }
-  if (!statSync(folder).isDirectory()) throw Object.assign(new Error(folder), { code: "ENOTDIR" });
-}
 
 function isFile(path: string): boolean {
   return ifSystemLets(() => statSync(path).isFile(), false);

@@ -65,14 +65,25 @@ interface Segment {
   readonly box: Box;
 }
 
+interface LineCost {
+  readonly sum: number;
+  readonly reach: Box;
+}
+
 /**
  * A drawing board: lines and lettering are put down one after the other, the most wanted first. Lettering never covers
  * lettering; of the places offered the one that crosses least is taken, and what finds no place is left out and named.
  *
  * @param room width and height that all has to keep within: a board that has run over it is no good any more, and takes nothing
  *   more [mm of the part]
+ * @param giveUp called as soon as that happens, by one who wants no more of the drawing then
  */
-export function createBoard(paper: Paper, unit: number, room?: readonly [number, number]) {
+export function createBoard(
+  paper: Paper,
+  unit: number,
+  room?: readonly [number, number],
+  giveUp?: () => never,
+) {
   const strokes: Stroke[] = [];
   const labels: Label[] = [];
   const lines: ElementLine[] = [];
@@ -112,6 +123,7 @@ export function createBoard(paper: Paper, unit: number, room?: readonly [number,
       if (stroke.kind === "dimension" || stroke.kind === "outline") crossable.add(one, one.box);
     }
     extent = join(extent, boxOf(flatten(stroke.shape)));
+    if (isOver()) giveUp?.();
   };
 
   const write = (label: Label): void => {
@@ -119,10 +131,36 @@ export function createBoard(paper: Paper, unit: number, room?: readonly [number,
     labels.push(label);
     taken.add({ corners, meets: meeting(corners) }, grow(boxOf(corners), CLEAR * unit));
     extent = join(extent, boxOf(corners));
+    if (isOver()) giveUp?.();
   };
 
-  /** Cost of a placing, or Infinity where it would cover lettering or cannot come below `most` any more. */
-  const cost = (placing: Placing, most: number): number => {
+  /** What a line costs by itself and how far it reaches, or a part of that where it already comes to more than `most`. */
+  const lineCost = (stroke: Stroke, most: number): LineCost => {
+    let sum = 0;
+    let reach = NO_BOX;
+    for (const mine of segmentsOf(stroke)) {
+      reach = join(reach, mine.box);
+      taken.visit(mine.box, (other) => {
+        if (other.meets(mine.from, mine.to)) sum += THROUGH_TEXT;
+        return true;
+      });
+      if (stroke.kind !== "arrow")
+        crossable.visit(mine.box, (other) => {
+          if (segmentsCross(mine.from, mine.to, other.from, other.to))
+            sum += other.kind === "outline" ? ACROSS_OUTLINE : LEADERS_CROSS;
+          return true;
+        });
+      if (sum > most) break;
+    }
+    return { sum, reach };
+  };
+
+  /**
+   * Cost of a placing, or Infinity where it would cover lettering or cannot come below `most` any more.
+   *
+   * @param known lines of placings before: ways to place one figure share them. `most` never rises from one to the next
+   */
+  const cost = (placing: Placing, most: number, known: Map<Stroke, LineCost>): number => {
     let sum = placing.extra ?? 0;
     if (sum > most) return Infinity;
     let reach = extent;
@@ -139,21 +177,13 @@ export function createBoard(paper: Paper, unit: number, room?: readonly [number,
       });
       if (sum > most) return Infinity;
     }
-    for (const stroke of placing.strokes)
-      for (const mine of segmentsOf(stroke)) {
-        reach = join(reach, mine.box);
-        taken.visit(mine.box, (other) => {
-          if (other.meets(mine.from, mine.to)) sum += THROUGH_TEXT;
-          return true;
-        });
-        if (stroke.kind !== "arrow")
-          crossable.visit(mine.box, (other) => {
-            if (segmentsCross(mine.from, mine.to, other.from, other.to))
-              sum += other.kind === "outline" ? ACROSS_OUTLINE : LEADERS_CROSS;
-            return true;
-          });
-        if (sum > most) return Infinity;
-      }
+    for (const stroke of placing.strokes) {
+      const line = known.get(stroke) ?? lineCost(stroke, most);
+      known.set(stroke, line);
+      sum += line.sum;
+      if (sum > most) return Infinity;
+      reach = join(reach, line.reach);
+    }
     const grown = width(reach) - width(extent) + height(reach) - height(extent);
     return sum + (Number.isFinite(grown) ? (GROWTH * grown) / unit : 0);
   };
@@ -162,8 +192,9 @@ export function createBoard(paper: Paper, unit: number, room?: readonly [number,
     if (isOver()) return false;
     let best: { placing: Placing; price: number } | undefined;
     let later = 0;
+    const known = new Map<Stroke, LineCost>();
     for (const placing of ways) {
-      const price = cost(placing, best?.price ?? dearest) + later * LATER;
+      const price = cost(placing, best?.price ?? dearest, known) + later * LATER;
       if (price < (best?.price ?? Infinity)) best = { placing, price };
       later += 1;
       if (best && best.price <= later * LATER) break;

@@ -34,7 +34,8 @@ export function checkDistance(mm: number, units: Units): string {
   const [decimal, fraction] = [lengthNumber(mm, units), inchFraction(mm, CHECKED)];
   return decimal === fraction ? decimal : `${decimal} (${fraction})`;
 }
-const CHECKED = 32;
+/** Parts of an inch that such a distance is told in. */
+export const CHECKED = 32;
 
 /** The unit of `checkDistance`, and how fine its fractions are. */
 export const checkUnit = (units: Units): string =>

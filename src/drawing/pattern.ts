@@ -7,7 +7,7 @@ import { lineStride } from "./dense.ts";
 import { closed, type Drawing, element } from "./model.ts";
 import type { Paper } from "./paper.ts";
 import { inBrief } from "./pattern/brief.ts";
-import { along, clearOf, edgePaths, endsOf, isSeam, nameAlong } from "./pattern/edges.ts";
+import { along, clearOf, type EdgePath, edgePaths, endsOf, isSeam, nameAlong } from "./pattern/edges.ts";
 import { elementsOf, marksAlong, rowsOf, seenFrom, tipsOf } from "./pattern/lines.ts";
 import { rollingArrow, upArrow } from "./pattern/marks.ts";
 import { dimensionEnd, dimensionLap, dimensionOverall, dimensionSeams } from "./pattern/sizes.ts";
@@ -36,6 +36,7 @@ export function patternDrawing(report: Drawable, { paper, blank }: { paper: Pape
   const centreShown =
     width(withCentre) * height(withCentre) <= GROWTH * width(bare) * height(bare) && sector !== undefined;
   const core = centreShown ? withCentre : bare;
+  const edges = edgePaths(blank);
   const alike = report.blanks.filter((one) => one.piece === blank.piece || one.sameAs === blank.piece);
   const pieces = alike.map((one) => one.piece);
   const which =
@@ -59,7 +60,7 @@ export function patternDrawing(report: Drawable, { paper, blank }: { paper: Pape
         ],
       },
     },
-    (board) => drawPattern(board, { report, blank, rows, ...(sector ? { sector } : {}), centreShown }),
+    (board) => drawPattern(board, { report, blank, rows, edges, ...(sector ? { sector } : {}), centreShown }),
   );
 }
 
@@ -69,11 +70,12 @@ function drawPattern(
     report: Drawable;
     blank: Blank;
     rows: readonly MarkingRow[];
+    edges: readonly EdgePath[];
     sector?: Sector;
     centreShown: boolean;
   },
 ): void {
-  const { report, blank, rows, sector, centreShown } = what;
+  const { report, blank, rows, edges, sector, centreShown } = what;
   const { units } = report.part;
   const step = lineStride(report, board.unit);
   // Line 1 is a seam edge, and the blank's own lines begin with line 2.
@@ -95,7 +97,6 @@ function drawPattern(
       shown: drawn.has(number) ? ("line" as const) : ("left out" as const),
     })),
   );
-  const edges = edgePaths(blank);
   const [a, b] = endsOf(edges);
   if (sector && centreShown) drawCentre(board, sector);
   // What can stand in one place only comes first; numbers and names find room between.

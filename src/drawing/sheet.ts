@@ -69,6 +69,21 @@ interface Found {
   readonly over: number;
 }
 
+/** Thrown out of a drawing that has run over its paper, where nothing more is wanted of it. */
+const RUN_OVER = new RangeError("a drawing has run over its paper");
+const giveUp = (): never => {
+  throw RUN_OVER;
+};
+
+/** Draws as far as it keeps within its paper. */
+function drawWithin(board: Board, draw: (board: Board) => void): void {
+  try {
+    draw(board);
+  } catch (error) {
+    if (error !== RUN_OVER) throw error;
+  }
+}
+
 /** The drawing at the largest scale at which it keeps within its paper; else, unless that is asked for, the one that runs over least. */
 function best(
   scales: readonly Scale[],
@@ -83,8 +98,8 @@ function best(
   for (const scale of scales) {
     if (scale.unit > FURTHEST * (scales[0] as Scale).unit && (found || strict)) break;
     const limit = [room[0] * scale.unit, room[1] * scale.unit] as const;
-    const board = createBoard(paper, scale.unit, strict ? limit : undefined);
-    draw(board);
+    const board = strict ? createBoard(paper, scale.unit, limit, giveUp) : createBoard(paper, scale.unit);
+    drawWithin(board, draw);
     if (strict && board.isOver()) continue;
     const content = board.extent();
     const over =

@@ -1,21 +1,23 @@
-import { toSegment } from "../geometry/segment.ts";
+import { fromSegment } from "../geometry/segment.ts";
 import type { Vec2 } from "../geometry/vector.ts";
 
 /** Leave out points that lie within `within` of the line without them (Douglas and Peucker); the ends stay. [mm] */
 export function thin(points: readonly Vec2[], within: number): Vec2[] {
   if (points.length < 3) return [...points];
-  const keep = new Set([0, points.length - 1]);
+  const keep = new Uint8Array(points.length);
+  keep[0] = keep[points.length - 1] = 1;
   const spans: [number, number][] = [[0, points.length - 1]];
   for (let span = spans.pop(); span; span = spans.pop()) {
     const [from, to] = span;
+    const gapOf = fromSegment(points[from] as Vec2, points[to] as Vec2);
     let [worst, at] = [within, -1];
     for (let i = from + 1; i < to; i++) {
-      const gap = toSegment(points[i] as Vec2, points[from] as Vec2, points[to] as Vec2);
+      const gap = gapOf(points[i] as Vec2);
       if (gap > worst) [worst, at] = [gap, i];
     }
     if (at < 0) continue;
-    keep.add(at);
+    keep[at] = 1;
     spans.push([from, at], [at, to]);
   }
-  return points.filter((_, i) => keep.has(i));
+  return points.filter((_, i) => keep[i] === 1);
 }

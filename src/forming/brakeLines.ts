@@ -105,8 +105,11 @@ export function hitsOf(
   };
 }
 
+/** How many of a piece's lines are hit from seam 1. */
+export const fromSeam1 = (count: number): number => Math.ceil(count / 2);
+
 /** Places of hits in their order: from seam 1 to the middle, then from seam 2 to the middle. */
 export function orderOfHits(count: number): number[] {
-  const half = Math.ceil(count / 2);
+  const half = fromSeam1(count);
   return Array.from({ length: count }, (_, i) => (i < half ? i + 1 : half + count - i));
 }

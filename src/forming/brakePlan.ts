@@ -53,6 +53,8 @@ export interface BrakePlan {
   readonly piecesToComeOff: number;
   /** Plate behind the punch, at the hit where it is most; null where nothing is hit. */
   readonly behind: BehindPunch | null;
+  /** Depth behind the bend line that the brake has; null where no shop is given, or it does not say. [mm] */
+  readonly throatMm: number | null;
   /** The folds at the tips, where they want a wider die than the lines; else null. */
   readonly tips: BrakeTips | null;
   /** What has to be looked at before the first hit, worst first. */
@@ -68,7 +70,7 @@ const MM_PER_METRE = 1000;
 const HALF_SHELLS = 2;
 
 const ruleOf = ({ say }: PartAsked): string =>
-  `facet error R (1 − cos φ/2) where the lines lie farthest apart ≤ what the part permits, else half the thickness, at least ${say.length(LEAST_FACET_MM)}; spacing there ≥ half the die opening; a line's angle is the turning between the middles of its neighbouring spaces; force = 1.33 × tensile strength × bent length × thickness² / die opening; hits from both seam edges to the middle (common practice, no source)`;
+  `facet error R (1 − cos φ/2), φ what the plate turns by from line to line, where the lines lie farthest apart ≤ what the part permits, else half the thickness, at least ${say.length(LEAST_FACET_MM)}; spacing there ≥ half the die opening; a line's angle is the turning between the middles of its neighbouring spaces; force = 1.33 × tensile strength × bent length × thickness² / die opening; hits from both seam edges to the middle (common practice, no source)`;
 
 /**
  * Bend lines, angles, forces and order of hits for every curved stretch of the part's blanks; null where its blanks are
@@ -118,8 +120,6 @@ export function brakePlan(
   const brakeForceKN = brake?.forceKN ?? null;
   const shape = {
     zones,
-    turnDeg,
-    piecesToComeOff,
     insideRadiusMm: insideRadiusMm(die),
     leastInsideRadiusMm: radius.radius,
     behind: behindPunch(item, bends),
@@ -127,6 +127,8 @@ export function brakePlan(
   const fold = sharpFold({ ...asked, dieMm: die, bends, brake });
   return {
     ...shape,
+    turnDeg,
+    piecesToComeOff,
     dieMm: die,
     leastDieMm: least,
     leastInsideRadiusBasis: radius.basis,
@@ -138,6 +140,7 @@ export function brakePlan(
     forceConstant: CONSTANT,
     greatestForceKN: Math.max(0, ...lines.map((line) => line.forceKN)),
     brakeForceKN,
+    throatMm: brake?.throat ?? null,
     longestHitMm,
     forceLimitKN: Math.min(brakeForceKN ?? Infinity, force(longestHitMm, CONSTANT.greatest)),
     forceLimitMostKN:

@@ -1,9 +1,10 @@
 import type { PartAsked } from "./asked.ts";
 import type { BrakePlan } from "./brakePlan.ts";
 import type { BehindPunch } from "./brakeBehind.ts";
-import { brakeThroat, lineWords, morePieces } from "./brakeThroat.ts";
+import { brakeThroat, findsRoom } from "./brakeThroat.ts";
 import type { Check } from "./check.ts";
 import type { PressBrake } from "./machine.ts";
+import { offThePunch } from "./offThePunch.ts";
 import { widerDie } from "./sharpFold.ts";
 
 /** Something to look at before the first hit. */
@@ -13,29 +14,34 @@ export interface BrakeRemark {
   readonly step: "tooling" | "bend" | "tips";
   /** In whole sentences. */
   readonly text: string;
+  /** What that step says of it: the same, or that it stands above, where the step comes too late to choose otherwise. */
+  readonly atStep: string;
 }
 
-type Planned = Pick<
-  BrakePlan,
-  "zones" | "piecesToComeOff" | "turnDeg" | "insideRadiusMm" | "leastInsideRadiusMm" | "behind"
->;
+type Planned = Pick<BrakePlan, "zones" | "insideRadiusMm" | "leastInsideRadiusMm" | "behind">;
+
+/** What is to be chosen before the blank is cut is no advice any more where it is half bent. */
+const ABOVE = "see “Look at this first”, before the first hit.";
 
 /** The plate behind the line does not find room, or nobody knows whether it does. */
 function throat(asked: PartAsked, behind: BehindPunch | null, brake: PressBrake | undefined): BrakeRemark[] {
   const check = brake && behind && brakeThroat({ ...asked, brake, behind });
   if (!check || check.verdict === "pass" || check.value === null) return [];
-  const { item, say } = asked;
-  const depth = say.length(check.value);
-  return [
-    {
-      id: "throat",
-      step: "tooling",
-      text:
-        check.limit === null
-          ? check.advice
-          : `Even with its shallower side behind the punch up to ${depth} of plate lie there (${lineWords(behind, item.pieces)}), and the throat of this brake is ${say.shops(check.limit)} deep: try with the flat blank first. Let it hang out past the frame at the end of the bed, bend it on a deeper brake, or make the part in ${morePieces(item, check.limit)}. The foreman decides which before the blank is cut.`,
-    },
-  ];
+  const text = check.advice;
+  const atStep =
+    check.limit === null
+      ? text
+      : findsRoom(behind, check.limit)
+        ? "Flat it is deeper than the throat: keep to the order of hits."
+        : `More plate lies behind than the throat is deep: ${ABOVE}`;
+  return [{ id: "throat", step: "tooling", text, atStep }];
+}
+
+/** The bent piece does not lift off the punch. */
+function embraces(asked: PartAsked, brake: PressBrake | undefined): BrakeRemark[] {
+  const { verdict, advice } = offThePunch({ ...asked, brake });
+  if (verdict === "pass") return [];
+  return [{ id: "off-the-punch", step: "bend", text: advice, atStep: `It closes round the punch: ${ABOVE}` }];
 }
 
 /** Checks that a remark speaks of. */
@@ -56,18 +62,13 @@ export function remarksOf(
     checks = [],
   }: { brake: PressBrake | undefined; fold: Check | null; checks?: readonly Check[] | undefined },
 ): BrakeRemark[] {
-  const { item, say } = asked;
-  const remarks = throat(asked, plan.behind, brake);
-  if (plan.piecesToComeOff > item.pieces)
-    remarks.push({
-      id: "off-the-punch",
-      step: "bend",
-      text: `In one piece it turns by ${Math.round(plan.turnDeg)}° and closes round the punch: make it in ${plan.piecesToComeOff} pieces, or find out before the last hits that it slides off the free end of the punch.`,
-    });
+  const { say } = asked;
+  const remarks = [...throat(asked, plan.behind, brake), ...embraces(asked, brake)];
+  const push = (one: Omit<BrakeRemark, "atStep">) => remarks.push({ ...one, atStep: one.text });
   const tight = plan.zones.filter(({ roomForAll }) => !roomForAll);
   if (tight.length > 0) {
     const off = say.length(Math.max(...tight.map(({ facetMm }) => facetMm)));
-    remarks.push({
+    push({
       id: "facets",
       step: "tooling",
       text: `The die leaves no room for more hits: the facets stand up to ${off} off the true curve.`,
@@ -76,21 +77,21 @@ export function remarksOf(
   if (fold && fold.verdict !== "pass") {
     const wider = widerDie(asked, brake);
     const radius = say.length(plan.insideRadiusMm);
-    remarks.push({
+    push({
       id: "sharp-fold",
       step: "tips",
       text: `The sharp fold at the tip of a corner over this die comes out near ${radius} inside, less than the ${say.length(plan.leastInsideRadiusMm)} advised, and may crack: use a wider die there, ${wider}; hits of a few degrees are not in question.`,
     });
   }
   if (plan.zones.some(({ seamDeg }) => seamDeg > 1))
-    remarks.push({
+    push({
       id: "seam-edge",
       step: "bend",
       text: "At a seam edge on a curve no punch bends the last half space: pre-bend it over a bar, or draw it in when the seam is tacked.",
     });
   const others = checks.filter(({ id, verdict }) => verdict === "caution" && !TOLD.has(id));
   if (others.length > 0)
-    remarks.push({
+    push({
       id: "others",
       step: "tooling",
       text: `With care too: ${others.map(({ title }) => title).join("; ")}. The part’s page says why.`,

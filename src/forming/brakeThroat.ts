@@ -3,17 +3,35 @@ import type { BehindPunch } from "./brakeBehind.ts";
 import type { Check } from "./check.ts";
 import { DERIVED, judge, state } from "./judge.ts";
 import { ofShop } from "./ofShop.ts";
-import { piecesToClear } from "./piecesToClear.ts";
+import { inPieces } from "./piecesToClear.ts";
+import { listed } from "./words.ts";
 
 /** Which line it is, in few words: "line 7", "line 3 of piece 2". */
-export const lineWords = ({ piece, line }: BehindPunch, pieces: number): string =>
+export const lineWords = ({ piece, line }: Pick<BehindPunch, "piece" | "line">, pieces: number): string =>
   `line ${line}${pieces > 1 ? ` of piece ${piece}` : ""}`;
 
-/** How many pieces would find room, where that is known: "more pieces (4 surely clear the throat)". */
-export function morePieces(item: BrakeAsked["item"], throatMm: number): string {
-  const clear = piecesToClear(item, throatMm);
-  return clear === null ? "more pieces" : `more pieces (${clear} surely clear the throat)`;
+/** The same for several: "lines 19 and 20", "line 7 of piece 1 and line 7 of piece 2". */
+export function linesWords(lines: BehindPunch["turned"], pieces: number): string {
+  const own = [...new Set(lines.map(({ piece }) => piece))].map((piece) =>
+    lines.filter((one) => one.piece === piece),
+  );
+  return listed(
+    own.map(([first, ...more]) =>
+      first === undefined
+        ? ""
+        : more.length === 0
+          ? lineWords(first, pieces)
+          : `lines ${listed([first, ...more].map(({ line }) => line))}${pieces > 1 ? ` of piece ${first.piece}` : ""}`,
+    ),
+  );
 }
+
+/** Does a side that is bent from its seam edge find room, line after line, though it would not flat? */
+export const findsRoom = (behind: BehindPunch | null, throatMm: number): behind is BehindPunch =>
+  behind !== null && behind.inOrder.depthMm <= throatMm;
+
+const inTime = (say: BrakeAsked["say"], { inOrder }: BehindPunch): string =>
+  `Bent from both seam edges to the middle, the side that is bent already behind, it reaches about ${say.length(inOrder.depthMm)} and finds room: keep to that order.`;
 
 /**
  * Does the plate find room behind the punch? Its shallower side goes there, at the line where that is deepest. Where no
@@ -59,6 +77,6 @@ export function brakeThroat({
     advice: (verdict) =>
       verdict === "pass"
         ? `With the shallower side in the throat ${most} lie behind the line, and there is room for ${say.shops(limit)}.`
-        : `Even with the shallower side in the throat ${most} lie behind the line, and there is room for ${say.shops(limit)}: let the blank hang out past the frame, or make ${morePieces(item, limit)}.`,
+        : `Even with the shallower side behind the punch ${most}, measured flat, lie there, and the throat is ${say.shops(limit)} deep. ${findsRoom(behind, limit) ? inTime(say, behind) : `${inPieces(item, limit).goes} Else the foreman decides before the blank is cut: past the end of the frame it may hang out where the bed leaves it room.`}`,
   });
 }

@@ -24,6 +24,8 @@ export interface Finish {
   /** Does the drawing give the height itself, and not a slant or an angle? */
   readonly isHeightDrawn: boolean;
   readonly tapes: readonly { readonly label: string; readonly lengthMm: number }[];
+  /** Both diagonals inside a rectangular end, which are alike; not present of round ends. */
+  readonly diagonalMm?: number;
   /** Plan angle of seam 1. [degrees] */
   readonly seamDeg: number;
 }
@@ -31,10 +33,21 @@ export interface Finish {
 /** One line of the inspection sheet. */
 interface InspectionRow {
   readonly id:
-    "diameter" | "side" | "out-of-round" | "girth" | "height" | "tape" | "edge-offset" | "template";
+    | "diameter"
+    | "side"
+    | "diagonal"
+    | "out-of-round"
+    | "girth"
+    | "height"
+    | "tape"
+    | "edge-offset"
+    | "template"
+    | "corner";
   readonly what: string;
-  /** Nought for what ought not to be there at all. [mm] */
+  /** Nought for what ought not to be there at all, and where an angle is measured. [mm] */
   readonly nominalMm: number;
+  /** The angle to be measured; null where it is a length. [°] */
+  readonly nominalDeg: number | null;
   /** Allowed to either side; null where nothing says. [mm] */
   readonly withinMm: number | null;
   readonly basis: string;
@@ -67,6 +80,7 @@ interface Template {
  */
 function finishedTemplates(item: FormingCase): readonly Template[] {
   const { curvature = [], thicknessMm, rimsMm } = item;
+  if (item.tightestRadiusMm === null) return [roundTemplate(item)];
   if (curvature.length === 0) return templateFigures(item, 1);
   if (inZones(item)) return zoneTemplates(item);
   return [0, 1, 2, 3].flatMap((quarter) => {
@@ -82,6 +96,32 @@ function finishedTemplates(item: FormingCase): readonly Template[] {
       ...(rimsMm.small > 0 ? [radius("small end", sample.smallRadiusMm)] : []),
     ];
   });
+}
+
+/** The template of a square-to-round: in the plane of its round end the radius is the drawing's own. [mm] */
+export const roundTemplate = ({ insideDiameterMm }: FormingCase): Template => ({
+  label: "template radius inside, round end, held in the plane of that end",
+  value: insideDiameterMm.small / 2,
+});
+
+/** Angles between the two flats beside the corners, where no seam adjoins: alike ones in one row. [°] */
+function cornersOf({
+  bendZones = [],
+  pieces,
+}: FormingCase): { what: string; deg: number; readings: number }[] {
+  const places = new Map<number, number>();
+  const corners = bendZones.flatMap(({ piece, afterFlat, beforeFlat, acrossRad }) => {
+    const place = (places.get(piece) ?? 0) + 1;
+    places.set(piece, place);
+    const name = `corner ${place}${pieces > 1 ? ` of piece ${piece}` : ""}`;
+    return afterFlat && beforeFlat ? [{ name, deg: FULL_TURN_DEG / 2 - degrees(acrossRad) }] : [];
+  });
+  const between = "between its two flats, inside, square to the corner (greatest reading of a protractor)";
+  const [first] = corners;
+  if (!first) return [];
+  return corners.every(({ deg }) => number(deg, 1) === number(first.deg, 1))
+    ? [{ what: `each corner, ${between}`, deg: first.deg, readings: corners.length }]
+    : corners.map(({ name, deg }) => ({ what: `${name}, ${between}`, deg, readings: 1 }));
 }
 
 /** Is it rolled with so few settings that each has a template of its own? */
@@ -153,7 +193,16 @@ export function inspectionOf(item: FormingCase): Inspection | null {
     what: string,
     nominalMm: number,
     more: Partial<InspectionRow> = {},
-  ): InspectionRow => ({ id, what, nominalMm, withinMm: null, basis: DERIVED, readings: 1, ...more });
+  ): InspectionRow => ({
+    id,
+    what,
+    nominalMm,
+    nominalDeg: null,
+    withinMm: null,
+    basis: DERIVED,
+    readings: 1,
+    ...more,
+  });
 
   const ends = finish.ends.flatMap(({ name, acrossMm, measured, girthMm }) => {
     const [first, second] = acrossMm;
@@ -193,6 +242,15 @@ export function inspectionOf(item: FormingCase): Inspection | null {
         basis: basisOf(within(finish.heightMm), finish.isHeightDrawn ? AS_DRAWN : DERIVED),
         readings: 4,
       }),
+      ...(finish.diagonalMm === undefined
+        ? []
+        : [
+            row("diagonal", "inside, rectangular end, both diagonals", finish.diagonalMm, {
+              withinMm: within(finish.diagonalMm),
+              basis: basisOf(within(finish.diagonalMm), DERIVED),
+              readings: 2,
+            }),
+          ]),
       ...finish.tapes.map(({ label, lengthMm }) =>
         row("tape", label, lengthMm, {
           withinMm: within(lengthMm),
@@ -203,6 +261,9 @@ export function inspectionOf(item: FormingCase): Inspection | null {
         withinMm: within(thicknessMm),
       }),
       ...finishedTemplates(item).map(({ label, value }) => row("template", label, value)),
+      ...(item.tightestRadiusMm === null ? cornersOf(item) : []).map(({ what, deg, readings }) =>
+        row("corner", what, 0, { nominalDeg: deg, readings }),
+      ),
     ],
   };
 }

@@ -94,6 +94,6 @@ export function brakeChecks(part: PartAsked, brake: PressBrake): Check[] {
   return [
     brakeBed({ ...part, brake }),
     ...best.checks,
-    ...ask([() => fold, () => throat, offThePunch], part),
+    ...ask([() => fold, () => throat, () => offThePunch({ ...part, brake })], part),
   ];
 }

@@ -3,6 +3,8 @@ import type { PartAsked } from "./asked.ts";
 import type { FormingCase } from "./case.ts";
 import type { Check } from "./check.ts";
 import { COMMON_PRACTICE, judge } from "./judge.ts";
+import type { PressBrake } from "./machine.ts";
+import { inPieces } from "./piecesToClear.ts";
 
 const FULL_TURN_DEG = 360;
 /** Bent further round than this, a piece closes in behind the punch. */
@@ -16,6 +18,9 @@ const NEARLY_HALF_DEG = 175;
 /** Bent further round than this, its edges meet behind the punch. Derived here: they stand a quarter of the width apart. */
 const NEARLY_CLOSED_DEG = 330;
 
+/** Up to this a half shell is tilted off: it opens by less than a hundredth of its width less than it is wide. Derived here. */
+const LITTLE_MORE_DEG = 190;
+
 /** What all bends of the piece that is bent most come to; without known lines a full turn shared by the pieces, at most. [°] */
 export function bentDeg({ bendZones, pieces }: Pick<FormingCase, "bendZones" | "pieces">): number {
   const sums = new Map<number, number>();
@@ -24,12 +29,36 @@ export function bentDeg({ bendZones, pieces }: Pick<FormingCase, "bendZones" | "
   return sums.size > 0 ? Math.max(...sums.values()) : FULL_TURN_DEG / pieces;
 }
 
+/** Half of what a part is wide across its wider end, at least, outside. [mm] */
+const halfAcrossMm = ({ insideDiameterMm: { large, small }, thicknessMm }: FormingCase): number =>
+  Math.max(large, small) / 2 + thicknessMm;
+
 /**
  * Does the bent piece come off the punch? Bent by up to half a turn it lifts off; further it embraces the punch and its
- * holder, and comes off only at the end of the bed, if at all. [°, all bends of a piece together]
+ * holder, and comes off only at the end of the bed, if at all. Nearly closed it stands round the ram, half of it behind:
+ * a part that is wider than twice the throat cannot pass the frame. [°, all bends of a piece together]
+ *
+ * @param asked `brake` undefined where no machine is described
  */
-export function offThePunch({ item }: PartAsked): Check {
+export function offThePunch({
+  item,
+  say,
+  brake,
+}: PartAsked & { readonly brake?: Pick<PressBrake, "throat"> | undefined }): Check {
   const value = bentDeg(item);
+  const throatMm = brake?.throat ?? Infinity;
+  const nearlyClosed = value > NEARLY_CLOSED_DEG;
+  const halfMm = halfAcrossMm(item);
+  const caught = nearlyClosed && halfMm > throatMm;
+  const turns = `${item.pieces === 1 ? "In one piece it" : "A piece"} turns by ${Math.round(value)}°`;
+  const pieces = inPieces(item, throatMm);
+  const beyond = caught
+    ? `Not in one piece on this brake: turning by ${Math.round(value)}° it closes round the ram, and half its width, ${say.length(halfMm)}, does not pass the frame with a throat of ${say.shops(throatMm)}. ${pieces.goes}`
+    : nearlyClosed
+      ? `${turns} and closes round the punch, its seam edges together where the ram stands: make it in ${pieces.many}, or leave out its last lines, slide it off the free end of the punch and pull it shut.`
+      : item.pieces > 1 && value < LITTLE_MORE_DEG
+        ? `${turns}, a little more than half a turn: tilt it off the punch, or slide it off the free end.`
+        : `${turns} and closes round the punch: make it in ${pieces.many}, or find out before the last hits that it slides off the free end of the punch.`;
   return judge({
     id: "off-the-punch",
     title: "All bends of a piece together",
@@ -37,17 +66,15 @@ export function offThePunch({ item }: PartAsked): Check {
     limit: HALF_TURN_DEG,
     sense: "at most",
     unit: "°",
-    beyond: "caution",
+    beyond: caught ? "fail" : "caution",
     nearShare: NEARLY_HALF_DEG / HALF_TURN_DEG,
     basis: COMMON_PRACTICE,
-    rule: "bends of a piece ≤ 180°: bent by up to half a turn it lifts off the punch",
+    rule: `bends of a piece ≤ 180°: bent by up to half a turn it lifts off the punch; beyond ${NEARLY_CLOSED_DEG}° half its width has to pass the throat`,
     advice: (verdict) =>
       verdict === "pass"
         ? "The bent piece lifts off the punch; in the last bends see that its edges clear punch and ram."
         : value <= HALF_TURN_DEG
           ? "It lifts off when it is released, but while the last bends are pressed it stands further round by what springs back: see before them that its edges go past punch, holder and ram."
-          : value > NEARLY_CLOSED_DEG
-            ? "Not in one piece: bent so far round its seam edges come together where punch and ram stand; make it in two halves, or leave out its last lines and pull it shut off the brake."
-            : "In one piece it closes round the punch: make it in two halves, or see first that it slides off the open end of the punch.",
+          : beyond,
   });
 }

@@ -1,10 +1,15 @@
+import { CHECKED } from "../drawing/format.ts";
 import { edgePaths, isSeam } from "../drawing/pattern/edges.ts";
+import { inchFraction } from "../geometry/inches.ts";
 import { add2, distance2, scale2, sub2, unit2 } from "../geometry/vector.ts";
 import type { Blank, Report } from "../report/report.ts";
 import { cutPatterns, type FileUnits } from "./contour.ts";
 import type { Cell } from "./csvText.ts";
 import { type CutCorner, cutCorners } from "./cutCorners.ts";
 import { NOUGHT } from "./origin.ts";
+
+/** On a rule in inches, its unit behind it: a bare 5-3/16 is a date to some spreadsheets. */
+const onRule = (mm: number): string => `${inchFraction(mm, CHECKED)} in`;
 
 interface Measures {
   readonly units: FileUnits;
@@ -13,7 +18,8 @@ interface Measures {
 
 /**
  * What stands above the tables of one blank: which part and plate, where x and y begin, what is cut and what is the seam's
- * line; the radii of a right cone; the corners of the cut edge, and the straight distances between them for the tape.
+ * line; the radii of a right cone; the corners of the cut edge, and the straight distances between them for the tape. What is
+ * taped or struck stands in fractions of an inch beside the decimals, as on the full-size pattern.
  */
 export const headRows = (report: Report, blank: Blank, measures: Measures): Cell[][] => [
   ...aboutRows(report, blank, measures),
@@ -73,9 +79,10 @@ function coneRows({ cone, part, hand }: Report, { piece }: Blank, { units, lengt
   if (!cone || cone.outerRadiusMm === null || cone.innerRadiusMm === null || !row) return [];
   const centre = add2(row.a, scale2(unit2(sub2(row.b, row.a)), cone.outerRadiusMm));
   const trim = part.trimAllowance === true ? " without trim allowance" : "";
+  const rule = (mm: number): Cell[] => (units === "in" ? [`to the nearest 1/${CHECKED}: ${onRule(mm)}`] : []);
   return [
-    [`outer radius ${units}${trim}`, length(cone.outerRadiusMm)],
-    [`inner radius ${units}${trim}`, length(cone.innerRadiusMm)],
+    [`outer radius ${units}${trim}`, length(cone.outerRadiusMm), ...rule(cone.outerRadiusMm)],
+    [`inner radius ${units}${trim}`, length(cone.innerRadiusMm), ...rule(cone.innerRadiusMm)],
     [`centre of both x ${units}`, length(centre[0])],
     [`centre of both y ${units}`, length(centre[1])],
     ["sector angle deg between the seam's lines", Number((cone.sectorDeg / (part.pieces ?? 1)).toFixed(4))],
@@ -95,7 +102,8 @@ function cornerRows(blank: Blank, { units, length }: Measures): Cell[][] {
   const pairs = ends.flatMap((from, i) =>
     ends.slice(i + 1).map((to, k): Cell[] => {
       const j = i + 1 + k;
-      return [nameOf(i, j), from.number, to.number, length(distance2(from.at, to.at))];
+      const mm = distance2(from.at, to.at);
+      return [nameOf(i, j), from.number, to.number, length(mm), ...(units === "in" ? [onRule(mm)] : [])];
     }),
   );
   return [
@@ -103,7 +111,13 @@ function cornerRows(blank: Blank, { units, length }: Measures): Cell[][] {
     ["corner of the cut edge", `x ${units}`, `y ${units}`, "where"],
     ...corners.map(({ number, at, where }: CutCorner): Cell[] => [number, ...at.map(length), where]),
     [],
-    ["tape check of the cut edge", "from corner", "to corner", `distance ${units}`],
+    [
+      "tape check of the cut edge",
+      "from corner",
+      "to corner",
+      `distance ${units}`,
+      ...(units === "in" ? [`to the nearest 1/${CHECKED}`] : []),
+    ],
     ...pairs.toSorted(([p], [q]) => Number(q === "diagonal") - Number(p === "diagonal")),
   ];
 }

@@ -50,6 +50,13 @@ function tapes(inside: Skin | null, part: Part, seamDeg: number): Finish["tapes"
   }));
 }
 
+/** From corner to corner inside a rectangular end, in the plane of that end. [mm] */
+function diagonal(inside: Skin | null, part: Part): Pick<Finish, "diagonalMm"> {
+  if (!inside || part.shape !== "square-to-round") return {};
+  const [[x1, y1], [x2, y2]] = [inside.a.point(radians(45), 1), inside.a.point(radians(225), 1)];
+  return { diagonalMm: Math.hypot(x2 - x1, y2 - y1) };
+}
+
 /** What of the finished part is inspected. */
 export function finishOf(part: Part, shape: Shape, { faces, heightMm, seamRad }: Layout): Finish {
   const seamDeg = planHundredths(degrees(seamRad));
@@ -65,6 +72,7 @@ export function finishOf(part: Part, shape: Shape, { faces, heightMm, seamRad }:
     heightMm,
     isHeightDrawn: part.height !== undefined,
     tapes: tapes(faces.inside, part, seamDeg),
+    ...diagonal(faces.inside, part),
     seamDeg,
   };
 }

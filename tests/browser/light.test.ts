@@ -6,9 +6,9 @@ import { launch } from "./chromium.ts";
 import { readScript, weight, withLoaded } from "./scripts.ts";
 import { DIST, serve } from "./site.ts";
 
-/** What a bench loads before it lives: form, plain reader, geometry, views, and the one shape of its page. [bytes, gzip] */
-const START_BYTES = 61_500;
-/** All that a bench loads unless somebody asks for more: verdict and pattern too. [bytes, gzip] */
+/** What a bench loads before it lives: form, plain reader, geometry, figures, and the one shape of its page. [bytes, gzip] */
+const START_BYTES = 60_000;
+/** All that a bench loads unless somebody asks for more: views, verdict and pattern too. [bytes, gzip] */
 const UNASKED_BYTES = 150_000;
 
 const SHAPES = {
@@ -57,6 +57,7 @@ async function follow(path: string, size: { width: number; height: number }) {
   await page.goto(site.url + path);
   await page.locator(".bench .checks").first().waitFor();
   await page.locator(".bench #blank").waitFor();
+  await page.getByRole("group", { name: /^Views/ }).waitFor();
   await page.waitForLoadState("networkidle");
   return { page, scripts, close: () => context.close() };
 }
@@ -90,6 +91,8 @@ it.each([
   await page.locator(".bench-judged").nth(1).waitFor();
   await expect.poll(() => [...scripts].map(named), { timeout: 10_000 }).toContain("rules");
   expect([...scripts].map(named)).toContain("Judged");
+  // What is not laid out before somebody sees it takes no room sideways.
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(size.width);
   await close();
 });
 
@@ -100,5 +103,21 @@ it("shows what stands far down to whoever only scrolls there", async () => {
   await page.mouse.wheel(0, 1500);
   await page.locator(".bench-judged").nth(1).waitFor();
   expect([...scripts].map(named)).not.toContain("rules");
+  await close();
+});
+
+it("moves nothing while checks are behind what is typed", async () => {
+  const { page, close } = await follow("shapes/right-cone/", { width: 1280, height: 800 });
+  const widths = await page.locator(".bench .capacity-chart").evaluate((chart) => {
+    const waiting = chart.closest(".bench-judged");
+    return [false, true].map((stale) => {
+      waiting?.classList.toggle("stale", stale);
+      const mark = getComputedStyle(waiting ?? chart, "::before");
+      return [chart.getBoundingClientRect().x, chart.clientWidth, mark.visibility];
+    });
+  });
+  const [now, behind] = widths;
+  expect(now?.[2]).toBe("hidden");
+  expect(behind).toEqual([now?.[0], now?.[1], "visible"]);
   await close();
 });

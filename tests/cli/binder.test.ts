@@ -75,6 +75,20 @@ describe("the file", () => {
     expect(left()).toEqual(["x.pdf"]);
   });
 
+  it("has its folder made where that is not there, as develop does", () => {
+    const { stdout, stderr, exitCode } = made("--only", "reference", "--out", "some/new/x.pdf");
+    expect({ stderr, exitCode }).toEqual({ stderr: "", exitCode: 0 });
+    expect(stdout).toMatch(/^some\/new\/x\.pdf: \d+ pages\n$/);
+    expect(readdirSync(join(folder, "some/new"))).toEqual(["x.pdf"]);
+    rmSync(join(folder, "some"), { recursive: true });
+  });
+
+  it.skipIf(!existsSync("/proc/self"))("is refused where the system makes no folder", () => {
+    expect(made("--only", "reference", "--out", "/proc/none/x.pdf").stderr).toContain(
+      "/proc/none/x.pdf cannot be written: the system makes no folder there; give a folder on a disk",
+    );
+  });
+
   it.skipIf(!existsSync("/proc/self"))(
     "is refused where the system makes none, and the folder is there",
     () => {
@@ -85,8 +99,15 @@ describe("the file", () => {
   );
 
   it.each([
-    ["no/such/x.pdf", "no/such/x.pdf cannot be written: its folder is not there; make it, or give another"],
     ["x.pdf/y.pdf", "x.pdf/y.pdf cannot be written: what should be its folder is a file; give another place"],
+    [
+      "x.pdf/a/y.pdf",
+      "x.pdf/a/y.pdf cannot be written: what should be its folder is a file; give another place",
+    ],
+    [
+      `made/for/it/${"n".repeat(300)}.pdf`,
+      `made/for/it/${"n".repeat(300)}.pdf cannot be written: its name is too long; give a shorter one`,
+    ],
     ["dir.pdf", "dir.pdf cannot be written: a folder of that name is in the way; give another name"],
     [
       `${"n".repeat(300)}.pdf`,

@@ -60,18 +60,78 @@ describe("the printed brake sheet of a duct shoe", () => {
     // The deepest shallower side (brakeThroat.test.ts measures it apart); the checks of the part's page say the same.
     const throat = forming.checks.find(({ id }) => id === "brake-throat")!;
     expect(throat.value).toBe(plan.behind!.depthMm);
-    expect(said("tooling")).toContain(
-      `behind the punch up to ${say.length(plan.behind!.depthMm)} of plate lie there`,
-    );
-    expect(said("tooling")).toContain(
-      "the throat of this brake is 450 mm deep: try with the flat blank first",
-    );
-    expect(said("bend")).toMatch(/turns by 333° and closes round the punch/);
+    const [first, second] = plan.remarks;
+    expect(first!.text).toBe(throat.advice);
+    expect(first!.text).toContain(`behind the punch up to ${say.length(plan.behind!.depthMm)} of plate`);
+    expect(first!.text).toContain("the throat is 450 mm deep. Make it in 2 pieces or more.");
+    expect(second!.text).toBe(forming.checks.find(({ id }) => id === "off-the-punch")!.advice);
+    expect(second!.text).toMatch(/turns by 333° and closes round the punch.*: make it in 2 pieces or more/);
+    // What is to be chosen before the blank is cut is no advice any more where it lies on the brake.
+    expect(said("tooling")).toContain("behind than the throat is deep: see “Look at this first”");
+    expect(said("bend")).toContain("It closes round the punch: see “Look at this first”");
+    expect(said("tooling") + said("bend")).not.toMatch(/pieces or more|foreman/);
     // A sixth of the opening is left as inside radius; 1.5 times 4 mm is advised: 36 mm, and the rack has 40.
     expect(said("tips")).toMatch(
       /sharp fold at the tip.*use a wider die there, a die of 36 mm or more, here 40 mm/,
     );
-    for (const { step: at, text } of plan.remarks) expect(step(at).cautions).toContain(text);
+    for (const { step: at, atStep } of plan.remarks) expect(step(at).cautions).toContain(atStep);
+  });
+
+  it("says which side goes behind the punch, and how deep it reaches against the throat", () => {
+    const { depthMm, line } = plan.behind!.inOrder;
+    expect(step("bend").text).toContain(
+      "Go from seam edge 1 to the middle (lines 1 to 14), that edge’s side behind the punch, towards the frame; then turn the piece and go from seam edge 2 (lines 28 to 15), its side behind.",
+    );
+    expect(step("bend").text).toContain(
+      `Plate reaches about ${say.length(depthMm)} behind at most (line ${line}), in a throat of 450 mm.`,
+    );
+    expect(step("bend").text).not.toContain("the other way round");
+    // A half of a hood that stands aside have a line near the middle that is shallower on its other side.
+    const aside = planOn(
+      named({
+        shape: "square-to-round",
+        thickness: 4,
+        rectangularEnd: { length: 800, width: 500, measured: "inside" },
+        roundEnd: { diameter: 350, measured: "outside", offset: [90, -60] },
+        height: 450,
+        pieces: 2,
+      }),
+      longBrake(),
+    );
+    const { turned } = aside.plan.behind!;
+    expect(turned).toEqual([{ piece: 2, line: 7 }]);
+    expect(aside.step("bend").text).toContain(
+      "For line 7 of piece 2 turn it the other way round: there the other side is shallower. Plate",
+    );
+  });
+
+  it("does not go in one piece where it closes round the ram and half its width does not pass the frame", () => {
+    const cone = (throat?: number) => {
+      const part = named({
+        shape: "right-cone",
+        thickness: 3,
+        largeEnd: { diameter: 800, measured: "middle" },
+        smallEnd: { diameter: 500, measured: "middle" },
+        height: 600,
+      });
+      const machine = longBrake(throat === undefined ? {} : { throat });
+      if (throat === undefined) delete (machine as { throat?: number }).throat;
+      const made = develop(part, { catalogue: loadCatalogue().catalogue, shop: shop([machine]) });
+      if (made.kind === "refused") throw new Error("refused");
+      const [asked] = made.report.forming.machines;
+      return asked!.checks.find(({ id }) => id === "off-the-punch")!;
+    };
+    const { height, half } = { height: 600, half: 400 };
+    // It turns by 360° cos α; half its width square to the axis is 400 mm and half the thickness along the normal.
+    const cosine = height / Math.hypot(height, 150);
+    expect(cone(300).value).toBeCloseTo(360 * cosine, 1);
+    expect(cone(half - 1)).toMatchObject({ verdict: "fail" });
+    expect(cone(half + 3)).toMatchObject({ verdict: "caution" });
+    expect(cone()).toMatchObject({ verdict: "caution" });
+    expect(cone(300).advice).toMatch(
+      /^Not in one piece on this brake: turning by 349° it closes round the ram, and half its width, 40\d(\.\d)? mm, does not pass the frame with a throat of 300 mm\. In 5 pieces it goes \(pieces: 5\)\.$/,
+    );
+    expect(cone(450).advice).toMatch(/make it in 3 pieces, or leave out its last lines/);
   });
 
   it("goes with care where a sharp fold comes out less round than advised, however well all else goes", () => {
@@ -244,7 +304,7 @@ describe("the printed brake sheet of a duct shoe", () => {
     // F = K·TS·w·t²/V by hand over the 40 die.
     expect(plan.tips!.forceLimitKN).toBeCloseTo((1.6 * 360 * longest * 16) / 40 / 1000, 6);
     expect(plan.tips!.forceLimitMostKN).toBeCloseTo((1.6 * 510 * longest * 16) / 40 / 1000, 6);
-    expect(text).toContain("change the die: 40 mm (at least 36 mm)");
+    expect(text).toContain("change the die: 40 mm, at least 36 mm.");
     expect(text).toContain(`Set the force limit to ${say.force(plan.tips!.forceLimitKN)}, never above`);
     expect(text).toMatch(/Fold a strip .* to 97\.8° between its legs, and look for cracks/);
     // Half of 40 instead of half of 32 between the lines: a quarter further from the tips, with as many lines.
@@ -449,4 +509,23 @@ it("tells corners that are not alike each by its name, and on paper at the line 
   expect(said("corners")).toMatch(/greatest reading is corner 1 of piece 1: [\d.]+°; corner 2/);
   expect(step("corners").text).toMatch(/corner 1 of piece 1: [\d.]+°; corner 2 of piece 1: /);
   expect(step("corners").toNote).toHaveLength(plan.zones.length);
+});
+
+it("has the fraction beside what is taped on an inch sheet, and a word of its own for the load on a length of tools", () => {
+  const inches = planOn({ ...shoe, units: "in", seam: { at: 270, joint: "lap", lap: 19.05 } }, longBrake());
+  const short = Math.max(...inches.plan.lines.map(({ stopsShortMm }) => stopsShortMm));
+  const told = sayIn("in");
+  expect(told.tape(short)).toMatch(/^[\d.]+ in \([\d /-]+\)$/);
+  expect(inches.step("bend").text).toContain(`rectangular end, by up to ${told.tape(short)}: bend`);
+  expect(inches.step("bend").text).toContain(`${told.tape(inches.plan.behind!.inOrder.depthMm)} behind`);
+  expect(inches.step("tack").text).toContain("over each other by 0.75 in (3/4), as marked");
+  expect(inches.step("tooling").text).toMatch(
+    /Apart from that limit punch and die must be marked to bear [\d.]+ short tons for each foot of their length or more/,
+  );
+});
+
+it("rises on both sides of a line, and is bent a little less deep at first", () => {
+  const { step } = planOn(shoe, longBrake());
+  expect(step("mark").text).toContain("the plate folds up, on both sides of a line.");
+  expect(step("bend").text).toMatch(/at first a little less deep than its letter, then, where .* too flat/);
 });

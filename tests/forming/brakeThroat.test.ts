@@ -4,6 +4,7 @@ import { behindPunch } from "../../src/forming/brakeBehind.ts";
 import type { Hit } from "../../src/forming/brakeLines.ts";
 import { formingOf } from "../../src/forming/forming.ts";
 import { formingCase } from "../../src/report/formingCase.ts";
+import { bentDeg } from "../../src/forming/offThePunch.ts";
 import { piecesToClear } from "../../src/forming/piecesToClear.ts";
 import { layOut } from "../../src/report/layOut.ts";
 import type { NamedPart } from "../../src/report/lay.ts";
@@ -55,23 +56,55 @@ const hit = (from: Vec2, to: Vec2, piece = 1): Hit => ({
   from,
   to,
 });
+/** Hits of 10° are reckoned with three quarters of that. */
+const bend = (7.5 * Math.PI) / 180;
 const rectangle = (x: number, y: number): Vec2[] => [
   [0, 0],
   [x, 0],
   [x, y],
   [0, y],
 ];
-const behind = (hulls: readonly (readonly Vec2[])[], hits: readonly Hit[]) =>
+const behind = (
+  hulls: readonly (readonly Vec2[])[],
+  hits: readonly Hit[],
+  faceUp: "inside" | "outside" = "inside",
+) =>
   behindPunch(
-    { ...coneCase(reducer), blanks: hulls.map((hull) => ({ lengthMm: 1, widthMm: 1, massKg: 1, hull })) },
+    {
+      ...coneCase(reducer),
+      faceUp,
+      blanks: hulls.map((hull) => ({ lengthMm: 1, widthMm: 1, massKg: 1, hull })),
+    },
     { permittedFacetMm: 1, zones: [], hits },
   );
 
 describe("what stands behind the punch", () => {
   it("of a rectangle with upright lines is the distance to its nearer edge", () => {
-    const lines = [100, 250, 420, 700].map((x) => hit([x, 10], [x, 190]));
-    // 420 of 800 leaves 380 on the other side; 700 has 700 on its deeper one.
-    expect(behind([rectangle(800, 200)], lines)).toEqual({ depthMm: 380, otherMm: 700, piece: 1, line: 3 });
+    // Seam 1 is the right edge.
+    const lines = [700, 550, 380, 100].map((x) => hit([x, 10], [x, 190]));
+    // 380 of 800 leaves 420 on the other side; 100 has 700 on its deeper one.
+    expect(behind([rectangle(800, 200)], lines)).toEqual({
+      depthMm: 380,
+      otherMm: 700,
+      piece: 1,
+      line: 3,
+      // A pipe's blank in few hits: the third, the first from the left, has 280 mm to the fourth and 100 mm beyond it.
+      inOrder: { depthMm: expect.closeTo(280 + 100 * Math.cos(bend), 6) as number, piece: 1, line: 3 },
+      turned: [],
+    });
+  });
+
+  it("is turned where the side of the edge it is come from would be deeper than all that need be behind", () => {
+    // Three lines: two from seam 1, one from seam 2. At the second 600 of 800 lie on the side of seam 1, 200 on the other.
+    const lines = [700, 200, 100].map((x) => hit([x, 10], [x, 190]));
+    expect(behind([rectangle(800, 200)], lines)).toMatchObject({
+      depthMm: 200,
+      line: 2,
+      turned: [{ piece: 1, line: 2 }],
+    });
+    // Outside up seam 1 is the left edge.
+    const over = lines.map(({ from: [x] }) => hit([800 - x, 10], [800 - x, 190]));
+    expect(behind([rectangle(800, 200)], over, "outside")).toMatchObject({ turned: [{ piece: 1, line: 2 }] });
   });
 
   it("of a square along its diagonal is half the diagonal, more than half a side", () => {
@@ -89,7 +122,13 @@ describe("what stands behind the punch", () => {
         hit([150, 0], [150, 50], 2),
       ],
     );
-    expect(found).toEqual({ depthMm: 150, otherMm: 260, piece: 2, line: 2 });
+    expect(found).toMatchObject({
+      depthMm: 150,
+      otherMm: 260,
+      piece: 2,
+      line: 2,
+      turned: [{ piece: 2, line: 1 }],
+    });
   });
 
   it("is told for the first of two that are alike", () => {
@@ -118,6 +157,25 @@ it("of a pipe is its line's way to the nearer seam edge", () => {
   const depths = plan!.lines.map(({ alongMm }) => Math.min(alongMm.a, girth - alongMm.a));
   expect(plan!.behind!.depthMm).toBeCloseTo(Math.max(...depths), 3);
   expect(plan!.lines.length).toBeGreaterThan(10);
+  // Bent: facet after facet from the line, each turned up further by three quarters of the bend between them.
+  const places = plan!.lines.map(({ alongMm }) => alongMm.a);
+  const bent = plan!.lines.map(({ number, order }) => {
+    const own =
+      order === number ? [...places.slice(0, number).toReversed(), 0] : [...places.slice(number - 1), girth];
+    const angles = plan!.lines
+      .slice(order === number ? 0 : number)
+      .map(({ bendDeg }) => (0.75 * bendDeg * Math.PI) / 180);
+    const turns = order === number ? angles.slice(0, number - 1).toReversed() : angles;
+    let [reach, angle, most] = [0, 0, 0];
+    own.slice(1).forEach((place, i) => {
+      reach += Math.abs(place - own[i]!) * Math.cos(angle);
+      angle += turns[i] ?? 0;
+      most = Math.max(most, reach);
+    });
+    return most;
+  });
+  expect(plan!.behind!.inOrder.depthMm).toBeCloseTo(Math.max(...bent), 2);
+  expect(plan!.behind!.inOrder.depthMm).toBeLessThan(plan!.behind!.depthMm / 2);
 });
 
 // Laid flat a right cone is a sector; its element at angle ψ from a seam edge has R sin ψ of plate on that edge's side,
@@ -184,6 +242,46 @@ it("is asked of a brake for any part that is hit, and passes up to the throat", 
   );
 });
 
+/** On which side of a line a point lies: 1 left of it, −1 right. */
+const sideOf = (line: Pick<Hit, "from" | "to">, p: Vec2): number => Math.sign(off(line.from, line.to, p));
+const middle = ({ from, to }: Pick<Hit, "from" | "to">): Vec2 => [
+  (from[0] + to[0]) / 2,
+  (from[1] + to[1]) / 2,
+];
+
+// The side of a seam edge is found by the neighbour that lies towards it, whichever face is up.
+it("has behind the punch, in the order of hits, never more than what the throat is asked for", () => {
+  const seen = { turned: false, bent: false };
+  fc.assert(
+    fc.property(anyPart, fc.boolean(), (part, mirror) => {
+      const { plan, outlines } = onBrake({ ...part, mirror });
+      if (!plan?.behind) return;
+      const { depthMm, turned, inOrder } = plan.behind;
+      expect(inOrder.depthMm).toBeLessThanOrEqual(depthMm + 0.011);
+      for (const line of plan.lines) {
+        const own = plan.lines.filter(({ piece }) => piece === line.piece);
+        const half = Math.ceil(own.length / 2);
+        const [before, after] = [own[line.number - 2], own[line.number]];
+        if (!before && !after) continue;
+        const towards1 = before ? sideOf(line, middle(before)) : -sideOf(line, middle(after!));
+        const turn = turned.some((one) => one.piece === line.piece && one.line === line.number);
+        const behindSide = (line.number <= half ? 1 : -1) * (turn ? -1 : 1) * towards1;
+        const flat = Math.max(
+          ...outlines[line.piece - 1]!.map((p) => behindSide * off(line.from, line.to, p)),
+        );
+        seen.turned ||= turn;
+        seen.bent ||= flat > depthMm + 1;
+        // Turned the other side lies flat; else the side is bent, and only where it is flat still is it measured so.
+        if (turn || line.number === 1 || line.number === own.length)
+          expect(flat).toBeLessThan(depthMm + 0.011);
+        if (turn && flat > inOrder.depthMm) expect(flat).toBeCloseTo(inOrder.depthMm, 2);
+      }
+    }),
+    runs(80),
+  );
+  expect(seen).toEqual({ turned: true, bent: true });
+});
+
 it("names how many pieces of a right cone surely clear the throat, and blanks in so many pieces do", () => {
   const part = named({
     shape: "right-cone",
@@ -204,7 +302,11 @@ it("names how many pieces of a right cone surely clear the throat, and blanks in
   for (const [throatMm, pieces] of Object.entries(byHand)) {
     expect(piecesToClear(made(1).item, Number(throatMm))).toBe(pieces);
     expect(made(pieces).depthMm).toBeLessThanOrEqual(Number(throatMm));
+    // And they come off the punch.
+    expect(bentDeg(made(pieces).item)).toBeLessThanOrEqual(180);
   }
+  const { check } = onBrake(part);
+  expect(check!.advice).toContain("the throat is 600 mm deep. In 5 pieces it goes (pieces: 5).");
   expect(made(3).depthMm).toBeGreaterThan(600);
   expect(piecesToClear(made(1).item, 1)).toBeNull();
 });

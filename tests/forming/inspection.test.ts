@@ -79,7 +79,41 @@ describe("the inspection sheet", () => {
     expect(far).toBeGreaterThan(100);
     const across = Math.hypot(300 + far, 225 + far, 350);
     for (const { nominalMm } of find("tape", hood)) expect(nominalMm).toBeCloseTo(across, 4);
-    expect(find("template", hood)).toEqual([]);
+    // The drawing measures the round end inside; its corners by cos = −cos(slope 1) × cos(slope 2), the hopper corner.
+    expect(find("template", hood).map(({ nominalMm }) => nominalMm)).toEqual([200]);
+    expect(find("template", hood)[0]!.what).toMatch(/round end, held in the plane of that end/);
+    expect(find("diagonal", hood)).toMatchObject([
+      { nominalMm: expect.closeTo(750, 6) as number, readings: 2 },
+    ]);
+    const [one, ...more] = find("corner", hood);
+    expect(more).toEqual([]);
+    expect(one).toMatchObject({ readings: 4, basis: "derived here" });
+    expect(one!.what).toMatch(/^each corner, between its two flats, inside/);
+    // As laid out by its inside, whose round end is 400 across.
+    const slope = (side: number) => Math.atan2(350, (side - 400) / 2);
+    const angle = Math.acos(-Math.cos(slope(600)) * Math.cos(slope(450)));
+    const [inside] = find("corner", { ...hood, neutral: 0 });
+    expect(inside!.nominalDeg).toBeCloseTo((angle * 180) / Math.PI, 6);
+    expect(find("side", hood).map(({ nominalDeg }) => nominalDeg)).toEqual([null, null]);
+  });
+
+  it("names corners that are not alike, and no diagonal where both ends are round", () => {
+    const aside = named({
+      shape: "square-to-round",
+      thickness: 2,
+      rectangularEnd: { length: 600, width: 450, measured: "inside" },
+      roundEnd: { diameter: 300, measured: "inside", offset: [80, 30] },
+      height: 350,
+      pieces: 2,
+    });
+    expect(find("corner", aside).map(({ what }) => what.split(",")[0])).toEqual([
+      "corner 1 of piece 1",
+      "corner 2 of piece 1",
+      "corner 1 of piece 2",
+      "corner 2 of piece 2",
+    ]);
+    expect(find("diagonal")).toEqual([]);
+    expect(find("corner")).toEqual([]);
   });
 });
 

@@ -57,8 +57,8 @@ describe("the steps beside the machine", () => {
     expect(words("first-measure")).toMatch(
       /Release the piece and support it\. Measure straight across from inside corner to inside corner/,
     );
-    expect(words("first-correct")).toMatch(/Lower the bending roll and bring the piece back/);
-    expect(words("unload")).toMatch(/Lower the bending roll, open the pinch and lift the piece out/);
+    expect(words("first-correct")).toMatch(/Lower the bending roll, bring the piece back/);
+    expect(words("unload")).toMatch(/Lower the bending roll, open the pinch and lift the piece off through its gap/);
   });
 
   it("say what hurts or spoils at each of them", () => {
@@ -109,7 +109,7 @@ describe("the steps beside the machine", () => {
     expect(step(steps, "second-raise").text).toMatch(
       /small edge's bearing \(now at the fixed end\).*large edge's \(at the drop end\)/,
     );
-    expect(step(steps, "turn").text).toContain("The small edge's bearing is now the one at the fixed end");
+    expect(step(steps, "turn").text).toContain("the small edge's bearing is now the one at the fixed end");
     expect(step(steps, "zero").text).toMatch(/the tilt \([\d.]+°, small end higher\) follows from/);
   });
 

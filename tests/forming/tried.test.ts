@@ -182,7 +182,7 @@ describe("the table to correct by without a screen", () => {
 
   it("goes with what is done with a blank past the cap", () => {
     const { text } = step(stepsAfter(), "first-correct");
-    expect(text).toMatch(/Is it below the “never below”: stop: do not roll on.*set it aside/);
+    expect(text).toMatch(/Below the “never below”: stop: do not roll on.*set it aside/);
   });
 });
 

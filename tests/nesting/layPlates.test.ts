@@ -295,6 +295,21 @@ describe("known answers", () => {
     ]);
   });
 
+  it.each([
+    [490, 490, 18],
+    [490, 735, 12],
+    [1000, 350, 8],
+    [740, 480, 12],
+    [700, 300, 18],
+  ])("blanks of %i × %i go %i at least on a plate of 3000 × 1500, as in rows and columns", (x, y, least) => {
+    const laid = layPlates(
+      [itemOf(rectangle(x, y), least)],
+      [stockOf(3000, 1500)],
+      options({ spacingMm: 10, edgeMm: 5 }),
+    );
+    expect(laid.plates.map((plate) => [plate.count, plate.placings.length])).toEqual([[1, least]]);
+  });
+
   it("without stock everything is left", () => {
     const laid = layPlates([itemOf(rectangle(100, 50), 2)], [], options());
     expect(laid.plates).toEqual([]);

@@ -105,3 +105,25 @@ it("a square end has its own corners in the list", () => {
   const [, ...corners] = block(printCsv(report, report.blanks[0]!), "corner of the cut edge");
   expect(corners.filter((row) => row[3] === "on the rectangular end")).toHaveLength(4);
 });
+
+it("has what is taped or struck in thirty-seconds beside inches, and never a bare fraction that reads as a date", () => {
+  const report = reportOf({ ...named(cone), units: "in" });
+  const csv = printCsv(report, report.blanks[0]!, "in");
+  const [names, ...checks] = block(csv, "tape check");
+  expect(names!.at(-1)).toBe("to the nearest 1/32");
+  expect(checks.length).toBeGreaterThan(5);
+  const head = block(csv, "title").filter(([name]) => /^(outer|inner) radius in/.test(name!));
+  expect(head.map((row) => row.at(-1))).toEqual([
+    "to the nearest 1/32: 19-11/16 in",
+    "to the nearest 1/32: 9-27/32 in",
+  ]);
+  for (const row of [...checks, ...head]) {
+    const [decimals, fraction] = row.slice(-2);
+    const [, whole, above, below] = /(?:^|: )(?:(\d+)-?)?(?:(\d+)\/(\d+))? in$/.exec(fraction!)!;
+    const inches = Number(whole ?? 0) + (below === undefined ? 0 : Number(above) / Number(below));
+    expect(Math.abs(inches - Number(decimals))).toBeLessThanOrEqual(1 / 64);
+  }
+  const cells = csv.split(/[\r\n,]+/);
+  expect(cells.filter((cell) => /^\d+(-\d+)?\/\d+$/.test(cell))).toEqual([]);
+  expect(printCsv(report, report.blanks[0]!)).not.toContain("1/32");
+});

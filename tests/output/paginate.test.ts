@@ -24,3 +24,15 @@ it("leaves no last page nearly empty", () => {
   expect(last).toBeGreaterThanOrEqual(3);
   expect(first).toBeGreaterThanOrEqual(last);
 });
+
+const led = (heightMm: number): Block => ({ ...block(heightMm), withNext: true });
+
+it("leaves neither a heading nor the words that it leads to without what they are about", () => {
+  // 60 + 5 + 5 + 40 mm and gaps: the last does not fit, so that heading and words go with it.
+  expect(counts([block(60), led(5), led(5), block(40)])).toEqual([1, 3]);
+  expect(counts([block(60), led(5), block(5), block(40)])).toEqual([3, 1]);
+});
+
+it("does not look for a page that holds what no page can", () => {
+  expect(counts([block(10), led(5), led(50), block(60)])).toEqual([3, 1]);
+});

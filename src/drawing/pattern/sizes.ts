@@ -129,8 +129,14 @@ export function dimensionLap(
 /** The upright rectangle of plate that the blank takes, as it lies. */
 export function dimensionOverall(board: Board, outline: readonly Vec2[], units: Units): void {
   const box = boxOf(outline);
-  const at = (pick: (p: Vec2) => number): Vec2 =>
-    outline.reduce((best, p) => (pick(p) > pick(best) ? p : best));
+  const at = (pick: (p: Vec2) => number): Vec2 => {
+    let [best, most] = [outline[0] as Vec2, -Infinity];
+    for (const p of outline) {
+      const value = pick(p);
+      if (value > most) [best, most] = [p, value];
+    }
+    return best;
+  };
   const drawn = board.extent();
   // Clear of the numbers still to come, and as close as the other dimensions allow.
   const beyond = (own: number, all: number): number[] => {

@@ -6,14 +6,14 @@ import type { BrakeRemark } from "../brakeRemarks.ts";
 import { COMMON_PRACTICE } from "../judge.ts";
 import { number } from "../say.ts";
 import { type LiftAsked, liftCautions, SHARP } from "./lifting.ts";
-import { type Figure, mm, type NoteBox, type PlanStep } from "./step.ts";
+import { type Figure, mm, type NoteBox, type PlanStep, taped } from "./step.ts";
 
 export const GUARDS =
   "Hands never between punch and die; the blank lifts quickly at a hit: keep face and arms out of its swing. Guards and the machine's manual come first.";
 
 /** What of the plan's remarks bites at one step, in sentences. */
 export const lookAt = ({ remarks }: BrakePlan, step: BrakeRemark["step"]): string[] =>
-  remarks.filter((one) => one.step === step).map(({ text }) => text);
+  remarks.filter((one) => one.step === step).map(({ atStep }) => atStep);
 
 /** What a strip is bent to for its lines: the middle of their angles, which are nearly the same. */
 const angleOf = ({ fromDeg, toDeg }: BrakeDepth): string => `${number((fromDeg + toDeg) / 2, 1)}°`;
@@ -54,7 +54,7 @@ function mark(asked: LiftAsked, plan: BrakePlan): PlanStep {
     id: "mark",
     phase: "set-up",
     title: "Dress and mark",
-    text: `Dress the edges. ${face}. The punch presses on the inside: the plate folds upwards, towards you. Scribe the ${lines} bend lines of each piece on the inside, by their distances along both edges from seam edge 1 (see the picture and the table). Write its number and the letter of its depth to each.${short ? ` Where a line is dashed there it is not bent: mark the end of its bent length, measured from the ${brakeEnds(item).from}.` : ""}`,
+    text: `Dress the edges. ${face}. The punch presses on the inside: the plate folds up, on both sides of a line. Scribe the ${lines} bend lines of each piece on the inside, by their distances along both edges from seam edge 1 (see the picture and the table). Write its number and the letter of its depth to each.${short ? ` Where a line is dashed there it is not bent: mark the end of its bent length, measured from the ${brakeEnds(item).from}.` : ""}`,
     figures: [],
     cautions: [SHARP, ...liftCautions(asked, "brake")],
     toNote: [],
@@ -69,10 +69,10 @@ function strongerPlate(
 ): string {
   const along = say.forceAlong(forceKNPerM);
   if (tensileMostMPa === null || forceLimitMostKN === null)
-    return `The greatest tensile strength of this plate is not known here, and sound plate may take more. With a certificate raise the limit in proportion to its tensile strength. Without one the ram may stop at the limit: ask for the strength of the plate before it is raised. Punch and die must be marked for ${along} or more, and for more in proportion.`;
+    return `The greatest tensile strength of this plate is not known here, and sound plate may take more. With a certificate raise the limit in proportion to its tensile strength. Without one the ram may stop at the limit: ask for the strength of the plate before it is raised. Apart from that limit punch and die must be marked to bear ${along} of their length or more, and for more in proportion.`;
   const [most, limit] = [say.strength(tensileMostMPa), say.force(forceLimitMostKN)];
   const raise = forceLimitMostKN > forceLimitKN;
-  return `The grade runs up to ${most}. ${raise ? `With a certificate raise the limit in proportion to its tensile strength. Without one the ram may stop at the limit in sound plate: look at die, plate and depth first, then raise it in small steps, never above ${limit}.` : "Sound plate may therefore stop the ram."} Punch and die must be marked for ${along} or more: that is for ${most}.`;
+  return `The grade runs up to ${most}. ${raise ? `With a certificate raise the limit in proportion to its tensile strength. Without one the ram may stop at the limit in sound plate: look at die, plate and depth first, then raise it in small steps, never above ${limit}.` : "Sound plate may therefore stop the ram."} Apart from that limit punch and die must be marked to bear ${along} of their length or more; that is for ${most}.`;
 }
 
 function tooling({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
@@ -93,7 +93,7 @@ function tooling({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
     id: "tooling",
     phase: "set-up",
     title: "Tooling and force",
-    text: `Die opening ${say.shops(plan.dieMm)} (this thickness wants at least ${say.length(plan.leastDieMm)}). It leaves an inside radius of about ${say.length(plan.insideRadiusMm)}. The strongest hit bends ${say.length(plan.longestHitMm)} and takes about ${hit} (constant ${used} to ${greatest}), in plate of ${tensile} tensile strength, the least of its grade. ${set} ${stronger}`,
+    text: `Die opening ${say.shops(plan.dieMm)} (this thickness wants at least ${say.length(plan.leastDieMm)}). It leaves an inside radius of about ${say.length(plan.insideRadiusMm)}. The strongest hit bends ${say.tape(plan.longestHitMm)} and takes about ${hit} (constant ${used} to ${greatest}), in plate of ${tensile} tensile strength, the least of its grade. ${set} ${stronger}`,
     figures: [
       { ...mm("die opening", plan.dieMm, COMMON_PRACTICE), ...own },
       mm("inside radius, about", plan.insideRadiusMm, COMMON_PRACTICE),
@@ -110,7 +110,7 @@ function tooling({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
         ["greatest force of a hit, about", plan.greatestForceKN, "kN"],
         ["force limit to set", plan.forceLimitKN, "kN"],
         ...(plan.forceLimitMostKN === null ? [] : [["force limit, at most", plan.forceLimitMostKN, "kN"]]),
-        ["force on punch and die", plan.forceKNPerM, "kN/m"],
+        ["load along punch and die", plan.forceKNPerM, "kN/m"],
       ].map(([label, value, unit]): Figure => ({ label, value, unit, basis: "groover-memory" }) as Figure),
     ],
     cautions: [GUARDS, ...look],
@@ -131,7 +131,7 @@ function strip({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
   const least = LEAST_STRIP[item.units ?? "mm"];
   const acrossMm = Math.max(least.acrossMm, STRIP_OPENINGS * plan.dieMm);
   const alongMm = Math.max(least.alongMm, STRIP_THICKNESSES * item.thicknessMm);
-  const size = `at least ${say.length(acrossMm)} across the line and ${say.length(alongMm)} along it`;
+  const size = `at least ${say.tape(acrossMm)} across the line and ${say.tape(alongMm)} along it`;
   const several = plan.depths.length > 1;
   const strips = several ? "a strip of the same plate for each angle" : "a strip of the same plate";
   return {
@@ -140,8 +140,8 @@ function strip({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
     title: several ? "Trial strips" : "Trial strip",
     text: `Cut ${strips}, ${size}. Its line lies to the rolling direction as on the blank. Bend it over the same die. Let the punch just touch the strip on the die: ram depths count from there. Go deeper little by little and note the depth that leaves the angle after springback: ${depthWords(plan)}. The table has the letter of each line. A bend angle is what the plate turns by, from flat; a protractor between the legs reads 180° less that: ${legWords(plan)}. Bent too far, take another strip and go less deep.${unlike(plan)}`,
     figures: [
-      mm("trial strip, across the line at least", acrossMm, COMMON_PRACTICE),
-      mm("trial strip, along the line at least", alongMm, COMMON_PRACTICE),
+      taped("trial strip, across the line at least", acrossMm, COMMON_PRACTICE),
+      taped("trial strip, along the line at least", alongMm, COMMON_PRACTICE),
     ],
     cautions: [],
     toNote: depthBoxes(plan, "ram depth"),

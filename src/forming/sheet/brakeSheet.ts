@@ -2,14 +2,17 @@ import type { PartAsked } from "../asked.ts";
 import { craneOf, type LiftAsked, withLifting } from "./lifting.ts";
 import { type BrakeEnds, brakeEnds } from "../brakeEnds.ts";
 import type { BrakePlan } from "../brakePlan.ts";
-import { AS_DRAWN, COMMON_PRACTICE } from "../judge.ts";
+import { fromSeam1 } from "../brakeLines.ts";
+import { linesWords, lineWords } from "../brakeThroat.ts";
+import { AS_DRAWN, COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { number } from "../say.ts";
 import { isPointed } from "../skin.ts";
 import { brakeSetUp, depthBoxes, GUARDS, lookAt } from "./brakeSetUp.ts";
 import { brakeTemplate, cornerCheck } from "./brakeTemplates.ts";
 import { INSPECT } from "./finish.ts";
 import { foldTips, middleLines } from "./foldTips.ts";
-import { mm, type NumberedStep, numbered, type PlanStep } from "./step.ts";
+import { type NumberedStep, numbered, type PlanStep, taped } from "./step.ts";
+import { feelerWords } from "./touch.ts";
 
 /** What becomes of the metal beyond the ends of lines that stop short. */
 const TIPS = {
@@ -21,8 +24,8 @@ const TIPS = {
 } as const;
 
 /** How a brake bends a part of a line only. */
-const shortHits = ({ from, towards }: BrakeEnds): string =>
-  `Bend those over the bent length in the table alone, from the ${from}: with a punch no longer than that, or with the ${towards} hung out past the end of punch and die.`;
+const shortHits = ({ towards }: BrakeEnds): string =>
+  `bend the bent length in the table alone, with a punch no longer than that, or with the ${towards} hung out past the end of punch and die.`;
 
 /** A piece so narrow that no hit finds room over the die. */
 const NO_LINES: PlanStep = {
@@ -35,6 +38,42 @@ const NO_LINES: PlanStep = {
   toNote: [],
   basis: COMMON_PRACTICE,
 };
+
+/** Which way the lines are gone through, and which side is behind: always that of the seam edge that is come from. */
+function orderWords({ lines }: BrakePlan): string {
+  const pieces = [...new Set(lines.map(({ piece }) => piece))];
+  const counts = pieces.map((piece) => lines.filter((one) => one.piece === piece).length);
+  const alike = new Set(counts).size === 1;
+  const [count = 0] = counts;
+  const behind = "side behind the punch, towards the frame";
+  if (Math.max(...counts) === 1) return `Seam edge 1 and its ${behind}.`;
+  const [first, then] = alike
+    ? [` (lines 1 to ${fromSeam1(count)})`, ` (lines ${count} to ${fromSeam1(count) + 1})`]
+    : ["", ""];
+  return `Go from seam edge 1 to the middle${first}, that edge’s ${behind}; then turn the piece and go from seam edge 2${then}, its side behind.`;
+}
+
+/** How deep plate reaches behind the punch at most, and for which lines the piece is turned once more. */
+function behindWords(
+  { item, say }: PartAsked,
+  { behind, throatMm }: BrakePlan,
+): Pick<PlanStep, "text" | "figures"> {
+  if (!behind) return { text: "", figures: [] };
+  const { inOrder, turned } = behind;
+  const other =
+    turned.length === 0
+      ? ""
+      : ` For ${linesWords(turned, item.pieces)} turn it the other way round: there the other side is shallower.`;
+  const room =
+    throatMm === null
+      ? ""
+      : ` Plate reaches about ${say.tape(inOrder.depthMm)} behind at most (${lineWords(inOrder, item.pieces)}), in a throat of ${say.shops(throatMm)}.`;
+  return {
+    text: other + room,
+    figures:
+      throatMm === null ? [] : [taped("plate behind the punch at most, about", inOrder.depthMm, DERIVED)],
+  };
+}
 
 function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
   const { item, say } = asked;
@@ -49,14 +88,16 @@ function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
   const template = brakeTemplate(asked);
   const ends = brakeEnds(item);
   const look = lookAt(plan, "bend");
+  const room = behindWords(asked, plan);
   return {
     id: "bend",
     phase: "bending",
     title: "Bend line by line",
-    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle (${range}), to the depth of its letter. Go from seam edge 1 to the middle. Then turn the piece and go from seam edge 2 to the middle. Underbend at first. Try the template after every few hits. ${template.words}.${short > 0 ? ` Where lines run nearer to each other than half the die opening they stop short of the ${ends.towards}, by up to ${say.length(short)}. ${shortHits(ends)} ${tips}` : ""}`,
+    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle (${range}): at first a little less deep than its letter, then, where the template shows it too flat, to the full depth. ${orderWords(plan)}${room.text} Try the template after every few hits. ${template.words}.${short > 0 ? ` Lines that run nearer to each other than half the die opening stop short of the ${ends.towards}, by up to ${say.tape(short)}: ${shortHits(ends)} ${tips}` : ""}`,
     figures: [
+      ...room.figures,
       ...(short > 0
-        ? [mm(`lines stop short of the ${ends.towards} by up to`, short, "metalforming-step-bending")]
+        ? [taped(`lines stop short of the ${ends.towards} by up to`, short, "metalforming-step-bending")]
         : []),
       ...template.figures,
     ],
@@ -105,9 +146,9 @@ function tackOf(asked: LiftAsked): PlanStep {
   const { seamGapMm: gapMm = 0, seamLapMm: lapMm = 0, pieces } = item;
   const edges =
     lapMm > 0
-      ? `the seam edges over each other by ${say.length(lapMm)}, as marked`
+      ? `the seam edges over each other by ${say.tape(lapMm)}, as marked`
       : gapMm > 0
-        ? `seam edges together to ${say.length(gapMm)}, by feeler`
+        ? `seam edges together to ${feelerWords(gapMm, say)}, by feeler`
         : "seam edges together";
   const left = gapMm > 0 ? " The gap is for the weld: leave it the same from end to end." : "";
   return {
@@ -115,7 +156,7 @@ function tackOf(asked: LiftAsked): PlanStep {
     phase: "tack and re-round",
     title: "Tack",
     text: `Stand the ${pieces === 1 ? "piece" : "pieces"} on a drawn outline of the larger end. Bring ${lapMm > 0 ? "" : "the "}${edges}. Set sound tacks from the middle outwards.${left}`,
-    figures: gapMm > 0 ? [mm("gap between the seam edges", gapMm, AS_DRAWN)] : [],
+    figures: gapMm > 0 ? [taped("gap between the seam edges", gapMm, AS_DRAWN)] : [],
     cautions: [
       "Hot work: fire watch and ventilation by local rules.",
       ...(pieces === 1 ? craneOf(asked) : []),

@@ -1,9 +1,10 @@
 import type { PartAsked } from "../asked.ts";
 import type { BrakePlan } from "../brakePlan.ts";
 import { number } from "../say.ts";
+import { roundTemplate } from "../inspection.ts";
 import { DERIVED } from "../judge.ts";
 import { isPipe } from "../skin.ts";
-import type { Figure } from "./step.ts";
+import { type Figure, taped } from "./step.ts";
 import { templateBrief, templateFigures } from "./touch.ts";
 
 /** What a part on the brake is tried by: one sentence, and its numbers. */
@@ -21,17 +22,10 @@ export interface BrakeTemplate {
 export function brakeTemplate(asked: PartAsked): BrakeTemplate {
   const { item, say } = asked;
   if (item.tightestRadiusMm === null) {
-    const radiusMm = item.insideDiameterMm.small / 2;
+    const { label, value: radiusMm } = roundTemplate(item);
     return {
-      words: `Template of the round end: ${say.length(radiusMm)} radius, on the inside, held in the plane of that end along its edge`,
-      figures: [
-        {
-          label: "template radius inside, round end, held in the plane of that end",
-          value: radiusMm,
-          unit: "mm",
-          basis: DERIVED,
-        },
-      ],
+      words: `Template of the round end: ${say.tape(radiusMm)} radius, on the inside, held in the plane of that end along its edge`,
+      figures: [taped(label, radiusMm, DERIVED)],
     };
   }
   const held = "Templates, on the inside, held square to the element line";

@@ -5,7 +5,7 @@ import { isPipe } from "../skin.ts";
 import { stopPlace } from "../stopPlace.ts";
 import { fixedEndRoomMm, isTurnedRound, leastRoom, type StopRoom } from "../stopRoom.ts";
 import type { RollSheetAsked } from "./asked.ts";
-import { mm, type PlanStep } from "./step.ts";
+import { mm, type PlanStep, taped } from "./step.ts";
 
 /** The least clear room where the stop is set, if the far side comes further past it than that while the piece is still open. */
 function tightRoom(asked: RollSheetAsked): StopRoom | null {
@@ -52,7 +52,7 @@ export function coneStop(asked: RollSheetAsked): PlanStep | null {
   const where =
     given === null
       ? "Set the stop for the small edge as close to the drop end as the closing of the yoke allows"
-      : `Set the stop for the small edge ${say.length(given)} from the drop end of the roll face: ${inMm > 0 ? `${say.length(inMm)} further in than its nearest place, so that the open piece has room before the yoke` : "its nearest place"}`;
+      : `Set the stop for the small edge ${say.tape(given)} from the drop end of the roll face: ${inMm > 0 ? `${say.length(inMm)} further in than its nearest place, so that the open piece has room before the yoke` : "its nearest place"}`;
   const nearest = roll?.coneAttachment?.clearRoom;
   const clear = nearest === undefined ? undefined : nearest + inMm;
   const room = clear === undefined ? "" : ` The clear room is ${say.length(clear)}.`;
@@ -64,7 +64,7 @@ export function coneStop(asked: RollSheetAsked): PlanStep | null {
     title: "Set the cone stop",
     text: `${where}. Grease it. The far side of the small end reaches ${say.length(reach)} past it when closed.${open ? ` While still open, at the first trial, it reaches ${say.length(open.pastMm)}, at ${say.length(open.highMm)} over the pinch.` : ""}${room}${other}`,
     figures: [
-      ...(given === null ? [] : [derived("stop from the drop end of the roll face", given)]),
+      ...(given === null ? [] : [taped("stop from the drop end of the roll face", given, DERIVED)]),
       derived("reach past the stop when closed", reach),
       ...(open
         ? [

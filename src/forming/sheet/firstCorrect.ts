@@ -23,8 +23,7 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
     title: "Correct the setting",
     text: `Gap wider than the window: give it and the ${isPipe(item) ? "raise" : "setting at the large edge"} to the trial correction. Lower the bending roll, bring the piece back to ${seamOrder(asked).first}, set the answer with the plate moving, and roll once more. Narrower: no further raise on this blank in this pass, and less for the next one. Below the “never below”: ${lower(PAST_CAP)}${table.length > 0 ? " Without a screen raise by the table for the gap that came out, and measure again: it is the careful way, the trial correction comes nearer." : ""}${isPipe(item) ? "" : " The large end decides: tilt brings in a small end still open, in the closing."}${atBearings(asked)}`,
     figures: [],
-    // That rolling on closes it further is said in the words.
-    cautions: [],
+    cautions: ["A blank closed too far is not opened again by rolling on."],
     toNote: [
       { label: "second raise, large edge", unit: "mm" },
       { label: "gap after it", unit: "mm" },
@@ -87,9 +86,13 @@ function byTable(table: readonly ZoneByHand[]): string {
 /** Where the settings after the first one are written down, and what they left. */
 const trialBoxes = (table: readonly ZoneByHand[]): NoteBox[] =>
   table.flatMap((one) => {
-    const head = table.length === 1 ? "" : `${listedZones(one.zones)}, `;
+    // That a raise is told at the large edge is in the words; zones are named instead.
+    const several = table.length > 1;
     return (table.length > FEW_SETTINGS ? ["2nd"] : ["2nd", "3rd"]).flatMap((which) => [
-      { label: `${head}${which} raise, large edge`, unit: "mm" },
+      {
+        label: several ? `${listedZones(one.zones)}: ${which} raise` : `${which} raise, large edge`,
+        unit: "mm",
+      },
       { label: "R after it, large end", unit: "mm" },
     ]);
   });

@@ -45,8 +45,10 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
           .map(([name, of]) => `${name}: ${templateBrief(item, say, of)}.`)
           .join(" ")}`;
   const text = large
-    ? `Release the piece and support it. Measure straight across from inside corner to inside corner of its seam edges: right is ${windows}. Never below ${caps} in this pass.${held}`
+    ? `Release the piece and support it. Measure straight across from inside corner to inside corner of its seam edges: right is ${windows} (the window). Never below ${caps} in this pass.${held}`
     : `Release the piece and support it. Hold the inside templates of the first pass, square to the element line, to ${templates.length <= 2 ? "it" : "every zone"}. Right is ${say.percent(from)} to ${say.percent(to)} of the final bend${boxed ? ", the radii beside the lines here" : ""}; never above ${say.percent(cap)}.${limits}`;
+  const at = (when: string, of: number) =>
+    templateFigures(item, of).map((one) => ({ ...one, label: `${one.label}, ${when}` }));
   return {
     id: "first-measure",
     phase: "first pass",
@@ -59,7 +61,9 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
         taped(`gap at the ${end}, never below`, capMm, DERIVED),
       ]),
       ...templates,
-      ...(large ? [] : windowFigures(item)),
+      ...(large
+        ? [...at("at the widest gap", from)]
+        : [...windowFigures(item), ...at("never tighter than", cap)]),
     ],
     cautions: ["Let nobody stand under or inside the piece while it is held only by the rolls."],
     toNote: [

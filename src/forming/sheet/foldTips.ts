@@ -5,7 +5,7 @@ import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { number } from "../say.ts";
 import { listed } from "../words.ts";
 import { GUARDS, lookAt } from "./brakeSetUp.ts";
-import { type Figure, mm, type PlanStep } from "./step.ts";
+import { type Figure, mm, type PlanStep, taped } from "./step.ts";
 
 /** The middle line of every corner of the first piece, or the two on both sides of its middle: " (lines 4 and 11)". */
 export function middleLines({ lines, zones }: BrakePlan): string {
@@ -35,7 +35,7 @@ function notThroughout({ say }: PartAsked, { tips, lines, zones }: BrakePlan): s
   const off = Math.max(...zones.map((zone) => zone.facetMm));
   const why = [
     ...(stopsShortMm > now
-      ? [`they would stop short by up to ${say.length(stopsShortMm)}, not ${say.length(now)}`]
+      ? [`they would stop short by up to ${say.tape(stopsShortMm)}, not ${say.tape(now)}`]
       : []),
     ...(facetMm > off
       ? [`flats would stand up to ${say.length(facetMm)} off the curve, not ${say.length(off)}`]
@@ -51,9 +51,9 @@ export function foldTips(asked: PartAsked, plan: BrakePlan): PlanStep[] {
   const { say } = asked;
   const { from } = brakeEnds(asked.item);
   const least = say.length(tips.leastDieMm);
-  const die =
-    tips.dieMm === null ? `one of ${least} or more` : `${say.length(tips.dieMm)} (at least ${least})`;
-  const longest = say.length(tips.longestMm);
+  const own = say.units === say.shopUnits ? {} : { inShop: say.shopUnits };
+  const die = tips.dieMm === null ? `one of ${least} or more` : `${say.shops(tips.dieMm)}, at least ${least}`;
+  const longest = say.tape(tips.longestMm);
   const most = tips.forceLimitMostKN;
   const raised =
     most !== null && most > tips.forceLimitKN ? `, never above ${say.force(most)} for stronger plate` : "";
@@ -65,14 +65,14 @@ export function foldTips(asked: PartAsked, plan: BrakePlan): PlanStep[] {
       text: `When all lines${plan.lines.some(({ piece }) => piece > 1) ? " of all pieces" : ""} are bent, change the die: ${die}. Set the force limit to ${say.force(tips.forceLimitKN)}${raised}. Fold a strip of the same plate over it first, ${stripWords(plan)}, and look for cracks on its outside. Then fold the tip of each corner along its middle line${middleLines(plan)}, from where the bent length ends: ${longest} at most. Use a punch no longer than the fold, or hang the ${from} out past the end of punch and die. Short hits, a little at a time, with no depth of their own, until its two flats stand as checked in the next step.${notThroughout(asked, plan)}`,
       figures: [
         mm("die for the tips, opening at least", tips.leastDieMm, COMMON_PRACTICE),
-        ...(tips.dieMm === null ? [] : [mm("die for the tips", tips.dieMm, COMMON_PRACTICE)]),
-        mm("longest fold", tips.longestMm, "metalforming-step-bending"),
+        ...(tips.dieMm === null ? [] : [{ ...mm("die for the tips", tips.dieMm, COMMON_PRACTICE), ...own }]),
+        taped("longest fold", tips.longestMm, "metalforming-step-bending"),
         ...[
           ["force limit to set for the tips", tips.forceLimitKN],
           ...(most === null ? [] : [["force limit for the tips, at most", most]]),
         ].map(([label, value]): Figure => ({ label, value, unit: "kN", basis: "groover-memory" }) as Figure),
         ...(tips.throughout.stopsShortMm > tips.longestMm
-          ? [mm("lines over that die would stop short by up to", tips.throughout.stopsShortMm, DERIVED)]
+          ? [taped("lines over that die would stop short by up to", tips.throughout.stopsShortMm, DERIVED)]
           : []),
       ],
       cautions: [GUARDS, ...lookAt(plan, "tips")],
@@ -81,6 +81,7 @@ export function foldTips(asked: PartAsked, plan: BrakePlan): PlanStep[] {
           label: "die for the tips, used",
           unit: "mm",
           ...(tips.dieMm !== null && { planned: tips.dieMm }),
+          ...own,
         },
         { label: "force limit set", unit: "kN", planned: tips.forceLimitKN },
       ],

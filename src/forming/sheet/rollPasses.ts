@@ -2,17 +2,18 @@ import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { seamOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
+import { raiseSteps } from "./raiseSteps.ts";
 import { carriedOver } from "./carriedOver.ts";
 import { expectedFirst } from "./expectedFirst.ts";
 import { firstMeasure } from "./firstMeasure.ts";
 import { firstCorrect } from "./firstCorrect.ts";
 import { settingBoxes } from "./settingBoxes.ts";
 import { settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
-import type { PlanStep } from "./step.ts";
+import { type PlanStep, taped } from "./step.ts";
 import { firstByTrials, secondByTrials, secondTold } from "./byTrials.ts";
 import { zonesBack, zonesOn } from "./zoneChange.ts";
 import { stillOpen } from "./stillOpen.ts";
-import { feelerWords, templateBrief, templateFigures } from "./touch.ts";
+import { feelerWords, gapWindows, templateBrief, templateFigures } from "./touch.ts";
 
 /** The same in short, where the first raise has said why. */
 const RAISE_AGAIN = "Raise only while the plate travels; never roll backwards at setting.";
@@ -29,9 +30,11 @@ const PRESSURE =
 const ownSetting = ({ tried }: RollSheetAsked): string =>
   tried ? "in the table of settings" : "as in the boxes";
 
-/** The same raise put on over another length of plate leaves another gap. */
-const smallSteps = ({ say }: RollSheetAsked): string =>
-  `Small steps are ${say.units === "mm" ? "5 mm" : "3/16 in"} or less on the scale, both bearings by turns and in proportion, so that both arrive together. Note how far the plate had gone when the whole raise was on, and take as long over every blank.`;
+/** Where one setting serves all round. */
+function startOf({ settings }: RollSheetAsked, id: "trial" | "finished") {
+  const [zone, other] = settings?.zones ?? [];
+  return (!other && zone?.passes.find((pass) => pass.id === id)?.start) || null;
+}
 
 function raise(asked: RollSheetAsked): PlanStep {
   const { settings, noSettings, say } = asked;
@@ -42,14 +45,18 @@ function raise(asked: RollSheetAsked): PlanStep {
     phase: "first pass",
     title: "Raise for the first pass",
     text: words
-      ? `With the plate moving raise in small steps to ${words}. ${smallSteps(asked)} This first trial stays short of the window on purpose${expected.text}. Correct the setting by what came out.`
+      ? `With the plate moving raise in small steps to ${words}. ${raiseSteps(asked, startOf(asked, "trial"), "trial")} This first trial stays short of the window on purpose${expected.text}.`
       : `With the plate moving raise in small steps, try the template, and raise again${noSettings === null ? "" : ` (${noSettings})`}.`,
     figures: settings ? [...settingFigures(settings, "trial"), ...expected.figures] : [],
     cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial") : [])],
     toNote: settingBoxes(asked, "trial"),
     basis: settings ? DERIVED : COMMON_PRACTICE,
   };
-  return firstByTrials(asked, plan, `With the plate moving raise in small steps. ${smallSteps(asked)}`);
+  return firstByTrials(
+    asked,
+    plan,
+    `With the plate moving raise in small steps. ${raiseSteps(asked, null, "trial")}`,
+  );
 }
 
 function through(asked: RollSheetAsked): PlanStep {
@@ -60,9 +67,8 @@ function through(asked: RollSheetAsked): PlanStep {
     id: "first-through",
     phase: "first pass",
     title: "Roll from seam edge to seam edge",
-    text: `Roll on towards the bending roll up to ${order.second}. Keep the element lines parallel to the rolls all the way${isPipe(item) ? "" : ", and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.length(arm)}`}: the second pass bends it. ${zonesOn(settings, "trial", order)}Stop where the piece can still pass over the top roll.`,
-    figures:
-      arm === undefined ? [] : [{ label: "straight lead, about", value: arm, unit: "mm", basis: DERIVED }],
+    text: `Roll on towards the bending roll up to ${order.second}. Keep the element lines parallel to the rolls all the way${isPipe(item) ? "" : ", and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.tape(arm)}`}: the second pass bends it. ${zonesOn(settings, "trial", order)}Stop before ${order.second} leaves the pinch.`,
+    figures: arm === undefined ? [] : [taped("straight lead, about", arm, DERIVED)],
     cautions: [rising(asked), OVERLAP],
     toNote: [
       { label: "gone, when all raise was on", unit: "mm" },
@@ -80,6 +86,20 @@ export const firstPassSteps = (asked: RollSheetAsked): (PlanStep | null)[] => [
   firstCorrect(asked),
 ];
 
+/** How a piece between its passes comes off the top roll: through its gap, where that is wide enough at both ends. */
+function wayOff({ item, roll, say }: RollSheetAsked): string {
+  const gaps = gapWindows(item);
+  const over = "over the drop end, the yoke open";
+  if (!roll || gaps.length === 0)
+    return `through its gap, where that is wider than the top roll at both ends, else ${over}`;
+  const { topDiameter } = roll.rolls;
+  // What is past the window is still to be taken off, down to the cap.
+  const narrowest = Math.min(...gaps.map(({ capMm }) => capMm));
+  return narrowest > topDiameter
+    ? `through its gap, wider at both ends than the top roll (${say.length(topDiameter)})`
+    : `${over}: its gap may be narrower than the top roll (${say.length(topDiameter)})`;
+}
+
 const allOf = ({ pieces, quantity }: RollSheetAsked["item"]): string =>
   pieces * quantity === 2 ? "both blanks" : `all ${pieces * quantity} blanks`;
 
@@ -94,7 +114,7 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       id: "unload",
       phase: "turning the job round",
       title: "Unload",
-      text: `Lower the bending roll, open the pinch and lift the piece out.${lot && !pipe ? ` Make the first pass of ${allOf(item)} of the lot before the stop is moved.` : ""}`,
+      text: `Lower the bending roll, open the pinch and lift the piece off ${wayOff(asked)}.${lot && !pipe ? ` Make the first pass of ${allOf(item)} of the lot before the stop is moved.` : ""}`,
       figures: [],
       cautions: [PRESSURE],
       toNote: [],
@@ -106,9 +126,11 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       title: "Turn the job round",
       text: pipe
         ? `Turn the piece end for end so that ${order.second} leads. Lower the bending roll and set it parallel again.`
-        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.length(stopMm)})`}. Lower the bending roll, set it parallel, then tilt it the other way: the small edge's bearing is now the one at the fixed end; the readings at 0 stay. Load with the inside up and the small edge on the stop: now ${order.second} lies ahead. Lay that edge over the bending roll, in its groove.`,
+        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before (${say.tape(stopMm)})`}. Lower the bending roll, set it parallel, then tilt it the other way: the small edge's bearing is now the one at the fixed end; the readings at 0 stay. Put the piece on the way it came off, the inside up and the small edge on the stop: now ${order.second} lies ahead. Lay that edge over the bending roll, in its groove, and pinch as before.`,
       figures: [],
-      cautions: ["The piece is springy and awkward now: slings so that it cannot roll or spring open."],
+      cautions: [
+        `The piece is springy and awkward now: slings so that it cannot roll or spring open.${pipe ? "" : " It must not strike the machine at this end either: watch the first turn by hand jog."}`,
+      ],
       toNote: pipe
         ? []
         : [{ label: "stop from fixed end", unit: "mm", ...(stopMm === null ? {} : { planned: stopMm }) }],

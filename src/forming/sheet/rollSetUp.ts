@@ -11,6 +11,7 @@ import { heaviestKg, isHeavy, liftCautions, SHARP } from "./lifting.ts";
 import { ROLL_ENDS } from "./rollEnds.ts";
 import { dressingFigures, dressingWords } from "./dressing.ts";
 import { mm, type PlanStep } from "./step.ts";
+import { templateFigures } from "./touch.ts";
 
 const step = (one: Omit<PlanStep, "phase" | "basis" | "toNote"> & Partial<PlanStep>): PlanStep => ({
   phase: "set-up",
@@ -45,7 +46,7 @@ function edges(asked: RollSheetAsked): PlanStep {
   return step({
     id: "edges",
     title: "Dress and mark",
-    text: `${bevel(asked)}Dress all edges free of dross and burrs.${pipe ? "" : ` Make the small edge smooth: it slides ${say.length(slide)} along the stop in one pass.`} Mark seam edges 1 and 2 as on the picture of the blank. Scribe the element lines on the inside face: at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)} Have at hand: the inside templates of first pass and closing, tape, straightedge${(item.seamGapMm ?? 0) > 0 ? ", feeler blade" : ""}.`,
+    text: `${bevel(asked)}Dress all edges free of dross and burrs.${pipe ? "" : ` Smooth the small edge: it slides ${say.length(slide)} along the stop in one pass.`} Mark seam edges 1 and 2 as on the picture of the blank. Scribe the element lines on the inside face: at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)} Tape the blank against its card. At hand: the inside templates of first pass and closing (${templateFigures(item, 1).length * 2}), tape, straightedge${(item.seamGapMm ?? 0) > 0 ? ", feeler blade" : ""}.`,
     figures: [
       ...dressingFigures(item),
       ...(pipe ? [] : [mm("small edge slides along the stop", slide, COMMON_PRACTICE)]),
@@ -59,7 +60,7 @@ function bevel(asked: RollSheetAsked): string {
   const dressing = dressingWords(asked);
   return dressing === ""
     ? ""
-    : `Bevel both ends level: take ${dressing}${asked.item.cone ? "" : " (where the wall leans outwards, off the other face)"}, along the wall: the square cut stands over there.${asked.item.trimAllowance ? "" : " The other face still lacks as much: this blank has no allowance for it."} `;
+    : `Bevel both ends level: take ${dressing}${asked.item.cone ? "" : " (where the wall leans outwards, off the other face)"}, along the wall: the square cut stands over there.${asked.item.trimAllowance ? "" : " The other face still lacks as much (no allowance)."} `;
 }
 
 /** Where the slant takes more than half the rolls: by trim, if the machine has any. */
@@ -78,11 +79,11 @@ function pinch({ item, roll }: RollSheetAsked): PlanStep {
     ? "Set the pinch parallel."
     : half
       ? trimWords(roll.pinchTrim)
-      : "Set the pinch parallel: the slant takes no more than half the rolls, and their crown usually lets the small end go free.";
+      : "Set the pinch parallel: the slant takes no more than half the rolls, and their crown usually frees the small end.";
   return step({
     id: "pinch",
     title: "Set the pinch",
-    text: `${trim} Pinch only as hard as drives the ${pipe ? "plate" : "large edge"}: with the rolls stopped the blank can still be moved by hand.`,
+    text: `${trim} Pinch only as hard as drives the ${pipe ? "plate" : "large edge"}: the blank can still be moved by hand.`,
     figures: [],
     cautions: [GUARDS, "Move the blank by hand only with the rolls stopped."],
     toNote: [
@@ -151,7 +152,7 @@ function align(asked: RollSheetAsked): PlanStep {
   return step({
     id: "align",
     title: "Load and align",
-    text: `A blank weighs ${say.mass(heaviest)}; its longest element is ${say.length(item.slantMm.longest)}. Lower the bending roll and open the pinch. Lay the blank in, inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll. Lay it square in the groove along that roll; where there is none, square to the rolls as the machine's manual has it.`,
+    text: `A blank weighs ${say.mass(heaviest)}; its longest element is ${say.length(item.slantMm.longest)}. Lower the bending roll and open the pinch. Lay the blank in, inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll. Lay it square in that roll's groove; where there is none, square to the rolls by the machine's manual.`,
     figures: [{ label: "mass of the heaviest blank", value: heaviest, unit: "kg", basis: DERIVED }],
     cautions: [
       `${isHeavy(asked) ? "Crane or hoist, and support" : "Support the blank"} on both sides of the rolls.`,

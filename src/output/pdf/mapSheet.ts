@@ -1,7 +1,9 @@
+import { boxOf, touch } from "../../drawing/box.ts";
 import { capital } from "../../drawing/capital.ts";
 import { checkDistance, checkUnit, fixed } from "../../drawing/format.ts";
 import { thickness } from "../../drawing/thickness.ts";
 import { LAP_TO_HERE } from "../../drawing/pattern/lapLine.ts";
+import type { Box } from "../../drawing/model.ts";
 import { distance2, type Vec2 } from "../../geometry/vector.ts";
 import type { Blank, Report } from "../../report/report.ts";
 import { checkBars } from "./checkBars.ts";
@@ -12,6 +14,7 @@ import { printable } from "./printable.ts";
 import type { PointOnTemplate } from "./pointPicture.ts";
 import { POINT_STEPS, pointFact } from "./pointWords.ts";
 import type { Template } from "./template.ts";
+import { ORIGIN_NAME } from "./templateOrigin.ts";
 import { sheetMap } from "./sheetMap.ts";
 import { shareFact, shareSteps } from "./shareWords.ts";
 import { readingPaper } from "./tilePaper.ts";
@@ -119,9 +122,23 @@ function facts({
     `${tiles.length} ${tiles.length === 1 ? "sheet" : "sheets"} of ${layout.paper.name}${lying}, ${tiling.rows} rows of ${tiling.columns}${none}.${turned}`,
     ...(template.share ? [shareFact(template.share, whole)] : []),
     ...(points ? [pointFact(template.lineName)] : []),
-    `The edge to cut is the middle of the wide line. Narrow lines are ${template.lineName}${template.lineName === "bend lines" ? `, each with its number and bend; dashed where a hit stops short` : ", numbered as in the marking table"}${template.share ? ", with the numbers of all lines that they become" : ""}.${template.labels.some(({ text }) => text.endsWith(LAP_TO_HERE)) ? LAP_WORDS : ""}${template.labels.some(({ text }) => endsInStop(text)) ? ENDS_IN_STOP_WORDS : ""}`,
+    `The edge to cut is the middle of the wide line. Narrow lines are ${template.lineName}${template.lineName === "bend lines" ? `, each with its number and bend; dashed where a hit stops short` : ", numbered as in the marking table"}${template.share ? ", with the numbers of all lines that they become" : ""}.${template.labels.some(({ text }) => text.endsWith(LAP_TO_HERE)) ? LAP_WORDS : ""}${template.labels.some(({ text }) => endsInStop(text)) ? ENDS_IN_STOP_WORDS : ""}${originWords(template, tiling)}`,
     ...(mark === undefined ? [] : [`Made from: ${mark}.`]),
   ];
+}
+
+/** Where the cross at the marking table's nought is found: on a sheet, or on the map alone. */
+function originWords({ origin }: Template, { tiles, leftOut }: Tiling): string {
+  if (!origin) return "";
+  const isIn = (box: Box): boolean => touch(box, boxOf([origin]));
+  const where = tiles.some(({ field }) => isIn(field))
+    ? ""
+    : leftOut.some(({ core }) => isIn(core))
+      ? ", on the map alone, for no sheet is printed there"
+      : undefined;
+  return where === undefined
+    ? ""
+    : ` The cross “${ORIGIN_NAME}” is where the marking table’s x and y begin${where}.`;
 }
 
 /** What a sheet that is left out would have held. */

@@ -74,10 +74,8 @@ function lay(
   };
   const queue = [...blocks];
   for (let block = queue.shift(); block !== undefined; block = queue.shift()) {
-    const next = queue[0];
     const bottom = foot();
-    const needed =
-      block.height(widthMm) + (block.withNext && next ? gap + leastOf(next, widthMm, bottom - area.y) : 0);
+    const needed = leastWith(block, queue, { widthMm, roomMm: bottom - area.y, gap });
     if (y + needed <= bottom || (pages.at(-1)?.length === 0 && !block.split)) {
       put(block);
       continue;
@@ -94,6 +92,25 @@ function lay(
     }
   }
   return pages.filter((page) => page.length > 0);
+}
+
+/**
+ * What a block wants on a page: its height with those after it that it is not left without, of which one may lead to the
+ * next, as a heading to the words over a table. Where no page holds them together, its own height.
+ */
+function leastWith(
+  block: Block,
+  after: readonly Block[],
+  { widthMm, roomMm, gap }: { widthMm: number; roomMm: number; gap: number },
+): number {
+  const own = block.height(widthMm);
+  let [all, leads] = [own, block.withNext];
+  for (const next of after) {
+    if (!leads) break;
+    all += gap + (next.withNext ? next.height(widthMm) : leastOf(next, widthMm, roomMm));
+    leads = next.withNext;
+  }
+  return all > roomMm ? own : all;
 }
 
 /** Height of the first part of a block that may stand under a heading. */

@@ -4,9 +4,11 @@ import { flatten } from "../../drawing/flatten.ts";
 import { type Box, circle, type Shape, type StrokeKind } from "../../drawing/model.ts";
 import type { Vec2 } from "../../geometry/vector.ts";
 import type { Lettering, Pdf } from "./document.ts";
+import { mapNumbers } from "./mapNumbers.ts";
 import { type Frame, onSheet } from "./pen.ts";
 import type { PointOnTemplate } from "./pointPicture.ts";
 import type { Template } from "./template.ts";
+import { ORIGIN_NAME } from "./templateOrigin.ts";
 import type { Tiling } from "./tiles.ts";
 
 interface Mapped {
@@ -86,7 +88,52 @@ export function sheetMap(pdf: Pdf, { template, tiling, points, from, room }: Map
     taken.push(free.box);
     label(pdf, mark, free.place, { capMm: 1.8 });
   }
+  if (template.origin) originOnMap(pdf, template.origin, { box, frame, taken });
+  if (!points)
+    for (const { text, places } of mapNumbers(template.marked)) {
+      const free = places
+        .map((p) => onSheet(frame, p))
+        .map((place) => ({ place, box: roomOf(pdf, text, place, NUMBER.capMm, true) }))
+        .find(({ box: one }) => !taken.some((other) => meet(one, other)));
+      if (!free) continue;
+      taken.push(free.box);
+      label(pdf, text, free.place, { ...NUMBER, anchor: "middle" });
+    }
   return from[1] + height(box) / unit;
+}
+
+/** Lettering of a line's number on the map. [mm of paper] */
+const NUMBER = { capMm: 1.6 };
+/** Half the arms of the cross at the marking table's nought, and from its middle to its name. [mm of paper] */
+const NOUGHT = { armMm: 2, asideMm: 2.5 };
+
+/** The cross where the marking table's x and y begin, where that lies among the sheets: of a turned pattern it may not. */
+function originOnMap(
+  pdf: Pdf,
+  origin: Vec2,
+  { box, frame, taken }: { box: Box; frame: Frame; taken: Box[] },
+): void {
+  const { left, right, bottom, top } = box;
+  const [x, y] = origin;
+  if (x < left || x > right || y < bottom || y > top) return;
+  const at = onSheet(frame, origin);
+  const arm = NOUGHT.armMm;
+  pdf.line([at[0] - arm, at[1]], [at[0] + arm, at[1]], { widthMm: 0.2 });
+  pdf.line([at[0], at[1] - arm], [at[0], at[1] + arm], { widthMm: 0.2 });
+  const long = pdf.width(ORIGIN_NAME, NUMBER);
+  const aside = NOUGHT.asideMm;
+  const places: Vec2[] = [
+    [at[0] + 1, at[1] - aside],
+    [at[0] + 1, at[1] + aside],
+    [at[0] - long - 1, at[1] - aside],
+    [at[0] - long - 1, at[1] + aside],
+  ];
+  const free = places
+    .map((place) => ({ place, box: roomOf(pdf, ORIGIN_NAME, place, NUMBER.capMm) }))
+    .find(({ box: one }) => !taken.some((other) => meet(one, other)));
+  if (!free) return;
+  taken.push(free.box);
+  label(pdf, ORIGIN_NAME, free.place, NUMBER);
 }
 
 /** Places for the name of a sheet within its cell of the grid: the middle first, then towards the sides and corners. [mm of paper] */

@@ -9,6 +9,8 @@ export interface Cell {
   readonly text: string | readonly Run[];
   /** Over so many columns. */
   readonly span?: number;
+  /** Its own, in place of its column's. */
+  readonly align?: "left" | "right";
   /** So many lines to write on, side by side. */
   readonly toWrite?: number;
 }
@@ -103,10 +105,10 @@ function rowsBlock(pdf: Pdf, table: Table, shared: Shared): Block {
   const cellsOf = (cells: readonly Cell[], width: number, bold: boolean) => {
     let column = 0;
     let x = 0;
-    return cells.map(({ text, span = 1, toWrite = 0 }) => {
+    return cells.map(({ text, span = 1, align = columns[column]?.align ?? "left", toWrite = 0 }) => {
       const wide = across(column, column + span, width);
       const runs = typeof text === "string" ? [{ text, bold }] : text;
-      const block = paragraph(pdf, runs, { capMm, align: columns[column]?.align ?? "left" });
+      const block = paragraph(pdf, runs, { capMm, align });
       const placed = { block, x, wide, toWrite };
       column += span;
       x += wide;

@@ -14,6 +14,7 @@ import { contourOf, markPlace, markWords } from "../contour.ts";
 import { hitLines, lineText } from "./numberedLines.ts";
 import { type Share, shareBlank, type ShareKind } from "./share.ts";
 import { isOn, type Marked, shareLines } from "./shareLines.ts";
+import { drawOrigin, originOf } from "./templateOrigin.ts";
 import type { Piece } from "./tiles.ts";
 
 /** One blank at full size, as it is laid on the plate. */
@@ -26,6 +27,10 @@ export interface Template {
   /** Outline, and lines within it, as straight pieces. */
   readonly edges: readonly Piece[];
   readonly lines: readonly Piece[];
+  /** The same lines with what is written along each. */
+  readonly marked: readonly Marked[];
+  /** Where the marking table's x and y begin, told by a cross; undefined on a share, which is laid several times. */
+  readonly origin: Vec2 | undefined;
   /** Corners of the outline, P1 … counter-clockwise. */
   readonly corners: readonly Vec2[];
   /** What the lines are: "element lines", "bend lines". */
@@ -96,6 +101,8 @@ export function templateOf(report: Report, asLaid: Blank, turnedDeg = 0, share?:
   upArrow(board, rows, `${endsOf(edges)[1]?.name ?? "point"} up`);
   const which = share ? `, ${SHARE_WORDS[share.kind]}` : "";
   writeMark(board, markWords(report, blank) + which, blank);
+  const origin = originOf(asLaid);
+  if (!share) drawOrigin(board, origin, turn);
 
   return {
     share,
@@ -106,6 +113,8 @@ export function templateOf(report: Report, asLaid: Blank, turnedDeg = 0, share?:
     labels: board.labels,
     edges: blank.outline.map((p, i): Piece => [p, blank.outline[(i + 1) % blank.outline.length] as Vec2]),
     lines: marked.map(({ from, to }): Piece => [from, to]),
+    marked,
+    origin: share ? undefined : turn(origin),
     corners,
     lineName: own?.name ?? (hits ? "bend lines" : "element lines"),
   };

@@ -34,6 +34,8 @@ export async function startBench(place: HTMLElement): Promise<void> {
   const id = first.part["shape"];
   if (!isShapeId(id)) throw new RangeError(`shape: ${JSON.stringify(id)}`);
   setRoot(place.dataset["root"] ?? "");
+  // The bench asks for them again once it stands, and says so where they do not come.
+  import("./PartViews.svelte").catch(() => undefined);
   const binder = siteHref("/");
   const [partKey, shopKey] = [draftKey(binder, first.name), keyOf(binder, "shop")];
   const [answer, shape, kept] = await Promise.all([

@@ -15,10 +15,16 @@ const ours = (...paths: readonly string[]): string[] =>
 const START = ours("site/bench/start.ts");
 /** What every shape takes. */
 const SHAPES = ours("shapes/shape.ts", "shapes/words.ts", "shapes/limits.ts", "geometry/rim.ts");
+/** What is drawn beside the form: on its way as soon as it begins. */
+const VIEWS = ours("site/bench/PartViews.svelte");
 /** What it loads by itself as soon as it stands. */
 const VERDICT = ours("report/formed.ts", "site/bench/withReport.ts");
+/** What a verdict is joined by: it is asked for with it or right after. */
+const JOINING = ours("forming/onMachine.ts", "site/bench/ownTrials.ts", "site/bench/cares.ts");
+/** Files, links and the tray: loaded by itself too. */
+const FILING = ours("site/bench/files/filing.ts");
 /** What comes without a verdict. */
-const WITHOUT = ours("site/bench/files/filing.ts", "site/pdf/startPdf.ts");
+const WITHOUT = [...FILING, ...ours("site/pdf/startPdf.ts")];
 /** Scripts that a page runs without a bench: they load nothing that is made for benches. */
 const PAGES = ours(
   "site/bench/open.ts",
@@ -40,32 +46,38 @@ function closure(modules: Modules, ids: readonly string[]): ReadonlySet<string> 
   return seen;
 }
 
-const CHUNKS = ["shared", "bench", "forming", "verdict"] as const;
+const CHUNKS = ["shared", "bench", "views", "filing", "forming", "verdict"] as const;
 type Chunk = (typeof CHUNKS)[number];
 
 /** The chunk that a module goes into; undefined for what is neither begun with nor loaded by itself. */
 function chunkOf(): (id: string, modules: Modules) => Chunk | undefined {
-  let known: Readonly<Record<"start" | "verdict" | "without" | "pages", ReadonlySet<string>>> | undefined;
+  let known:
+    | Readonly<Record<"start" | "views" | "filing" | "verdict" | "without" | "pages", ReadonlySet<string>>>
+    | undefined;
   return (id, modules) => {
     known ??= {
       start: closure(modules, [...START, ...SHAPES]),
-      verdict: closure(modules, VERDICT),
+      views: closure(modules, VIEWS),
+      filing: closure(modules, FILING),
+      verdict: closure(modules, [...VERDICT, ...JOINING]),
       without: closure(modules, WITHOUT),
       pages: closure(modules, PAGES),
     };
-    const { start, verdict, without, pages } = known;
+    const { start, views, filing, verdict, without, pages } = known;
     // What is asked for by its name is a chunk of its own.
     if ([...START, ...VERDICT].includes(id)) return undefined;
     if (id.includes("/node_modules/"))
       return start.has(id) && /\/node_modules\/(?:svelte|esm-env|clsx)\//.test(id) ? "bench" : undefined;
     if (start.has(id)) return pages.has(id) ? "shared" : "bench";
+    if (views.has(id)) return pages.has(id) ? "shared" : "views";
+    if (filing.has(id)) return pages.has(id) ? "shared" : "filing";
     if (verdict.has(id) && !without.has(id)) return pages.has(id) ? "forming" : "verdict";
     return undefined;
   };
 }
 
 /** Scripts that come by themselves, and the one that a hand on a drawing waits for, each named after its module. */
-const IN_HASTE = /\/(?:start|formed|withReport|filing|d3Zoom)\.[^/]*$/;
+const IN_HASTE = /\/(?:start|views|formed|withReport|filing|d3Zoom)\.[^/]*$/;
 
 /**
  * What is fetched along with a script that is loaded later on, before the script itself says so: for one in haste all it takes,

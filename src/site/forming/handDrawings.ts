@@ -9,18 +9,35 @@ import { HAND_PAIR, HAND_PAPER } from "./papers.ts";
 const MOST_MM = 58;
 
 /** How far to close the part-rolled end, and the true-length diagram of the layout by hand, as far as they are low enough for the foot of a sheet. */
-export const handDrawings = (report: Report): Drawing[] =>
-  drawn(report).filter((one) => svgPen(one).heightMm <= MOST_MM);
+export const handDrawings = (report: Report): Drawing[] => low(report).map(({ drawing }) => drawing);
 
-function drawn(report: Report): Drawing[] {
+/** What they are for. */
+export const handHeading = (report: Report): string =>
+  [...new Set(low(report).map(({ purpose }) => purpose))].join("; ");
+
+interface ByHand {
+  readonly drawing: Drawing;
+  readonly purpose: string;
+}
+const CLOSING = "How far to close the first pass";
+const LAYOUT =
+  "True lengths for the layout by hand: an element is as long as the sloping line over its plan length";
+
+const low = (report: Report): ByHand[] =>
+  drawn(report).filter(({ drawing }) => svgPen(drawing).heightMm <= MOST_MM);
+
+function drawn(report: Report): ByHand[] {
   const own = report.blanks.filter(({ sameAs }) => sameAs === null);
   const rolled = report.forming.route === "roll";
   const sketch = rolled ? closureSketch(report, { paper: HAND_PAPER }) : null;
   // All lines of a right cone have one length: the sketch says more.
-  if (sketch && report.cone) return [sketch];
+  if (sketch && report.cone) return [{ drawing: sketch, purpose: CLOSING }];
   const wanted = own.length + (sketch ? 1 : 0);
   const paper = wanted > 1 ? HAND_PAIR : HAND_PAPER;
-  const diagrams = own.map((blank) => trueShapeDrawing(report, { paper, blank }));
+  const diagrams = own.map((blank) => ({
+    drawing: trueShapeDrawing(report, { paper, blank }),
+    purpose: LAYOUT,
+  }));
   const closing = sketch && closureSketch(report, { paper });
-  return [...(closing ? [closing] : []), ...diagrams].slice(0, 2);
+  return [...(closing ? [{ drawing: closing, purpose: CLOSING }] : []), ...diagrams].slice(0, 2);
 }

@@ -6,7 +6,7 @@ import { explainedIn, type Glossary } from "./rollWords.ts";
 import { gridOf } from "./planned.ts";
 import { byHandRows } from "./byHandWords.ts";
 import { cardHigh, FIELDS, type PaperName, type Taken, wordsHigh } from "./stepRoom.ts";
-import { type Side, sidesOf, type StepType } from "./stepSides.ts";
+import { isLarge, type Side, sidesOf, type StepType, WORDS_NEXT } from "./stepSides.ts";
 import { onBoth, type RoomMm, typesIn } from "./typesIn.ts";
 
 /** Of the page's own styles for print: headings, the caution, what is to be looked at first, and small print. */
@@ -17,7 +17,7 @@ const TYPES = {
   notes: { points: 7.5, leading: 1.2 },
 } as const;
 /** Title line of a side; frame and padding of a box; between blocks; a line of small print at the foot. [mm] */
-const HEAD = { titleMm: 10, boxMm: 4, gapMm: 1.5, footMm: 5, spareMm: 2 };
+const HEAD = { titleMm: 10, boxMm: 4, gapMm: 1.5, footMm: 5, spareMm: 3 };
 
 /** One side of the printed sheet of steps. */
 export interface PrintedSide {
@@ -68,7 +68,7 @@ function frontRoom({ plan, title }: Printed, paper: PaperName): number {
 }
 
 /** The same on the back: footnotes and what words mean stand below. [mm] */
-function backRoom({ plan, units, known, glossary }: Printed, paper: PaperName): number {
+function backRoom({ plan, units, known, glossary }: Printed, paper: PaperName, withWords: boolean): number {
   const { widthMm, heightMm } = FIELDS[paper];
   const notes = footnotes(plan, units).map(({ mark, basis }) => `${mark} ${known.get(basis) ?? basis}; `);
   const words = explainedIn(plan, glossary).map(({ word, means }) => `${word}: ${means} `);
@@ -77,7 +77,7 @@ function backRoom({ plan, units, known, glossary }: Printed, paper: PaperName): 
     heightMm -
     HEAD.titleMm -
     small(`${"Basis ".repeat(12)}${notes.join("")}`) -
-    small(words.join("")) -
+    small(withWords ? words.join("") : WORDS_NEXT) -
     HEAD.spareMm
   );
 }
@@ -90,11 +90,26 @@ interface Printed {
   readonly glossary: Glossary;
 }
 
-/** Both sides of the sheet of steps as the page prints them: broken alike on either paper, so that it has one front. */
-export function printedSides(printed: Printed): readonly [PrintedSide, PrintedSide] {
+/** Both sides of the sheet of steps, and whether its words are explained on the back, or behind it on the next sheet. */
+interface PrintedSteps {
+  readonly sides: readonly [PrintedSide, PrintedSide];
+  readonly wordsOnBack: boolean;
+}
+
+/** The steps as the page prints them; where there is a next sheet their words move there before letters grow small. */
+export function printedSteps(printed: Printed): PrintedSteps {
+  const sides = printedSides(printed, true);
+  const small = sides.some(({ types }) => PAPERS.some((paper) => !isLarge(types[paper])));
+  return small && printed.plan.settings
+    ? { sides: printedSides(printed, false), wordsOnBack: false }
+    : { sides, wordsOnBack: true };
+}
+
+/** Broken alike on either paper, so that the sheet has one front. */
+function printedSides(printed: Printed, withWords: boolean): PrintedSteps["sides"] {
   const rooms = {
     front: onBoth((paper) => frontRoom(printed, paper)),
-    back: onBoth((paper) => backRoom(printed, paper)),
+    back: onBoth((paper) => backRoom(printed, paper, withWords)),
   };
   const [front, back] = sidesOf(printed.plan.steps, (side, steps, type) =>
     PAPERS.every((paper) => cardHigh(steps.map(takenBy), type, FIELDS[paper].widthMm) <= rooms[side][paper]),

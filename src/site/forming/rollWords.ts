@@ -18,6 +18,7 @@ const BRAKE_WORDS: typeof ROLL_WORDS = [
   { entry: "die opening", said: /\bdie opening\b/i },
   { entry: "hit", said: /\bhits?\b/ },
   { entry: "throat", said: /\bthroat\b/ },
+  { entry: "free end", said: /\bfree end\b/ },
   { entry: "springback", said: /\bspringback\b/ },
   { entry: "template", said: /\btemplates?\b/i },
   { entry: "square to the element line", said: /\bsquare to (?:the|an) element line\b/ },
@@ -40,9 +41,9 @@ export type Glossary = ReadonlyMap<string, string>;
 /** The first sentence says what it is; what follows in the glossary says more of it. */
 const firstSentence = (text: string): string => /^.*?\.(?=\s|$)/s.exec(text)?.[0] ?? text;
 
-/** What the words of plate rolling or of the brake mean that stand in these steps. */
+/** What the words of plate rolling or of the brake mean that stand in these steps, or are to be looked at first. */
 export function explainedIn(
-  { route, steps }: Pick<FormingPlan, "route" | "steps">,
+  { route, steps, brake }: Pick<FormingPlan, "route" | "steps" | "brake">,
   glossary: Glossary,
 ): Explained[] {
   const said = steps.flatMap(({ text, cautions, toNote }) => [
@@ -50,6 +51,7 @@ export function explainedIn(
     ...cautions,
     ...toNote.map(({ label }) => label),
   ]);
+  said.push(...(brake?.remarks ?? []).map(({ text }) => text));
   return (route === "roll" ? ROLL_WORDS : BRAKE_WORDS).flatMap(({ entry, said: pattern }) => {
     const text = glossary.get(entry);
     return text !== undefined && said.some((one) => pattern.test(one))

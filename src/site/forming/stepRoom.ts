@@ -20,7 +20,7 @@ const MM_PER_POINT = MM_PER_INCH / 72;
 /** Beside a step's number; around the words of a step. [mm] */
 const CARD = { numberMm: 8, padMm: 0.2 };
 /** What is set in bold runs wider, and the measure of lettering has room for another font, which the page brings itself. [-] */
-const SET = 0.96;
+const SET = 0.965;
 /** Beside the words: one column of boxes, or two. A row of them, and of a table to correct by. [mm] */
 const BOXES = { one: 50.5, two: 84.5, rowMm: 3.9, tableRowMm: 2.9 };
 /** Boxes in a row, by how they stand. */

@@ -25,8 +25,9 @@ const AT_ARMS_LENGTH: readonly StepType[] = [
   { points: 10, leading: 1 },
   { points: 10, leading: 0.97 },
 ];
-/** Letters of 10.5 points are no reason to cut the work elsewhere. */
-const LARGE_ENOUGH = 7;
+/** Letters that are no reason to cut the work elsewhere, nor to have words explained on another sheet. [points] */
+const LARGE_POINTS = 10.5;
+const LARGE_ENOUGH = AT_ARMS_LENGTH.findLastIndex(({ points }) => points >= LARGE_POINTS);
 /** Where many zones have many trials to tell of; their lines stand closer than all before them too, for a half is looked for. */
 const CLOSER: readonly StepType[] = [
   { points: 9.5, leading: 1 },
@@ -42,6 +43,8 @@ export interface Side {
   readonly steps: readonly Step[];
   readonly type: StepType;
 }
+
+export const isLarge = ({ points }: StepType): boolean => points >= LARGE_POINTS;
 
 /** Do these steps fit a side of the sheet in letters of this size? */
 export type Fits = (side: "front" | "back", steps: readonly Step[], type: StepType) => boolean;
@@ -104,6 +107,9 @@ type Sides = readonly [Pick<Side, "steps">, Pick<Side, "steps">];
 /** At the foot of the front. */
 export const turnOver = ([, back]: Sides): string =>
   `One sheet, both sides: ${numbers(back.steps)}, and the notes, are on the back.`;
+
+/** At the foot of the back, where what words mean had to give way to the steps. */
+export const WORDS_NEXT = "What words mean is said on the next sheet.";
 
 /** At the head of the back. */
 export const onTheBack = ([, back]: Sides): string => `Back of the sheet: ${numbers(back.steps)}`;

@@ -6,7 +6,7 @@ const CARD_SHEET = { room: 257, fixed: 82, fact: 4.4, gap: 2.5, entry: 3.8, word
 /** A part's row is as many lines high as its reason has; the verdict stands before it in the first. [letters, mm] */
 const REASON = { verdict: 16, inLine: 44, line: 3.1 };
 /** Lower than this a chart is not read, taller than this it says no more. [mm] */
-const CHART_MM = { least: 70, most: 150 };
+export const CHART_MM = { least: 70, most: 150 };
 
 interface OnCard {
   /** Why each part of the job goes as it does, row by row. */

@@ -7,10 +7,10 @@ import { GAP_MM } from "../../output/pdf/paginate.ts";
 import { tableBlock } from "../../output/pdf/tableBlock.ts";
 import { paragraph } from "../../output/pdf/words.ts";
 import type { Report } from "../../report/report.ts";
-import { handDrawings } from "../forming/handDrawings.ts";
+import { handDrawings, handHeading } from "../forming/handDrawings.ts";
 import { blankPaper } from "../forming/papers.ts";
 import { blankNote } from "../forming/sheetWords.ts";
-import { numbersIn } from "../words/numbers.ts";
+import { degrees, numbersIn } from "../words/numbers.ts";
 import { zoneBegins } from "../forming/zoneBegins.ts";
 import { basisRun } from "./basisRun.ts";
 import { bold, heading, picture } from "./blocks.ts";
@@ -53,9 +53,9 @@ export function inspectionTable(
           { text: "Basis" },
         ],
       ],
-      rows: found.rows.map(({ what, nominalMm, withinMm, basis, readings }) => [
+      rows: found.rows.map(({ what, nominalMm, nominalDeg, withinMm, basis, readings }) => [
         { text: [bold(what)] },
-        { text: say.taped(nominalMm) },
+        { text: nominalDeg === null ? say.taped(nominalMm) : degrees(nominalDeg, 1) },
         ...(limited ? [{ text: within(nominalMm, withinMm) }] : []),
         { text: "", toWrite: readings },
         { text: [basisRun(known, basis)] },
@@ -87,7 +87,7 @@ function byHand(pdf: Pdf, report: Report): Block[] {
   const drawings = handDrawings(report).map((one) => picture(pdf, one));
   if (drawings.length === 0) return [];
   return [
-    heading(pdf, "By hand"),
+    heading(pdf, handHeading(report)),
     beside(
       drawings,
       drawings.map(() => 1),

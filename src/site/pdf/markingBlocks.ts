@@ -27,11 +27,14 @@ export function marking(pdf: Pdf, report: Report): Block[] {
     ...columns.map(() => ({ align: "right" as const, share: 1 })),
   ];
   const named = new Map(
-    pieces.map((piece) => [piece, [{ text: [bold(`Piece ${piece}`)], span: columns.length + 1 }]]),
+    pieces.map((piece) => [
+      piece,
+      [{ text: [bold(`Piece ${piece}`)], span: columns.length + 1, align: "left" as const }],
+    ]),
   );
   const again = new Map<readonly Cell[], readonly Cell[]>();
   for (const [piece, row] of named) {
-    const on = [{ text: [bold(`Piece ${piece}, continued`)], span: columns.length + 1 }];
+    const on = row.map((cell) => ({ ...cell, text: [bold(`Piece ${piece}, continued`)] }));
     again.set(row, on).set(on, on);
   }
   const own = split(rows, tables).map((some) =>
@@ -52,7 +55,7 @@ export function marking(pdf: Pdf, report: Report): Block[] {
       }),
     }),
   );
-  const words = paragraph(pdf, markingSentences(report).join(" "));
+  const words = { ...paragraph(pdf, markingSentences(report).join(" ")), withNext: true };
   const [first] = own;
   return [
     words,

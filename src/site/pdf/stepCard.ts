@@ -40,34 +40,33 @@ export const stepCard = (
     steps.map((step) => stepBlock(pdf, step, how)),
   );
 
-/** At their foot: what they rest on, by its letters, and what their words mean. */
+/** At the foot of the steps. */
+const FOOT = { capMm: SMALL_CAP, leading: 1.5 };
+
+/** What they rest on, by its letters. */
 export function stepNotes(
   pdf: Pdf,
-  {
-    notes,
-    words,
-    known,
-  }: { notes: readonly Footnote[]; words: readonly Explained[]; known: ReadonlyMap<string, string> },
-): Block[] {
+  { notes, known }: { notes: readonly Footnote[]; known: ReadonlyMap<string, string> },
+): Block {
   const basis = notes.flatMap(({ mark, basis: own }, i): Run[] => [
     soft(i > 0 ? "; " : " "),
     { ...soft(`${mark} `), bold: true },
     basisRun(known, own),
   ]);
-  const small = { capMm: SMALL_CAP, leading: 1.5 };
-  return [
-    paragraph(pdf, [soft(BASIS_NOTE), ...basis, soft(".")], small),
-    ...(words.length === 0
-      ? []
-      : [
-          paragraph(
-            pdf,
-            words.flatMap(({ word, means }) => [bold(`${word}: `), { text: `${means} ` }]),
-            small,
-          ),
-        ]),
-  ];
+  return paragraph(pdf, [soft(BASIS_NOTE), ...basis, soft(".")], FOOT);
 }
+
+/** What their words mean, a sentence each. */
+export const stepWords = (pdf: Pdf, words: readonly Explained[]): Block[] =>
+  words.length === 0
+    ? []
+    : [
+        paragraph(
+          pdf,
+          words.flatMap(({ word, means }) => [bold(`${word}: `), { text: `${means} ` }]),
+          FOOT,
+        ),
+      ];
 
 function stepBlock(
   pdf: Pdf,

@@ -21,7 +21,7 @@ import { chosenPlan } from "../forming/plan.ts";
 import { sectionsOf } from "../forming/sections.ts";
 import { SETTING_NAMES, settingProblems, settingRows } from "../forming/settingRows.ts";
 import { explainedIn, type Glossary } from "../forming/rollWords.ts";
-import { onTheBack, type Side, sidesOf, turnOver } from "../forming/stepSides.ts";
+import { isLarge, onTheBack, type Side, sidesOf, turnOver, WORDS_NEXT } from "../forming/stepSides.ts";
 import { hitsNote, WINDOW_NOTE } from "../forming/sheetWords.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
 import { bentFrom } from "../words/shapes.ts";
@@ -31,7 +31,7 @@ import { bold, caution, heading, picture } from "./blocks.ts";
 import { inspectionTable } from "./inspectionTable.ts";
 import { lotTable } from "./lotTable.ts";
 import { springbackPlots } from "./springbackPlots.ts";
-import { stepCard, stepNotes } from "./stepCard.ts";
+import { stepCard, stepNotes, stepWords } from "./stepCard.ts";
 
 type Known = ReadonlyMap<string, string>;
 
@@ -51,12 +51,14 @@ export function workSheet(pdf: Pdf, report: Report, around: Around): (Block | nu
   const { shop, known, room } = around;
   const few = lotOf(report, plan)?.few === true;
   const lotLines = lotTable(pdf, report, plan);
+  const printed = steps(pdf, report, plan, around);
   return [
-    ...steps(pdf, report, plan, around),
+    ...printed.blocks,
     ...(few ? [] : [null, ...lotLines]),
     null,
     ...(shop ? [...seenFromAbove(pdf, report, plan, shop), ...sections(pdf, report, plan, shop)] : []),
     ...settings(pdf, report, plan, known),
+    ...printed.wordsBehind,
     // In one piece: of a few lines none is left alone on another page.
     ...(few ? [stack(lotLines, GAP_MM)] : []),
     ...springbackPlots(pdf, report, { plan, known }),
@@ -65,13 +67,14 @@ export function workSheet(pdf: Pdf, report: Report, around: Around): (Block | nu
   ];
 }
 
+interface Printed {
+  readonly blocks: readonly (Block | null)[];
+  /** What their words mean, where that had to give way to larger letters. */
+  readonly wordsBehind: readonly Block[];
+}
+
 /** What is worked by: on both sides of one sheet, in the largest letters that it has room for. */
-function steps(
-  pdf: Pdf,
-  { part }: Report,
-  plan: FormingPlan,
-  { known, glossary, room }: Around,
-): (Block | null)[] {
+function steps(pdf: Pdf, { part }: Report, plan: FormingPlan, { known, glossary, room }: Around): Printed {
   const notes = footnotes(plan, part.units);
   const before: Block[] = [
     { ...titled(pdf, `Work sheet: ${part.title}`, plan.machine ?? "no shop file given"), bookmark: "Steps" },
@@ -80,17 +83,35 @@ function steps(
     ...(plan.brake ? lookFirst(pdf, plan.brake) : []),
     ...(plan.batch.length > 0 ? [paragraph(pdf, [bold("The lot. "), { text: plan.batch.join(" ") }])] : []),
   ];
-  const foot = stepNotes(pdf, { notes, words: explainedIn(plan, glossary), known });
+  const basis = stepNotes(pdf, { notes, known });
+  const words = stepWords(pdf, explainedIn(plan, glossary));
   const card = ({ steps: own, type }: Side) => stepCard(pdf, own, { units: part.units, notes, type });
   const front = (side: Side, over: string) => [...before, card(side), paragraph(pdf, [bold(over)])];
-  const back = (side: Side, name: string) => [titled(pdf, name, part.title), card(side), ...foot];
-  const sides = sidesOf(plan.steps, (side, own, type) => {
-    const one = { steps: own, type };
-    // Which steps are named there makes no odds to the height.
-    const blocks = side === "front" ? front(one, turnOver([one, one])) : back(one, onTheBack([one, one]));
-    return stack(blocks, GAP_MM).height(room.widthMm) <= room.heightMm;
-  });
-  return [...front(sides[0], turnOver(sides)), null, ...back(sides[1], onTheBack(sides)), null];
+  const back = (side: Side, name: string, foot: readonly Block[]) => [
+    titled(pdf, name, part.title),
+    card(side),
+    basis,
+    ...foot,
+  ];
+  const sidesWith = (foot: readonly Block[]) =>
+    sidesOf(plan.steps, (side, own, type) => {
+      const one = { steps: own, type };
+      // Which steps are named there makes no odds to the height.
+      const blocks =
+        side === "front" ? front(one, turnOver([one, one])) : back(one, onTheBack([one, one]), foot);
+      return stack(blocks, GAP_MM).height(room.widthMm) <= room.heightMm;
+    });
+  const whole = (foot: readonly Block[], sides: readonly [Side, Side]) => [
+    ...front(sides[0], turnOver(sides)),
+    null,
+    ...back(sides[1], onTheBack(sides), foot),
+    null,
+  ];
+  const sides = sidesWith(words);
+  if (sides.every(({ type }) => isLarge(type)) || !plan.settings)
+    return { blocks: whole(words, sides), wordsBehind: [] };
+  const next = [paragraph(pdf, WORDS_NEXT)];
+  return { blocks: whole(next, sidesWith(next)), wordsBehind: words };
 }
 
 const titled = (pdf: Pdf, words: string, where: string): Block =>

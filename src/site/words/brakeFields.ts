@@ -137,6 +137,23 @@ export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; rea
   },
   "forming.plans[].brake.behind.piece": { means: "The piece of that hit." },
   "forming.plans[].brake.behind.line": { means: "Its number." },
+  "forming.plans[].brake.behind.inOrder": {
+    means:
+      "The most that is behind in the order of hits: the side of the seam edge that is come from, bent by three quarters of its angles.",
+  },
+  "forming.plans[].brake.behind.inOrder.depthMm": { unit: "mm", means: "How deep it reaches, about." },
+  "forming.plans[].brake.behind.inOrder.piece": { means: "The piece of that hit." },
+  "forming.plans[].brake.behind.inOrder.line": { means: "Its number." },
+  "forming.plans[].brake.behind.turned": {
+    means:
+      "Lines at which the piece is turned the other way round: that side would reach deeper than depthMm.",
+  },
+  "forming.plans[].brake.behind.turned[].piece": { means: "The piece of such a line." },
+  "forming.plans[].brake.behind.turned[].line": { means: "Its number." },
+  "forming.plans[].brake.throatMm": {
+    unit: "mm",
+    means: "Depth behind the bend line that the brake has, or null where the shop file does not say.",
+  },
   "forming.plans[].brake.tips": {
     means: "The folds at the tips of corners, where they want a wider die than the lines; else null.",
   },
@@ -177,6 +194,9 @@ export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; rea
     means: "The step at which it bites: “tooling”, “bend” or “tips”.",
   },
   "forming.plans[].brake.remarks[].text": { means: "In sentences." },
+  "forming.plans[].brake.remarks[].atStep": {
+    means: "What that step says of it: the same, or that it is to be looked at first.",
+  },
   "forming.plans[].brake.basis": { means: "A source of the list, or “derived here”." },
   "forming.plans[].brake.rule": { means: "The rules in words." },
 };

@@ -196,12 +196,17 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   "forming.inspection.note": { means: "What the limits are, in a sentence." },
   "forming.inspection.rows": { means: "What to measure, in order." },
   "forming.inspection.rows[].id": {
-    means: "“diameter”, “side”, “out-of-round”, “girth”, “height”, “tape”, “edge-offset” or “template”.",
+    means:
+      "“diameter”, “side”, “diagonal”, “out-of-round”, “girth”, “height”, “tape”, “edge-offset”, “template” or “corner”.",
   },
   "forming.inspection.rows[].what": { means: "What to measure and where." },
   "forming.inspection.rows[].nominalMm": {
     unit: "mm",
-    means: "What it should be; nought for a fault that should not be there.",
+    means: "What it should be; nought for a fault that should not be there, and where the row is an angle.",
+  },
+  "forming.inspection.rows[].nominalDeg": {
+    unit: "°",
+    means: "The angle that it should be between two flats; null where a length is measured.",
   },
   "forming.inspection.rows[].withinMm": {
     unit: "mm",

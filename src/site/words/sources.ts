@@ -22,6 +22,6 @@ export const SOURCE_KINDS = [
 export const basisName = (known: ReadonlyMap<string, string>, basis: string): string =>
   known.get(basis) ?? basis;
 
-/** What stands beside a figure on paper, where nobody follows a link: "Gardiner 1957, springback, from memory". */
+/** What stands beside a figure on paper, where nobody follows a link: "Groover, Modern Manufacturing, textbook, from memory". */
 export const shortName = ({ short, read }: { readonly short: string; readonly read: keyof typeof READ }) =>
   read === "from memory" ? `${short}, ${read}` : short;

@@ -1,44 +1,78 @@
 import { regionChart } from "../../../drawing/forming/regionChart.ts";
-import type { Shop } from "../../../forming/machine.ts";
+import type { Machine, Shop } from "../../../forming/machine.ts";
 import { beside, type Block } from "../../../output/pdf/block.ts";
+import { flowed, type FootCell, type Setting } from "../../../output/pdf/flow.ts";
 import { tableBlock } from "../../../output/pdf/tableBlock.ts";
 import { paragraph } from "../../../output/pdf/words.ts";
 import type { Binder } from "../../binder/makeBinder.ts";
-import { cardOf, chartHeading, NO_CHART } from "../../machines/card.ts";
+import { type Card, cardOf, chartHeading, NO_CHART } from "../../machines/card.ts";
 import type { Entry } from "../../machines/entries.ts";
+import { CHART_MM } from "../../machines/papers.ts";
 import { CARD_NEVER, kindOf, notCharted, REGIONS } from "../../machines/words.ts";
 import { numbersIn, thickness } from "../../words/numbers.ts";
 import { basisRun } from "../basisRun.ts";
 import { bold, caution, facts, heading, picture, soft, verdictWords } from "../blocks.ts";
-import { type BinderSheet, type Making, PLACES } from "./model.ts";
+import { type BinderSheet, type Making, MARGINS, PLACES } from "./model.ts";
 import { titled } from "./titled.ts";
 
+/** A job's parts and the shop that they are made in. */
+export type JobInShop = Binder & { readonly shop: Shop };
+
 /** The card of every machine: ratings, what it takes, the job's parts on it, cautions. */
-export function machineSheets(making: Making, binder: Binder & { shop: Shop }): BinderSheet[] {
-  const { shop, job } = binder;
-  return shop.machines.map((machine, index) => ({
-    title: machine.name,
-    place: `machine ${index + 1}`,
-    cells: [
-      { label: "Title", value: machine.name, wide: true },
-      { label: "Kind", value: kindOf(machine), wide: true },
-      { label: "Shop", value: shop.name, wide: true },
-      ...(job ? [{ label: "Job", value: job.title, wide: true }] : []),
-    ],
-    blocks: () => cardBlocks(making, { binder, machine, index }),
-  }));
+export function machineSheets(making: Making, binder: JobInShop): BinderSheet[] {
+  return binder.shop.machines.map((machine, index) => {
+    const cells = cardCells(machine, binder);
+    const setting = { paper: making.paper, margins: MARGINS, cells };
+    return {
+      title: machine.name,
+      place: `machine ${index + 1}`,
+      cells,
+      blocks: () => machineCard(making, { binder, machine, index }, setting),
+    };
+  });
 }
 
-function cardBlocks(
-  { pdf, known }: Making,
-  {
-    binder,
-    machine,
-    index,
-  }: { binder: Binder & { shop: Shop }; machine: Shop["machines"][number]; index: number },
-): Block[] {
+/** The title block of a machine's card. */
+export const cardCells = (machine: Machine, { shop, job }: JobInShop): FootCell[] => [
+  { label: "Title", value: machine.name, wide: true },
+  { label: "Kind", value: kindOf(machine), wide: true },
+  { label: "Shop", value: shop.name, wide: true },
+  ...(job ? [{ label: "Job", value: job.title, wide: true }] : []),
+];
+
+/** How much lower the next chart is that is tried. [mm] */
+const STEP_MM = 6;
+
+/** A card hangs by its machine: on one sheet if its chart can be read there, else with the job's parts on the back. */
+export function machineCard(
+  { pdf, known }: Pick<Making, "pdf" | "known">,
+  { binder, machine, index }: { binder: JobInShop; machine: Machine; index: number },
+  setting: Setting,
+): (Block | null)[] {
   const card = cardOf(machine, index, binder);
-  const { chart, chartWords, entries, gaps } = card;
+  const { chartPaper, entries, lengthName } = card;
+  const { heightMm } = chartPaper;
+  const list = (words: string): Block[] =>
+    entries.length === 0 ? [] : [heading(pdf, words), entryTable({ pdf }, entries, lengthName)];
+  const lower = Math.max(0, Math.floor((heightMm - CHART_MM.least) / STEP_MM));
+  const fronts = Array.from({ length: lower + 1 }, (_, i) =>
+    frontBlocks(
+      { pdf, known },
+      { machine, card: { ...card, chartPaper: { ...chartPaper, heightMm: heightMm - i * STEP_MM } } },
+    ),
+  );
+  const fits = (blocks: readonly Block[]): boolean => flowed(pdf, blocks, setting).pages === 1;
+  const whole = fronts.map((front) => [...front, ...list("The job’s parts on it")]).find(fits);
+  const front = fronts.find(fits) ?? fronts.at(-1) ?? [];
+  return whole ?? [...front, null, ...list(`The job’s parts on ${machine.name}`)];
+}
+
+/** Ratings, what the machine takes, and cautions. */
+function frontBlocks(
+  { pdf, known }: Pick<Making, "pdf" | "known">,
+  { machine, card }: { machine: Machine; card: Card },
+): Block[] {
+  const { chart, chartWords, gaps } = card;
   const half = Math.ceil(card.facts.length / 2);
   const drawn = chart.panels.length > 0;
   return [
@@ -56,9 +90,6 @@ function cardBlocks(
       basisRun(known, card.basis),
       soft("; certificate and grade compared as derived here."),
     ]),
-    ...(entries.length > 0
-      ? [heading(pdf, "The job’s parts on it"), entryTable({ pdf }, entries, card.lengthName)]
-      : []),
   ];
 }
 
@@ -66,13 +97,13 @@ function entryTable({ pdf }: Pick<Making, "pdf">, entries: readonly Entry[], len
   const [left, right] = ["left" as const, "right" as const];
   return tableBlock(pdf, {
     columns: [
-      { align: right, share: 0.5 },
-      { align: left, share: 2.6 },
+      { align: right, share: 0.4 },
+      { align: left, share: 2 },
+      { align: left, share: 0.8 },
+      { align: right, share: 1.2 },
+      { align: right, share: 0.9 },
       { align: left, share: 1 },
-      { align: right, share: 1.3 },
-      { align: right, share: 1 },
-      { align: left, share: 1.1 },
-      { align: left, share: 2.6 },
+      { align: left, share: 3.8 },
     ],
     head: [
       ["Dot", "Part", "Material", "Thickness", length, "On the chart", "With every question asked"].map(

@@ -1,6 +1,7 @@
 import { linesOf } from "../../../drawing/forming/brakePicture.ts";
 import { KN_PER_SHORT_TON, MM_PER_INCH, MPA_PER_KSI } from "../../../geometry/units.ts";
 import { distance2 } from "../../../geometry/vector.ts";
+import { fromSeam1 } from "../../../forming/brakeLines.ts";
 import type { BrakePlan } from "../../../forming/brakePlan.ts";
 import type { Report } from "../../../report/report.ts";
 import { plain } from "../../../drawing/format.ts";
@@ -124,7 +125,7 @@ const WORKED: Readonly<Record<BendColumn, (asked: Asked) => Worked>> = {
     };
   },
   hit: ({ line, own }) => {
-    const half = Math.ceil(own.length / 2);
+    const half = fromSeam1(own.length);
     return {
       rule: "From seam 1 to the middle, then from seam 2 to the middle, so that the bent plate comes up on both sides clear of the ram.",
       numbers:

@@ -92,8 +92,17 @@ function sizeOf(row: Row, report: Report, say: Numbers): Size {
         rule: "Nought is what is wanted: the edges meet flush. The limit is that of a length as small as the plate is thick.",
         numbers: "",
       };
+    case "diagonal":
+      return diagonal(row, report, say);
     case "template":
-      return template(row, report, say);
+      return report.part.shape === "square-to-round"
+        ? roundTemplate(row, report, say)
+        : template(row, report, say);
+    case "corner":
+      return {
+        rule: "180° less the angle between the planes of the two flats beside the corner. It is the greatest that a protractor reads while it is rocked along the corner.",
+        numbers: degrees(row.nominalDeg ?? 0),
+      };
   }
 }
 
@@ -128,6 +137,23 @@ function tape({ what, nominalMm }: Row, { solid }: Report, say: Numbers): Size {
   return {
     rule: "Straight through the inside from one point to the other, by what they differ across, away and up. Tapes that ought to be alike tell by their difference that the part leans or twists.",
     numbers: p && q ? `${acrossWords(say, p, q)} = ${withUnitOf(say, nominalMm)}` : "",
+  };
+}
+
+function diagonal({ nominalMm }: Row, { solid }: Report, say: Numbers): Size {
+  const [p, q] = [45, 225].map((deg) => farthestTowards(solid.a.inside, radians(deg)));
+  return {
+    rule: "Straight across the inside of the rectangular end from corner to corner. Both are alike where its corners are square.",
+    numbers: p && q ? `${acrossWords(say, p, q)} = ${withUnitOf(say, nominalMm)}` : "",
+  };
+}
+
+function roundTemplate({ nominalMm }: Row, { part }: Report, say: Numbers): Size {
+  const wide = say.column(2 * nominalMm);
+  const to = part.shape === "square-to-round" ? part.roundEnd.measured : "inside";
+  return {
+    rule: `Half of what is clear inside the round end in its plane${to === "inside" ? ", as drawn" : `, moved from the ${to} of a wall that leans`}.`,
+    numbers: `${wide} / 2 = ${withUnitOf(say, nominalMm)}`,
   };
 }
 

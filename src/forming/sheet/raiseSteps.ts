@@ -1,0 +1,44 @@
+import { MM_PER_INCH } from "../../geometry/units.ts";
+import { setting } from "../rollPlaces.ts";
+import type { RollPlaces } from "../rollPlaces.ts";
+import type { Say } from "../say.ts";
+import { isPipe } from "../skin.ts";
+import type { RollSheetAsked } from "./asked.ts";
+import { endTowards } from "./rollEnds.ts";
+
+/** The most that is raised at once. [mm] (common practice, no source) */
+const STEP = { mm: 5, in: (3 / 16) * MM_PER_INCH } as const;
+const most = ({ units }: Say): string => (units === "mm" ? "5 mm" : "3/16 in");
+
+/** The same raise put on over another length of plate leaves another gap. */
+const ALIKE =
+  " Note how far the plate had gone when the whole raise was on, and take as long over every blank.";
+
+/** Raises that are all but none are not told in steps. [mm] */
+const NONE = 0.05;
+
+/** How a setting is come to: so many like steps at both bearings, so that both arrive together. */
+export function raiseSteps(
+  asked: RollSheetAsked,
+  places: RollPlaces | null,
+  id: "trial" | "finished",
+): string {
+  const { item, say } = asked;
+  const pipe = isPipe(item);
+  const { smallBearingMm, largeBearingMm } = places ?? { smallBearingMm: null, largeBearingMm: null };
+  const ends =
+    places && pipe
+      ? [places.largeMm]
+      : smallBearingMm === null || largeBearingMm === null
+        ? []
+        : [smallBearingMm, largeBearingMm];
+  const count = Math.ceil(Math.max(0, ...ends.map(Math.abs)) / STEP[say.units]);
+  if (count < 2)
+    return `Small steps are ${most(say)} or less on the scale${pipe ? "" : ", both bearings by turns and in proportion, so that both arrive together"}.${ALIKE}`;
+  const each = ends.map((mm, i) => {
+    const name = endTowards(i === 0 ? "small" : "large", id);
+    const one = Math.abs(mm / count) < NONE ? "next to nothing" : setting(mm / count, say);
+    return pipe ? one : `${one} at the ${name}`;
+  });
+  return `Go in ${count} like steps, about ${each.join(" and ")}${pipe ? "" : ", by turns, so that both arrive together"}.${ALIKE}`;
+}
