@@ -31,7 +31,7 @@ export const findsRoom = (behind: BehindPunch | null, throatMm: number): behind 
   behind !== null && behind.inOrder.depthMm <= throatMm;
 
 const inTime = (say: BrakeAsked["say"], { inOrder }: BehindPunch): string =>
-  `Bent from both seam edges to the middle, the side that is bent already behind, it reaches about ${say.length(inOrder.depthMm)} and finds room: keep to that order.`;
+  `bent from both seam edges to the middle, the side that is bent already behind, it reaches about ${say.length(inOrder.depthMm)} and finds room, so keep to that order.`;
 
 /**
  * Does the plate find room behind the punch? Its shallower side goes there, at the line where that is deepest. Where no
@@ -77,6 +77,6 @@ export function brakeThroat({
     advice: (verdict) =>
       verdict === "pass"
         ? `With the shallower side in the throat ${most} lie behind the line, and there is room for ${say.shops(limit)}.`
-        : `Even with the shallower side behind the punch ${most}, measured flat, lie there, and the throat is ${say.shops(limit)} deep. ${findsRoom(behind, limit) ? inTime(say, behind) : `${inPieces(item, limit).goes} Else the foreman decides before the blank is cut: past the end of the frame it may hang out where the bed leaves it room.`}`,
+        : `Even with the shallower side behind the punch ${most}, measured flat, lie there, and the throat is ${say.shops(limit)} deep: ${findsRoom(behind, limit) ? inTime(say, behind) : `${inPieces(item, limit).goes}, or the foreman decides before the blank is cut, for past the end of the frame it may hang out where the bed leaves it room.`}`,
   });
 }

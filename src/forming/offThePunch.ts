@@ -53,7 +53,7 @@ export function offThePunch({
   const turns = `${item.pieces === 1 ? "In one piece it" : "A piece"} turns by ${Math.round(value)}°`;
   const pieces = inPieces(item, throatMm);
   const beyond = caught
-    ? `Not in one piece on this brake: turning by ${Math.round(value)}° it closes round the ram, and half its width, ${say.length(halfMm)}, does not pass the frame with a throat of ${say.shops(throatMm)}. ${pieces.goes}`
+    ? `Not in one piece on this brake: turning by ${Math.round(value)}° it closes round the ram, and half its width, ${say.length(halfMm)}, does not pass the frame with a throat of ${say.shops(throatMm)}; ${pieces.goes}.`
     : nearlyClosed
       ? `${turns} and closes round the punch, its seam edges together where the ram stands: make it in ${pieces.many}, or leave out its last lines, slide it off the free end of the punch and pull it shut.`
       : item.pieces > 1 && value < LITTLE_MORE_DEG

@@ -45,7 +45,7 @@ export function inPieces(
 ): { readonly many: string; readonly goes: string } {
   const clear = piecesToClear(item, throatMm);
   if (clear !== null)
-    return { many: `${clear} pieces`, goes: `In ${clear} pieces it goes (pieces: ${clear}).` };
+    return { many: `${clear} pieces`, goes: `in ${clear} pieces it goes (pieces: ${clear})` };
   const many = item.pieces === 1 ? "2 pieces or more" : "more pieces";
-  return { many, goes: `Make it in ${many}.` };
+  return { many, goes: `make it in ${many}` };
 }

@@ -1,6 +1,7 @@
 import { movedBy, type RollPlaces } from "./rollPlaces.ts";
-import { type Place, slopeOf, type Trial } from "./trialCorrection.ts";
+import type { Place, Trial } from "./trialCorrection.ts";
 import type { TrialModel } from "./trialModel.ts";
+import { ownSlope, withRepeats } from "./trialSlope.ts";
 
 /** Where the second pass starts, by what the first one taught. */
 export interface SecondPass extends RollPlaces {
@@ -20,7 +21,7 @@ interface Placed extends Trial {
  *
  *   moved = (s + (model middle − model large) at the trial's tilt − model(k)) + (m − 1)(model(1) − model(k)),
  *
- * m the slope of the last two trials where both took set, else 1. Held below the plan's own high at both ends: the
+ * m the slope of the last two trials where both took set, else 1; repeats of one setting are one trial, their mean. Held below the plan's own high at both ends: the
  * templates and the gap decide the rest.
  *
  * @param trials in order; the last of those within the window counts
@@ -37,11 +38,11 @@ export function secondPass(
     ({ modelMm, sprangFlat, place }) =>
       !sprangFlat && modelMm >= aim.fromMm && modelMm <= aim.capMm && place !== "past the cap",
   );
-  const last = trials[at];
+  const kept = trials[at];
   const [first, finished] = [pass("trial")?.start, pass("finished")];
-  if (!last || !first || !finished?.start || finished.middle.bestMm === null) return null;
-  const before = at > 0 ? trials[at - 1] : undefined;
-  const slope = learned ?? (before && slopeOf(before, last)) ?? 1;
+  if (!kept || !first || !finished?.start || finished.middle.bestMm === null) return null;
+  const last = withRepeats(kept, trials);
+  const slope = learned ?? ownSlope(trials, at).slope;
   const offsetMm = last.settingMm + first.middleMm - first.largeMm - last.modelMm;
   const wantedMm = offsetMm + (slope - 1) * (finished.middle.bestMm - last.modelMm);
   const { start, large, small } = finished;

@@ -28,7 +28,7 @@ export const PAST_CAP =
   "Stop: do not roll on with this blank, rolling on only closes it further. Lower the bending roll, take it out, mark it and set it aside; whoever answers for the part decides whether it is opened by the shop's own means or scrapped.";
 
 /** What an overlap must not do. */
-const LAP = " Its edges are past each other: never let an overlap enter the pinch.";
+export const LAP = " Its edges are past each other: never let an overlap enter the pinch.";
 
 /** What tells on a right cone or a pipe. */
 const ROUND = { by: "the templates and the gap" };
@@ -109,7 +109,7 @@ const ODD: Readonly<Record<Odd, string>> = {
 };
 
 /** "Trial 1 (45 mm, 60 % closed) and this one do not agree: …"; nothing where all agree. */
-function disagreement({ say }: Words, { trials, disagrees, next }: Advised): string {
+export function disagreement({ say }: Words, { trials, disagrees, next }: Advised): string {
   if (disagrees.length === 0) return "";
   const said = (one: Trial) => `${say.length(one.settingMm)}, ${say.percent(one.closed)} closed`;
   const others = disagrees

@@ -1,3 +1,5 @@
+import { LEAST_SLOPE, MOST_SLOPE, ownSlope, SAME_SETTING_MM, withRepeats } from "./trialSlope.ts";
+
 /** One trial: where the roll was set, how far it closed, and where the model would set it for that. */
 export interface Trial {
   readonly settingMm: number;
@@ -37,9 +39,6 @@ export type NextSetting =
   /** No setting is safe to name before something is looked at: a reading, or the roll and the plate. */
   | { readonly kind: "check"; readonly why: "flat" | "disagree" | "reading" };
 
-/** A machine answers its setting by no less and no more than this against the model. [-] */
-export const LEAST_SLOPE = 0.67;
-export const MOST_SLOPE = 1.5;
 /** A raise that brought less than this share of the model's set is a reading that is wrong, not a machine: twice as slow as the slowest. [-] */
 const HARDLY = 1 / (2 * MOST_SLOPE);
 /** After a blank that took no set the raise grows by this share of itself at most. Derived here. [-] */
@@ -60,16 +59,6 @@ export const likeReading = (
   { settingMm }: Pick<Trial, "settingMm">,
   { highMm }: Pick<Aim, "highMm">,
 ): boolean => settingMm > READING * highMm;
-
-/** A roll is set no closer than this: two settings nearer than that are one. Derived here. [mm] */
-const SAME_SETTING_MM = 0.5;
-
-/** Setting asked for each millimetre of the model's, from two trials that both took set; null where they do not differ. */
-export function slopeOf(before: Trial, last: Trial): number | null {
-  const model = last.modelMm - before.modelMm;
-  if (before.sprangFlat || last.sprangFlat || model === 0) return null;
-  return Math.min(MOST_SLOPE, Math.max(LEAST_SLOPE, (last.settingMm - before.settingMm) / model));
-}
 
 /** What is odd about two trials: the higher raise left the blank less closed, hardly further closed, or the same raise left blanks unlike. */
 export type Odd = "less" | "hardly" | "unlike";
@@ -133,7 +122,7 @@ function afterDisagreement(last: Trial, others: readonly Trial[], aim: Aim): Nex
  *   slope   s₃ = s₂ + m (aim − model₂),   m = Δs/Δmodel, held within 0.67 … 1.5
  *
  * Where the slope is not known yet, the step is kept so short that even the liveliest machine (m = 0.67) stays below
- * the cap: a blank closed too far cannot be opened by rolling on. A raise far beyond the plan's own high is asked about first. After a blank that took no set the step is shorter
+ * the cap: a blank closed too far cannot be opened by rolling on. Repeats of one setting are one trial, their mean. A raise far beyond the plan's own high is asked about first. After a blank that took no set the step is shorter
  * still, and where trials contradict each other the lowest setting that any of them asks is taken.
  *
  * @param trials in order, at least one; settings and model settings [mm]
@@ -156,15 +145,15 @@ export function nextSetting(trials: readonly Trial[], aim: Aim, learned: number 
       ? { kind: "raise", settingMm: next, by: "short" }
       : { kind: "check", why: "flat" };
   }
-  const before = trials.at(-2);
-  const own = before ? slopeOf(before, last) : null;
-  const slope = learned ?? own;
-  const by = learned !== null ? "learned" : own === null ? "offset" : "slope";
-  const wanted = (slope ?? 1) * (aim.aimMm - modelMm);
-  if (wanted < 0) return { kind: "overshot", nextBlankMm: settingMm + wanted, by };
-  return {
-    kind: "raise",
-    settingMm: own === null ? careful(last, aim, slope ?? 1) : settingMm + wanted,
-    by,
-  };
+  const mean = withRepeats(last, trials);
+  const own = ownSlope(trials, trials.length - 1);
+  const slope = learned ?? own.slope;
+  const by = learned !== null ? "learned" : own.known > 0 ? "slope" : "offset";
+  // What is measured of one setting scatters; the blank in hand is further open, or further closed, all the same.
+  const least = LEAST_SLOPE * (modelMm > aim.toMm ? aim.toMm - modelMm : aim.fromMm - modelMm);
+  const wantedMm = mean.settingMm + slope * (aim.aimMm - mean.modelMm);
+  if (modelMm > aim.toMm) return { kind: "overshot", nextBlankMm: Math.min(wantedMm, settingMm + least), by };
+  const shortMm = Math.min(careful(mean, aim, slope), careful(last, aim, MOST_SLOPE));
+  const nextMm = shortMm + own.known * (wantedMm - shortMm);
+  return { kind: "raise", settingMm: Math.max(nextMm, Math.min(settingMm + least, careful(last, aim))), by };
 }

@@ -7,6 +7,7 @@ import type { PassSettings } from "./passSettings.ts";
 import { movedBy, type RollPlaces } from "./rollPlaces.ts";
 import { lowerEndMm, type RollSection, sectionOf } from "./rollSetting.ts";
 import { rollSettings } from "./rollSettings.ts";
+import type { SettingProblem } from "./settingProblem.ts";
 import { plateOf } from "./springback.ts";
 import { problemsOf } from "./startProblems.ts";
 import { type Aim, TOOK_SET, type Trial } from "./trialCorrection.ts";
@@ -25,8 +26,8 @@ export interface TrialModel {
   readonly pass: (id: PassPoint["id"]) => PassSettings | undefined;
   /** The plan's first setting moved so that the large edge stands here; null where the plan has none. */
   readonly placesAt: (largeMm: number) => RollPlaces | null;
-  /** What stands in the way of the roll standing there, in sentences. */
-  readonly problemsAt: (places: RollPlaces) => readonly string[];
+  /** What stands in the way of the roll standing there. */
+  readonly problemsAt: (places: RollPlaces) => readonly SettingProblem[];
   /** One trial as the correction takes it. */
   readonly read: (seen: TrialSeen) => Trial;
 }
@@ -86,7 +87,7 @@ export function trialModel(asked: RollAsked): TrialModelAnswer {
         if (!zone || !start) return [];
         const there = { ...asked, section, plate: plateOf(item), zone, stopMm: stopMm ?? 0 };
         // The tilt stays as it was set, and was told with the plan.
-        return problemsOf(there, [], { ...start, ...places, tiltDeg: 0 }).map(({ words }) => words);
+        return problemsOf(there, [], { ...start, ...places, tiltDeg: 0 });
       },
       read(seen) {
         const closed = closedSeen(seen, item, cone);

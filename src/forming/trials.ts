@@ -1,10 +1,10 @@
 import type { RollAsked } from "./asked.ts";
-import { belowZero } from "./belowZero.ts";
+import { belowZero, warned } from "./belowZero.ts";
 import type { FirstPass } from "./firstPass.ts";
 import { DERIVED } from "./judge.ts";
 import type { RollPlaces } from "./rollPlaces.ts";
 import { secondPass, type SecondPass } from "./secondPass.ts";
-import { adviceOn, type Advised } from "./trialAdvice.ts";
+import { adviceOn, type Advised, cameOut } from "./trialAdvice.ts";
 import {
   type By,
   disagreeing,
@@ -14,6 +14,7 @@ import {
   type Trial,
 } from "./trialCorrection.ts";
 import { trialModel } from "./trialModel.ts";
+import { onSheetSaid } from "./trialOnSheet.ts";
 import { impossible, type TrialSeen } from "./trialSeen.ts";
 
 /** One trial as it is understood. */
@@ -51,7 +52,7 @@ export type TrialAnswer =
   | { readonly kind: "none"; readonly why: string };
 
 const RULE =
-  "next setting = last setting + slope × (model's setting for the middle of the window − model's setting for what came out); slope 1 after one trial, from the last two that took set after that, held within 0.67 to 1.5; with slope 1 no further than a machine of slope 0.67 may go below the cap, nor by more than half the last setting; after a blank that took no set a quarter more at most and never past the plan's high; where trials contradict each other the lowest that any of them asks; a raise more than a quarter beyond the plan's high is asked about before anything is named by it; settings at the large edge, the model's at half the slant";
+  "next setting = last setting + slope × (model's setting for the middle of the window − model's setting for what came out); repeats of one setting are one trial, their mean; slope 1 after one trial, from the last two settings that took set after that, held within 0.67 to 1.5; with slope 1 no further than a machine of slope 0.67 may go below the cap, nor by more than half the last setting; after a blank that took no set a quarter more at most and never past the plan's high; where trials contradict each other the lowest that any of them asks; a raise more than a quarter beyond the plan's high is asked about before anything is named by it; settings at the large edge, the model's at half the slant";
 
 function placeOf(closed: number, { from, to, cap }: FirstPass): Place {
   if (closed > cap) return "past the cap";
@@ -63,6 +64,18 @@ function placeOf(closed: number, { from, to, cap }: FirstPass): Place {
 function settingOf(next: NextSetting): number | null {
   if (next.kind === "raise") return next.settingMm;
   return next.kind === "overshot" ? next.nextBlankMm : null;
+}
+
+/** In words: for whoever corrects, or for the next blank's sheet. */
+function said(asked: RollAsked, advised: Advised, seen: readonly TrialSeen[]): string {
+  const last = seen.at(-1);
+  if (!asked.onSheet || !last) return adviceOn(asked, advised);
+  const { say } = asked;
+  return onSheetSaid(
+    asked,
+    advised,
+    `Last set ${say.length(last.settingMm)}, came out ${cameOut(last, say)}`,
+  );
 }
 
 const none = (why: string): TrialAnswer => ({ kind: "none", why });
@@ -99,7 +112,8 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
   const second = next.kind === "check" ? null : secondPass(trials, model);
   const set = next.kind === "done" ? model.placesAt(trials.at(-1)?.settingMm ?? 0) : places;
   const problems = places ? model.problemsAt(places) : [];
-  const below = belowZero(say, [set, second], model.lowestMm);
+  // The second pass has its own step on a sheet.
+  const below = belowZero(say, asked.onSheet ? [set] : [set, second], model.lowestMm);
   const advised: Advised = { model, trials, next, places: set, disagrees, second };
   return {
     kind: "correction",
@@ -114,8 +128,8 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
       by: "by" in next ? next.by : null,
       disagrees,
       secondPass: second,
-      problems,
-      advice: [`${adviceOn(asked, advised)}${below}`, ...problems].join(" "),
+      problems: problems.map(({ words }) => words),
+      advice: `${said(asked, advised, seen)}${warned(below, problems)}`,
       rule: RULE,
       basis: DERIVED,
     },

@@ -42,7 +42,10 @@ export function triedOn(asked: RollAsked, kept: TrialsKept | undefined): Tried |
     "zone" in last ? [` in zone ${last.zone}`, ""] : ["", `, came out ${cameOut(last, asked.say)}`];
   return {
     // Whatever the correction warns of on the screen stands on the sheet that starts from it.
-    words: `Last set ${asked.say.length(last.settingMm)}${where}${what}. ${answer.kind === "none" ? `No setting by them: ${answer.why}.` : answer.correction.advice}`,
+    words:
+      answer.kind === "none"
+        ? `Last set ${asked.say.length(last.settingMm)}${where}${what}. No setting by them: ${answer.why}.`
+        : answer.correction.advice,
     set: correction?.set ?? null,
     second: correction?.secondPass ?? null,
     look: correction === null || correction.kind === "check",

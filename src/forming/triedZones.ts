@@ -2,15 +2,11 @@ import type { AnySeen } from "./anyTrials.ts";
 import type { RollAsked } from "./asked.ts";
 import type { Tried } from "./tried.ts";
 import { cameOutInZone } from "./zoneAdvice.ts";
-import { capital } from "./words.ts";
+import { capital, lower } from "./words.ts";
 import type { ZonesCorrection } from "./zoneTrials.ts";
 
 /** What trials of the zones of a part came to, as its work sheet takes it. */
-export function triedZones(
-  { say }: RollAsked,
-  seen: readonly AnySeen[],
-  { zones, advice }: ZonesCorrection,
-): Tried {
+export function triedZones({ say }: RollAsked, seen: readonly AnySeen[], { zones }: ZonesCorrection): Tried {
   const several = zones.length > 1;
   const last = seen.at(-1);
   const came = last
@@ -22,9 +18,11 @@ export function triedZones(
     look: kind === "check",
   }));
   const [first] = places;
+  const setFirst = !several && first?.set && last && !("flat" in last);
+  // What all zones taught together is for whoever corrects.
+  const said = zones.map((one) => one.advice).join(" ");
   return {
-    // What all zones taught together is for whoever corrects.
-    words: `${capital(came)}. ${several ? zones.map((one) => one.advice).join(" ") : advice}`,
+    words: setFirst ? `${lower(said)} ${capital(came)}.` : `${capital(came)}. ${said}`,
     set: several ? null : (first?.set ?? null),
     second: several ? null : (first?.second ?? null),
     look: several ? false : (first?.look ?? false),

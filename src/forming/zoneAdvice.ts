@@ -27,6 +27,8 @@ interface ZoneTold {
   readonly secondPass: SecondPass | null;
   /** The zones of this blank that are past their cap: it is set aside, and every setting is for the next one. */
   readonly pastCap: readonly number[];
+  /** Inside radius at the large end that `set` is to leave; null where trials say too little. [mm] */
+  readonly expectMm?: number | null;
   /** The other zones of the same radii, which are set alike. */
   readonly mirrors: readonly number[];
 }
@@ -78,20 +80,41 @@ function checked(asked: Words, { next, model, from, trials }: ZoneTold, last: Zo
   }
 }
 
+/** The first raise of the next blank, for its sheet; the second pass has its own step. One zone has room for what it is to leave. */
+function nextBlank(asked: Words, { window, set, model, expectMm }: ZoneTold, last: ZoneTrial, zones: number) {
+  const { say } = asked;
+  const { from, to, cap } = window;
+  const came = {
+    open: `, ${wanted(asked, window)}`,
+    "in the window": `, within ${say.percent(from)} to ${say.percent(to)}`,
+    "past the window": `, past the ${say.percent(to)} where this pass ends`,
+    "past the cap": `, past the cap of ${say.percent(cap)} (do not roll on with that blank, set it aside)`,
+  }[last.place];
+  const high = set ? aboveHigh(say, set.largeMm, model.aim.highMm) : "";
+  if (zones > 1) return `${bent(asked, last)}${came}: set ${at(asked, set)}.${high}`;
+  const expect =
+    expectMm == null
+      ? ""
+      : `; expect an inside radius near ${say.tape(say.units === "mm" ? Math.round(expectMm) : expectMm)}${isPipe(asked.item) ? "" : " at the large end"}`;
+  return `raise to ${at(asked, set)}${expect}.${high} ${capital(bent({ ...asked, onSheet: true }, last))}${came}.`;
+}
+
 /** What to do in one zone, in sentences with its own numbers. */
 export function zoneAdvice(whole: Words, told: ZoneTold, zones: number): string {
+  const forNext = whole.onSheet === true;
   // One zone has room for all of it.
-  const onSheet = whole.onSheet === true && zones > 1;
+  const onSheet = forNext && zones > 1;
   const asked = { ...whole, onSheet };
   const { model, window, trials, set, from, disagrees, secondPass, pastCap, mirrors } = told;
   const { say } = asked;
   const last = trials.at(-1);
   const head = zoneHead(model, zones);
-  const tilt = isPipe(asked.item) || onSheet ? "" : ", the tilt as it is";
-  const aside = pastCap.length > 0;
+  const tilt = isPipe(asked.item) || forNext ? "" : ", the tilt as it is";
+  const aside = pastCap.length > 0 && !forNext;
   const setAside = aside ? ` This blank is set aside: ${isPastCap(pastCap)}.` : "";
   const onNext = aside ? " with the next blank" : "";
-  const second = secondSaid(asked, secondPass, {
+  // The second pass has its own step on a sheet.
+  const second = secondSaid(asked, forNext ? null : secondPass, {
     by: "the templates",
     of: aside ? " of the next blank" : "",
   });
@@ -113,6 +136,7 @@ export function zoneAdvice(whole: Words, told: ZoneTold, zones: number): string 
           ? `no trial yet; by what ${listedZones(from)} taught start${onNext} at ${at(asked, set)}.${high}`
           : `no trial yet, and none that stayed bent to learn from: start${onNext} at the plan's own ${at(asked, set)}.`
       }${setAside}`;
+    if (forNext && set && !last.sprangFlat) return nextBlank(asked, told, last, zones);
     switch (told.kind) {
       case "done": {
         const done = `${bent(asked, last)}, within ${say.percent(window.from)} to ${say.percent(window.to)}`;
@@ -126,7 +150,7 @@ export function zoneAdvice(whole: Words, told: ZoneTold, zones: number): string 
           : `${bent(asked, last)}, ${wanted(asked, window)}`;
         if (aside)
           return `${open}${last.sprangFlat ? "" : "."}${setAside} Set ${at(asked, set)} for the next blank${tilt}, with the plate moving.${last.sprangFlat ? "" : high}`;
-        return `${open}${last.sprangFlat ? " Only then" : ":"} set ${at(asked, set)}${tilt}${onSheet ? "" : ", with the plate moving, and roll this blank once more"}.${last.sprangFlat ? "" : high}`;
+        return `${open}${last.sprangFlat ? " Only then" : ":"} set ${at(asked, set)}${tilt}${forNext ? "" : ", with the plate moving, and roll this blank once more"}.${last.sprangFlat ? "" : high}`;
       }
       case "overshot": {
         const next = `Set ${at(asked, set)} for the next blank${tilt}.`;
@@ -135,7 +159,7 @@ export function zoneAdvice(whole: Words, told: ZoneTold, zones: number): string 
         const past = `${bent(asked, last)}, past the ${say.percent(window.to)} where this pass ends`;
         return aside
           ? `${past}.${setAside} ${next}${second}`
-          : `${past}: no further raise in this zone of this blank; it is kept for the second pass.${second} ${next}`;
+          : `${past}: no further raise ${zones === 1 ? "on this blank in this pass" : "in this zone of this blank"}; it is kept for the second pass.${second} ${next}`;
       }
       case "taught":
       case "plan":
@@ -147,12 +171,17 @@ export function zoneAdvice(whole: Words, told: ZoneTold, zones: number): string 
 }
 
 /** What all trials together say of this plate on this roll; nothing before one stayed bent. */
-export function learnedSaid({ say }: Words, learned: ZonesCorrection["learned"]): string {
+export function learnedSaid(
+  { say }: Words,
+  learned: ZonesCorrection["learned"],
+  { several }: { readonly several: boolean },
+): string {
   if (!learned) return "";
   const { offsetMm, slope, zones } = learned;
   const more = `${say.length(Math.abs(offsetMm))} ${offsetMm < 0 ? "less" : "more"} raise than the model where it was tried`;
   const each =
     slope === null ? "" : `, and ${number(slope, 2)} mm for each further millimetre of the model's`;
+  if (!several) return `This plate on this roll asks about ${more}${each}.`;
   return `By ${listedZones(zones)} this plate on this roll asks about ${more}${each}; plate and machine being the same, that holds for every zone.`;
 }
 

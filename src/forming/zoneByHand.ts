@@ -1,7 +1,8 @@
 import { MM_PER_INCH } from "../geometry/units.ts";
 import type { RollAsked } from "./asked.ts";
 import { depthOfRadius, straightedgeOf } from "./straightedge.ts";
-import { careful, LEAST_SLOPE } from "./trialCorrection.ts";
+import { careful } from "./trialCorrection.ts";
+import { LEAST_SLOPE } from "./trialSlope.ts";
 import { alikeNumbers } from "./zoneWords.ts";
 import { type ZoneModel, zoneModels } from "./zoneModel.ts";
 

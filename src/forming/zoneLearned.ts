@@ -1,4 +1,5 @@
-import { LEAST_SLOPE, likeReading, MOST_SLOPE } from "./trialCorrection.ts";
+import { likeReading } from "./trialCorrection.ts";
+import { countOf, LEAST_SLOPE, MOST_SLOPE, withRepeats } from "./trialSlope.ts";
 import type { ZoneModel, ZoneRead } from "./zoneModel.ts";
 
 /** A trial as every zone may learn from it: setting and model's setting at half the slant, where the plan aims. [mm] */
@@ -6,6 +7,8 @@ interface Point {
   readonly zone: number;
   readonly settingMm: number;
   readonly modelMm: number;
+  /** Repeats of one setting of one zone weigh as much as one trial together. [-] */
+  readonly weight: number;
 }
 
 /** What the trials of all zones have taught about the machine and the plate, which are the same for every zone. */
@@ -30,7 +33,7 @@ const isDoubtful = (models: readonly ZoneModel[], read: ZoneRead): boolean => {
 /**
  * The pinch's give, the frame and the springback of one plate on one roll make one curve, setting over model's setting,
  * for all zones. Its slope from all trials that took set, by least squares, drawn towards 1 as firmly as the trials lie
- * near each other:
+ * near each other; repeats of one setting are one trial, their mean:
  *
  *   m = (Σ Δx Δy + w)/(Σ Δx² + w),   w = (mean x · 0.03/0.25)²,   held within 0.67 … 1.5
  *
@@ -38,25 +41,38 @@ const isDoubtful = (models: readonly ZoneModel[], read: ZoneRead): boolean => {
  * @see derived here (ridge regression)
  */
 export function learnedOf(models: readonly ZoneModel[], reads: readonly ZoneRead[]): Learned {
-  const points = reads
-    .filter((read) => !read.sprangFlat && !isDoubtful(models, read))
-    .map(({ zone, settingMm, modelMm }) => ({
-      zone,
-      settingMm: settingMm + (models[zone - 1]?.middleHigherMm ?? 0),
-      modelMm,
-    }));
+  const points = reads.filter((read) => !read.sprangFlat && !isDoubtful(models, read)).map(pointIn(models));
   if (new Set(points.map(({ zone }) => zone)).size < 2) return { points, slope: null };
-  const mean = (values: readonly number[]) => values.reduce((sum, one) => sum + one, 0) / values.length;
-  const x = mean(points.map(({ modelMm }) => modelMm));
-  const y = mean(points.map(({ settingMm }) => settingMm));
-  const weight = ((x * TRIAL_OFF) / SLOPES_DIFFER) ** 2;
-  let [xy, xx] = [weight, weight];
-  for (const { modelMm, settingMm } of points) {
-    xy += (modelMm - x) * (settingMm - y);
-    xx += (modelMm - x) ** 2;
+  const x = meanOf(points, ({ modelMm }) => modelMm);
+  const y = meanOf(points, ({ settingMm }) => settingMm);
+  const firm = ((x * TRIAL_OFF) / SLOPES_DIFFER) ** 2;
+  let [xy, xx] = [firm, firm];
+  for (const { modelMm, settingMm, weight } of points) {
+    xy += weight * (modelMm - x) * (settingMm - y);
+    xx += weight * (modelMm - x) ** 2;
   }
   return { points, slope: Math.min(MOST_SLOPE, Math.max(LEAST_SLOPE, xy / xx)) };
 }
+
+/** Mean over points, repeats counted as one. */
+export function meanOf(points: readonly Point[], of: (point: Point) => number): number {
+  const sum = (value: (point: Point) => number) => points.reduce((all, one) => all + value(one), 0);
+  return sum((one) => one.weight * of(one)) / sum(({ weight }) => weight);
+}
+
+/** A trial of a zone as a point, its repeats in the same zone taken into it. */
+const pointIn =
+  (models: readonly ZoneModel[]) =>
+  (read: ZoneRead, _: number, all: readonly ZoneRead[]): Point => {
+    const own = all.filter(({ zone }) => zone === read.zone);
+    const { zone, settingMm, modelMm } = withRepeats(read, own);
+    return {
+      zone,
+      settingMm: settingMm + (models[zone - 1]?.middleHigherMm ?? 0),
+      modelMm,
+      weight: countOf(read, own),
+    };
+  };
 
 /** Where a zone that has no trial of its own starts, by what the others taught. */
 export interface TaughtStart {

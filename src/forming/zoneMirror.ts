@@ -1,5 +1,5 @@
 import type { By } from "./trialCorrection.ts";
-import { LEAST_SLOPE } from "./trialCorrection.ts";
+import { LEAST_SLOPE } from "./trialSlope.ts";
 import type { SecondPass } from "./secondPass.ts";
 import type { ZoneModel, ZoneRead } from "./zoneModel.ts";
 import type { ZoneKind, ZoneNext } from "./zoneNext.ts";

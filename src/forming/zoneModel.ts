@@ -6,6 +6,7 @@ import { movedBy, type RollPlaces } from "./rollPlaces.ts";
 import { lowerEndMm, rollSetting, sectionOf } from "./rollSetting.ts";
 import { rollSettings } from "./rollSettings.ts";
 import { meanHalfAngleRad } from "./skin.ts";
+import type { SettingProblem } from "./settingProblem.ts";
 import { problemsOf } from "./startProblems.ts";
 import { plateOf } from "./springback.ts";
 import { type Aim, TOOK_SET, type Trial } from "./trialCorrection.ts";
@@ -34,6 +35,7 @@ export interface ZoneModel {
   /** Counted from 1. */
   readonly number: number;
   readonly zone: RollZone;
+  readonly thicknessMm: number;
   /** At half the slant. */
   readonly aim: Aim;
   readonly large: EndLimit;
@@ -45,8 +47,8 @@ export interface ZoneModel {
   readonly pass: (id: PassPoint["id"]) => PassSettings | undefined;
   /** The plan's first setting of this zone moved so that the large edge stands here. */
   readonly placesAt: (largeMm: number) => RollPlaces;
-  /** What stands in the way of the roll standing there, in sentences. */
-  readonly problemsAt: (places: RollPlaces) => readonly string[];
+  /** What stands in the way of the roll standing there. */
+  readonly problemsAt: (places: RollPlaces) => readonly SettingProblem[];
   readonly read: (seen: ZoneSeen) => ZoneRead;
 }
 
@@ -185,6 +187,7 @@ export function zoneModels(asked: RollAsked): ZoneModelsAnswer {
     return {
       number: i + 1,
       zone,
+      thicknessMm: plate.thicknessMm,
       aim: { aimMm, fromMm, toMm, capMm, highMm: pass("end")?.large.highMm ?? travelMm },
       large,
       small,
@@ -198,7 +201,7 @@ export function zoneModels(asked: RollAsked): ZoneModelsAnswer {
           ...start,
           ...places,
           tiltDeg: 0,
-        }).map(({ words }) => words),
+        }),
       read: readIn({ zone, start, large, small, thicknessMm: plate.thicknessMm, modelMm }),
     };
   });

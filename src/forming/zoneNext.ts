@@ -1,4 +1,5 @@
-import { LEAST_SLOPE, nextSetting, type NextSetting } from "./trialCorrection.ts";
+import { nextSetting, type NextSetting } from "./trialCorrection.ts";
+import { LEAST_SLOPE, ownSlope } from "./trialSlope.ts";
 import type { Learned } from "./zoneLearned.ts";
 import type { ZoneModel, ZoneRead } from "./zoneModel.ts";
 
@@ -53,11 +54,13 @@ export function zoneNext(model: ZoneModel, reads: readonly ZoneRead[], { slope }
   }
   if (next.kind !== "raise") return next;
   const wanted = next.settingMm - last.settingMm;
-  const known = next.by === "slope" || next.by === "learned" ? (slope ?? 1) : null;
-  const limits = ends.map(({ end, at, toMm, capMm }) => ({
-    end,
-    room: known === null ? LEAST_SLOPE * (capMm - at) : known * ((toMm + capMm) / 2 - at),
-  }));
+  const told = slope === null ? ownSlope(reads, reads.length - 1) : { slope, known: 1 };
+  // Trials that contradict each other show no slope.
+  const known = next.by === "careful" || next.by === "short" ? 0 : told.known;
+  const limits = ends.map(({ end, at, toMm, capMm }) => {
+    const lively = LEAST_SLOPE * (capMm - at);
+    return { end, room: lively + known * (told.slope * ((toMm + capMm) / 2 - at) - lively) };
+  });
   const tightest = limits.sort((a, b) => a.room - b.room)[0];
   if (!tightest || tightest.room >= wanted) return next;
   if (tightest.room <= 0) return { kind: "check", why: "tilt", end: tightest.end };

@@ -1,13 +1,14 @@
 import type { RollAsked } from "./asked.ts";
-import { belowZero } from "./belowZero.ts";
+import { belowZero, warned } from "./belowZero.ts";
 import type { FirstPass } from "./firstPass.ts";
 import { DERIVED } from "./judge.ts";
 import type { RollPlaces } from "./rollPlaces.ts";
 import { secondPass as secondOf, type SecondPass } from "./secondPass.ts";
 import { isPipe } from "./skin.ts";
+import { expectedModelMm, whereReached } from "./trialExpected.ts";
 import { type By, disagreeing, type Place } from "./trialCorrection.ts";
 import { learnedSaid, zoneAdvice } from "./zoneAdvice.ts";
-import { type Learned, learnedOf, taughtStart } from "./zoneLearned.ts";
+import { type Learned, learnedOf, meanOf, taughtStart } from "./zoneLearned.ts";
 import { mirroredAlike, mirrorsOf, type ZoneCame } from "./zoneMirror.ts";
 import { type ZoneModel, zoneModels, type ZoneRead } from "./zoneModel.ts";
 import { endPastCap, type ZoneKind, type ZoneNext, zoneNext } from "./zoneNext.ts";
@@ -168,8 +169,11 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
       };
     const set = settingMm === null ? null : model.placesAt(settingMm);
     const problems = set && rest.kind !== "done" && rest.kind !== "plan" ? model.problemsAt(set) : [];
-    const below = belowZero(say, [set, secondPass], lowestMm);
-    const told = { ...rest, next, set, trials, model, window, pastCap, mirrors: mirrorsOf(models, model) };
+    // On a sheet the second pass has its own step, and one zone has room for what it is to leave.
+    const below = belowZero(say, asked.onSheet ? [set] : [set, secondPass], lowestMm);
+    const expectMm = set && models.length === 1 ? expectedInside(model, trials, set.largeMm, learned) : null;
+    const mirrors = mirrorsOf(models, model);
+    const told = { ...rest, next, set, trials, model, window, pastCap, mirrors, expectMm };
     zones.push({
       zone: model.number,
       fromDeg: model.zone.fromDeg,
@@ -178,12 +182,12 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
       ...rest,
       set,
       nextBlank: pastCap.length > 0,
-      problems,
-      advice: [`${zoneAdvice(asked, told, models.length)}${below}`, ...problems].join(" "),
+      problems: problems.map(({ words }) => words),
+      advice: `${zoneAdvice(asked, told, models.length)}${warned(below, problems)}`,
     });
   }
   const figures = learnedFigures(learned);
-  const taught = learnedSaid(asked, figures);
+  const taught = learnedSaid(asked, figures, { several: models.length > 1 });
   return {
     kind: "zones",
     correction: {
@@ -199,11 +203,32 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
   };
 }
 
+/** Inside radius at the large end that this setting is to leave, both ends bent alike; null where trials say too little. [mm] */
+function expectedInside(
+  model: ZoneModel,
+  trials: readonly ZoneTrial[],
+  settingMm: number,
+  { slope }: Learned,
+): number | null {
+  const modelMm = disagreeing(trials).length > 0 ? null : expectedModelMm(trials, settingMm, slope);
+  if (modelMm === null) return null;
+  const { number: zone, zone: radii, thicknessMm } = model;
+  const inside = (middleMm: number, share: number) => middleMm / share - thicknessMm / 2;
+  const read = (share: number) =>
+    model.read({
+      zone,
+      settingMm,
+      largeMm: inside(radii.largeRadiusMm, share),
+      smallMm: inside(radii.smallRadiusMm, share),
+    }).modelMm;
+  return inside(radii.largeRadiusMm, whereReached(modelMm, read, [Number.EPSILON, 1]));
+}
+
 function learnedFigures({ points, slope }: Learned): ZonesCorrection["learned"] {
   if (points.length === 0) return null;
-  const offset = points.reduce((sum, { settingMm, modelMm }) => sum + settingMm - modelMm, 0);
+  const offsetMm = meanOf(points, ({ settingMm, modelMm }) => settingMm - modelMm);
   const zones = [...new Set(points.map(({ zone }) => zone))].sort((a, b) => a - b);
-  return { offsetMm: offset / points.length, slope, zones };
+  return { offsetMm, slope, zones };
 }
 
 type Models = Extract<ReturnType<typeof zoneModels>, { kind: "models" }>;

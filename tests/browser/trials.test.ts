@@ -125,21 +125,45 @@ it("answers for both edges and both bearings, prints it, and takes an overlap as
         .join("")
         .replaceAll("\u00a0", " "),
     );
-  expect(await printed()).toContain("Last set 22.5 mm, came out gap 840 mm. ");
-  expect(await printed()).toContain(`set ${await large()} mm at the large edge`);
+  expect(await printed()).toContain("Last set 22.5 mm, came out gap 840 mm: ");
+  expect(await printed()).toContain(`raise to ${await large()} mm at the large edge`);
   expect(await page.locator('[data-planned^="first-raise"]').allTextContents()).toContain(
     `${await large()}\u00a0mm`,
   );
   await add("30", "−40");
   expect(await page.getByRole("listitem").filter({ hasText: "set 30 mm: overlap 40 mm" }).count()).toBe(1);
   expect(await answer()).toContain("Stop: do not roll on with this blank");
-  expect(await printed()).toContain("Stop: do not roll on with this blank");
-  expect(await printed()).toContain("for the next blank");
+  expect(await printed()).toContain("do not roll on with that blank, set it aside");
+  expect(await printed()).toContain(`raise to ${await large()} mm at the large edge`);
   await page.getByRole("button", { name: "remove trial 3" }).click();
   await page.getByRole("button", { name: "remove trial 2" }).click();
   await page.getByRole("button", { name: "remove trial 1" }).click();
   expect(await page.locator('[data-trial="places"]').isVisible()).toBe(false);
   expect(await printed()).toMatch(/^With the plate moving raise in small steps to/);
+});
+
+it("leaves the table to carry over by hand out while trials tell the second raise, and puts it back", async () => {
+  const table = page.locator('[data-table="second-raise"] tr');
+  const cells = () => table.evaluateAll((rows) => rows.map(({ textContent }) => textContent.trim()));
+  const before = await cells();
+  expect(before.at(-1)).toContain("last raise ______ − table ______");
+  await page.getByLabel("What came out").selectOption("closed");
+  await add("22", "72");
+  expect(await page.locator('[data-words="second-raise"]').textContent()).toMatch(
+    /^By this part's own trials/,
+  );
+  expect(await table.count()).toBe(0);
+  await page.getByRole("button", { name: "remove trial 1" }).click();
+  expect((await cells()).map((row) => row.replace(/\s+/g, ""))).toEqual(
+    before.map((row) => row.replace(/\s+/g, "")),
+  );
+  expect(
+    await table
+      .first()
+      .locator("th")
+      .evaluate((one) => getComputedStyle(one).textAlign),
+  ).toBe("left");
+  await page.getByLabel("What came out").selectOption("gap");
 });
 
 it("takes the scale's reading at 0 off, keeps it for this part on this roll, and lists the raise", async () => {

@@ -63,7 +63,7 @@ describe("the printed brake sheet of a duct shoe", () => {
     const [first, second] = plan.remarks;
     expect(first!.text).toBe(throat.advice);
     expect(first!.text).toContain(`behind the punch up to ${say.length(plan.behind!.depthMm)} of plate`);
-    expect(first!.text).toContain("the throat is 450 mm deep. Make it in 2 pieces or more.");
+    expect(first!.text).toContain("the throat is 450 mm deep: make it in 2 pieces or more");
     expect(second!.text).toBe(forming.checks.find(({ id }) => id === "off-the-punch")!.advice);
     expect(second!.text).toMatch(/turns by 333° and closes round the punch.*: make it in 2 pieces or more/);
     // What is to be chosen before the blank is cut is no advice any more where it lies on the brake.
@@ -129,7 +129,7 @@ describe("the printed brake sheet of a duct shoe", () => {
     expect(cone(half + 3)).toMatchObject({ verdict: "caution" });
     expect(cone()).toMatchObject({ verdict: "caution" });
     expect(cone(300).advice).toMatch(
-      /^Not in one piece on this brake: turning by 349° it closes round the ram, and half its width, 40\d(\.\d)? mm, does not pass the frame with a throat of 300 mm\. In 5 pieces it goes \(pieces: 5\)\.$/,
+      /^Not in one piece on this brake: turning by 349° it closes round the ram, and half its width, 40\d(\.\d)? mm, does not pass the frame with a throat of 300 mm; in 5 pieces it goes \(pieces: 5\)\.$/,
     );
     expect(cone(450).advice).toMatch(/make it in 3 pieces, or leave out its last lines/);
   });

@@ -306,7 +306,7 @@ it("names how many pieces of a right cone surely clear the throat, and blanks in
     expect(bentDeg(made(pieces).item)).toBeLessThanOrEqual(180);
   }
   const { check } = onBrake(part);
-  expect(check!.advice).toContain("the throat is 600 mm deep. In 5 pieces it goes (pieces: 5).");
+  expect(check!.advice).toContain("the throat is 600 mm deep: in 5 pieces it goes (pieces: 5)");
   expect(made(3).depthMm).toBeGreaterThan(600);
   expect(piecesToClear(made(1).item, 1)).toBeNull();
 });

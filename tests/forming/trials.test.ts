@@ -359,6 +359,9 @@ describe("in the model itself", () => {
     expect(advice).toContain(
       ` the slide's own lower end lies at ${say.length(-Math.round(10 * upMm) / 10)}, `,
     );
+    // Once, and from the flat plate alone.
+    expect(advice).not.toContain("origin of the slide");
+    expect(advice.match(/find out whether/g)).toHaveLength(1);
   });
 
   it("tells a trial that cannot have been", () => {

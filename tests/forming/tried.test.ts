@@ -4,6 +4,7 @@ import { sayIn } from "../../src/forming/say.ts";
 import { trialModel } from "../../src/forming/trialModel.ts";
 import { correctTrials } from "../../src/forming/trials.ts";
 import type { TrialSeen } from "../../src/forming/trialSeen.ts";
+import { byHandRows } from "../../src/site/forming/byHandWords.ts";
 import { coneCase, coneless, reducer, roll, shop } from "./cases.ts";
 
 const say = sayIn("mm");
@@ -33,9 +34,11 @@ describe("a sheet with trials kept beside its part", () => {
     const { set, nextMm } = correction(seen);
     const raise = step(stepsAfter(seen), "first-raise");
     expect(raise.text).toMatch(
-      /By this part's own trials.*: Last set 30 mm, came out gap 1500 mm\. Closed 58 %, wanted 66 % to 80 %: set /,
+      /^By this part's own trials[^:]*: raise to .* at the large edge and .* at the small edge .*\. Last set 30 mm, came out gap 1500 mm: 58 % closed, wanted 66 % to 80 %\. With the plate moving/,
     );
-    expect(raise.text).toMatch(/: set .* at the large edge and .* at the small edge.*with the plate moving/);
+    // The gap to expect is the one that lies in the middle of the window, where the setting aims.
+    const expected = Number(/expect a gap near (\d+) mm at the large end/.exec(raise.text)![1]);
+    expect(correction([...seen, { settingMm: nextMm!, gapMm: expected }])).toMatchObject({ kind: "done" });
     expect(raise.toNote.map(({ planned }) => planned!).sort(upwards)).toEqual(
       [set!.largeMm, set!.smallBearingMm!, set!.largeBearingMm!].map(tenth).sort(upwards),
     );
@@ -52,10 +55,11 @@ describe("a sheet with trials kept beside its part", () => {
     const { window } = correction(seen);
     const done = [{ settingMm: 41, closed: window.to - 0.01 }];
     const raise = step(stepsAfter(done), "first-raise");
-    expect(raise.text).toMatch(/^By this part's own trials/);
     expect(raise.text).toMatch(
-      /this pass is done; keep the setting of 41 mm for the lot\. Second pass: start at /,
+      /^By this part's own trials[^:]*: raise to 41 mm at the large edge .*; expect a gap near \d+ mm at the large end\. Last set 41 mm, came out closed 79 %: 79 % closed, within 66 % to 80 %\./,
     );
+    // The next blank's first pass is not done, and its second pass has a step of its own.
+    expect(raise.text).not.toMatch(/pass is done|[Ss]econd pass|this blank/);
     expect(raise.toNote.map(({ planned }) => planned)).toContain(41);
     const second = step(stepsAfter(done), "second-raise");
     const { secondPass } = correction(done);
@@ -65,6 +69,11 @@ describe("a sheet with trials kept beside its part", () => {
     expect(second.toNote.map(({ planned }) => planned)).toContain(tenth(secondPass!.largeMm));
     expect(second.toNote.map(({ planned }) => planned)).toContain(tenth(secondPass!.smallBearingMm!));
     expect(step(stepsAfter(seen), "second-raise")).toEqual(step(stepsAfter(), "second-raise"));
+    // Nobody carries over by hand, on top, what the trials have in them already.
+    expect(byHandRows(step(stepsAfter(), "second-raise"), "mm").length).toBeGreaterThan(1);
+    expect(byHandRows(second, "mm")).toEqual([]);
+    expect(second.figures.some(({ label }) => label.startsWith("by the model"))).toBe(false);
+    for (const box of second.toNote) expect(box).not.toHaveProperty("carried");
   });
 
   it("names no setting where something is to be looked at first", () => {
@@ -82,7 +91,9 @@ describe("a sheet with trials kept beside its part", () => {
     const wrong = step(stepsAfter([{ settingMm: 452, flat: true }]), "first-raise");
     expect(wrong.text).toMatch(/No setting by them: a setting of 452 mm lies beyond the slide/);
     const past = step(stepsAfter([{ settingMm: 40, gapMm: -20 }]), "first-raise");
-    expect(past.text).toMatch(/overlap 20 mm\..*set it aside.* Set .* for the next blank/);
+    expect(past.text).toMatch(
+      /: raise to .*overlap 20 mm: .*past the cap of 85 %: do not roll on with that blank, set it aside\. Its edges/,
+    );
   });
 
   it("leaves both raises empty where trials contradict each other, and names nothing for either pass", () => {
@@ -193,8 +204,13 @@ describe("what is carried to the second pass and to the closing without a screen
     .figures.filter(({ label }) => label.startsWith("by the model for a gap of"))
     .map(({ label, value }) => ({ gapMm: Number(/gap of ([\d.]+)/.exec(label)![1]), value }));
 
-  it("is where the correction by one trial starts the second pass, at both ends of the window and half way", () => {
-    expect(models.length).toBe(3);
+  it("is where the correction by one trial starts the second pass, at both ends of the window, half way and at the cap", () => {
+    // The last column is the cap: so far a blank is kept for the second pass.
+    expect(models.length).toBe(4);
+    const never = step(stepsAfter(), "first-measure").figures.find(({ label }) =>
+      label.includes("large end, never below"),
+    )!;
+    expect(models[3]!.gapMm).toBeCloseTo(never.value, 0);
     for (const { gapMm, value } of models)
       for (const over of [-1.5, 0]) {
         const { secondPass } = correction([{ settingMm: value + over, gapMm }]);
@@ -225,7 +241,12 @@ describe("what is carried to the second pass and to the closing without a screen
 
 it("has on the sheet whatever the correction warns of, beyond the plan's own high too", () => {
   const seen: TrialSeen[] = [{ settingMm: 50, gapMm: 1500 }];
-  const { advice } = correction(seen);
-  expect(advice).toContain("above the plan's own high");
-  expect(step(stepsAfter(seen), "first-raise").text).toContain(advice);
+  const [warning] = /That is above the plan's own high.*$/.exec(correction(seen).advice)!;
+  expect(step(stepsAfter(seen), "first-raise").text).toContain(warning);
+  // Where the second pass goes lower than nought its own step says so.
+  const far = { ...machine, bearings: [140, 3000] as [number, number] };
+  const done = { machine: far.name, seen: [{ settingMm: 41, closed: 0.75 }] };
+  const { steps } = formingOf(item, shop([far]), done).plans[0]!;
+  for (const id of ["first-raise", "second-raise"])
+    expect(step(steps, id).text.match(/ Below 0: a bearing at -/g)).toHaveLength(1);
 });

@@ -5,6 +5,7 @@ import { rollSetting, sectionOf } from "../../src/forming/rollSetting.ts";
 import { sayIn } from "../../src/forming/say.ts";
 import { plateOf } from "../../src/forming/springback.ts";
 import { correctTrials } from "../../src/forming/trials.ts";
+import { triedOn } from "../../src/forming/tried.ts";
 import { zoneModels } from "../../src/forming/zoneModel.ts";
 import { radiusOfDepth, type ZoneSeen } from "../../src/forming/zoneSeen.ts";
 import { correctZones } from "../../src/forming/zoneTrials.ts";
@@ -266,6 +267,44 @@ describe("what is said of zones", () => {
     const two = corrected(job, [open(1, 0.5, 30), open(2, 0.5, 28)]);
     expect(two.learned!.slope).not.toBeNull();
     expect(two.advice).toMatch(/^By zones 1 and 2 this plate/);
+  });
+
+  it("names no zone where there is one, and tells its sheet the next blank's first raise with what it is to leave", () => {
+    const round = eccentricCase({ large: 450, small: 330, offset: 20, height: 600, thickness: 5 });
+    const alone = { item: round, machine } as ZoneJob;
+    const { models: found, window } = modelsOf(alone)!;
+    expect(found).toHaveLength(1);
+    const { zone } = found[0]!;
+    const came = (share: number): ZoneSeen => ({
+      zone: 1,
+      settingMm: 40,
+      largeMm: zone.largeRadiusMm / share - 2.5,
+      smallMm: zone.smallRadiusMm / share - 2.5,
+    });
+    const aim = found[0]!.pass("aim")!.share;
+    for (const [share, result] of [
+      [window.from - 0.1, /, wanted \d+ % to \d+ %\. Last set 40 mm/],
+      [aim, /, within \d+ % to \d+ %\. Last set 40 mm/],
+      [(window.to + window.cap) / 2, /, past the \d+ % where this pass ends\. Last set/],
+      [window.cap + 0.03, /, past the cap of \d+ % \(do not roll on with that blank, set it aside\)\. Last/],
+    ] as const) {
+      const seen = [came(share)];
+      expect(corrected(alone, seen).advice).not.toMatch(/\bzones?\b/i);
+      const { words } = triedOn({ item: round, roll: machine, say }, { machine: machine.name, seen })!;
+      expect(words).toMatch(
+        /^raise to [\d.]+ mm at the large edge .*; expect an inside radius near \d+ mm at the large end\. Bent \d+ %/,
+      );
+      expect(words).toMatch(result);
+      expect(words).not.toMatch(/[Ss]econd pass|pass is done|this blank/);
+      const near = Number(/radius near (\d+) mm/.exec(words)![1]);
+      const inside = (of: number) => zone.largeRadiusMm / of - 2.5;
+      // By one trial it may be kept short of the middle of the window, after one past the cap too.
+      expect(near).toBeLessThan(inside(window.from));
+      expect(near).toBeGreaterThan(0.975 * inside(aim));
+      // Both ends' mean is not quite half the slant.
+      if (share >= window.from && share <= window.cap)
+        expect(Math.abs(near / inside(aim) - 1)).toBeLessThan(0.025);
+    }
   });
 
   it("learns nothing for others from a zone that sprang back flat, and says what to look at", () => {

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { coneCase, reducer, roll } from "../forming/cases.ts";
 import { scaleKey, trialsKey } from "../../src/site/trials/keptTrials.ts";
+import { leftOut, questionOf } from "../../src/site/trials/question.ts";
 import { raiseIn } from "../../src/site/trials/raiseField.ts";
 
 describe("the raise of a trial as it is typed", () => {
@@ -31,4 +33,24 @@ describe("the raise of a trial as it is typed", () => {
     const keys = [scaleKey("a", "b"), scaleKey("a", "c"), scaleKey("b", "b"), trialsKey("a", "b")];
     expect(new Set(keys).size).toBe(4);
   });
+});
+
+it("says by the part why trials of a file are left out, as those of another part are", () => {
+  const asked = {
+    part: "cone",
+    units: "mm",
+    item: coneCase(reducer),
+    roll: roll({ slide: { origin: [230, -200], angle: 60, travel: 300 } }),
+    zones: 1,
+    trials: [],
+  } as const;
+  const question = questionOf(asked);
+  const good = { settingMm: 30, gapMm: 900 };
+  expect(leftOut(question, [good])).toBe("");
+  expect(leftOut(question, [good, { settingMm: 30, gapMm: 4000 }, { settingMm: 30, gapMm: 5000 }])).toMatch(
+    /^ 2 left out, because that cannot have been this part: a gap of 4000 mm is longer than the edge itself/,
+  );
+  expect(leftOut(question, [{ zone: 1, settingMm: 30, largeMm: 900, smallMm: 800 }])).toMatch(
+    /^ 1 left out, because that cannot have been this part: a right cone or pipe is corrected as a whole/,
+  );
 });

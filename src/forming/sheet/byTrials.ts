@@ -1,4 +1,5 @@
 import { seamOrder, zoneOrder } from "../seamOrder.ts";
+import { belowZero } from "../belowZero.ts";
 import { isPipe } from "../skin.ts";
 import { placesSaid, type RollPlaces } from "../rollPlaces.ts";
 import { listedZones, zoneName } from "../zoneWords.ts";
@@ -59,6 +60,19 @@ export function secondTold({ tried }: RollSheetAsked): boolean {
   );
 }
 
+/** Where a bearing stands below 0 in the second pass. */
+const lowIn = (
+  { settings, say }: RollSheetAsked,
+  seconds: readonly (RollPlaces | null | undefined)[],
+): string =>
+  settings
+    ? belowZero(
+        say,
+        seconds.map((one) => one ?? null),
+        -settings.flat.upMm,
+      )
+    : "";
+
 const IN_WINDOW =
   "It is for blanks whose first pass ended in its window: one that is past the cap is not rolled on. The plan's own start stands in the table of settings.";
 
@@ -76,7 +90,10 @@ export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep 
     const high = held.length > 0 ? `; ${listedZones(held)} held back at the plan's own high` : "";
     return {
       ...step,
-      text: `By this part's own trials, which come before the plan's start: ${listedZones(ready)} to their own figures of this step${rest}${high}; raise in small steps with the plate moving. ${onward}, and go on by the templates. ${IN_WINDOW}`,
+      text: `By this part's own trials, which come before the plan's start: ${listedZones(ready)} to their own figures of this step${rest}${high}; raise in small steps with the plate moving. ${onward}, and go on by the templates. ${IN_WINDOW}${lowIn(
+        asked,
+        zones.map((one) => one.second),
+      )}`,
       figures: [...zoneFigures(asked, "second"), ...step.figures],
     };
   }
@@ -91,7 +108,7 @@ export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep 
   const held = second.held ? " (held back at the plan's own high)" : "";
   return {
     ...step,
-    text: `By this part's own trials, which come before the plan's start: raise in small steps with the plate moving to ${placesSaid({ pipe, say }, second)}${held}. ${onward}, and go on by the templates and the gap. ${IN_WINDOW}`,
+    text: `By this part's own trials, which come before the plan's start: raise in small steps with the plate moving to ${placesSaid({ pipe, say }, second)}${held}. ${onward}, and go on by the templates and the gap. ${IN_WINDOW}${lowIn(asked, [second])}`,
     figures: [...triedFigures(asked, second), ...step.figures],
   };
 }

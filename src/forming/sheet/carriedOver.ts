@@ -1,3 +1,4 @@
+import { MM_PER_INCH } from "../../geometry/units.ts";
 import { byHand } from "../byHand.ts";
 import { setting, settable } from "../rollPlaces.ts";
 import type { Say } from "../say.ts";
@@ -20,18 +21,31 @@ const bare = (mm: number, say: Say): string => say.bare(settable(mm, say.units))
 /** "+ 4.7" as it stands in a sum. */
 const added = (mm: number, say: Say): string => `${mm < 0 ? "−" : "+"} ${bare(Math.abs(mm), say)}`;
 
-/** One reckoning with this part's own numbers: the plan's start corrected once by the table of the first pass, come out in the middle of the window. */
+/** Marks on a tape or a template: a round number that lies between two columns. [mm] */
+const ROUND = { mm: 10, in: MM_PER_INCH / 2 } as const;
+
+/**
+ * One reckoning with this part's own numbers: the plan's start corrected once by the table of the first pass, come out about
+ * half-way between the first two columns of the window, as far down as nobody could take it for one of them.
+ */
 function worked(asked: RollSheetAsked, { at, plannedMm, mostMm }: ModelTable, lastMm: number): string {
   const { say } = asked;
-  const middle = at[1];
-  if (!middle) return "";
+  const [open, next] = at;
+  if (!open || !next) return "";
+  const of = ({ gapMm, insideMm }: typeof open) => settable(gapMm ?? insideMm ?? 0, say.units);
+  const [openMm, nextMm] = [of(open), of(next)];
+  const middleMm = (openMm + nextMm) / 2;
+  const rounded = Math.round(middleMm / ROUND[say.units]) * ROUND[say.units];
+  const leftMm = rounded < openMm && rounded > nextMm ? rounded : middleMm;
   // Reckoned with the numbers that stand there, so that whoever does it again gets the same.
-  const [last, table, planned] = [lastMm, middle.largeMm, plannedMm].map((mm) => settable(mm, say.units));
-  if (last === undefined || table === undefined || planned === undefined) return "";
+  const [last, least, most, planned] = [lastMm, open.largeMm, next.largeMm, plannedMm].map((mm) =>
+    settable(mm, say.units),
+  ) as [number, number, number, number];
+  const share = (openMm - leftMm) / (openMm - nextMm);
+  const table = settable(least + share * (most - least), say.units);
   const over = Math.min(last - table, down(mostMm));
-  const out =
-    middle.gapMm === null ? `R ${say.tape(middle.insideMm ?? 0)}` : `a gap of ${say.tape(middle.gapMm)}`;
-  return `${bare(last, say)} left ${out}: ${bare(last, say)} − ${bare(table, say)} = ${added(last - table, say).replace(" ", "")}, so ${bare(planned, say)} ${added(over, say)} = ${bare(planned + over, say)}`;
+  const out = open.gapMm === null ? `R ${say.tape(leftMm)}` : `a gap of ${say.tape(leftMm)}`;
+  return `${bare(last, say)} left ${out} (table: ${bare(table, say)}): ${bare(last, say)} − ${bare(table, say)} = ${added(last - table, say).replace(" ", "")}, so ${bare(planned, say)} ${added(over, say)} = ${bare(planned + over, say)}`;
 }
 
 /** Raise at the large edge after the first correction by the sheet's own table, from the plan's start. [mm] */
@@ -61,10 +75,9 @@ export function carriedOver(asked: RollSheetAsked): Carried {
   const whose = several ? `in ${listedZones(first.zones)}, ` : "";
   const each = several ? "Zone by zone carry" : "Carry";
   // Zones have their tables one by one, and little room for words.
-  const tilt =
-    pipe || several ? "" : " (The table is at the tilt of the first trial: the table of settings differs.)";
+  const tilt = pipe || several ? "" : " (At the tilt of the first trial: the table of settings differs.)";
   return {
-    text: ` ${each} over what the first pass taught: its last ${pipe ? "raise" : "raise at the large edge"}, less what the table here has for the ${by} that it left (straight between). Move ${pipe ? "the raise" : "both ends"} by that: down where it is less than nothing, never up by more than ${most}. Worked: ${whose}${example}.${tilt}${several ? "" : " After two trials the trial correction comes nearer, and often asks for less."}`,
+    text: ` ${each} over what the first pass taught: its last ${pipe ? "raise" : "raise at the large edge"}, less what the table here has for the ${by} that it left (between columns: in proportion). Move ${pipe ? "the raise" : "both ends"} by that: down where it is less than nothing, never up by more than ${most}. Worked: ${whose}${example}.${tilt}${several ? "" : " After two trials the trial correction comes nearer."}`,
     figures: model.flatMap(({ zones, at }) =>
       zones.length > 0
         ? []

@@ -2,6 +2,7 @@ import { edgeOfBearings } from "../rollPlaces.ts";
 import { byHand } from "../byHand.ts";
 import { DERIVED } from "../judge.ts";
 import { seamOrder } from "../seamOrder.ts";
+import type { Say } from "../say.ts";
 import { isPipe } from "../skin.ts";
 import { PAST_CAP } from "../trialAdvice.ts";
 import { lower } from "../words.ts";
@@ -66,7 +67,7 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
   const both = isPipe(item) ? "" : " at both ends";
   return {
     ...step,
-    text: `${each}. Curve more open than the window: give the inside radius that came out${both}, and the setting at the large edge, to the trial correction. Lower the bending roll, bring the piece back to ${seamOrder(asked).first}, set the answer with the plate moving, and roll once more. Tighter: no further raise ${several ? "there " : ""}in this pass, and less for the next blank. Tighter than the “never tighter”: ${lower(PAST_CAP)}${byTable(table)}${atBearings(asked)}`,
+    text: `${each}. Curve more open than the window: give the inside radius that came out${both}, and the setting at the large edge, to the trial correction. Lower the bending roll, bring the piece back to ${seamOrder(asked).first}, set the answer with the plate moving, and roll once more. Tighter: no further raise ${several ? "there " : ""}in this pass, and less for the next blank. Tighter than the “never tighter”: ${lower(PAST_CAP)}${byTable(table, say)}${atBearings(asked)}`,
     cautions: [],
     toNote: trialBoxes(table),
     byHandZones: table,
@@ -76,11 +77,17 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
 /** So many settings leave room for lines for a third one. */
 const FEW_SETTINGS = 1;
 
-function byTable(table: readonly ZoneByHand[]): string {
+/** What a depth of the table is measured by. */
+function depthTold([first]: readonly ZoneByHand[], say: Say): string {
+  if (first?.chordMm == null) return "";
+  return ` (depth: ${say.length(first.chordMm)} straightedge inside, square to the element)`;
+}
+
+function byTable(table: readonly ZoneByHand[], say: Say): string {
   const alike = table.some(({ zones }) => zones.length > 1)
     ? " Zones in one line are set alike: the one that is bent most decides."
     : "";
-  return ` Without a screen raise by the table for the radius in the middle of the zone at the large end, and measure again: it is the careful way, the trial correction comes nearer. Still open at the most that it allows: find the cause first (0, thickness, contact).${alike}`;
+  return ` Without a screen raise by the table for the radius${depthTold(table, say)} in the middle of the zone at the large end, and measure again. Still open at the most that it allows: find the cause first (0, thickness, contact).${alike}`;
 }
 
 /** Where the settings after the first one are written down, and what they left. */

@@ -1,5 +1,6 @@
 import type { RollAsked } from "../asked.ts";
 import { endRolled } from "../closure.ts";
+import type { FirstPass } from "../firstPass.ts";
 import type { PassSettings } from "../passSettings.ts";
 import { depthOfRadius, straightedgeOf } from "../straightedge.ts";
 import { trialModel } from "../trialModel.ts";
@@ -22,7 +23,7 @@ export interface ModelTable {
   readonly zones: readonly number[];
   /** Straightedge that the depths are told for; null where there are none. [mm] */
   readonly chordMm: number | null;
-  /** For what lies at the open end, in the middle and at the tight end of the first pass's window. */
+  /** For what lies at the open end, in the middle and at the tight end of the first pass's window, and at the cap: so far a blank is kept. */
   readonly at: readonly ModelSetting[];
   /** Planned at the large edge for the second pass, and no more on top of it than this: so far goes the plan's own high. [mm] */
   readonly plannedMm: number;
@@ -38,6 +39,9 @@ function finishedOf(pass: PassSettings | undefined): Pick<ModelTable, "plannedMm
   return { plannedMm: start.largeMm, mostMm: Math.max(0, mostMm) };
 }
 
+/** What the first pass may leave of a blank that is kept for the second, most open first. */
+const told = ({ from, to, cap }: FirstPass): readonly number[] => [from, (from + to) / 2, to, cap];
+
 function gapTable(asked: RollAsked): ModelTable[] {
   const answer = trialModel(asked);
   if (answer.kind === "none") return [];
@@ -45,7 +49,7 @@ function gapTable(asked: RollAsked): ModelTable[] {
   const start = pass("trial")?.start;
   const finished = finishedOf(pass("finished"));
   if (!start || !finished) return [];
-  const at = [window.from, (window.from + window.to) / 2, window.to].map((closed) => ({
+  const at = told(window).map((closed) => ({
     gapMm: endRolled(asked.item, cone, { radiusMm: cone.largeRadiusMm, closed }).insideGapMm,
     insideMm: null,
     depthMm: null,
@@ -64,7 +68,7 @@ function zoneTable(asked: RollAsked): ModelTable[] {
     const model = models[(zones[0] ?? 1) - 1];
     const finished = finishedOf(model?.pass("finished"));
     if (!model || !finished) return null;
-    const at = [window.from, (window.from + window.to) / 2, window.to].map((share) => {
+    const at = told(window).map((share) => {
       const insideMm = model.zone.largeRadiusMm / share - half;
       return {
         gapMm: null,
@@ -89,7 +93,7 @@ export function zoneModelMm(model: ZoneModel, share: number, halfThicknessMm: nu
 }
 
 /**
- * What the model asks for the most open, the middle and the tightest of the first pass's window; between them it runs all
+ * What the model asks for the most open, the middle and the tightest of the first pass's window, and for its cap; between them it runs all
  * but straight. By how much a roll was set over or under it, the second pass is moved.
  *
  * @returns nothing where there is no model to compare with

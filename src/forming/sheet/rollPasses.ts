@@ -142,7 +142,10 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
 function second(asked: RollSheetAsked): PlanStep {
   const { settings, say } = asked;
   const words = settings && settingWords(settings, "finished", { say, zoneBy: ownSetting(asked) });
-  const carried = carriedOver(asked);
+  // Trials have it all in them already: what was carried over by hand on top of that would be counted twice.
+  const carried: ReturnType<typeof carriedOver> = secondTold(asked)
+    ? { text: "", figures: [] }
+    : carriedOver(asked);
   const order = seamOrder(asked);
   return {
     id: "second-raise",
@@ -153,7 +156,7 @@ function second(asked: RollSheetAsked): PlanStep {
       : `With the plate moving raise in small steps, a little tighter than the first pass, and roll from ${order.second}: this pass undoes the skew of the first and bends its straight lead.`,
     figures: settings ? [...settingFigures(settings, "finished"), ...carried.figures] : [],
     cautions: [RAISE_AGAIN, rising(asked), ...(settings ? settingProblems(settings, "finished") : [])],
-    toNote: settingBoxes(asked, "finished", carried.model !== undefined && !secondTold(asked)),
+    toNote: settingBoxes(asked, "finished", carried.model !== undefined),
     ...(carried.model && { model: carried.model }),
     basis: settings ? DERIVED : COMMON_PRACTICE,
   };

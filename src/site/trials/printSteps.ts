@@ -2,6 +2,7 @@ import type { RollAsked } from "../../forming/asked.ts";
 import type { AnySeen } from "../../forming/anyTrials.ts";
 import type { Units } from "../../drawing/format.ts";
 import type { NoteBox } from "../../forming/sheet/step.ts";
+import { byHandRows } from "../forming/byHandWords.ts";
 import { type Footnote, marked } from "../forming/footnotes.ts";
 import { joined, unbroken } from "../forming/joined.ts";
 import {
@@ -18,6 +19,8 @@ import {
 import type { Taken } from "../forming/stepRoom.ts";
 import { type RoomMm, typesIn } from "../forming/typesIn.ts";
 import { triedSteps } from "./triedSteps.ts";
+
+type TriedStep = NonNullable<ReturnType<typeof triedSteps>>["changed"][number];
 
 function raised(text: string): HTMLElement {
   const made = document.createElement("sup");
@@ -46,6 +49,7 @@ export function printSteps(asked: RollAsked, seen: readonly AnySeen[]): void {
     );
     words?.replaceChildren(...pieces);
     showBoxes(id, toNote, units);
+    showTable(step, units);
   }
   for (const card of document.querySelectorAll<HTMLElement>(".step-card")) setTypes(card);
 }
@@ -70,7 +74,25 @@ function wordsOf(step: Element): string {
   const words = step.querySelector(":scope > div")?.cloneNode(true);
   if (!(words instanceof Element)) return "";
   for (const one of words.querySelectorAll("table, sup")) one.remove();
-  return words.textContent ?? "";
+  return words.textContent;
+}
+
+const made = (name: string, ...inside: (string | Node)[]): HTMLElement => {
+  const one = document.createElement(name);
+  one.append(...inside);
+  return one;
+};
+
+/** The table to work by without a screen, which goes where trials have told what it is for. */
+function showTable(step: TriedStep, units: Units): void {
+  const rows = byHandRows(step, units).map(({ name, cells }) => {
+    const head = made("th", name);
+    head.setAttribute("scope", "row");
+    return made("tr", head, ...cells.map((cell) => made("td", cell)));
+  });
+  const table = made("table", made("tbody", ...rows));
+  table.className = "by-hand";
+  document.querySelector(`[data-table="${step.id}"]`)?.replaceChildren(...(rows.length > 0 ? [table] : []));
 }
 
 /** The lines to write on: in zones there may be more of them than were printed without trials. */
@@ -78,11 +100,6 @@ function showBoxes(id: string, boxes: readonly NoteBox[], units: Units): void {
   const list = document.querySelector(`[data-boxes="${id}"]`);
   const [first] = list?.children ?? [];
   if (!list || !first) return;
-  const made = (name: string, ...inside: (string | Node)[]) => {
-    const one = document.createElement(name);
-    one.append(...inside);
-    return one;
-  };
   const rows = boxes.map((box, i) => {
     const { label, unit, planned } = box;
     // A copy keeps what the styles know it by.

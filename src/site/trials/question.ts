@@ -12,3 +12,11 @@ export const questionOf = ({ item, roll, units }: TrialAsked): RollAsked => ({
 /** A slip that was kept or written in a file would stop every answer: it is left out. */
 export const possible = (question: RollAsked, all: readonly AnySeen[]): readonly AnySeen[] =>
   all.filter((one) => impossibleAny(question, one) === null);
+
+/** Why the first of these that cannot have been is left out: " 2 left out, …"; nothing where none is. */
+export function leftOut(question: RollAsked, all: readonly AnySeen[]): string {
+  const why = all.flatMap((one) => impossibleAny(question, one) ?? []);
+  return why.length === 0
+    ? ""
+    : ` ${why.length} left out, because that cannot have been this part: ${why[0] ?? ""}.`;
+}

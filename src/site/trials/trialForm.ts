@@ -4,7 +4,7 @@ import { isPipe } from "../../forming/skin.ts";
 import { type AnySeen, correctAny, impossibleAny } from "../../forming/anyTrials.ts";
 import type { Units } from "../../drawing/format.ts";
 import { find } from "./find.ts";
-import { possible, questionOf } from "./question.ts";
+import { leftOut, possible, questionOf } from "./question.ts";
 import { keptIn, trialsKey, trialsYaml } from "./keptTrials.ts";
 import { trialWords } from "./trialWords.ts";
 import { wholeFields } from "./wholeFields.ts";
@@ -136,9 +136,7 @@ function startTrialForm(root: HTMLElement): void {
         return;
       }
       const good = possible(question, opened);
-      const bad = opened.length - good.length;
-      const left = bad > 0 ? ` ${bad} left out, because that cannot have been on ${roll.name}.` : "";
-      tell(`${good.length} trials read from ${chosen.name}.${left}`);
+      tell(`${good.length} trials read from ${chosen.name}.${leftOut(question, opened)}`);
       keep(good);
     });
     file.value = "";

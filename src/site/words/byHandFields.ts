@@ -63,7 +63,7 @@ export const BY_HAND_FIELDS: Readonly<Record<string, { readonly unit?: string; r
     means: "Length of the straightedge that depths are told for; null where there are none.",
   },
   "forming.plans[].steps[].model[].at": {
-    means: "Open end, middle and tight end of the first pass’s window.",
+    means: "Open end, middle and tight end of the first pass’s window, and its cap.",
   },
   "forming.plans[].steps[].model[].at[].gapMm": {
     unit: "mm",
