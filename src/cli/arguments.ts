@@ -31,6 +31,7 @@ be formed. Prints the report as JSON: one report for one part, a list for severa
   --out folder   also write for each part NAME.json, the report, and what it is cut and marked out by: NAME.dxf,
                  NAME.svg, NAME.csv, with -piece-N in the name where pieces differ. Of a job's folder write the files
                  of all parts and plates, with list.csv that tells what each is for, and print no reports.
+                 On a screen the reports of parts are then not printed either; into a file or a pipe they are.
                  All is written or nothing; the folder is made if it is not there, other files in it stay, and files
                  of a part that could not be laid out are taken away
   --inches       write DXF in inches too; those of parts in inches are written in both anyhow

@@ -13,7 +13,11 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
 const folder = startFolder();
 if (folder.kind === "unreadable") fail(`${folder.problem}; ${folder.remedy}`);
 else {
-  const { stdout, stderr, exitCode } = run(process.argv.slice(2), { folder: folder.value, develop });
+  const { stdout, stderr, exitCode } = run(process.argv.slice(2), {
+    folder: folder.value,
+    develop,
+    screen: process.stdout.isTTY,
+  });
   process.exitCode = exitCode;
   process.stderr.write(stderr);
   process.stdout.write(stdout);

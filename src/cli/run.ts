@@ -30,13 +30,15 @@ export interface Surroundings {
   /** Paths on the command line start from here. */
   readonly folder: string;
   readonly develop: typeof develop;
+  /** Is what is printed shown to somebody, and not read by a program? */
+  readonly screen?: boolean;
 }
 
 /** Files that are named in one line; of more the number tells enough. */
 const MOST_NAMED = 8;
 
 /** The whole of the command, but for the process around it. */
-export function run(args: readonly string[], { folder, develop }: Surroundings): Outcome {
+export function run(args: readonly string[], { folder, develop, screen = false }: Surroundings): Outcome {
   const request = readArguments(args);
   switch (request.kind) {
     case "help":
@@ -48,7 +50,7 @@ export function run(args: readonly string[], { folder, develop }: Surroundings):
         exitCode: 1,
       };
     case "develop":
-      return developAll(request, folder, develop);
+      return developAll(request, { folder, develop, screen });
     case "correct":
       return correct(request, folder);
   }
@@ -56,7 +58,10 @@ export function run(args: readonly string[], { folder, develop }: Surroundings):
 
 export type DevelopRequest = Extract<Request, { kind: "develop" }>;
 
-function developAll(asked: DevelopRequest, folder: string, core: typeof develop): Outcome {
+function developAll(
+  asked: DevelopRequest,
+  { folder, develop: core, screen }: Required<Surroundings>,
+): Outcome {
   const [only] = asked.parts;
   if (asked.parts.length === 1 && only !== undefined && isFolder(resolve(folder, only)))
     return developJob({ ...asked, job: only }, folder, core);
@@ -70,7 +75,9 @@ function developAll(asked: DevelopRequest, folder: string, core: typeof develop)
   const stderr = told + [...trialNotes, ...notes].map((note) => `develop: ${note}\n`).join("");
   if (failed || reports.length === 0) return { stdout: "", stderr, exitCode: 1 };
   const value = request.parts.length === 1 ? reports[0] : reports;
-  return { stdout: `${printJson(value)}\n`, stderr, exitCode: lines.length > 0 ? 1 : 0 };
+  // A program that reads what is printed gets the reports as ever; nobody reads thousands of lines off a screen that lie in the folder too.
+  const stdout = screen && asked.out !== undefined ? "" : `${printJson(value)}\n`;
+  return { stdout, stderr, exitCode: lines.length > 0 ? 1 : 0 };
 }
 
 /**
@@ -99,6 +106,10 @@ function putParts(
   );
   if (put.kind === "failed") return { notes: [put.sentence], failed: true };
   const notes = put.takenAway.map((name) => `${join(out, name)} was of an earlier run and is taken away`);
+  if (files.length > 0) {
+    const of = reports.length === 1 ? "1 part" : `${reports.length} parts`;
+    notes.push(`${files.length} files of ${of} were written into ${out}`);
+  }
   const bad = notHere({ parts: reports.map((report) => ({ report })), shop });
   if (bad) notes.push(bad.sentence);
   const rest = parts.length > 1 ? there.filter(({ part }) => !ours.has(part)).map(({ name }) => name) : [];

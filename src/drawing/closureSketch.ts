@@ -4,7 +4,7 @@ import type { Report } from "../report/report.ts";
 import type { Board } from "./board.ts";
 import { linearDimension } from "./dimension/linear.ts";
 import { radiusDimension } from "./dimension/radius.ts";
-import { dimension, plain, type Units, unitName } from "./format.ts";
+import { dimension, plain, type Units, drawnUnit, unitName } from "./format.ts";
 import { arc, closed, type Drawing, line } from "./model.ts";
 import type { Paper } from "./paper.ts";
 import { arcPoint } from "./pen.ts";
@@ -63,7 +63,7 @@ export function closureSketch(report: Report, { paper }: { paper: Paper }): Draw
         lines: [
           part.title,
           `Large end after the first pass, seen end on${pieces > 1 ? ", one piece" : ""}; the small end thin. ` +
-            `Measured inside, the piece released and supported. Sizes in ${unitName(part.units)}.`,
+            `Measured inside, the piece released and supported. Sizes in ${drawnUnit(part.units)}.`,
         ],
       },
     },

@@ -1,5 +1,5 @@
 import { forceIn } from "../geometry/force.ts";
-import { inchFraction, nearestFraction } from "../geometry/inches.ts";
+import { COARSEST_RULE, inchFraction, nearestFraction } from "../geometry/inches.ts";
 import { KG_PER_POUND, MM_PER_INCH, MPA_PER_KSI, type Units } from "../geometry/units.ts";
 
 export { MM_PER_INCH, type Units };
@@ -28,14 +28,18 @@ export function dimension(mm: number, units: Units): string {
   return fraction === null || decimal === fraction ? decimal : `${decimal} (${fraction})`;
 }
 
-/** A distance that is measured to see whether a whole came out true: no rule there is read more coarsely than to a thirty-second. */
+/** A distance that is measured to see whether a whole came out true: however short, to a thirty-second. */
 export function checkDistance(mm: number, units: Units): string {
   if (units === "mm") return dimension(mm, units);
   const [decimal, fraction] = [lengthNumber(mm, units), inchFraction(mm, CHECKED)];
   return decimal === fraction ? decimal : `${decimal} (${fraction})`;
 }
 /** Parts of an inch that such a distance is told in. */
-export const CHECKED = 32;
+export const CHECKED = COARSEST_RULE;
+
+/** The unit of a drawing's sizes: what stands in brackets beside them, or below, is as fine as this. */
+export const drawnUnit = (units: Units): string =>
+  units === "mm" ? unitName(units) : `${unitName(units)} (nearest 1/${COARSEST_RULE})`;
 
 /** The unit of `checkDistance`, and how fine its fractions are. */
 export const checkUnit = (units: Units): string =>

@@ -2,7 +2,7 @@ import { distance2 } from "../geometry/vector.ts";
 import type { Blank, MarkingRow, Drawable } from "../report/report.ts";
 import type { Board } from "./board.ts";
 import { boxOf, height, join, width } from "./box.ts";
-import { dimension, type Units, unitName } from "./format.ts";
+import { dimension, type Units, drawnUnit, unitName } from "./format.ts";
 import { lineStride } from "./dense.ts";
 import { closed, type Drawing, element } from "./model.ts";
 import type { Paper } from "./paper.ts";
@@ -57,7 +57,7 @@ export function patternDrawing(report: Drawable, { paper, blank }: { paper: Pape
         brief: inBrief(blank.faceUp, pieces, report.blanks.length),
         lines: [
           part.title,
-          `Pattern${which}, ${blank.faceUp} face up. ${joint(report)} Sizes in ${unitName(part.units)}.`,
+          `Pattern${which}, ${blank.faceUp} face up. ${joint(report)} Sizes in ${drawnUnit(part.units)}.`,
           ...(sector && !centreShown ? [centreInWords(sector, part.units)] : []),
         ],
       },

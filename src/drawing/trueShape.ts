@@ -4,7 +4,7 @@ import type { Blank, MarkingRow, Report } from "../report/report.ts";
 import type { Board, Placing } from "./board.ts";
 import { slope } from "./dimension/angular.ts";
 import { linearDimension } from "./dimension/linear.ts";
-import { dimension, type Units, unitName } from "./format.ts";
+import { dimension, type Units, drawnUnit } from "./format.ts";
 import { type Drawing, line } from "./model.ts";
 import type { Paper } from "./paper.ts";
 import { rowsOf } from "./pattern/lines.ts";
@@ -93,7 +93,7 @@ export function trueShapeDrawing(report: Report, { paper, blank }: { paper: Pape
           ".",
         lines: [
           part.title,
-          `True-length diagram${which}: elements on the right; on the left diagonals, 1/2 from line 1 at end A to line 2 at end B. Sizes in ${unitName(part.units)}.`,
+          `True-length diagram${which}: elements on the right; on the left diagonals, 1/2 from line 1 at end A to line 2 at end B. Sizes in ${drawnUnit(part.units)}.`,
           ...(note === undefined ? [] : [`${note}.`]),
         ],
         ...(note !== undefined && { brief: note }),

@@ -4,7 +4,7 @@ import type { Drawable } from "../report/report.ts";
 import type { Board } from "./board.ts";
 import { boxOf, height, width } from "./box.ts";
 import { linearDimension } from "./dimension/linear.ts";
-import { angleText, dimension, unitName } from "./format.ts";
+import { angleText, dimension, drawnUnit, unitName } from "./format.ts";
 import { drawnThickness } from "./thickness.ts";
 import type { Box, Drawing } from "./model.ts";
 import type { Paper } from "./paper.ts";
@@ -86,7 +86,7 @@ export function viewsDrawing(
           `${dimension(dy, units)} away, in ${unitName(units)}.`,
         lines: [
           part.title,
-          `${projection === "first" ? "First" : "Third"}-angle projection. Plate ${drawnThickness(part.thickness, units, gauge)} thick.${cone} Sizes in ${unitName(units)}.`,
+          `${projection === "first" ? "First" : "Third"}-angle projection. Plate ${drawnThickness(part.thickness, units, gauge)} thick.${cone} Sizes in ${drawnUnit(units)}.`,
         ],
       },
       projection,

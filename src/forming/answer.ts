@@ -33,7 +33,9 @@ export interface ClosureRow {
 export interface MachineAnswer {
   readonly machine: string;
   readonly kind: "plate roll" | "press brake";
+  /** The part on this machine: the worst of its checks and of those of the part itself. */
   readonly verdict: Verdict;
+  /** What the machine is asked. */
   readonly checks: readonly Check[];
 }
 

@@ -40,12 +40,14 @@ export function formingOf(item: FormingCase, shop?: Shop, kept?: TrialsKept): Fo
   const own = ask([strain, handling, stockPlate, certificate, weldGap], { ...part, shop });
   const usual = ask(WITHOUT_MACHINE[item.usualRoute], part);
   const checks = [...own, ...(shown ? shown.checks : usual)];
+  const ownVerdict = worst(own.map((check) => check.verdict));
   return {
     route: shown ? routeOf(shown) : item.usualRoute,
     machine: choice?.machine ?? null,
     verdict: worst(checks.map((check) => check.verdict)),
     checks,
-    machines,
+    // One word for a part on a machine, wherever it stands: which machine takes it is chosen without the part's own checks.
+    machines: machines.map((one) => ({ ...one, verdict: worst([ownVerdict, one.verdict]) })),
     closure: closureTable(item),
     springback: springbackOf(item),
     plans: plansOf(part, shop, { answers: machines, kept }),

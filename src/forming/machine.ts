@@ -47,6 +47,8 @@ export const PlateRoll = z.strictObject({
       angle: angle().check(z.minimum(0), z.maximum(90)),
       /** How far it moves up from the origin. */
       travel: size(),
+      /** How far it goes down from there. */
+      below: z.optional(sizeOrNone()),
       greatestTilt: z.optional(angle().check(z.minimum(0), z.maximum(20))),
     }),
   ),

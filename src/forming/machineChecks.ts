@@ -6,6 +6,7 @@ import { brakeBends } from "./brakeBends.ts";
 import { brakeBed } from "./brakeBed.ts";
 import { brakeForce } from "./brakeForce.ts";
 import { brakeThroat } from "./brakeThroat.ts";
+import { canBeSet } from "./canBeSet.ts";
 import { capacity } from "./capacity.ts";
 import type { FormingCase } from "./case.ts";
 import { type Check, worst } from "./check.ts";
@@ -18,7 +19,6 @@ import { offThePunch } from "./offThePunch.ts";
 import { pinchTrim } from "./pinchTrim.ts";
 import { roomBeyondStop } from "./roomBeyondStop.ts";
 import { sharpFold } from "./sharpFold.ts";
-import { slideReach } from "./slideReach.ts";
 import { smallEnd, smallestClosed } from "./smallEnd.ts";
 import { thicknessLimit } from "./thicknessLimit.ts";
 import { travelRatio } from "./travelRatio.ts";
@@ -49,7 +49,7 @@ const ROLL: readonly Rule<RollAsked>[] = [
   smallestClosed,
   bendRadius,
   roomBeyondStop,
-  slideReach,
+  canBeSet,
   ...ROLLING,
 ];
 

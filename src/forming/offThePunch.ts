@@ -10,6 +10,11 @@ const FULL_TURN_DEG = 360;
 /** Bent further round than this, a piece closes in behind the punch. */
 export const HALF_TURN_DEG = 180;
 
+/**
+ * From here on up to half a turn it takes care: while the last bend is pressed the piece stands further round by what springs
+ * back, a few degrees of that one bend. Derived here; a share of the limit as of a force would say nothing of an angle.
+ */
+const NEARLY_HALF_DEG = 175;
 /** Bent further round than this, its edges meet behind the punch. Derived here: they stand a quarter of the width apart. */
 const NEARLY_CLOSED_DEG = 330;
 
@@ -62,11 +67,14 @@ export function offThePunch({
     sense: "at most",
     unit: "°",
     beyond: caught ? "fail" : "caution",
+    nearShare: NEARLY_HALF_DEG / HALF_TURN_DEG,
     basis: COMMON_PRACTICE,
     rule: `bends of a piece ≤ 180°: bent by up to half a turn it lifts off the punch; beyond ${NEARLY_CLOSED_DEG}° half its width has to pass the throat`,
     advice: (verdict) =>
       verdict === "pass"
         ? "The bent piece lifts off the punch; in the last bends see that its edges clear punch and ram."
-        : beyond,
+        : value <= HALF_TURN_DEG
+          ? "It lifts off when it is released, but while the last bends are pressed it stands further round by what springs back: see before them that its edges go past punch, holder and ram."
+          : beyond,
   });
 }

@@ -1,26 +1,27 @@
 import { degrees } from "../geometry/angle.ts";
 import type { PlateRoll } from "./machine.ts";
 import type { PassPoint } from "./passPoints.ts";
-import { flatContact, type RollSection, rollSetting } from "./rollSetting.ts";
+import { flatContact, type Refused, type RollSection, rollSetting } from "./rollSetting.ts";
 import { rollTilt } from "./rollTilt.ts";
 import type { Say } from "./say.ts";
 import type { SettingProblem } from "./settingProblem.ts";
+import { pinchClearance, problemsOf, standsOf } from "./startProblems.ts";
 import type { Elastic } from "./springback.ts";
 import type { RollZone } from "./zones.ts";
 
 /** What one place along the slant asks by itself: raise of the bending roll from where it touches the flat plate. [mm] */
-interface PlaceSetting {
+export interface PlaceSetting {
   /** Middle radius square to the element that the plate is to spring back to. */
   readonly freeMm: number;
   /** Null, with the reason in `refused`, where the roll cannot do it. */
   readonly lowMm: number | null;
   readonly bestMm: number | null;
   readonly highMm: number | null;
-  readonly refused: string | null;
+  readonly refused: Refused | null;
 }
 
 /** Where to set the straight roll: the line through both ends, carried to the bearings. Raises from the flat plate. [mm] */
-interface RollStart {
+export interface RollStart {
   readonly largeMm: number;
   readonly middleMm: number;
   readonly smallMm: number;
@@ -39,7 +40,7 @@ export interface PassSettings extends PassPoint {
   readonly start: RollStart | null;
   /** Travel that is left at the higher end. [mm] */
   readonly travelLeftMm: number | null;
-  /** Clear distance between bending roll and pinch roll at the higher end; null where no pinch roll is given. [mm] */
+  /** Least clear distance between bending roll and pinch roll on the way up; null where no pinch roll is given. [mm] */
   readonly pinchClearMm: number | null;
   /** What stands in the way of these settings on this machine. */
   readonly problems: readonly SettingProblem[];
@@ -61,21 +62,6 @@ function placeSetting({ section, plate }: PassAsked, finalMm: number, share: num
   return setting.kind === "setting"
     ? { freeMm, lowMm: setting.lowMm, bestMm: setting.bestMm, highMm: setting.highMm, refused: null }
     : { freeMm, lowMm: null, bestMm: null, highMm: null, refused: setting.why };
-}
-
-/** Clear distance between the bending roll, raised so far from the flat plate, and the pinch roll under the plate. [mm] */
-function pinchClearance(
-  { section, roll, plate }: Pick<PassAsked, "section" | "roll" | "plate">,
-  raise: number,
-): number | null {
-  const { pinchDiameter } = roll.rolls;
-  if (pinchDiameter === undefined) return null;
-  const { topRadiusMm, bendingRadiusMm, originMm, angleRad } = section;
-  const up = flatContact(section, plate.thicknessMm).upMm + raise;
-  const pinch = pinchDiameter / 2;
-  const x = originMm[0] - up * Math.cos(angleRad);
-  const y = originMm[1] + up * Math.sin(angleRad) + topRadiusMm + plate.thicknessMm + pinch;
-  return Math.hypot(x, y) - bendingRadiusMm - pinch;
 }
 
 function startOf(
@@ -106,56 +92,6 @@ function startOf(
   };
 }
 
-/** What stands in the way of a start on this machine. */
-export function problemsOf(
-  { section, roll, plate, say }: PassAsked,
-  places: readonly PlaceSetting[],
-  start: RollStart | null,
-): SettingProblem[] {
-  const refused = [...new Set(places.flatMap(({ refused: why }) => (why === null ? [] : [why])))];
-  const problems = refused.map((why): SettingProblem => ({
-    id: "refused",
-    by: 0,
-    words: `No setting: the bend is ${why}.`,
-  }));
-  const tell = (id: SettingProblem["id"], by: number, words: string) => problems.push({ id, by, words });
-  if (!start) return problems;
-  const { upMm } = flatContact(section, plate.thicknessMm);
-  const highest = Math.max(
-    start.smallMm,
-    start.largeMm,
-    start.smallBearingMm ?? 0,
-    start.largeBearingMm ?? 0,
-  );
-  const lowest = Math.min(start.smallBearingMm ?? 0, start.largeBearingMm ?? 0);
-  const beyond = upMm + highest - section.travelMm;
-  const below = -(upMm + lowest);
-  const clear = pinchClearance({ section, roll, plate }, highest);
-  const tiltMost = roll.slide?.greatestTilt;
-  const tilt = Math.abs(start.tiltDeg);
-  if (beyond > 0)
-    tell(
-      "travel",
-      beyond,
-      `The higher end of the roll would stand ${say.length(beyond)} beyond the slide's travel.`,
-    );
-  if (below > 0)
-    tell(
-      "origin",
-      below,
-      `The lower bearing would stand ${say.length(below)} below the origin of the slide: find out whether it goes so low.`,
-    );
-  if (tiltMost !== undefined && tilt > tiltMost)
-    tell(
-      "tilt",
-      tilt,
-      `The tilt is more than the roll's greatest, ${say.angle((tiltMost * Math.PI) / 180)}: make two courses, or set less tilt and bring the small end round by re-rolling.`,
-    );
-  if (clear !== null && clear < 0)
-    tell("pinch", -clear, `The bending roll would run into the pinch roll by ${say.length(-clear)}.`);
-  return problems;
-}
-
 /**
  * Settings of the bending roll for one moment of rolling: what the large end, half the slant and the small end ask by
  * themselves, the straight line to start with, and what stands in its way on this machine.
@@ -168,7 +104,7 @@ export function passSettings(asked: PassAsked, point: PassPoint): PassSettings {
   const [large, small] = [at(zone.largeRadiusMm), at(zone.smallRadiusMm)];
   const middle = at((zone.largeRadiusMm + zone.smallRadiusMm) / 2);
   const start = startOf(asked, { large, middle, small, turned: point.id === "finished" });
-  const higher = start && Math.max(start.smallMm, start.largeMm, start.smallBearingMm ?? 0);
+  const stands = start && standsOf(asked, start);
   return {
     ...point,
     large,
@@ -176,8 +112,8 @@ export function passSettings(asked: PassAsked, point: PassPoint): PassSettings {
     small,
     start,
     travelLeftMm:
-      higher === null ? null : section.travelMm - flatContact(section, plate.thicknessMm).upMm - higher,
-    pinchClearMm: higher === null ? null : pinchClearance(asked, higher),
+      stands && section.travelMm - flatContact(section, plate.thicknessMm).upMm - stands.bearingMm,
+    pinchClearMm: stands && pinchClearance(asked, stands.faceMm),
     problems: problemsOf(asked, [large, middle, small], start),
   };
 }

@@ -12,6 +12,8 @@ export interface RollSection {
   readonly angleRad: number;
   /** How far the centre moves up the slide from `originMm`. */
   readonly travelMm: number;
+  /** How far it goes down from there, where anybody has said. */
+  readonly belowMm?: number;
 }
 
 /** The section of a roll that gives its slide; null where it does not (or not the diameter of its bending roll), where it is level, or where it is another arrangement. */
@@ -25,6 +27,7 @@ export function sectionOf({ arrangement, rolls, slide }: PlateRoll): RollSection
     originMm: slide.origin,
     angleRad: radians(slide.angle),
     travelMm: slide.travel,
+    ...(slide.below !== undefined && { belowMm: slide.below }),
   };
 }
 
@@ -34,6 +37,10 @@ export function flatContact(section: RollSection, thicknessMm: number): { across
   const upMm = (-(topRadiusMm + thicknessMm + bendingRadiusMm) - originMm[1]) / Math.sin(angleRad);
   return { acrossMm: originMm[0] - upMm * Math.cos(angleRad), upMm };
 }
+
+/** The lower end of the slide, from where the roll touches the flat plate: 0 or less; its origin where nobody says that it goes lower. [mm] */
+export const lowerEndMm = (section: RollSection, thicknessMm: number): number =>
+  -(flatContact(section, thicknessMm).upMm + (section.belowMm ?? 0));
 
 /**
  * Raise of the bending roll from the flat plate at which it touches the outside of a plate bent to inside radius R.
@@ -81,7 +88,11 @@ export type RollSetting =
       /** Where to start. [mm] */
       readonly bestMm: number;
     }
-  | { readonly kind: "refused"; readonly why: "tighter than the top roll" | "out of reach of the slide" };
+  | { readonly kind: "refused"; readonly why: Refused };
+
+/** Why there is no setting: the last where the start is within reach and the high setting is not. */
+export type Refused =
+  "tighter than the top roll" | "out of reach of the slide" | "hardly within reach of the slide";
 
 /** In steady rolling the plate past the pinch unloads on its way to the bending roll: the start lies this far from low to high. [-] */
 const BETWEEN = 2 / 3;
@@ -102,7 +113,10 @@ export function rollSetting(section: RollSection, plate: Elastic, freeMm: number
   const lowMm = raiseMm(section, { insideRadiusMm: inside(freeMm), thicknessMm });
   const highMm = raiseMm(section, { insideRadiusMm: loaded, thicknessMm });
   const room = section.travelMm - flatContact(section, thicknessMm).upMm;
-  if (lowMm === null || highMm === null || highMm > room)
-    return { kind: "refused", why: "out of reach of the slide" };
-  return { kind: "setting", lowMm, highMm, bestMm: lowMm + BETWEEN * (highMm - lowMm) };
+  if (lowMm === null || lowMm > room) return { kind: "refused", why: "out of reach of the slide" };
+  if (highMm === null) return { kind: "refused", why: "hardly within reach of the slide" };
+  const bestMm = lowMm + BETWEEN * (highMm - lowMm);
+  if (bestMm > room) return { kind: "refused", why: "out of reach of the slide" };
+  if (highMm > room) return { kind: "refused", why: "hardly within reach of the slide" };
+  return { kind: "setting", lowMm, highMm, bestMm };
 }

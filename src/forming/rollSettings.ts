@@ -45,8 +45,23 @@ const OTHER: Readonly<Record<NonNullable<RollAsked["roll"]["arrangement"]>, stri
 const UNKNOWN =
   "no settings: the shop file does not say how the rolls of this machine stand to each other (arrangement)";
 
+/** Checks, plan and trials of one part ask for the same settings. */
+const known = new WeakMap<RollAsked["item"], Known>();
+
+type Known = WeakMap<RollAsked["roll"], { readonly say: RollAsked["say"]; readonly answer: SettingsAnswer }>;
+
 /** Settings for every zone and pass on an initial-pinch roll that gives its slide; else why there are none. */
-export function rollSettings({ item, roll, say }: RollAsked): SettingsAnswer {
+export function rollSettings(asked: RollAsked): SettingsAnswer {
+  const { item, roll, say } = asked;
+  const onRolls: Known = known.get(item) ?? new WeakMap();
+  const before = onRolls.get(roll);
+  if (before?.say === say) return before.answer;
+  const answer = settingsFor(asked);
+  known.set(item, onRolls.set(roll, { say, answer }));
+  return answer;
+}
+
+function settingsFor({ item, roll, say }: RollAsked): SettingsAnswer {
   const { arrangement } = roll;
   if (arrangement === undefined) return { kind: "none", why: UNKNOWN };
   if (arrangement !== "initial-pinch") return { kind: "none", why: OTHER[arrangement] };

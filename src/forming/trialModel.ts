@@ -3,12 +3,13 @@ import type { FormingCase } from "./case.ts";
 import { closureSetting } from "./closureSetting.ts";
 import { type FirstPass, firstPass, shareOfClosure } from "./firstPass.ts";
 import type { PassPoint } from "./passPoints.ts";
-import { type PassSettings, problemsOf } from "./passSettings.ts";
+import type { PassSettings } from "./passSettings.ts";
 import { movedBy, type RollPlaces } from "./rollPlaces.ts";
-import { flatContact, type RollSection, sectionOf } from "./rollSetting.ts";
+import { lowerEndMm, type RollSection, sectionOf } from "./rollSetting.ts";
 import { rollSettings } from "./rollSettings.ts";
 import type { SettingProblem } from "./settingProblem.ts";
 import { plateOf } from "./springback.ts";
+import { problemsOf } from "./startProblems.ts";
 import { type Aim, TOOK_SET, type Trial } from "./trialCorrection.ts";
 import { closedSeen, type TrialSeen } from "./trialSeen.ts";
 
@@ -78,7 +79,7 @@ export function trialModel(asked: RollAsked): TrialModelAnswer {
       window,
       aim: { aimMm, fromMm, toMm, capMm, highMm },
       travelMm,
-      lowestMm: -flatContact(section, item.thicknessMm).upMm,
+      lowestMm: lowerEndMm(section, item.thicknessMm),
       pass,
       placesAt: (largeMm) => start && movedBy(start, largeMm - start.largeMm),
       problemsAt(places) {

@@ -1,12 +1,13 @@
 import type { RollAsked } from "./asked.ts";
 import { type FirstPass, firstPassShares } from "./firstPass.ts";
 import type { PassPoint } from "./passPoints.ts";
-import { type PassSettings, problemsOf } from "./passSettings.ts";
+import type { PassSettings } from "./passSettings.ts";
 import { movedBy, type RollPlaces } from "./rollPlaces.ts";
-import { flatContact, rollSetting, sectionOf } from "./rollSetting.ts";
+import { lowerEndMm, rollSetting, sectionOf } from "./rollSetting.ts";
 import { rollSettings } from "./rollSettings.ts";
 import { meanHalfAngleRad } from "./skin.ts";
 import type { SettingProblem } from "./settingProblem.ts";
+import { problemsOf } from "./startProblems.ts";
 import { plateOf } from "./springback.ts";
 import { type Aim, TOOK_SET, type Trial } from "./trialCorrection.ts";
 import { MOST_ZONES, type RollZone } from "./zones.ts";
@@ -211,7 +212,7 @@ export function zoneModels(asked: RollAsked): ZoneModelsAnswer {
         models: whole,
         window,
         travelMm,
-        lowestMm: -flatContact(section, plate.thicknessMm).upMm,
+        lowestMm: lowerEndMm(section, plate.thicknessMm),
       }
     : none("the model gives no setting for a zone of this part on this roll");
 }

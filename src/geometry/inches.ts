@@ -32,17 +32,20 @@ function isFraction(mm: number, denominator: number): boolean {
 export const exactFraction = (mm: number): string | null =>
   isFraction(mm, FINEST) ? inchFraction(mm, FINEST) : null;
 
-/** How finely a rule is divided: a finer one is taken only where the coarser says something else than the decimals. */
-const RULES = [16, 32, 64];
+/**
+ * How finely a rule is divided: thirty-seconds on every paper, so that one length has one fraction wherever it stands; a finer
+ * one is taken only where the coarser says something else than the decimals.
+ */
+export const COARSEST_RULE = 32;
+const RULES = [COARSEST_RULE, FINEST];
 /** A fraction further off than this share of the length misleads, as on thin sheet. */
 const MISLEADS = 0.02;
 
 /**
- * A length on a rule in inches: sixteenths, thirty-seconds where those say it exactly, finer for small sizes; null where no
- * rule comes near enough, as for thin sheet.
+ * A length on a rule in inches: to the nearest thirty-second, finer for small sizes; null where no rule comes near enough, as
+ * for thin sheet.
  */
 export function nearestFraction(mm: number): string | null {
-  if (!isFraction(mm, 16) && isFraction(mm, 32)) return inchFraction(mm, 32);
   const near = RULES.find((denominator) => {
     const onRule = (Math.round((mm / MM_PER_INCH) * denominator) / denominator) * MM_PER_INCH;
     return Math.abs(onRule - mm) <= MISLEADS * Math.abs(mm);

@@ -7,12 +7,12 @@ import { shown } from "./reading.ts";
 type Machine = NonNullable<NonNullable<Loose<Shop>["machines"]>[number]>;
 
 /** What does not go together in a shop, told as far as its file is right. */
-export function shopProblems({ machines = [] }: Loose<Shop>): FieldProblem[] {
+export function shopProblems({ units, machines = [] }: Loose<Shop>): FieldProblem[] {
   return [
     ...sameNames(machines),
     ...machines.flatMap((machine, i) =>
       machine?.kind === "plate roll"
-        ? rollRules(machine).map((rule) => ({ ...rule, path: ["machines", i, ...rule.path] }))
+        ? rollRules(machine, units).map((rule) => ({ ...rule, path: ["machines", i, ...rule.path] }))
         : [],
     ),
   ];

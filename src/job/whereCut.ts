@@ -1,6 +1,7 @@
 import { VERDICTS } from "../report/verdictWords.ts";
 import { worst } from "../forming/check.ts";
 import { type FileUnits, perUnit } from "../output/contour.ts";
+import { notGoing } from "../output/notToCut.ts";
 import { blankName, type PlateSheet } from "../output/plateSheet.ts";
 import type { Report } from "../report/report.ts";
 import type { PlateGroup } from "./plates.ts";
@@ -17,7 +18,7 @@ export const goes = ({ forming }: Report): string =>
 /** Whether all that lies on a plate goes, and what does not. */
 export function allGo({ blanks }: PlateSheet): string {
   const reports = [...new Set(blanks.map(({ report }) => report))];
-  const bad = reports.filter(({ forming }) => forming.verdict === "fail").map(({ part }) => part.name);
+  const bad = notGoing(reports);
   if (bad.length > 0) return `holds what ${VERDICTS.fail}: ${bad.join(", ")}`;
   return VERDICTS[worst(reports.map(({ forming }) => forming.verdict))];
 }

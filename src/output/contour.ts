@@ -60,8 +60,31 @@ export function markPlace({ lines, outline }: Blank): { readonly at: Vec2; reado
   };
 }
 
-/** The words that are etched on the plate: which part, which piece, which face is up. */
-export function markWords({ part, blanks }: Report, blank: Blank): string {
-  const piece = blanks.length > 1 ? ` piece ${blank.piece}` : "";
+/** The pieces of a part that are cut by the same pattern as this blank, itself among them. */
+export const piecesAlike = ({ blanks }: Report, blank: Blank): number[] => {
+  const own = blank.sameAs ?? blank.piece;
+  return blanks.flatMap(({ piece, sameAs }) => ((sameAs ?? piece) === own ? [piece] : []));
+};
+
+/** Several numbers in words: "1 to 4" where none is missing, else "1, 3 and 5". */
+export function numbersInWords(numbers: readonly number[]): string {
+  const [first = 0, last = first] = [numbers[0], numbers.at(-1)];
+  if (numbers.length > 2 && last - first === numbers.length - 1) return `${first} to ${last}`;
+  return numbers.length < 2 ? String(first) : `${numbers.slice(0, -1).join(", ")} and ${last}`;
+}
+
+/**
+ * The words that are etched on the plate: which part, which piece, which face is up. All pieces of one form are cut by
+ * one file and carry the same words, so that no two of them claim one place.
+ */
+export function markWords(report: Report, blank: Blank): string {
+  const { part, blanks } = report;
+  const alike = piecesAlike(report, blank);
+  const piece =
+    blanks.length === 1
+      ? ""
+      : alike.length === 1
+        ? ` piece ${blank.piece}`
+        : ` pieces ${numbersInWords(alike)} alike`;
   return `${part.name}${piece}, ${blank.faceUp} up`;
 }

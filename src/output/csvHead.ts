@@ -3,7 +3,7 @@ import { edgePaths, isSeam } from "../drawing/pattern/edges.ts";
 import { inchFraction } from "../geometry/inches.ts";
 import { add2, distance2, scale2, sub2, unit2 } from "../geometry/vector.ts";
 import type { Blank, Report } from "../report/report.ts";
-import { cutPatterns, type FileUnits } from "./contour.ts";
+import { cutPatterns, type FileUnits, numbersInWords, piecesAlike } from "./contour.ts";
 import type { Cell } from "./csvText.ts";
 import { type CutCorner, cutCorners } from "./cutCorners.ts";
 import { NOUGHT } from "./origin.ts";
@@ -30,9 +30,7 @@ export const headRows = (report: Report, blank: Blank, measures: Measures): Cell
 
 function aboutRows(report: Report, blank: Blank, { units, length }: Measures): Cell[][] {
   const { part, blanks } = report;
-  const alike = blanks.flatMap(({ piece, sameAs }) =>
-    (sameAs ?? piece) === (blank.sameAs ?? blank.piece) ? [piece] : [],
-  );
+  const alike = piecesAlike(report, blank);
   const count = cutPatterns(report).find((one) => one.blank.piece === (blank.sameAs ?? blank.piece))?.count;
   return [
     ["title", part.title],
@@ -41,7 +39,7 @@ function aboutRows(report: Report, blank: Blank, { units, length }: Measures): C
       ? [
           [
             "piece",
-            `${alike.join(" and ")} of ${blanks.length}${alike.length > 1 ? ": all of this form" : ""}`,
+            `${numbersInWords(alike)} of ${blanks.length}${alike.length > 1 ? ": all of this form" : ""}`,
           ],
         ]
       : []),

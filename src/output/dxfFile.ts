@@ -7,6 +7,7 @@ const LAYERS = [
   { name: "CUT", colour: 7, lines: "CONTINUOUS" },
   { name: "BEND", colour: 5, lines: "DASHED" },
   { name: "ELEMENT", colour: 3, lines: "DASHED" },
+  { name: "NUMBER", colour: 4, lines: "CONTINUOUS" },
   { name: "MARK", colour: 1, lines: "CONTINUOUS" },
   { name: "NOTE", colour: 8, lines: "CONTINUOUS" },
 ] as const;

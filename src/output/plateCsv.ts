@@ -87,5 +87,6 @@ const aboutRows = (units: FileUnits, inInches: boolean): Cell[][] => [
     "number",
     "the number that the blank has in the picture of the plate; blanks of one form have one number on all plates of their material and thickness",
   ],
+  ["piece", "which piece of the part; of pieces that are cut by one form the first"],
   ["plates alike", "how many plates are cut like this; their blanks stand here once"],
 ];

@@ -1,7 +1,8 @@
 import type { Vec2 } from "../geometry/vector.ts";
 import type { FileUnits } from "./contour.ts";
-import { drawBlank, NOTE_CAP_MM, unitsNote } from "./dxf.ts";
+import { drawBlank, notes, unitsNote } from "./dxf.ts";
 import { dxfFile } from "./dxfFile.ts";
+import { notGoing, notToCut } from "./notToCut.ts";
 import type { PlateSheet } from "./plateSheet.ts";
 
 /**
@@ -20,9 +21,11 @@ export function printPlateDxf(sheet: PlateSheet, units: FileUnits = "mm"): strin
   const [start, ...others] = corners as [Vec2, ...Vec2[]];
   file.contour({ start, pieces: [...others, start].map((to) => ({ to, bulge: 0 })) }, "PLATE");
   for (const one of sheet.blanks) drawBlank(file, one);
-  const note = (row: number, words: string) =>
-    file.text({ at: [0, -2 * NOTE_CAP_MM * row], capMm: NOTE_CAP_MM, words }, "NOTE");
-  note(1, unitsNote(units));
-  note(2, `${sheet.title}: ${sheet.copies} to cut like this`);
+  const bad = notGoing(sheet.blanks.map(({ report }) => report));
+  notes(file, [
+    unitsNote(units),
+    `${sheet.title}: ${sheet.copies} to cut like this${bad.length > 0 ? ", once what stands below is settled" : ""}`,
+    ...notToCut(bad),
+  ]);
   return file.end();
 }

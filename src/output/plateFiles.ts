@@ -2,6 +2,8 @@ import type { FileUnits } from "./contour.ts";
 import { CSV_TYPE, DXF_TYPE, dxfName, dxfWords, type FileOptions, type PartFile } from "./partFiles.ts";
 import { printPlateCsv } from "./plateCsv.ts";
 import { printPlateDxf } from "./plateDxf.ts";
+import { VERDICTS } from "../report/verdictWords.ts";
+import { notGoing } from "./notToCut.ts";
 import type { PlateSheet } from "./plateSheet.ts";
 import { printPlateSvg } from "./svg.ts";
 
@@ -11,7 +13,9 @@ const hasInches = ({ units, blanks }: PlateSheet, asked: boolean): boolean =>
 
 /** Every file of one plate. */
 export function plateFiles(sheet: PlateSheet, { inches = false }: FileOptions = {}): PartFile[] {
-  const lot = `${sheet.title}, ${sheet.copies} to cut`;
+  const bad = notGoing(sheet.blanks.map(({ report }) => report));
+  const stop = bad.length > 0 ? `; holds what ${VERDICTS.fail}: ${bad.join(", ")}` : "";
+  const lot = `${sheet.title}, ${sheet.copies} to cut${stop}`;
   const dxf = (units: FileUnits): PartFile => ({
     name: dxfName(sheet.name, units),
     use: "cutting",

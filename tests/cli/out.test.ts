@@ -197,7 +197,7 @@ describe("--inches", () => {
     expect(readdirSync(join(folder, "flat"))).toEqual(["a-inches.dxf", "a.csv", "a.dxf", "a.json", "a.svg"]);
     // Asked for no more: what is left in inches would pass for new.
     expect(develop(folder, "parts/a.yaml", "--out", "flat").stderr).toBe(
-      "develop: flat/a-inches.dxf was of an earlier run and is taken away\n",
+      "develop: flat/a-inches.dxf was of an earlier run and is taken away\ndevelop: 4 files of 1 part were written into flat\n",
     );
   });
 });

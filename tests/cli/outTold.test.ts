@@ -99,7 +99,7 @@ describe("a job with a part that goes on no machine", () => {
       folder: base,
       develop: core,
     });
-    expect(good.stderr).toBe("");
+    expect(good.stderr).toBe("develop: 4 files of 1 part were written into one\n");
   });
 
   it("tells of a part which plates it lies on, and of a plate how many of which part it holds and how large it is", () => {

@@ -159,11 +159,23 @@ const filesOf = (name: string) => ["csv", "dxf", "json", "svg"].map((ending) => 
 describe("--out", () => {
   it("writes the same report and the cutting files into a folder that it makes, and no other file", () => {
     const folder = folderOf({ "a.yaml": GOOD, "bad.yaml": "" });
-    const { exitCode, stdout } = develop(folder, "a.yaml", "--out", "new/reports");
-    expect(exitCode).toBe(0);
+    const { exitCode, stdout, stderr } = develop(folder, "a.yaml", "--out", "new/reports");
+    expect([exitCode, stderr]).toEqual([0, "develop: 4 files of 1 part were written into new/reports\n"]);
     expect(readdirSync(join(folder, "new/reports"))).toEqual(filesOf("a"));
     expect(readdirSync(join(folder, "new"))).toEqual(["reports"]);
     expect(readFileSync(join(folder, "new/reports/a.json"), "utf8")).toBe(stdout);
+  });
+
+  it("leaves on a screen no more than what was written; without it a screen shows the report", () => {
+    const folder = folderOf({ "a.yaml": GOOD, "b.yaml": GOOD });
+    const onScreen = (...args: string[]) => run(args, { folder, develop: core, screen: true });
+    expect(onScreen("a.yaml", "b.yaml", "--out", "reports")).toEqual({
+      exitCode: 0,
+      stdout: "",
+      stderr: "develop: 8 files of 2 parts were written into reports\n",
+    });
+    expect(readdirSync(join(folder, "reports"))).toEqual([...filesOf("a"), ...filesOf("b")]);
+    expect(onScreen("a.yaml").stdout).toMatch(/^\{/);
   });
 
   it("writes the good parts of a list and nothing for the bad ones", () => {
@@ -180,19 +192,24 @@ describe("--out", () => {
 
   it("leaves no old report of a part that now fails, and names those of no part of a list", () => {
     const folder = folderOf({ "a.yaml": GOOD, "b.yaml": GOOD });
-    expect(develop(folder, "a.yaml", "b.yaml", "--out", "reports").stderr).toBe("");
+    expect(develop(folder, "a.yaml", "b.yaml", "--out", "reports").stderr).toBe(
+      "develop: 8 files of 2 parts were written into reports\n",
+    );
     writeFileSync(join(folder, "reports/gone.json"), "{}");
     writeFileSync(join(folder, "b.yaml"), GOOD.replace("600", "-1"));
     const { exitCode, stderr } = develop(folder, "a.yaml", "b.yaml", "--out", "reports");
     expect(exitCode).toBe(1);
     expect(stderr.split("\n").slice(1)).toEqual([
       ...filesOf("b").map((name) => `develop: reports/${name} was of an earlier run and is taken away`),
+      "develop: 4 files of 1 part were written into reports",
       "develop: reports also holds what is of no part of this run and was left as it was: gone.json",
       "",
     ]);
     expect(readdirSync(join(folder, "reports"))).toEqual([...filesOf("a"), "gone.json"]);
     // A list of one is no list: nothing is said of the others.
-    expect(develop(folder, "a.yaml", "--out", "reports").stderr).toBe("");
+    expect(develop(folder, "a.yaml", "--out", "reports").stderr).toBe(
+      "develop: 4 files of 1 part were written into reports\n",
+    );
   });
 
   it("leaves no old report where the shop file is bad, or the part is gone", () => {

@@ -26,8 +26,10 @@ describe("lengths", () => {
     [304.8, "in", "12"],
     [412.75, "in", "16.25 (16-1/4)"],
     [744.5375, "in", "29.313 (29-5/16)"],
-    [745, "in", "29.331 (29-5/16)"],
-    // 1/32 exactly: the sixteenth would say something else than the decimals.
+    [745, "in", "29.331 (29-11/32)"],
+    // A check told to a thirty-second beside a card told to a sixteenth gave one length two fractions.
+    [25.4 * 16.108, "in", "16.108 (16-3/32)"],
+    [25.4 * 38.28, "in", "38.28 (38-9/32)"],
     [25.4 * (2 + 3 / 32), "in", "2.094 (2-3/32)"],
     [25.4 * 0.1406, "in", "0.141 (9/64)"],
     // Thin sheet: no rule has a mark near enough.

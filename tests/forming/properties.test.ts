@@ -1,9 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { Forming } from "../../src/forming/answer.ts";
 import type { FormingCase } from "../../src/forming/case.ts";
 import { type Check, type Verdict, worst } from "../../src/forming/check.ts";
 import { formingOf } from "../../src/forming/forming.ts";
 import type { PlateRoll } from "../../src/forming/machine.ts";
+import { ownChecks } from "../../src/forming/ownChecks.ts";
 import {
   anyBrake,
   anyCase,
@@ -81,10 +83,12 @@ describe("whatever part and shop", () => {
       fc.property(anyCase, anyShop, (item, place) => {
         const forming = formingOf(item, place);
         expect(forming.verdict).toBe(worst(forming.checks.map(({ verdict }) => verdict)));
-        const takes = forming.machines.filter(({ verdict }) => verdict !== "fail");
+        const asked = (checks: Forming["checks"]) => worst(checks.map(({ verdict }) => verdict));
+        const takes = forming.machines.filter(({ checks }) => asked(checks) !== "fail");
         expect(forming.machine === null).toBe(takes.length === 0);
-        for (const one of forming.machines)
-          expect(one.verdict).toBe(worst(one.checks.map(({ verdict }) => verdict)));
+        // One word for a part on a machine: the machine's own answer and the part's own.
+        for (const { verdict, checks } of forming.machines)
+          expect(verdict).toBe(asked([...ownChecks(forming), ...checks]));
       }),
       RUNS,
     );

@@ -178,23 +178,3 @@ it("asks the window of the first pass, by closure and by share", () => {
     null,
   ]);
 });
-
-describe("a slide that does not reach the finished bend", () => {
-  /** Steep and near the pinch: it meets the plate from below, and never comes round to a tight bend. */
-  const low = roll({
-    slide: { origin: [525, -200], angle: 40, travel: 55 },
-    rolls: { topDiameter: 200, pinchDiameter: 170, bendingDiameter: 180 },
-  });
-
-  it("is told among the machine's checks as it is in its plan, and only then", () => {
-    const answers = formingOf(coneCase(reducer), shop([machine, low]));
-    const asked = answers.machines.map(({ checks }) => checks.find(({ id }) => id === "slide-reach"));
-    const problems = answers.plans.map(({ settings }) =>
-      settings!.zones.flatMap(({ passes }) => passes.at(-1)!.problems.map(({ words }) => words)).join(" "),
-    );
-    expect(asked[0]).toBeUndefined();
-    expect(problems[0]).not.toContain("No setting");
-    expect(asked[1]).toMatchObject({ verdict: "caution" });
-    expect(problems[1]).toContain("out of reach of the slide");
-  });
-});

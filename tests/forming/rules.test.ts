@@ -542,7 +542,14 @@ describe("the brake", () => {
 
   it("asks whether a piece comes off the punch: up to half way round it lifts off", () => {
     expect(onBrake("off-the-punch", item)).toMatchObject({ value: 360, limit: 180, verdict: "caution" });
-    expect(onBrake("off-the-punch", { ...item, pieces: 2 })).toMatchObject({ value: 180, verdict: "pass" });
+    expect(onBrake("off-the-punch", { ...item, pieces: 3 })).toMatchObject({ value: 120, verdict: "pass" });
+    // No room is left there for what springs back.
+    expect(onBrake("off-the-punch", { ...item, pieces: 2 })).toMatchObject({
+      value: 180,
+      margin: 0,
+      verdict: "caution",
+      advice: expect.stringMatching(/^It lifts off when it is released/) as string,
+    });
   });
 
   it("asks for depth behind the line, and says how much is wanted where the shop gives none", () => {

@@ -287,7 +287,9 @@ describe("in the model itself", () => {
     const { upMm } = flatContact(sectionOf(machine)!, 6);
     const tight = { ...machine, slide: { ...machine.slide!, travel: upMm + small - 2 } };
     const { problems, advice } = corrected({ item: steep, machine: tight }, seen);
-    expect(problems).toEqual(["The higher end of the roll would stand 2 mm beyond the slide's travel."]);
+    expect(problems).toEqual([
+      "The higher end of the roll would stand 2 mm beyond the slide's travel: set less tilt and bring the small end round by re-rolling.",
+    ]);
     expect(advice).toContain(problems[0]);
   });
 

@@ -13,7 +13,7 @@ machines:
     rating: { thickness: 1/2, yieldMPa: 250 }
     coneRating: { thickness: 5 mm, slant: 48 }
     rolls: { topDiameter: 10, bendingDiameter: 9-1/2 }
-    slide: { origin: [8, -9.5], angle: 60°, travel: 6 }
+    slide: { origin: [8, -10], angle: 60°, travel: 6 }
     bearings: [6, 12]
     coneAttachment: { range: [-10 mm, 4], clearRoom: 10 }
   - kind: press brake
@@ -39,7 +39,7 @@ it("reads all sizes in the units of the file, strengths and forces as they are",
         rating: { thickness: 12.7, yieldMPa: 250 },
         coneRating: { thickness: 5, slant: 1219.2 },
         rolls: { topDiameter: 254, bendingDiameter: 241.3 },
-        slide: { origin: [203.2, -241.3], angle: 60, travel: 152.4 },
+        slide: { origin: [203.2, -254], angle: 60, travel: 152.4 },
         bearings: [152.4, 304.8],
         coneAttachment: { range: [-10, 101.6], clearRoom: 254 },
       },
@@ -49,6 +49,31 @@ it("reads all sizes in the units of the file, strengths and forces as they are",
     stock: [{ thickness: 3.571875 }, { thickness: 2.58826 }],
     handLiftKg: 25,
   });
+});
+
+it.each(["-9.75]", "-10.25]", "-10.75]"])(
+  "takes a slide that touches a plate up to the rated thickness, or none: %s",
+  (up) => {
+    expect(read(spoilt("-10]", up, SHOP)).problems).toEqual([]);
+  },
+);
+
+it("allows a roll for thin plate what a tape between the centres of its rolls may be off", () => {
+  // 9.75 in and 2 mm are 249.65 mm.
+  const thin = spoilt("thickness: 1/2, yield", "thickness: 2 mm, yield", SHOP);
+  expect(read(spoilt("-10]", "-254.6 mm]", thin)).problems).toEqual([]);
+  expect(read(spoilt("-10]", "-254.7 mm]", thin)).problems).toMatchObject([
+    { field: "machines[1].slide.origin" },
+  ]);
+});
+
+it("asks nothing of a slide whose rolls stand another way, or are not known", () => {
+  for (const other of [
+    spoilt("initial-pinch", "pyramid", SHOP),
+    spoilt(", bendingDiameter: 9-1/2", "", SHOP),
+    spoilt("    arrangement: initial-pinch\n", "", SHOP),
+  ])
+    expect(read(spoilt("-10]", "-20]", other)).problems).toEqual([]);
 });
 
 it.each<[string, string, string[]]>([
@@ -145,7 +170,29 @@ it.each<[string, string, string[]]>([
   [
     "a steep slide",
     spoilt("60°", "95", SHOP),
-    ["11:40: machines[1].slide.angle: 95 is too large; give degrees from 0 to 90"],
+    ["11:39: machines[1].slide.angle: 95 is too large; give degrees from 0 to 90"],
+  ],
+  [
+    // 5 in and 4-3/4 in of rolls with 1/2 in of plate between: 10.25 in; the rated thickness to either side is let pass.
+    "a slide that does not begin under a flat plate",
+    spoilt("-10]", "-9-11/16]", SHOP),
+    [
+      "11:22: machines[1].slide.origin: has -9.688 up, but the bending roll touches a flat plate of the rated thickness at about -10.25 (half the top roll, 5, the plate, 0.5, and half the bending roll, 4.75 in); give [8, -10.25], or measure the rolls and the slide again",
+    ],
+  ],
+  [
+    "a slide that begins too low",
+    spoilt("-10]", "-10.76]", SHOP),
+    [
+      "11:22: machines[1].slide.origin: has -10.76 up, but the bending roll touches a flat plate of the rated thickness at about -10.25 (half the top roll, 5, the plate, 0.5, and half the bending roll, 4.75 in); give [8, -10.25], or measure the rolls and the slide again",
+    ],
+  ],
+  [
+    "a bending roll inside the pinch roll",
+    spoilt("topDiameter: 10,", "topDiameter: 10, pinchDiameter: 9,", spoilt("[8, -10]", "[9, -10]", SHOP)),
+    [
+      "11:22: machines[1].slide.origin: puts the bending roll into the pinch roll, which is under the same plate; give the centre of the bending roll where it touches a flat plate from below, measured from the centre of the top roll: [towards the bending side, up], with a minus for down, as in [150, -129]",
+    ],
   ],
   [
     "a roll beyond all rolls",

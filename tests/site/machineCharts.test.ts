@@ -250,15 +250,36 @@ it("names a part's own check beside its dot, as the part's page does", () => {
     shop.machines.some(({ name }, i) => {
       const { forming } = one.report;
       return (
-        name === forming.machine && forming.machines[i]?.verdict === "pass" && forming.verdict !== "pass"
+        name === forming.machine &&
+        forming.machines[i]!.checks.every((check) => check.verdict === "pass") &&
+        forming.verdict !== "pass"
       );
     }),
   );
   expect(chosen.length).toBeGreaterThan(0);
-  for (const { one, verdict, because } of chosen) {
-    expect(verdict, one.report.part.name).not.toBe("pass");
-    expect(because, one.report.part.name).not.toBeNull();
-  }
+  for (const { one, verdict } of chosen) expect(verdict, one.report.part.name).not.toBe("pass");
+  const named = entries.filter(({ because }) => because?.includes("on any machine: Mass of a blank"));
+  expect(named.length).toBeGreaterThan(0);
+});
+
+it("gives every part of the job one verdict on a machine, with its reason, and leaves none out that a brake takes", () => {
+  shop.machines.forEach((machine, i) => {
+    const entries =
+      machine.kind === "plate roll" ? rollEntries(binder, i, machine) : brakeEntries(binder, i, machine);
+    for (const { one, verdict, because } of entries) {
+      const { forming, part } = one.report;
+      expect(verdict, part.name).toBe(forming.machines[i]!.verdict);
+      if (forming.machine === machine.name) expect(verdict, part.name).toBe(forming.verdict);
+      if (verdict === "pass") expect(because, part.name).toBeNull();
+      else expect(because, part.name).toMatch(/^[A-Za-z]/);
+      // Whoever reads that it does not go there reads by how much.
+      if (verdict === "fail") expect(because, part.name).toMatch(/\d|bending roll/);
+    }
+    const listed = new Set(entries.map(({ one }) => one.report.part.name));
+    for (const { report } of parts)
+      if (report.forming.plans.some((plan) => plan.machine === machine.name))
+        expect(listed, machine.name).toContain(report.part.name);
+  });
 });
 
 it("marks the thickness of a shop in inches by fractions", () => {

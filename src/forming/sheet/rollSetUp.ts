@@ -2,6 +2,7 @@ import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { setting } from "../rollPlaces.ts";
 import { number } from "../say.ts";
 import { seamOrder } from "../seamOrder.ts";
+import { settableStart } from "../settingProblem.ts";
 import { isPipe } from "../skin.ts";
 import type { RollZone } from "../zones.ts";
 import type { RollSheetAsked } from "./asked.ts";
@@ -94,10 +95,10 @@ function pinch({ item, roll }: RollSheetAsked): PlanStep {
   });
 }
 
-/** Start of the first trial, where one setting serves all round; null where it does not or is not known. */
+/** Start of the first trial, where one setting serves all round; null where it does not, is not known, or cannot be set. */
 function startOf({ settings }: RollSheetAsked) {
   const [zone, other] = settings?.zones ?? [];
-  return (!other && zone?.passes.find(({ id }) => id === "trial")?.start) || null;
+  return other ? null : settableStart(zone?.passes.find(({ id }) => id === "trial"));
 }
 
 /** Is every zone set by raises at the bearings? */

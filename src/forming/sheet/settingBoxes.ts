@@ -7,6 +7,7 @@ import { type RollPlaces, settable } from "../rollPlaces.ts";
 import type { Say } from "../say.ts";
 import type { NoteBox } from "./step.ts";
 import type { RollSettings } from "../rollSettings.ts";
+import { settableStart } from "../settingProblem.ts";
 import type { TriedZone } from "../tried.ts";
 
 /**
@@ -33,7 +34,9 @@ export function settingBoxes(
     ...(planned !== undefined && { planned }),
   });
   const zones = alikeZones(settings?.zones ?? []);
-  const starts = zones.map(({ zone }) => zone.passes.find((pass) => pass.id === id)?.start);
+  const passes = zones.map(({ zone }) => zone.passes.find((pass) => pass.id === id));
+  // A number beside the line to write on is one to set.
+  const starts = passes.map(settableStart);
   /** The raises of one zone, or of all round. */
   const boxes = (name: string, start: RollPlaces | null | undefined, atBearings: boolean): NoteBox[] => {
     const head = name === "" ? "" : `${name}, `;
@@ -51,8 +54,8 @@ export function settingBoxes(
       told(box(name === "" ? "raise, large edge" : "large edge", start?.largeMm)),
     ];
   };
-  const withBearings = starts.every(
-    (start) => start?.smallBearingMm != null && start.largeBearingMm !== null,
+  const withBearings = passes.every(
+    (pass) => pass?.start?.smallBearingMm != null && pass.start.largeBearingMm !== null,
   );
   if (zones.length > 1) {
     const all = tried?.zones.length ? byTrials(settings?.zones ?? [], tried.zones, { id, say }) : null;
@@ -82,7 +85,8 @@ function byTrials(
   zones.forEach(({ passes }, i) => {
     const own = id === "trial" ? tried[i]?.set : tried[i]?.second;
     // Where something is to be looked at first there is no number to set.
-    const plan = id === "trial" || tried[i]?.look ? null : passes.find((pass) => pass.id === id)?.start;
+    const plan =
+      id === "trial" || tried[i]?.look ? null : settableStart(passes.find((pass) => pass.id === id));
     const start = own ?? plan;
     const same = groups.find(({ start: other }) => alike(other, start, say));
     if (same) same.numbers.push(i + 1);

@@ -1,7 +1,7 @@
 import { DERIVED } from "../judge.ts";
 import type { PassPoint } from "../passPoints.ts";
 import { setting } from "../rollPlaces.ts";
-import { worstOf } from "../settingProblem.ts";
+import { settableStart, worstOf } from "../settingProblem.ts";
 import type { RollSettings } from "../rollSettings.ts";
 import type { Say } from "../say.ts";
 import { zoneName } from "../zoneWords.ts";
@@ -15,9 +15,10 @@ const length = (label: string, value: number | null): Figure[] =>
 export function settingFigures({ zones, stopMm }: RollSettings, id: PassPoint["id"]): Figure[] {
   return zones.flatMap((zone) => {
     const pass = zone.passes.find((one) => one.id === id);
-    if (!pass?.start) return [];
+    const start = settableStart(pass);
+    if (!pass || !start) return [];
     const name = zoneName(zone, zones.length);
-    const { start, large, middle, small } = pass;
+    const { large, middle, small } = pass;
     if (stopMm === null)
       return [
         ...length(`${name}raise to start with`, start.middleMm),
@@ -51,16 +52,18 @@ export function settingProblems({ zones }: RollSettings, id: PassPoint["id"]): s
 const onScale = (mm: number, say: Say): string =>
   `${setting(Math.abs(mm), say)} ${mm < 0 ? "under" : "over"} its 0`;
 
-/** The setting in a sentence's own words, where one setting serves all round; else where to find it (`zoneBy`). */
+/** The setting in a sentence's own words, where one setting serves all round; else where to find it (`zoneBy`). Null where the roll cannot be set so. */
 export function settingWords(
   { zones, stopMm }: RollSettings,
   id: PassPoint["id"],
   { say, zoneBy }: { say: Say; zoneBy: string },
 ): string | null {
-  const [zone] = zones;
-  const start = zone?.passes.find((one) => one.id === id)?.start;
-  if (!zone || !start) return null;
-  if (zones.length > 1) return `each zone's own setting, ${zoneBy}`;
+  const [start = null, ...others] = zones.map((zone) =>
+    settableStart(zone.passes.find((one) => one.id === id)),
+  );
+  if ([start, ...others].every((one) => one === null)) return null;
+  if (others.length > 0) return `each zone's own setting, ${zoneBy}`;
+  if (!start) return null;
   if (stopMm === null) return setting(start.middleMm, say);
   const { smallBearingMm, largeBearingMm } = start;
   const edges = `${setting(start.largeMm, say)} at the large edge and ${setting(start.smallMm, say)} at the small edge`;

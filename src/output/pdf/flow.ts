@@ -30,7 +30,7 @@ export const FOOT_BELOW_MM = 4.5;
 /** A row of the title block, and how many cells stand in one. */
 const CELL = { heightMm: 6.8, perRow: 8, padMm: 1.2 };
 /** Lettering of a cell. [mm] */
-const LABEL = { capMm: 1.4 };
+const LABEL = { capMm: 1.75 };
 const VALUE = { capMm: 2, bold: true };
 
 /** What a page has for its blocks. [mm] */
@@ -171,7 +171,7 @@ function foot(
     row.forEach((one, k) => {
       const room = rooms[k] ?? 0;
       if (k > 0) pdf.line([x, y], [x, y + CELL.heightMm], { widthMm: 0.25 });
-      pdf.write(one.label, [x + CELL.padMm, y + 1.8], LABEL);
+      fitted(pdf, one.label, [x + CELL.padMm, y + 1.9], LABEL, room - 2 * CELL.padMm);
       fitted(pdf, printable(one.value, pdf), [x + CELL.padMm, y + 4.7], VALUE, room - 2 * CELL.padMm);
       x += room;
     });

@@ -76,6 +76,9 @@ export function paragraph(pdf: Pdf, runs: readonly Run[] | string, options: Para
   };
 }
 
+/** So nearly the whole room that rounding does not carry the last letter over its end. [-] */
+const WITHIN = 0.999;
+
 /** A line of lettering, smaller where it would not fit; never so small that it cannot be read, rather cut short. */
 export function fitted(pdf: Pdf, text: string, at: Vec2, how: Lettering, roomMm: number): void {
   const least = 1.4;
@@ -84,7 +87,7 @@ export function fitted(pdf: Pdf, text: string, at: Vec2, how: Lettering, roomMm:
     pdf.write(text, at, how);
     return;
   }
-  const smaller = { ...how, capMm: Math.max(least, (how.capMm * roomMm) / long) };
+  const smaller = { ...how, capMm: Math.max(least, (WITHIN * how.capMm * roomMm) / long) };
   let words = text;
   while (words.length > 1 && pdf.width(words, smaller) > roomMm) words = `${words.slice(0, -2).trimEnd()}…`;
   pdf.write(words, at, smaller);

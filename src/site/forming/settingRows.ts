@@ -1,4 +1,4 @@
-import { worstOf } from "../../forming/settingProblem.ts";
+import { settableStart, worstOf } from "../../forming/settingProblem.ts";
 import type { RollSettings } from "../../forming/rollSettings.ts";
 
 /** What stands under the groups of a table of settings: what each end asks, what is set to start with, and at the bearings. */
@@ -31,18 +31,23 @@ interface SettingRow {
 
 export const settingRows = ({ zones }: RollSettings): SettingRow[] =>
   zones.flatMap((zone, i) =>
-    zone.passes.map(({ label, large, small, start }) => ({
-      zone,
-      number: i + 1,
-      label,
-      raisesMm: [
-        ...[large, small].flatMap(({ lowMm, bestMm, highMm }) => [lowMm, bestMm, highMm]),
-        start?.largeMm ?? null,
-        start?.smallMm ?? null,
-      ],
-      tiltDeg: start?.tiltDeg ?? null,
-      bearingsMm: [start?.smallBearingMm ?? null, start?.largeBearingMm ?? null],
-    })),
+    zone.passes.map((pass) => {
+      const { label, large, small } = pass;
+      // What cannot be set is told below the table.
+      const start = settableStart(pass);
+      return {
+        zone,
+        number: i + 1,
+        label,
+        raisesMm: [
+          ...[large, small].flatMap(({ lowMm, bestMm, highMm }) => [lowMm, bestMm, highMm]),
+          start?.largeMm ?? null,
+          start?.smallMm ?? null,
+        ],
+        tiltDeg: start?.tiltDeg ?? null,
+        bearingsMm: [start?.smallBearingMm ?? null, start?.largeBearingMm ?? null],
+      };
+    }),
   );
 
 /** What stands in the way of any of these settings, each kind at its worst. */

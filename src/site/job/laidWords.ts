@@ -2,7 +2,9 @@ import type { PlateDrawn } from "../../drawing/plates.ts";
 import type { Units } from "../../drawing/format.ts";
 import { placer } from "../../geometry/placed.ts";
 import { plateFiles } from "../../output/plateFiles.ts";
+import { notGoing } from "../../output/notToCut.ts";
 import { blankName } from "../../output/plateSheet.ts";
+import { VERDICTS } from "../../report/verdictWords.ts";
 import { numbersIn, percent } from "../words/numbers.ts";
 import type { JobPlate, PlateGroup } from "../../job/plates.ts";
 import { totalUse, useOf } from "../../job/plateUse.ts";
@@ -96,10 +98,20 @@ export function plateDrawn({ units }: PlateGroup, { sheet, free }: JobPlate): Pl
   };
 }
 
+/** What keeps a plate from being cut; undefined where all that lies on it goes. */
+export function plateStop({ sheet }: JobPlate): string | undefined {
+  const bad = notGoing(sheet.blanks.map(({ report }) => report));
+  return bad.length === 0
+    ? undefined
+    : `Do not cut yet: holds what ${VERDICTS.fail} (${bad.join(", ")}). Settle that first.`;
+}
+
 /** How many plates are cut like this, and from which file. */
-export function plateOrder({ sheet }: JobPlate): string {
+export function plateOrder(plate: JobPlate): string {
+  const { sheet } = plate;
   const files = plateFiles(sheet).filter(({ use }) => use === "cutting");
-  return `Cut ${sheet.copies}${sheet.copies > 1 ? ", all alike" : ""}. File: ${files.map(({ name }) => name).join(" or ")}`;
+  const first = plateStop(plate) === undefined ? "Cut" : "Once that is settled cut";
+  return `${first} ${sheet.copies}${sheet.copies > 1 ? ", all alike" : ""}. File: ${files.map(({ name }) => name).join(" or ")}`;
 }
 
 /** A plate in a sentence: its size, how much of it is used, what lies on it and what is left. */

@@ -1,5 +1,7 @@
 import type { Left, Stock } from "../../nesting/model.ts";
 import { blankName } from "../../output/plateSheet.ts";
+import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
+import { MM_PER_INCH, type Units } from "../../geometry/units.ts";
 import { numbersIn } from "../words/numbers.ts";
 import type { JobPlate, PlateGroup } from "../../job/plates.ts";
 
@@ -16,14 +18,36 @@ export function blanksInWords({ sheet }: JobPlate): string {
     .join(", ");
 }
 
-const size = (group: Pick<PlateGroup, "units">, [long, high]: readonly [number, number]): string => {
-  const say = numbersIn(group.units);
+type Sides = readonly [number, number];
+
+const sizeIn = (units: Units, [long, high]: Sides): string => {
+  const say = numbersIn(units);
   return `${say.bare(long)} × ${say.bare(high)}\u00a0${say.unit}`;
 };
-export const sizeOf = (
-  group: Pick<PlateGroup, "units">,
+const size = ({ units }: Pick<PlateGroup, "units">, sides: Sides): string => sizeIn(units, sides);
+
+/** Plate is ordered by whole inches or by centimetres: a size of whole ones in both directions was meant so. [mm] */
+const ORDERED_BY: Readonly<Record<Units, number>> = { mm: 10, in: MM_PER_INCH };
+const isWhole = (mm: number, step: number): boolean =>
+  Math.abs(mm - step * Math.round(mm / step)) <= SAME_POINT_MM;
+
+/**
+ * A plate's size in the shop's units: in the others too where parts on its kind of plate are drawn in them, or where the
+ * plate is sold by them. Whoever fetches a plate of 120 × 60 in finds it by no other number.
+ */
+export function sizeOf(
+  group: Pick<PlateGroup, "units" | "plates">,
   { lengthMm, widthMm }: Pick<Stock, "lengthMm" | "widthMm">,
-): string => size(group, [lengthMm, widthMm]);
+): string {
+  const sides: Sides = [lengthMm, widthMm];
+  const own = size(group, sides);
+  const other = group.units === "mm" ? "in" : "mm";
+  const whole = (units: Units) => sides.every((mm) => isWhole(mm, ORDERED_BY[units]));
+  const isDrawn = group.plates.some(({ sheet }) =>
+    sheet.blanks.some(({ report }) => report.part.units === other),
+  );
+  return isDrawn || (whole(other) && !whole(group.units)) ? `${own} (${sizeIn(other, sides)})` : own;
+}
 
 /** Why a blank goes on no plate, and what to do about it. */
 export function leftInWords(group: PlateGroup, left: Left): string {
@@ -31,7 +55,7 @@ export function leftInWords(group: PlateGroup, left: Left): string {
   const lot = `${name}, ${left.count === 1 ? "1 blank" : `${left.count} blanks`}`;
   const plate = group.toOrder.get(left.part);
   if (!plate) throw new RangeError(`no plate to order for ${left.part}`);
-  const order = `order ${group.name} plate of at least ${sizeOf(plate, plate)}`;
+  const order = `order ${group.name} plate of at least ${sizeIn(plate.units, [plate.lengthMm, plate.widthMm])}`;
   const sizes = group.stock.map((one) => sizeOf(group, one)).join(" and ");
   if (group.stock.length === 0)
     return `${lot}: the shop file lists no plate of ${group.name}; ${order}, and list it under stock.`;

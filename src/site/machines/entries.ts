@@ -1,8 +1,11 @@
-import type { Forming, MachineAnswer } from "../../forming/answer.ts";
+import type { MachineAnswer } from "../../forming/answer.ts";
 import { brakeRegion, rollLimits, rollRegion } from "../../forming/capacityChart.ts";
-import { type Check, type Verdict, worst } from "../../forming/check.ts";
+import type { Check, Verdict } from "../../forming/check.ts";
 import type { PlateRoll, PressBrake } from "../../forming/machine.ts";
+import { ownChecks } from "../../forming/ownChecks.ts";
+import type { Report } from "../../report/report.ts";
 import type { BinderPart, Binder } from "../binder/binder.ts";
+import { refusal } from "../words/forming.ts";
 import { plateOf } from "./plates.ts";
 
 /** A part on a machine's card: its number on the chart, and what the machine says of it. */
@@ -23,16 +26,19 @@ export interface Entry {
 const find = ({ checks }: MachineAnswer, id: string): Check | undefined =>
   checks.find((check) => check.id === id);
 
-/** What is asked of the part itself, whatever machine makes it: strain, mass of a blank, plate in stock. */
-const ownChecks = ({ checks, machines }: Forming): Check[] =>
-  checks.filter(({ id }) => !machines.some((one) => one.checks.some((check) => check.id === id)));
-
-/** The machine's questions and the part's own together, and those of them that stand in the way. */
-function whole(answer: MachineAnswer, forming: Forming): Pick<Entry, "verdict" | "because"> {
-  const checks = [...answer.checks, ...ownChecks(forming)];
-  const verdict = worst(checks.map((check) => check.verdict));
-  const titles = checks.filter((check) => check.verdict === verdict).map(({ title }) => title);
-  return { verdict, because: verdict === "pass" ? null : titles.join("; ") };
+/** The part on this machine, and why: what refuses it with its figures, what wants care by its name; what is asked of the part itself is named so. */
+function whole(answer: MachineAnswer, { forming, part }: Report): Pick<Entry, "verdict" | "because"> {
+  const { verdict } = answer;
+  if (verdict === "pass") return { verdict, because: null };
+  const worst = (checks: readonly Check[]) => checks.filter((check) => check.verdict === verdict);
+  const said = (checks: readonly Check[]) =>
+    verdict === "fail" ? refusal(checks, part.units) : checks.map(({ title }) => title).join("; ");
+  const [its, own] = [worst(answer.checks), worst(ownChecks(forming))];
+  const reasons = [
+    ...(its.length > 0 ? [said(its)] : []),
+    ...(own.length > 0 ? [`on any machine: ${said(own)}`] : []),
+  ];
+  return { verdict, because: reasons.join("; ") };
 }
 
 const numbered = (
@@ -59,25 +65,26 @@ export function rollEntries({ parts, tables }: Binder, index: number, roll: Plat
       one,
       lengthMm: width.value,
       region: rollRegion(rollLimits(plate.strength, roll), { thicknessMm: thickness, slantMm: width.value }),
-      ...whole(answer, one.report.forming),
+      ...whole(answer, one.report),
     };
   });
   return numbered(entries, ({ one }) => !pipes.has(one));
 }
 
-/** The job's parts that are bent on a brake. */
+/** The job's parts that are bent on a brake, or can be. */
 export function brakeEntries({ parts }: Binder, index: number, brake: PressBrake): Entry[] {
   const entries = parts.flatMap((one) => {
     const { forming, part } = one.report;
     const answer = forming.machines[index];
     const bed = answer && find(answer, "brake-bed");
-    if (!answer || bed?.value == null || forming.route !== "brake") return [];
+    if (!answer || bed?.value == null) return [];
+    if (forming.route !== "brake" && answer.verdict === "fail") return [];
     const { tensileMPa } = one.material;
     return {
       one,
       lengthMm: bed.value,
       region: brakeRegion({ tensileMPa, thicknessMm: part.thickness, lineMm: bed.value }, brake),
-      ...whole(answer, one.report.forming),
+      ...whole(answer, one.report),
     };
   });
   return numbered(entries, () => true);

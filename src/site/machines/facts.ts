@@ -32,8 +32,8 @@ export function rollFacts(roll: PlateRoll, say: Numbers): Fact[] {
     ...given(
       slide,
       "Bending roll’s slide",
-      ({ origin: [across, up], angle, travel }) =>
-        `${say.bare(across)} across, ${say.bare(up)} up; ${degrees(angle)}; travel ${say.length(travel)}`,
+      ({ origin: [across, up], angle, travel, below }) =>
+        `${say.bare(across)} across, ${say.bare(Math.abs(up))} ${up < 0 ? "down" : "up"}; ${degrees(angle)}; travel ${below === undefined ? "" : `${say.bare(below)} down, `}${say.length(travel)}${below === undefined ? "" : " up"}`,
     ),
     ...given(slide?.greatestTilt, "Greatest tilt", (tilt) => degrees(tilt)),
     ...given(roll.dropEnd, "Drop end", (hand) => `at the ${hand} hand`),

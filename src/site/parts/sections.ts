@@ -10,3 +10,8 @@ export const SECTIONS = [
   { id: "take-away", heading: "Take away" },
 ] as const;
 export type SectionId = (typeof SECTIONS)[number]["id"];
+
+/** Sections that a part has: on the brake every line is bent once, and there are no passes to turn to. */
+export const sectionsFor = (route: "roll" | "brake"): readonly (typeof SECTIONS)[number][] =>
+  route === "roll" ? SECTIONS : SECTIONS.filter(({ id }) => !PASSES.has(id));
+const PASSES: ReadonlySet<SectionId> = new Set(["first-pass", "second-pass"]);

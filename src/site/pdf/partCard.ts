@@ -18,7 +18,7 @@ import { CHECK_ALL, CHECK_ROLL, ROLL_NEVER } from "../words/work.ts";
 import { basisRun } from "./basisRun.ts";
 import { keyRow } from "./keyRow.ts";
 import { marking } from "./markingBlocks.ts";
-import { bold, caution, facts, heading, pairs, picture, soft, ticks, verdictWords } from "./blocks.ts";
+import { bold, caution, facts, heading, pairs, picture, ticks, verdictWords } from "./blocks.ts";
 
 export interface CardAround {
   readonly material: string;
@@ -33,13 +33,20 @@ export interface ViewsSize {
   /** The view from the left too, beside the others. */
   readonly three: boolean;
 }
+/** Capitals of a check, and of the rule and the basis behind it. [mm] */
+export interface Letters {
+  readonly checkMm: number;
+  readonly reasonMm: number;
+}
+/** A card hangs on a wall: its reasons are no lighter than what they explain. */
+const REASON_INK = 0.1;
 /** Width of two views, and of three; of a pattern, and what lies between two of them and below each. [mm] */
 const [TWO_MM, THREE_MM] = [88, 118];
 const PAIR_MM = { widthMm: ACROSS.widthMm, gapMm: 4, footMm: 12 };
 
 /** Its two sides: what it is and whether it goes, then how it is made; each with drawings as tall as asked for. */
 export interface PartCard {
-  readonly front: (views: ViewsSize) => Block[];
+  readonly front: (views: ViewsSize, letters: Letters) => Block[];
   readonly back: (patternMm: number) => Block[];
 }
 
@@ -66,13 +73,13 @@ export function partCard(pdf: Pdf, report: Report, { material, gauge, known }: C
     caution(pdf, rolled ? ROLL_NEVER : []),
     ...(note === "" ? [] : note.split("\n").map((one) => paragraph(pdf, [bold("Note. "), { text: one }]))),
   ]);
-  const checks = [
+  const checks = (letters: Letters) => [
     heading(pdf, "Will it go?"),
     paragraph(pdf, [bold(`${verdictWords(forming.verdict)}. `), { text: routeSentence(forming) }], {
       capMm: 2.2,
     }),
-    ...pairs(forming.checks.map((one) => checkBlock(pdf, one, { report, known }))),
-    ...machines(pdf, report),
+    ...pairs(forming.checks.map((one) => checkBlock(pdf, one, { report, known, letters }))),
+    ...machines(pdf, report, letters),
   ];
   const below = [
     ...[...cutParagraphs(report), ...trustParagraphs(report)].map((sentences) =>
@@ -85,11 +92,18 @@ export function partCard(pdf: Pdf, report: Report, { material, gauge, known }: C
     heading(pdf, "Check"),
     ticks(pdf, [...CHECK_ALL, ...(rolled ? CHECK_ROLL : [])]),
   ];
+  // The same views are tried with letters of several sizes.
+  const pictures = new Map<ViewsSize, Block>();
+  const drawn = (views: ViewsSize): Block => {
+    const picked = pictures.get(views) ?? picture(pdf, viewsOf(report, gauge, views));
+    pictures.set(views, picked);
+    return picked;
+  };
   return {
-    front: (views) => [
+    front: (views, letters) => [
       ...head,
-      beside([picture(pdf, viewsOf(report, gauge, views)), sizes], views.three ? [2.1, 1] : [1, 1]),
-      ...checks,
+      beside([drawn(views), sizes], views.three ? [2.1, 1] : [1, 1]),
+      ...checks(letters),
     ],
     back: (patternMm) => [heading(pdf, "Blank"), ...patterns(pdf, report, patternMm), ...below],
   };
@@ -103,23 +117,28 @@ const viewsOf = (report: Report, gauge: string | null, { heightMm, three }: View
 function checkBlock(
   pdf: Pdf,
   check: Check,
-  { report: { part }, known }: { report: Report; known: ReadonlyMap<string, string> },
+  {
+    report: { part },
+    known,
+    letters: { checkMm, reasonMm },
+  }: { report: Report; known: ReadonlyMap<string, string>; letters: Letters },
 ): Block {
   const figures = checkFigures(check, part.units);
+  const reason = { capMm: reasonMm, ink: REASON_INK };
   return paragraph(
     pdf,
     [
       bold(`${verdictWords(check.verdict)} · ${check.title} `),
       { text: `${figures === null ? "" : `${figures}. `}${check.advice} ` },
-      soft(`${check.rule} · `),
-      basisRun(known, check.basis),
+      { text: `${check.rule} · `, ...reason },
+      { ...basisRun(known, check.basis), ...reason },
     ],
-    { capMm: 1.7 },
+    { capMm: checkMm },
   );
 }
 
 /** Every machine of the shop, where there are several. */
-function machines(pdf: Pdf, { forming, part }: Report): Block[] {
+function machines(pdf: Pdf, { forming, part }: Report, { reasonMm }: Letters): Block[] {
   if (forming.machines.length < 2) return [];
   return [
     stack(
@@ -127,7 +146,9 @@ function machines(pdf: Pdf, { forming, part }: Report): Block[] {
         paragraph(pdf, [
           { text: `${machine} (${kind}): ` },
           bold(verdictWords(verdict)),
-          ...(machine === forming.machine ? [] : [soft(` ${refusal(checks, part.units)}`)]),
+          ...(machine === forming.machine
+            ? []
+            : [{ text: ` ${refusal(checks, part.units)}`, capMm: reasonMm, ink: REASON_INK }]),
         ]),
       ),
       0.3,

@@ -17,7 +17,7 @@ const CHECK_FIELDS: Readonly<Record<string, readonly string[]>> = {
   "round-ends": ["smallEnd.diameter", "roundEnd.diameter"],
   "bend-spacing": ["roundEnd.diameter", "smallEnd.diameter"],
   "room-beyond-stop": ["smallEnd.diameter"],
-  "slide-reach": ["smallEnd.diameter"],
+  "roll-settings": ["smallEnd.diameter"],
   "stock-plate": ["largeEnd.diameter", "rectangularEnd.length"],
   "brake-throat": ["largeEnd.diameter", "rectangularEnd.length"],
   "off-the-punch": ["pieces"],

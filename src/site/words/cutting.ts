@@ -8,6 +8,6 @@ export function bendWords(report: Report): string {
   return blank && brakeBends(report, blank)
     ? `BEND lines are those of the work sheet of the brake, with the same numbers (on MARK), each from the ${bentFrom(report.part.shape)} to where its hit stops; ELEMENT lines are those of the marking table, for layout by hand, and are not bent.`
     : report.blanks.some(({ lines }) => lines.some(({ kind }) => kind === "bend"))
-      ? "BEND lines are those of the marking table: no brake has been planned for."
-      : "ELEMENT lines are those of the marking table; nothing is bent along them.";
+      ? "BEND lines are those of the marking table, with its numbers (on NUMBER): no brake has been planned for."
+      : "ELEMENT lines are those of the marking table, with its numbers (on NUMBER); nothing is bent along them.";
 }

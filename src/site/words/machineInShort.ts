@@ -1,18 +1,19 @@
 import type { Units } from "../../drawing/format.ts";
-import type { MachineAnswer } from "../../forming/answer.ts";
+import type { Forming, MachineAnswer } from "../../forming/answer.ts";
+import { ownCares } from "../../forming/ownChecks.ts";
 import type { FormingPlan } from "../../forming/plan.ts";
 import { refusal } from "./forming.ts";
 
 /** What a machine would make of the part, in a line: how, and what wants care; or why it does not take it. */
 export function machineInShort(
   { checks, kind }: MachineAnswer,
-  plan: FormingPlan | undefined,
-  units: Units,
+  { plan, units, forming }: { plan: FormingPlan | undefined; units: Units; forming: Forming },
 ): string {
   if (!plan) return `Does not take it: ${refusal(checks, units)}.`;
   const care = checks.filter(({ verdict }) => verdict === "caution").map(({ title }) => title);
   const cared = care.length > 0 ? ` Care: ${care.join("; ")}.` : "";
-  return `${wayOf(kind, plan)}.${cared}`;
+  const own = ownCares(forming);
+  return `${wayOf(kind, plan)}.${cared}${own.length > 0 ? ` On any machine: ${own.join("; ")}.` : ""}`;
 }
 
 /** "Big brake: bent in 32 hits": how the part is formed by a plan, in a few words. */

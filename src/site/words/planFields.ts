@@ -86,7 +86,10 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   [`${PASS}.large.refused`]: { means: "Why the roll cannot bend it so, or null." },
   [`${PASS}.middle`]: { means: "The same at half the slant." },
   [`${PASS}.small`]: { means: "The same at the small end." },
-  [`${PASS}.start`]: { means: "Where to set the straight roll; null where an end is refused." },
+  [`${PASS}.start`]: {
+    means:
+      "Where to set the straight roll; null where an end is refused. Not to be set where one of problems stops it.",
+  },
   [`${PASS}.start.largeMm`]: { unit: "mm", means: "Raise at the large edge." },
   [`${PASS}.start.middleMm`]: { unit: "mm", means: "Raise at half the slant." },
   [`${PASS}.start.smallMm`]: { unit: "mm", means: "Raise at the small edge." },
@@ -103,10 +106,15 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   [`${PASS}.travelLeftMm`]: { unit: "mm", means: "Travel that is left at the higher end." },
   [`${PASS}.pinchClearMm`]: {
     unit: "mm",
-    means: "Clear distance between bending roll and pinch roll; null where no pinch roll is given.",
+    means:
+      "Least clear distance between bending roll and pinch roll on the way up; null where no pinch roll is given.",
   },
   [`${PASS}.problems`]: { means: "What stands in the way of these settings on this machine." },
   [`${PASS}.problems[].id`]: { means: "“refused”, “travel”, “origin”, “tilt” or “pinch”." },
+  [`${PASS}.problems[].stops`]: {
+    means:
+      "What it stops: “part”, the part on this machine; “setting”, this setting as it stands; “nothing known” where it has to be found out.",
+  },
   [`${PASS}.problems[].by`]: {
     unit: "mm",
     means: "By how much (of a tilt its degrees); 0 where it is a matter of yes or no.",

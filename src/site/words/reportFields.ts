@@ -245,7 +245,9 @@ export const REPORT_FIELDS: Readonly<Record<string, FieldWords>> = {
   "forming.machines": { means: "Every machine of the shop file and its own answer." },
   "forming.machines[].machine": { means: "Its name in the shop file." },
   "forming.machines[].kind": { means: "“plate roll” or “press brake”." },
-  "forming.machines[].verdict": { means: "The worst verdict of its checks." },
+  "forming.machines[].verdict": {
+    means: "The part on this machine: the worst verdict of its checks and of those that need no machine.",
+  },
   "forming.machines[].checks": { means: "Its checks, with the fields of forming.checks." },
   "forming.closure": {
     means:

@@ -27,9 +27,11 @@ export const SHOP_FIELDS: Readonly<Record<string, string>> = {
     "Of the roll that is raised and bends the plate. Left out: no setting is worked out.",
   "machines[].slide": "How the bending roll moves.",
   "machines[].slide.origin":
-    "Where its centre stands when it touches the underside of a flat plate, from the centre of the top roll: [towards the bending side, up]. It is taken for the lower end of its travel.",
+    "Where its centre stands when it touches the underside of a flat plate, from the centre of the top roll: [towards the bending side, up]. A plate of the rated thickness is meant: up is then minus the sum of half the top roll, that thickness and half the bending roll, and a file that is further off than the thickness is asked about.",
   "machines[].slide.angle": "Direction of its travel above level.",
-  "machines[].slide.travel": "How far it travels.",
+  "machines[].slide.travel": "How far it travels up from its origin.",
+  "machines[].slide.below":
+    "How far it goes down from its origin: the lower bearing of a roll that is tilted for a cone may stand so low. Left out: not known, and it has to be found out where a setting asks for it.",
   "machines[].slide.greatestTilt": "How far it can be set out of parallel.",
   "machines[].dropEnd":
     "left or right: the hand at which the drop end is, standing where the plate goes in and looking along its way. It tells which seam edge of a cone leads. Left out: not known, and the sheet says how to see it.",

@@ -13,6 +13,7 @@ import {
   plateDrawn,
   plateOrder,
   plateSentence,
+  plateStop,
   plateUseRows,
 } from "../../job/laidWords.ts";
 import { layJob } from "../../job/layJob.ts";
@@ -146,14 +147,16 @@ function plateBlocks({ pdf, paper }: Making, binder: Binder): Block[] {
     caution(pdf, []),
   ];
   const plates = laid.flatMap((group) =>
-    group.plates.map((plate) =>
-      stack([
+    group.plates.map((plate) => {
+      const stop = plateStop(plate);
+      return stack([
         paragraph(pdf, [bold(plate.sheet.title)], { capMm: 2.2 }),
+        ...(stop === undefined ? [] : [paragraph(pdf, [bold(stop)])]),
         paragraph(pdf, plateOrder(plate), { capMm: 1.7 }),
         picture(pdf, plateDrawing(plateDrawn(group, plate), { paper: PLATE_PRINT })),
         paragraph(pdf, plateSentence(group, plate), { capMm: 1.7 }),
-      ]),
-    ),
+      ]);
+    }),
   );
   return [
     ...titled(pdf, "Plates to cut"),

@@ -40,8 +40,8 @@ export const cardCells = (machine: Machine, { shop, job }: JobInShop): FootCell[
   ...(job ? [{ label: "Job", value: job.title, wide: true }] : []),
 ];
 
-/** How much lower the next chart is that is tried. [mm] */
-const STEP_MM = 6;
+/** How much taller the next chart is that is tried. [mm] */
+const STEP_MM = 10;
 
 /** A card hangs by its machine: on one sheet if its chart can be read there, else with the job's parts on the back. */
 export function machineCard(
@@ -51,20 +51,30 @@ export function machineCard(
 ): (Block | null)[] {
   const card = cardOf(machine, index, binder);
   const { chartPaper, entries, lengthName } = card;
-  const { heightMm } = chartPaper;
+  const front = (heightMm: number): Block[] =>
+    frontBlocks({ pdf, known }, { machine, card: { ...card, chartPaper: { ...chartPaper, heightMm } } });
   const list = (words: string): Block[] =>
     entries.length === 0 ? [] : [heading(pdf, words), entryTable({ pdf }, entries, lengthName)];
-  const lower = Math.max(0, Math.floor((heightMm - CHART_MM.least) / STEP_MM));
-  const fronts = Array.from({ length: lower + 1 }, (_, i) =>
-    frontBlocks(
-      { pdf, known },
-      { machine, card: { ...card, chartPaper: { ...chartPaper, heightMm: heightMm - i * STEP_MM } } },
-    ),
-  );
-  const fits = (blocks: readonly Block[]): boolean => flowed(pdf, blocks, setting).pages === 1;
-  const whole = fronts.map((front) => [...front, ...list("The job’s parts on it")]).find(fits);
-  const front = fronts.find(fits) ?? fronts.at(-1) ?? [];
-  return whole ?? [...front, null, ...list(`The job’s parts on ${machine.name}`)];
+  const whole = largestOnOne((heightMm) => [...front(heightMm), ...list("The job’s parts on it")]);
+  if (whole) return whole;
+  const alone = largestOnOne(front) ?? front(CHART_MM.least);
+  return [...alone, null, ...list(`The job’s parts on ${machine.name}`)];
+
+  /** With the tallest chart that keeps it all on one sheet; undefined where the least does not. */
+  function largestOnOne(make: (heightMm: number) => Block[]): Block[] | undefined {
+    const fits = (blocks: readonly Block[]): boolean => flowed(pdf, blocks, setting).pages === 1;
+    const most = chartPaper.heightMm;
+    const [least, tallest] = [make(Math.min(CHART_MM.least, most)), make(most)];
+    if (fits(tallest)) return tallest;
+    if (!fits(least)) return undefined;
+    let best = least;
+    for (let heightMm = CHART_MM.least + STEP_MM; heightMm < most; heightMm += STEP_MM) {
+      const taller = make(heightMm);
+      if (!fits(taller)) break;
+      best = taller;
+    }
+    return best;
+  }
 }
 
 /** Ratings, what the machine takes, and cautions. */
