@@ -48,10 +48,6 @@ export function settingProblems({ zones }: RollSettings, id: PassPoint["id"]): s
   );
 }
 
-/** As a scale at a bearing shows it. */
-const onScale = (mm: number, say: Say): string =>
-  `${setting(Math.abs(mm), say)} ${mm < 0 ? "under" : "over"} its 0`;
-
 /** The setting in a sentence's own words, where one setting serves all round; else where to find it (`zoneBy`). Null where the roll cannot be set so. */
 export function settingWords(
   { zones, stopMm }: RollSettings,
@@ -69,5 +65,6 @@ export function settingWords(
   const edges = `${setting(start.largeMm, say)} at the large edge and ${setting(start.smallMm, say)} at the small edge`;
   if (smallBearingMm === null || largeBearingMm === null) return edges;
   // Scales stand at the bearings: what is set comes first, and what it makes of the edges behind it.
-  return `${onScale(smallBearingMm, say)} at the small edge's bearing (now at the ${endTowards("small", id)}) and ${onScale(largeBearingMm, say)} at the large edge's (at the ${endTowards("large", id)}): that is ${edges}`;
+  const below = smallBearingMm < 0 || largeBearingMm < 0 ? " (minus: below it)" : "";
+  return `${setting(smallBearingMm, say)} at the small edge's bearing (now at the ${endTowards("small", id)}) and ${setting(largeBearingMm, say)} at the large edge's (at the ${endTowards("large", id)}), each from its own 0${below}: that is ${edges}`;
 }
