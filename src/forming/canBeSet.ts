@@ -5,9 +5,11 @@ import { flatContact, sectionOf } from "./rollSetting.ts";
 import { rollSettings } from "./rollSettings.ts";
 import { type SettingProblem, worstProblems } from "./settingProblem.ts";
 
+export const SETTINGS_CHECK = "roll-settings";
+
 const answer = (verdict: Verdict, advice: string): Check =>
   state({
-    id: "roll-settings",
+    id: SETTINGS_CHECK,
     title: "Settings of the bending roll",
     unit: "-",
     verdict,

@@ -6,7 +6,7 @@ import { brakeBends } from "./brakeBends.ts";
 import { brakeBed } from "./brakeBed.ts";
 import { brakeForce } from "./brakeForce.ts";
 import { brakeThroat } from "./brakeThroat.ts";
-import { canBeSet } from "./canBeSet.ts";
+import { canBeSet, SETTINGS_CHECK } from "./canBeSet.ts";
 import { capacity } from "./capacity.ts";
 import type { FormingCase } from "./case.ts";
 import { type Check, worst } from "./check.ts";
@@ -68,7 +68,13 @@ export function rollChecks(part: PartAsked, roll: PlateRoll): Check[] {
           "It has flats and corners, which a roll cannot leave straight or fold: bend it on the press brake.",
       }),
     ];
-  return ask(ROLL, { ...part, roll });
+  return withoutSettings(ask(ROLL, { ...part, roll }));
+}
+
+/** Where the roll does not take the plate at all, how it would be set is no question. */
+function withoutSettings(checks: Check[]): Check[] {
+  const others = checks.filter(({ id }) => id !== SETTINGS_CHECK);
+  return others.some(({ verdict }) => verdict === "fail") ? others : checks;
 }
 
 /**

@@ -78,7 +78,7 @@ export function foldTips(asked: PartAsked, plan: BrakePlan): PlanStep[] {
       cautions: [GUARDS, ...lookAt(plan, "tips")],
       toNote: [
         {
-          label: "die for the tips, used",
+          label: "tip die, used",
           unit: "mm",
           ...(tips.dieMm !== null && { planned: tips.dieMm }),
           ...own,

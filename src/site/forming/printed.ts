@@ -16,8 +16,8 @@ const TYPES = {
   small: { points: 7.5, leading: 1.35 },
   notes: { points: 7.5, leading: 1.2 },
 } as const;
-/** Title line of a side; frame and padding of a box; between blocks; a line of small print at the foot. [mm] */
-const HEAD = { titleMm: 10, boxMm: 4, gapMm: 1.5, footMm: 5, spareMm: 3 };
+/** Title line of a side, and one more for a machine that is not the first choice; frame and padding of a box; between blocks; a line of small print at the foot. [mm] */
+const HEAD = { titleMm: 10, otherMm: 5.5, boxMm: 4, gapMm: 1.5, footMm: 5, spareMm: 3 };
 
 /** One side of the printed sheet of steps. */
 export interface PrintedSide {
@@ -36,7 +36,7 @@ const takenBy = (step: FormingPlan["steps"][number]): Taken => ({
 });
 
 /** What stands on the front before and below its steps. [mm] */
-function frontRoom({ plan, title }: Printed, paper: PaperName): number {
+function frontRoom({ plan, title, other }: Printed, paper: PaperName): number {
   const { widthMm, heightMm } = FIELDS[paper];
   const rolled = plan.route === "roll";
   const caution = [CAUTION, "Caution. Read safety in plate work first.", ...(rolled ? ROLL_NEVER : [])].join(
@@ -58,6 +58,7 @@ function frontRoom({ plan, title }: Printed, paper: PaperName): number {
   return (
     heightMm -
     HEAD.titleMm -
+    (other ? HEAD.otherMm : 0) -
     wraps -
     (HEAD.boxMm + wordsHigh(caution, TYPES.caution, widthMm - 6) + HEAD.gapMm) -
     look -
@@ -84,6 +85,8 @@ function backRoom({ plan, units, known, glossary }: Printed, paper: PaperName, w
 
 interface Printed {
   readonly plan: FormingPlan;
+  /** Made for a machine that is not the first choice: the head says so. */
+  readonly other: boolean;
   readonly title: string;
   readonly units: Units;
   readonly known: ReadonlyMap<string, string>;

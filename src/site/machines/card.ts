@@ -35,7 +35,8 @@ export function cardOf(machine: Machine, index: number, binder: Binder & { shop:
   const facts = roll ? rollFacts(machine, say) : brakeFacts(machine, say);
   const gaps = roll ? rollGaps(machine) : brakeGaps(machine);
   const chart = roll ? rollChart(machine, entries, binder) : brakeChart(machine, entries, binder);
-  const chartWords = roll ? [] : brakeChartWords(machine, chart);
+  // What tells near and beyond apart stands at every chart; a picture on paper has no lines of its own for it.
+  const chartWords = [...chart.lines.slice(1), ...(roll ? [] : brakeChartWords(machine, chart))];
   const paper = cardPaper({
     reasons: entries.map(({ because }) => because ?? ""),
     facts: facts.length,
