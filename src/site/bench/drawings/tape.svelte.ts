@@ -31,13 +31,18 @@ export class Tape {
     this.cursor = undefined;
     this.missed = false;
   };
-  readonly toggle = async (): Promise<void> => {
-    this.snap ??= await import("../../../drawing/snap.ts");
+  /** It is out at once: what is touched before its points are known waits for them. */
+  readonly toggle = (): Promise<void> => {
     this.out = !this.out;
     this.clear();
+    return this.known();
   };
+  private async known(): Promise<void> {
+    this.snap ??= await import("../../../drawing/snap.ts");
+  }
   move(way: Vec2): void {
     if (this.snap && this.points) this.cursor = this.snap.nextPoint(this.points, this.cursor, way);
+    else void this.known().then(() => this.move(way));
   }
   /** Hold an end to where the keys stand. */
   take(): void {
@@ -45,7 +50,11 @@ export class Tape {
   }
   /** Hold an end to the point that was touched. */
   touch(at: Vec2, reach: number): void {
-    const found = this.points && this.snap?.snapped(this.points, at, reach);
+    if (!this.snap || !this.points) {
+      void this.known().then(() => this.touch(at, reach));
+      return;
+    }
+    const found = this.snap.snapped(this.points, at, reach);
     if (found) this.hold(found);
     else this.missed = true;
   }
