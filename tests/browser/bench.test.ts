@@ -390,11 +390,11 @@ it("reads off a distance between two points, by touch and by key", async () => {
   await page.keyboard.press("Escape");
   await expect.poll(read).toMatch(/Touch a point/);
   await page.keyboard.press("ArrowRight");
-  expect(await read()).toMatch(/Point at x /);
+  await expect.poll(read).toMatch(/Point at x /);
   await page.keyboard.press("Enter");
   await page.keyboard.press("ArrowRight");
   await page.keyboard.press("Enter");
-  expect(await read()).toMatch(/\sacross,\s/);
+  await expect.poll(read).toMatch(/\sacross,\s/);
   expect(await pattern.locator("line.tape").count()).toBe(1);
 });
 
