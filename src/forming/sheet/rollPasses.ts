@@ -67,7 +67,7 @@ function through(asked: RollSheetAsked): PlanStep {
     id: "first-through",
     phase: "first pass",
     title: "Roll from seam edge to seam edge",
-    text: `Roll on towards the bending roll up to ${order.second}. Keep the element lines parallel to the rolls all the way${isPipe(item) ? "" : ", and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.tape(arm)}`}: the second pass bends it. ${zonesOn(settings, "trial", order)}Stop before ${order.second} leaves the pinch.`,
+    text: `Roll on towards the bending roll up to ${order.second}. Keep the element lines parallel to the rolls all the way${isPipe(item) ? "" : ", and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.tape(arm)}`}: the second pass bends it. ${zonesOn(settings, "trial", { order, tried: asked.tried !== undefined })}Stop before ${order.second} leaves the pinch.`,
     figures: arm === undefined ? [] : [taped("straight lead, about", arm, DERIVED)],
     cautions: [rising(asked), OVERLAP],
     toNote: [

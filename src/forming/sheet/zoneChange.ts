@@ -19,8 +19,9 @@ function opposite({ zones }: NonNullable<Settings>, id: PassPoint["id"]): boolea
 }
 
 /** How both bearings come from one zone's setting to the next: the plate runs all the while, and stands at none. */
-function moving(settings: NonNullable<Settings>, id: PassPoint["id"]): string {
-  const ways = opposite(settings, id);
+function moving(settings: NonNullable<Settings>, id: PassPoint["id"], tried: boolean): string {
+  // By trials the boxes have other numbers than the plan: each bearing goes to its own.
+  const ways = tried ? false : opposite(settings, id);
   if (ways === null) return "";
   return ways
     ? ", both bearings by turns a little at a time, one up, the other down"
@@ -28,9 +29,13 @@ function moving(settings: NonNullable<Settings>, id: PassPoint["id"]): string {
 }
 
 /** Where and how a roll set by zones is changed: the plate takes its bend at the pinch. */
-export const zonesOn = (settings: Settings, id: PassPoint["id"], order: SeamOrder): string =>
+export const zonesOn = (
+  settings: Settings,
+  id: PassPoint["id"],
+  { order, tried }: { readonly order: SeamOrder; readonly tried: boolean },
+): string =>
   settings && settings.zones.length > 1
-    ? `${comeFrom(zoneOrder(order, settings.zones.length, "first"))}As each zone's mark passes the pinch, change to its boxes, plate running${moving(settings, id)}. `
+    ? `${comeFrom(zoneOrder(order, settings.zones.length, "first"))}As each zone's mark passes the pinch, change to its boxes, plate running${moving(settings, id, tried)}. `
     : "";
 
 /** In the second pass the zones come in the other order. */
@@ -38,7 +43,7 @@ export function zonesBack(settings: Settings, order: SeamOrder): string {
   const zones = settings?.zones.length ?? 0;
   if (zones < 2) return "";
   const from = zoneOrder(order, zones, "second");
-  return ` The zones come ${from === "" ? "in the other order" : `from ${from}`} now; change at each mark as in the first pass.`;
+  return ` The zones come ${from === "" ? "in the other order" : `from ${from}`} now; at each mark each bearing goes to its own number.`;
 }
 
 const comeFrom = (order: string): string => (order === "" ? "" : `The zones come from ${order}. `);
