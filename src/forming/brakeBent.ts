@@ -10,7 +10,10 @@ export interface BentLine {
   readonly bendDeg: number;
 }
 
-/** At first lines are bent a little less than they are in the end: less of a bend reaches deeper. Derived here. [-] */
+/**
+ * At first lines are bent a little less than they are in the end, and less of a bend reaches deeper: taken so low to be on
+ * the safe side, without a source. [-]
+ */
 const AT_FIRST = 0.75;
 
 /** Distance of a point from a line, above 0 on its left. [mm] */

@@ -249,4 +249,11 @@ it("has on the sheet whatever the correction warns of, beyond the plan's own hig
   const { steps } = formingOf(item, shop([far]), done).plans[0]!;
   for (const id of ["first-raise", "second-raise"])
     expect(step(steps, id).text.match(/ Below 0: a bearing at -/g)).toHaveLength(1);
+  // As low as the shop says that the slide goes, in both steps alike.
+  const lower = { ...far, slide: { ...far.slide!, below: 60 } };
+  const sheet = formingOf(item, shop([lower]), done).plans[0]!.steps;
+  const endIn = (of: typeof sheet, id: string) =>
+    Number(/own lower end lies at (-?[\d.]+) mm/.exec(step(of, id).text)![1]);
+  for (const id of ["first-raise", "second-raise"])
+    expect(endIn(sheet, id)).toBeCloseTo(endIn(steps, id) - 60, 6);
 });

@@ -1,5 +1,6 @@
 import { seamOrder, zoneOrder } from "../seamOrder.ts";
 import { belowZero } from "../belowZero.ts";
+import { lowerEndMm, sectionOf } from "../rollSetting.ts";
 import { isPipe } from "../skin.ts";
 import { placesSaid, type RollPlaces } from "../rollPlaces.ts";
 import { listedZones, zoneName } from "../zoneWords.ts";
@@ -61,17 +62,14 @@ export function secondTold({ tried }: RollSheetAsked): boolean {
 }
 
 /** Where a bearing stands below 0 in the second pass. */
-const lowIn = (
-  { settings, say }: RollSheetAsked,
+function lowIn(
+  { item, roll, say }: RollSheetAsked,
   seconds: readonly (RollPlaces | null | undefined)[],
-): string =>
-  settings
-    ? belowZero(
-        say,
-        seconds.map((one) => one ?? null),
-        -settings.flat.upMm,
-      )
-    : "";
+): string {
+  const section = roll && sectionOf(roll);
+  const places = seconds.map((one) => one ?? null);
+  return section ? belowZero(say, places, lowerEndMm(section, item.thicknessMm)) : "";
+}
 
 const IN_WINDOW =
   "It is for blanks whose first pass ended in its window: one that is past the cap is not rolled on. The plan's own start stands in the table of settings.";

@@ -7,6 +7,7 @@ import { isPipe } from "../skin.ts";
 import { PAST_CAP } from "../trialAdvice.ts";
 import { lower } from "../words.ts";
 import type { RollSheetAsked } from "./asked.ts";
+import { startAllRound } from "./startAllRound.ts";
 import type { NoteBox, PlanStep } from "./step.ts";
 import { type ZoneByHand, zoneByHand } from "../zoneByHand.ts";
 import { listedZones } from "../zoneWords.ts";
@@ -37,8 +38,9 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
 }
 
 /** Scales stand at the bearings, and what is corrected is told for the large edge. */
-function atBearings({ settings }: RollSheetAsked): string {
-  const words = edgeOfBearings(settings?.zones[0]?.passes.find(({ id }) => id === "trial")?.start);
+function atBearings(asked: RollSheetAsked): string {
+  // Where zones have their own settings each has its own shares.
+  const words = edgeOfBearings(startAllRound(asked, "trial"));
   return words === "" ? "" : ` ${words}`;
 }
 

@@ -1,6 +1,5 @@
 import { MM_PER_INCH } from "../../geometry/units.ts";
-import { setting } from "../rollPlaces.ts";
-import type { RollPlaces } from "../rollPlaces.ts";
+import { type RollPlaces, setting } from "../rollPlaces.ts";
 import type { Say } from "../say.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
@@ -17,13 +16,8 @@ const ALIKE =
 /** Raises that are all but none are not told in steps. [mm] */
 const NONE = 0.05;
 
-/** How a setting is come to: so many like steps at both bearings, so that both arrive together. */
-export function raiseSteps(
-  asked: RollSheetAsked,
-  places: RollPlaces | null,
-  id: "trial" | "finished",
-): string {
-  const { item, say } = asked;
+/** How the first pass's setting is come to: so many like steps at both bearings, so that both arrive together. */
+export function raiseSteps({ item, say }: RollSheetAsked, places: RollPlaces | null): string {
   const pipe = isPipe(item);
   const { smallBearingMm, largeBearingMm } = places ?? { smallBearingMm: null, largeBearingMm: null };
   const ends =
@@ -36,7 +30,7 @@ export function raiseSteps(
   if (count < 2)
     return `Small steps are ${most(say)} or less on the scale${pipe ? "" : ", both bearings by turns and in proportion, so that both arrive together"}.${ALIKE}`;
   const each = ends.map((mm, i) => {
-    const name = endTowards(i === 0 ? "small" : "large", id);
+    const name = endTowards(i === 0 ? "small" : "large", "trial");
     const one = Math.abs(mm / count) < NONE ? "next to nothing" : setting(mm / count, say);
     return pipe ? one : `${one} at the ${name}`;
   });

@@ -9,6 +9,7 @@ import { firstMeasure } from "./firstMeasure.ts";
 import { firstCorrect } from "./firstCorrect.ts";
 import { settingBoxes } from "./settingBoxes.ts";
 import { settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
+import { startAllRound } from "./startAllRound.ts";
 import { type PlanStep, taped } from "./step.ts";
 import { firstByTrials, secondByTrials, secondTold } from "./byTrials.ts";
 import { zonesBack, zonesOn } from "./zoneChange.ts";
@@ -30,12 +31,6 @@ const PRESSURE =
 const ownSetting = ({ tried }: RollSheetAsked): string =>
   tried ? "in the table of settings" : "as in the boxes";
 
-/** Where one setting serves all round. */
-function startOf({ settings }: RollSheetAsked, id: "trial" | "finished") {
-  const [zone, other] = settings?.zones ?? [];
-  return (!other && zone?.passes.find((pass) => pass.id === id)?.start) || null;
-}
-
 function raise(asked: RollSheetAsked): PlanStep {
   const { settings, noSettings, say } = asked;
   const words = settings && settingWords(settings, "trial", { say, zoneBy: ownSetting(asked) });
@@ -45,18 +40,14 @@ function raise(asked: RollSheetAsked): PlanStep {
     phase: "first pass",
     title: "Raise for the first pass",
     text: words
-      ? `With the plate moving raise in small steps to ${words}. ${raiseSteps(asked, startOf(asked, "trial"), "trial")} This first trial stays short of the window on purpose${expected.text}.`
+      ? `With the plate moving raise in small steps to ${words}. ${raiseSteps(asked, startAllRound(asked, "trial"))} This first trial stays short of the window on purpose${expected.text}.`
       : `With the plate moving raise in small steps, try the template, and raise again${noSettings === null ? "" : ` (${noSettings})`}.`,
     figures: settings ? [...settingFigures(settings, "trial"), ...expected.figures] : [],
     cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial") : [])],
     toNote: settingBoxes(asked, "trial"),
     basis: settings ? DERIVED : COMMON_PRACTICE,
   };
-  return firstByTrials(
-    asked,
-    plan,
-    `With the plate moving raise in small steps. ${raiseSteps(asked, null, "trial")}`,
-  );
+  return firstByTrials(asked, plan, `With the plate moving raise in small steps. ${raiseSteps(asked, null)}`);
 }
 
 function through(asked: RollSheetAsked): PlanStep {
@@ -67,7 +58,7 @@ function through(asked: RollSheetAsked): PlanStep {
     id: "first-through",
     phase: "first pass",
     title: "Roll from seam edge to seam edge",
-    text: `Roll on towards the bending roll up to ${order.second}. Keep the element lines parallel to the rolls all the way${isPipe(item) ? "" : ", and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.tape(arm)}`}: the second pass bends it. ${zonesOn(settings, "trial", { order, tried: asked.tried !== undefined })}Stop before ${order.second} leaves the pinch.`,
+    text: `Roll on towards the bending roll up to ${order.second}. Keep the element lines parallel to the rolls all the way${isPipe(item) ? "" : ", and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.tape(arm)}`}: the second pass bends it. ${zonesOn(asked)}Stop before ${order.second} leaves the pinch.`,
     figures: arm === undefined ? [] : [taped("straight lead, about", arm, DERIVED)],
     cautions: [rising(asked), OVERLAP],
     toNote: [

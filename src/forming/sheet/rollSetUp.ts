@@ -2,7 +2,6 @@ import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { setting } from "../rollPlaces.ts";
 import { number } from "../say.ts";
 import { seamOrder } from "../seamOrder.ts";
-import { settableStart } from "../settingProblem.ts";
 import { isPipe } from "../skin.ts";
 import type { RollZone } from "../zones.ts";
 import type { RollSheetAsked } from "./asked.ts";
@@ -10,6 +9,7 @@ import { coneStop } from "./coneStop.ts";
 import { heaviestKg, isHeavy, liftCautions, SHARP } from "./lifting.ts";
 import { ROLL_ENDS } from "./rollEnds.ts";
 import { dressingFigures, dressingWords } from "./dressing.ts";
+import { startAllRound } from "./startAllRound.ts";
 import { mm, type PlanStep } from "./step.ts";
 import { templateFigures } from "./touch.ts";
 
@@ -95,12 +95,6 @@ function pinch({ item, roll }: RollSheetAsked): PlanStep {
   });
 }
 
-/** Start of the first trial, where one setting serves all round; null where it does not, is not known, or cannot be set. */
-function startOf({ settings }: RollSheetAsked) {
-  const [zone, other] = settings?.zones ?? [];
-  return other ? null : settableStart(zone?.passes.find(({ id }) => id === "trial"));
-}
-
 /** Is every zone set by raises at the bearings? */
 const boxed = ({ settings }: RollSheetAsked): boolean => {
   const starts = settings?.zones.map(({ passes }) => passes.find(({ id }) => id === "trial")?.start) ?? [];
@@ -109,7 +103,7 @@ const boxed = ({ settings }: RollSheetAsked): boolean => {
 
 /** How much the bending roll is tilted, and on what that is set: scales stand at the bearings. */
 function tiltWords(asked: RollSheetAsked): string {
-  const start = startOf(asked);
+  const start = startAllRound(asked, "trial");
   if (isPipe(asked.item)) return "";
   const lower = " Then lower the bending roll clear";
   if (!start && !boxed(asked)) return `${lower} and tilt it for the cone, small end higher.`;

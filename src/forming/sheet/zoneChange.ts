@@ -1,12 +1,12 @@
-import type { PassPoint } from "../passPoints.ts";
 import type { RollSettings } from "../rollSettings.ts";
-import { type SeamOrder, zoneOrder } from "../seamOrder.ts";
+import { type SeamOrder, seamOrder, zoneOrder } from "../seamOrder.ts";
+import type { RollSheetAsked } from "./asked.ts";
 
 type Settings = Pick<RollSettings, "zones"> | null;
 
 /** Does every change of zone move one bearing up and the other down? Null where the shop gives no bearings. */
-function opposite({ zones }: NonNullable<Settings>, id: PassPoint["id"]): boolean | null {
-  const starts = zones.map(({ passes }) => passes.find((pass) => pass.id === id)?.start);
+function opposite({ zones }: NonNullable<Settings>): boolean | null {
+  const starts = zones.map(({ passes }) => passes.find(({ id }) => id === "trial")?.start);
   let all = true;
   for (const [i, start] of starts.entries()) {
     if (start?.smallBearingMm == null || start.largeBearingMm === null) return null;
@@ -19,24 +19,22 @@ function opposite({ zones }: NonNullable<Settings>, id: PassPoint["id"]): boolea
 }
 
 /** How both bearings come from one zone's setting to the next: the plate runs all the while, and stands at none. */
-function moving(settings: NonNullable<Settings>, id: PassPoint["id"], tried: boolean): string {
+function moving(settings: NonNullable<Settings>, tried: boolean): string {
   // By trials the boxes have other numbers than the plan: each bearing goes to its own.
-  const ways = tried ? false : opposite(settings, id);
+  const ways = tried ? false : opposite(settings);
   if (ways === null) return "";
   return ways
     ? ", both bearings by turns a little at a time, one up, the other down"
     : ", both bearings by turns a little at a time, each to its own number";
 }
 
-/** Where and how a roll set by zones is changed: the plate takes its bend at the pinch. */
-export const zonesOn = (
-  settings: Settings,
-  id: PassPoint["id"],
-  { order, tried }: { readonly order: SeamOrder; readonly tried: boolean },
-): string =>
-  settings && settings.zones.length > 1
-    ? `${comeFrom(zoneOrder(order, settings.zones.length, "first"))}As each zone's mark passes the pinch, change to its boxes, plate running${moving(settings, id, tried)}. `
-    : "";
+/** Where and how a roll set by zones is changed in the first pass: the plate takes its bend at the pinch. */
+export function zonesOn(asked: RollSheetAsked): string {
+  const { settings, tried } = asked;
+  if (!settings || settings.zones.length < 2) return "";
+  const from = comeFrom(zoneOrder(seamOrder(asked), settings.zones.length, "first"));
+  return `${from}As each zone's mark passes the pinch, change to its boxes, plate running${moving(settings, tried !== undefined)}. `;
+}
 
 /** In the second pass the zones come in the other order. */
 export function zonesBack(settings: Settings, order: SeamOrder): string {

@@ -8,12 +8,20 @@ import { HAND_PAIR, HAND_PAPER } from "./papers.ts";
 /** What `.spare` asks for, less its heading. [mm] */
 const MOST_MM = 58;
 
-/** How far to close the part-rolled end, and the true-length diagram of the layout by hand, as far as they are low enough for the foot of a sheet. */
-export const handDrawings = (report: Report): Drawing[] => low(report).map(({ drawing }) => drawing);
-
-/** What they are for. */
-export const handHeading = (report: Report): string =>
-  [...new Set(low(report).map(({ purpose }) => purpose))].join("; ");
+/**
+ * How far to close the part-rolled end, and the true-length diagram of the layout by hand, as far as they are low enough for
+ * the foot of a sheet; with what they are for as their heading.
+ */
+export function handDrawings(report: Report): {
+  readonly heading: string;
+  readonly drawings: readonly Drawing[];
+} {
+  const low = drawn(report).filter(({ drawing }) => svgPen(drawing).heightMm <= MOST_MM);
+  return {
+    heading: [...new Set(low.map(({ purpose }) => purpose))].join("; "),
+    drawings: low.map(({ drawing }) => drawing),
+  };
+}
 
 interface ByHand {
   readonly drawing: Drawing;
@@ -22,9 +30,6 @@ interface ByHand {
 const CLOSING = "How far to close the first pass";
 const LAYOUT =
   "True lengths for the layout by hand: an element is as long as the sloping line over its plan length";
-
-const low = (report: Report): ByHand[] =>
-  drawn(report).filter(({ drawing }) => svgPen(drawing).heightMm <= MOST_MM);
 
 function drawn(report: Report): ByHand[] {
   const own = report.blanks.filter(({ sameAs }) => sameAs === null);

@@ -4,10 +4,12 @@ import type { Machine, Shop } from "../../forming/machine.ts";
 import type { Binder } from "../binder/makeBinder.ts";
 import { numbersIn } from "../words/numbers.ts";
 import type { Fact } from "../words/partSize.ts";
+import type { Cell } from "../words/titleBlock.ts";
 import { brakeChart, brakeChartWords, rollChart } from "./charts.ts";
 import { brakeEntries, type Entry, rollEntries } from "./entries.ts";
 import { brakeFacts, brakeGaps, rollFacts, rollGaps } from "./facts.ts";
 import { cardPaper } from "./papers.ts";
+import { kindOf } from "./words.ts";
 
 /** What stands on a machine's card. */
 export interface Card {
@@ -56,6 +58,14 @@ export function cardOf(machine: Machine, index: number, binder: Binder & { shop:
     lengthName: roll ? "Slant" : "Longest line",
   };
 }
+
+/** The title block of a machine's card. */
+export const cardCells = (machine: Machine, { shop, job }: Binder & { shop: Shop }): Cell[] => [
+  { label: "Title", value: machine.name, wide: true },
+  { label: "Kind", value: kindOf(machine), wide: true },
+  { label: "Shop", value: shop.name, wide: true },
+  ...(job ? [{ label: "Job", value: job.title, wide: true }] : []),
+];
 
 export const chartHeading = ({ roll }: Pick<Card, "roll">): string =>
   roll ? "What it takes as a cone" : "What it bends";

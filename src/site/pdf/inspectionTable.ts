@@ -7,7 +7,7 @@ import { GAP_MM } from "../../output/pdf/paginate.ts";
 import { tableBlock } from "../../output/pdf/tableBlock.ts";
 import { paragraph } from "../../output/pdf/words.ts";
 import type { Report } from "../../report/report.ts";
-import { handDrawings, handHeading } from "../forming/handDrawings.ts";
+import { handDrawings } from "../forming/handDrawings.ts";
 import { blankPaper } from "../forming/papers.ts";
 import { blankNote } from "../forming/sheetWords.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
@@ -84,10 +84,11 @@ function blank(pdf: Pdf, report: Report, zones: ReturnType<typeof zoneBegins>): 
 }
 
 function byHand(pdf: Pdf, report: Report): Block[] {
-  const drawings = handDrawings(report).map((one) => picture(pdf, one));
+  const { heading: purpose, drawings: low } = handDrawings(report);
+  const drawings = low.map((one) => picture(pdf, one));
   if (drawings.length === 0) return [];
   return [
-    heading(pdf, handHeading(report)),
+    heading(pdf, purpose),
     beside(
       drawings,
       drawings.map(() => 1),

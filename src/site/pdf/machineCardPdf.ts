@@ -2,7 +2,8 @@ import { createPdf, type PdfFonts } from "../../output/pdf/document.ts";
 import { flow } from "../../output/pdf/flow.ts";
 import { tilePaper } from "../../output/pdf/tilePaper.ts";
 import type { BinderPaper } from "./binder/binderPdf.ts";
-import { cardCells, type JobInShop, machineCard } from "./binder/machineSheets.ts";
+import { cardCells } from "../machines/card.ts";
+import { type JobInShop, machineCard } from "./binder/machineSheets.ts";
 import { NO_DATE } from "./pdfDate.ts";
 
 interface With {

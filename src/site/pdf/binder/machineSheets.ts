@@ -1,11 +1,11 @@
 import { regionChart } from "../../../drawing/forming/regionChart.ts";
 import type { Machine, Shop } from "../../../forming/machine.ts";
 import { beside, type Block } from "../../../output/pdf/block.ts";
-import { flowed, type FootCell, type Setting } from "../../../output/pdf/flow.ts";
+import { flowed, type Setting } from "../../../output/pdf/flow.ts";
 import { tableBlock } from "../../../output/pdf/tableBlock.ts";
 import { paragraph } from "../../../output/pdf/words.ts";
 import type { Binder } from "../../binder/makeBinder.ts";
-import { type Card, cardOf, chartHeading, NO_CHART } from "../../machines/card.ts";
+import { type Card, cardCells, cardOf, chartHeading, NO_CHART } from "../../machines/card.ts";
 import type { Entry } from "../../machines/entries.ts";
 import { CHART_MM } from "../../machines/papers.ts";
 import { CARD_NEVER, kindOf, notCharted, REGIONS } from "../../machines/words.ts";
@@ -31,14 +31,6 @@ export function machineSheets(making: Making, binder: JobInShop): BinderSheet[] 
     };
   });
 }
-
-/** The title block of a machine's card. */
-export const cardCells = (machine: Machine, { shop, job }: JobInShop): FootCell[] => [
-  { label: "Title", value: machine.name, wide: true },
-  { label: "Kind", value: kindOf(machine), wide: true },
-  { label: "Shop", value: shop.name, wide: true },
-  ...(job ? [{ label: "Job", value: job.title, wide: true }] : []),
-];
 
 /** How much taller the next chart is that is tried. [mm] */
 const STEP_MM = 10;
