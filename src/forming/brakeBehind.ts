@@ -66,7 +66,7 @@ interface LineSides {
 
 /** How deep the side that is come from reaches behind a line of a piece, bent by the lines that were hit before. */
 function inOrderOf(
-  { blanks, faceUp }: Pick<FormingCase, "blanks" | "faceUp">,
+  { blanks, faceUp }: Laid,
   hits: BrakeBends["hits"],
 ): (piece: number, line: number) => number {
   const pieces = blanks.map(({ hull = [] }, i) => {
@@ -106,6 +106,11 @@ function sidesOf(item: FormingCase, { hits }: BrakeBends): LineSides[] | null {
   return sides;
 }
 
+/** The checks and the plan ask for the same hits: by the hits, as long as the blanks are the same. */
+const known = new WeakMap<BrakeBends, { readonly item: Laid; readonly behind: BehindPunch | null }>();
+
+type Laid = Pick<FormingCase, "blanks" | "faceUp">;
+
 /**
  * What stands in the throat of a brake: at each hit the plate lies on both sides of the punch, and the piece can be turned
  * so that its shallower side is behind. For a line through p with unit normal n, over the corners c of the blank's hull:
@@ -123,7 +128,14 @@ function sidesOf(item: FormingCase, { hits }: BrakeBends): LineSides[] | null {
  * @see derived here
  */
 export function behindPunch(item: FormingCase, bends: BrakeBends): BehindPunch | null {
-  const sides = sidesOf(item, bends);
+  const made = known.get(bends);
+  if (made && made.item.blanks === item.blanks && made.item.faceUp === item.faceUp) return made.behind;
+  const behind = worstBehind(sidesOf(item, bends));
+  known.set(bends, { item, behind });
+  return behind;
+}
+
+function worstBehind(sides: readonly LineSides[] | null): BehindPunch | null {
   if (!sides) return null;
   const depth = ({ seam1Mm, seam2Mm }: LineSides) => Math.min(seam1Mm, seam2Mm);
   const depthMm = Math.max(...sides.map(depth));

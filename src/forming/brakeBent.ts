@@ -1,7 +1,6 @@
 import { radians } from "../geometry/angle.ts";
 
 type Point = readonly [number, number];
-type Point3 = readonly [number, number, number];
 
 /** A line of a piece, and what it is bent by. */
 export interface BentLine {
@@ -22,15 +21,37 @@ function leftOf({ from, to }: Pick<BentLine, "from" | "to">, [x, y]: Point): num
   return ((to[0] - from[0]) * (y - from[1]) - (to[1] - from[1]) * (x - from[0])) / length;
 }
 
-/** A point of the plate turned up about a line of it that lies flat. */
-function turnedUp({ from, to, bendDeg }: BentLine, [x, y, z]: Point3, hand: 1 | -1): Point3 {
+/**
+ * Points in one row of numbers, x y z each, and the place of each among the lines: at every hit all of them are looked at
+ * and many are turned.
+ */
+interface Row {
+  readonly xyz: Float64Array;
+  readonly places: readonly number[];
+}
+
+/** How far a row of points reaches to one side of a line, and turned up about it what is bent with it. [mm] */
+function bentAt(
+  { from, to, bendDeg }: BentLine,
+  { xyz, places }: Row,
+  { side, isTurned }: { side: 1 | -1; isTurned: (place: number) => boolean },
+): number {
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const [ux, uy] = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
-  const off = ux * (y - from[1]) - uy * (x - from[0]);
-  const angle = hand * radians(AT_FIRST * bendDeg);
+  const angle = side * radians(AT_FIRST * bendDeg);
   const [cosine, sine] = [Math.cos(angle), Math.sin(angle)];
-  const moved = off * cosine - z * sine - off;
-  return [x - uy * moved, y + ux * moved, off * sine + z * cosine];
+  let most = 0;
+  for (let i = 0, k = 0; i < places.length; i++, k += 3) {
+    const [x, y, z] = [xyz[k] as number, xyz[k + 1] as number, xyz[k + 2] as number];
+    const off = ux * (y - from[1]) - uy * (x - from[0]);
+    if (side * off > most) most = side * off;
+    if (!isTurned(places[i] as number)) continue;
+    const moved = off * cosine - z * sine - off;
+    xyz[k] = x - uy * moved;
+    xyz[k + 1] = y + ux * moved;
+    xyz[k + 2] = off * sine + z * cosine;
+  }
+  return most;
 }
 
 /**
@@ -66,17 +87,14 @@ export function bentReaches(
           : [];
   });
   const points = [...ends, ...beyond];
+  const places = points.map(({ place }) => place);
   const going = (from: "seam 1" | "seam 2"): number[] => {
     const side = from === "seam 1" ? hand : hand === 1 ? -1 : 1;
+    const xyz = Float64Array.from(points.flatMap(({ point: [x, y] }) => [x, y, 0]));
     const reaches: number[] = [];
-    let now = points.map(({ point: [x, y] }): Point3 => [x, y, 0]);
     for (const at of from === "seam 1" ? lines.keys() : [...lines.keys()].reverse()) {
-      const line = lines[at] as BentLine;
-      reaches[at] = now.reduce((most, [x, y]) => Math.max(most, side * leftOf(line, [x, y])), 0);
-      now = now.map((one, i) => {
-        const { place } = points[i] as (typeof points)[number];
-        return (from === "seam 1" ? place < at : place > at) ? turnedUp(line, one, side) : one;
-      });
+      const isTurned = (place: number) => (from === "seam 1" ? place < at : place > at);
+      reaches[at] = bentAt(lines[at] as BentLine, { xyz, places }, { side, isTurned });
     }
     return reaches;
   };

@@ -80,7 +80,7 @@ export function remarksOf(
     push({
       id: "sharp-fold",
       step: "tips",
-      text: `The sharp fold at the tip of a corner over this die comes out near ${radius} inside, less than the ${say.length(plan.leastInsideRadiusMm)} advised, and may crack: use a wider die there, ${wider}; hits of a few degrees are not in question.`,
+      text: `The sharp fold at the tip of a corner over the die of the lines comes out near ${radius} inside, less than the ${say.length(plan.leastInsideRadiusMm)} advised, and may crack: use a wider die there, ${wider}; hits of a few degrees are not in question.`,
     });
   }
   if (plan.zones.some(({ seamDeg }) => seamDeg > 1))

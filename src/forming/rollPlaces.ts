@@ -38,7 +38,7 @@ export function edgeOfBearings(places: RollPlaces | null | undefined): string {
   const span = places.smallBearingMm - places.largeBearingMm;
   if (Math.abs(span) < SQUARE_MM) return "";
   const share = (places.largeMm - places.largeBearingMm) / span;
-  return `The raise at the large edge is ${number(share, 3)} × that at the drop end + ${number(1 - share, 3)} × that at the fixed end; a correction moves both bearings by as much.`;
+  return `In this pass the raise at the large edge is ${number(share, 3)} × that at the drop end + ${number(1 - share, 3)} × that at the fixed end; a correction moves both bearings by as much.`;
 }
 
 /** A roll is set to a tenth of a millimetre at the best, and reads as in the table of settings: inches to a thousandth. [mm] */

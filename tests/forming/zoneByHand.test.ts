@@ -214,7 +214,7 @@ describe("what an uneven skin's first pass is expected to leave, and teaches the
         }
       });
     }
-    expect(text).toMatch(/Zone by zone carry over what the first pass taught.*never up by more than/s);
+    expect(text).toMatch(/zone by zone, carry over what the first pass taught.*never up by more than/s);
     expect(toNote.filter(({ onto }) => onto).length).toBeGreaterThan(0);
     for (const { onto, carried } of toNote) expect(carried === true).toBe(onto !== undefined);
   });

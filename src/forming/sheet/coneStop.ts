@@ -55,14 +55,14 @@ export function coneStop(asked: RollSheetAsked): PlanStep | null {
       : `Set the stop for the small edge ${say.tape(given)} from the drop end of the roll face: ${inMm > 0 ? `${say.length(inMm)} further in than its nearest place, so that the open piece has room before the yoke` : "its nearest place"}`;
   const nearest = roll?.coneAttachment?.clearRoom;
   const clear = nearest === undefined ? undefined : nearest + inMm;
-  const room = clear === undefined ? "" : ` The clear room is ${say.length(clear)}.`;
+  const room = clear === undefined ? "" : ` From stop to yoke there are ${say.length(clear)}.`;
   const other = otherEnd(asked);
   const derived = (label: string, value: number) => mm(label, value, DERIVED);
   return {
     id: "stop",
     phase: "set-up",
     title: "Set the cone stop",
-    text: `${where}. Grease it. The far side of the small end reaches ${say.length(reach)} past it when closed.${open ? ` While still open, at the first trial, it reaches ${say.length(open.pastMm)}, at ${say.length(open.highMm)} over the pinch.` : ""}${room}${other}`,
+    text: `${where}. Grease it. The far side of the small end reaches ${say.length(reach)} past it when closed.${open ? ` While still open, at the first trial, it reaches ${say.length(open.pastMm)} past it (${say.length(open.highMm)} above the pinch).` : ""}${room}${other}`,
     figures: [
       ...(given === null ? [] : [taped("stop from the drop end of the roll face", given, DERIVED)]),
       derived("reach past the stop when closed", reach),

@@ -34,5 +34,5 @@ export function raiseSteps({ item, say }: RollSheetAsked, places: RollPlaces | n
     const one = Math.abs(mm / count) < NONE ? "next to nothing" : setting(mm / count, say);
     return pipe ? one : `${one} at the ${name}`;
   });
-  return `Go in ${count} like steps, about ${each.join(" and ")}${pipe ? "" : ", by turns, so that both arrive together"}.${ALIKE}`;
+  return `From 0 go in ${count} like steps, about ${each.join(" and ")}${pipe ? "" : ", by turns, so that both arrive together"}.${ALIKE}`;
 }

@@ -117,7 +117,7 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       title: "Turn the job round",
       text: pipe
         ? `Turn the piece end for end so that ${order.second} leads. Lower the bending roll and set it parallel again.`
-        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before: ${say.tape(stopMm)}`}. Lower the bending roll, set it parallel, then tilt it the other way: the small edge's bearing is now the one at the fixed end; the readings at 0 stay. Put the piece on the way it came off, the inside up and the small edge on the stop: now ${order.second} lies ahead. Lay that edge over the bending roll, in its groove, and pinch as before.`,
+        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before: ${say.tape(stopMm)}`}. Set the bending roll down and parallel; the other tilt comes with the raises: the small edge's bearing is now the one at the fixed end. The readings at 0 stay. Put the piece on the way it came off, the inside up and the small edge on the stop: now ${order.second} lies ahead. Lay that edge over the bending roll, in its groove, and pinch as before.`,
       figures: [],
       cautions: [
         `The piece is springy and awkward now: slings so that it cannot roll or spring open.${pipe ? "" : " It must not strike the machine at this end either: watch the first turn by hand jog."}`,
@@ -143,7 +143,7 @@ function second(asked: RollSheetAsked): PlanStep {
     phase: "second pass",
     title: "Raise for the second pass",
     text: words
-      ? `With the plate moving raise in small steps towards ${words}.${carried.text} Roll from ${order.second}${settings.zones.length > 1 ? "" : ": this pass undoes the skew of the first and bends its straight lead"}.${zonesBack(settings, order)}`
+      ? `With the plate moving raise in small steps towards ${words}.${carried.text} Roll from ${order.second} to the other${settings.zones.length > 1 ? "" : ": this pass undoes the skew of the first and bends its straight lead"}.${zonesBack(settings, order)}`
       : `With the plate moving raise in small steps, a little tighter than the first pass, and roll from ${order.second}: this pass undoes the skew of the first and bends its straight lead.`,
     figures: settings ? [...settingFigures(settings, "finished"), ...carried.figures] : [],
     cautions: [RAISE_AGAIN, rising(asked), ...(settings ? settingProblems(settings, "finished") : [])],

@@ -46,7 +46,7 @@ function edges(asked: RollSheetAsked): PlanStep {
   return step({
     id: "edges",
     title: "Dress and mark",
-    text: `${bevel(asked)}Dress all edges free of dross and burrs.${pipe ? "" : ` Smooth the small edge: it slides ${say.length(slide)} along the stop in one pass.`} Mark seam edges 1 and 2 as on the picture of the blank. Scribe the element lines on the inside face: at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)} Tape the blank against its card. At hand: the inside templates of first pass and closing (${templateFigures(item, 1).length * 2}), tape, straightedge${(item.seamGapMm ?? 0) > 0 ? ", feeler blade" : ""}.`,
+    text: `${bevel(asked)}Dress all edges free of dross and burrs.${pipe ? "" : ` Smooth the small edge: it slides ${say.length(slide)} along the stop in one pass.`} Mark seam edges 1 and 2 as on the picture of the blank. Scribe the element lines on the inside face: at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)} Measure the blank against its card. At hand: the inside templates of first pass and closing (${templateFigures(item, 1).length * 2}), tape, straightedge${(item.seamGapMm ?? 0) > 0 ? ", feeler blade" : ""}.`,
     figures: [
       ...dressingFigures(item),
       ...(pipe ? [] : [mm("small edge slides along the stop", slide, COMMON_PRACTICE)]),
@@ -60,7 +60,7 @@ function bevel(asked: RollSheetAsked): string {
   const dressing = dressingWords(asked);
   return dressing === ""
     ? ""
-    : `Bevel both ends level: take ${dressing}${asked.item.cone ? "" : " (where the wall leans outwards, off the other face)"}, along the wall: the square cut stands over there.${asked.item.trimAllowance ? "" : " The other face still lacks as much (no allowance)."} `;
+    : `Bevel both ends level: take ${dressing}${asked.item.cone ? "" : " (where the wall leans outwards, off the other face)"}, along the wall: the square cut stands over there. `;
 }
 
 /** Where the slant takes more than half the rolls: by trim, if the machine has any. */

@@ -1,11 +1,11 @@
 import type { FormingPlan } from "../../forming/plan.ts";
 import type { Units } from "../../geometry/units.ts";
 import { CAUTION, ROLL_NEVER } from "../words/work.ts";
-import { footnotes } from "./footnotes.ts";
+import { type Footnote, footnotes, marked } from "./footnotes.ts";
 import { explainedIn, type Glossary } from "./rollWords.ts";
 import { gridOf } from "./planned.ts";
 import { byHandRows } from "./byHandWords.ts";
-import { cardHigh, FIELDS, type PaperName, type Taken, wordsHigh } from "./stepRoom.ts";
+import { cardHigh, FIELDS, type PaperName, RAISED, type Taken, wordsHigh } from "./stepRoom.ts";
 import { isLarge, type Side, sidesOf, type StepType, WORDS_NEXT } from "./stepSides.ts";
 import { onBoth, type RoomMm, typesIn } from "./typesIn.ts";
 
@@ -16,8 +16,8 @@ const TYPES = {
   small: { points: 7.5, leading: 1.35 },
   notes: { points: 7.5, leading: 1.2 },
 } as const;
-/** Title line of a side, and one more for a machine that is not the first choice; frame and padding of a box; between blocks; a line of small print at the foot. [mm] */
-const HEAD = { titleMm: 10, otherMm: 5.5, boxMm: 4, gapMm: 1.5, footMm: 5, spareMm: 3 };
+/** Title line of a side; frame and padding of a box; between blocks; a line of small print at the foot. [mm] */
+const HEAD = { titleMm: 10, boxMm: 4, gapMm: 1.5, footMm: 5, spareMm: 5 };
 
 /** One side of the printed sheet of steps. */
 export interface PrintedSide {
@@ -28,15 +28,21 @@ export interface PrintedSide {
 
 const PAPERS = ["a4", "letter"] as const;
 
-const takenBy = (step: FormingPlan["steps"][number]): Taken => ({
-  words: [`${step.title}.`, step.text, ...step.cautions].join(" "),
+const takenBy = (step: FormingPlan["steps"][number], units: Units, notes: readonly Footnote[]): Taken => ({
+  words: [
+    `${step.title}.${RAISED}`,
+    marked(step, units, notes)
+      .map(({ text, mark }) => `${text}${mark ? RAISED : ""}`)
+      .join(""),
+    ...step.cautions,
+  ].join(" "),
   boxes: step.toNote.length,
   grid: gridOf(step),
   tableRows: byHandRows(step, "mm").length,
 });
 
 /** What stands on the front before and below its steps. [mm] */
-function frontRoom({ plan, title, other }: Printed, paper: PaperName): number {
+function frontRoom({ plan, title }: Printed, paper: PaperName): number {
   const { widthMm, heightMm } = FIELDS[paper];
   const rolled = plan.route === "roll";
   const caution = [CAUTION, "Caution. Read safety in plate work first.", ...(rolled ? ROLL_NEVER : [])].join(
@@ -58,7 +64,6 @@ function frontRoom({ plan, title, other }: Printed, paper: PaperName): number {
   return (
     heightMm -
     HEAD.titleMm -
-    (other ? HEAD.otherMm : 0) -
     wraps -
     (HEAD.boxMm + wordsHigh(caution, TYPES.caution, widthMm - 6) + HEAD.gapMm) -
     look -
@@ -85,8 +90,6 @@ function backRoom({ plan, units, known, glossary }: Printed, paper: PaperName, w
 
 interface Printed {
   readonly plan: FormingPlan;
-  /** Made for a machine that is not the first choice: the head says so. */
-  readonly other: boolean;
   readonly title: string;
   readonly units: Units;
   readonly known: ReadonlyMap<string, string>;
@@ -114,12 +117,16 @@ function printedSides(printed: Printed, withWords: boolean): PrintedSteps["sides
     front: onBoth((paper) => frontRoom(printed, paper)),
     back: onBoth((paper) => backRoom(printed, paper, withWords)),
   };
-  const [front, back] = sidesOf(printed.plan.steps, (side, steps, type) =>
-    PAPERS.every((paper) => cardHigh(steps.map(takenBy), type, FIELDS[paper].widthMm) <= rooms[side][paper]),
+  const { plan, units } = printed;
+  const notes = footnotes(plan, units);
+  const taken = new Map(plan.steps.map((step) => [step, takenBy(step, units, notes)]));
+  const takenOf = (steps: Side["steps"]) => steps.flatMap((step) => taken.get(step) ?? []);
+  const [front, back] = sidesOf(plan.steps, (side, steps, type) =>
+    PAPERS.every((paper) => cardHigh(takenOf(steps), type, FIELDS[paper].widthMm) <= rooms[side][paper]),
   );
   const side = ({ steps }: Side, room: RoomMm): PrintedSide => ({
     steps,
-    types: typesIn(steps.map(takenBy), room),
+    types: typesIn(takenOf(steps), room),
     room,
   });
   return [side(front, rooms.front), side(back, rooms.back)];

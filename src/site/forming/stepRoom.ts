@@ -26,8 +26,12 @@ const BOXES = { one: 50.5, two: 84.5, rowMm: 3.9, tableRowMm: 2.9 };
 /** Boxes in a row, by how they stand. */
 const IN_ROW: Readonly<Record<Grid, number>> = { sums: 3, "zone-sums": 3, pairs: 2, wide: 2 };
 
+/** What takes as much room among words as the raised letter of a basis. */
+export const RAISED = "t";
+
 /** What a step takes room for. */
 export interface Taken {
+  /** `RAISED` for each letter of a basis. */
   readonly words: string;
   readonly boxes: number;
   readonly grid: Grid | null;

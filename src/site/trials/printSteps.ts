@@ -16,7 +16,7 @@ import {
   plannedWords,
   sumStart,
 } from "../forming/planned.ts";
-import type { Taken } from "../forming/stepRoom.ts";
+import { RAISED, type Taken } from "../forming/stepRoom.ts";
 import { type RoomMm, typesIn } from "../forming/typesIn.ts";
 import { triedSteps } from "./triedSteps.ts";
 
@@ -69,11 +69,12 @@ function setTypes(card: HTMLElement): void {
   }
 }
 
-/** What a step says, without its table and the letters of what its figures rest on. */
+/** What a step says, without its table. */
 function wordsOf(step: Element): string {
   const words = step.querySelector(":scope > div")?.cloneNode(true);
   if (!(words instanceof Element)) return "";
-  for (const one of words.querySelectorAll("table, sup")) one.remove();
+  for (const one of words.querySelectorAll("table")) one.remove();
+  for (const one of words.querySelectorAll("sup")) one.replaceWith(RAISED);
   return words.textContent;
 }
 
