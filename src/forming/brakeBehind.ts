@@ -71,17 +71,13 @@ function inOrderOf(
 ): (piece: number, line: number) => number {
   const pieces = blanks.map(({ hull = [] }, i) => {
     const lines = hits.filter(({ piece }) => piece === i + 1);
-    return {
+    return bentReaches(lines, {
+      hull,
+      hand: faceUp === "outside" ? 1 : -1,
       half: fromSeam1(lines.length),
-      reach: bentReaches(lines, { hull, hand: faceUp === "outside" ? 1 : -1 }),
-    };
+    });
   });
-  return (piece, line) => {
-    const own = pieces[piece - 1];
-    if (!own) return 0;
-    const { half, reach } = own;
-    return (line <= half ? reach.fromSeam1 : reach.fromSeam2)[line - 1] ?? 0;
-  };
+  return (piece, line) => pieces[piece - 1]?.[line - 1] ?? 0;
 }
 
 /**

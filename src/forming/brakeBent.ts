@@ -15,11 +15,9 @@ export interface BentLine {
  */
 const AT_FIRST = 0.75;
 
-/** Distance of a point from a line, above 0 on its left. [mm] */
-function leftOf({ from, to }: Pick<BentLine, "from" | "to">, [x, y]: Point): number {
-  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  return ((to[0] - from[0]) * (y - from[1]) - (to[1] - from[1]) * (x - from[0])) / length;
-}
+/** Above 0 for a point left of a line that is carried on beyond both its ends, below 0 right of it. */
+const sideOf = ({ from, to }: Pick<BentLine, "from" | "to">, [x, y]: Point): number =>
+  (to[0] - from[0]) * (y - from[1]) - (to[1] - from[1]) * (x - from[0]);
 
 /**
  * Points in one row of numbers, x y z each, and the place of each among the lines: at every hit all of them are looked at
@@ -60,43 +58,45 @@ function bentAt(
  * goes. What lies beyond the line on its other side, and yet reaches over to this one, lies flat. Looked at are the ends of
  * all lines, and of the blank's hull what lies beyond the first and beyond the last. [mm]
  *
- * @returns for each line, once gone from seam edge 1 and once from seam edge 2
+ * @returns for each line the side that is come from: of seam edge 1 up to the middle, then of seam edge 2
  * @param lines of one piece, from seam edge 1
  * @param hand 1 where seam edge 1 lies left of its lines, −1 where right
+ * @param half how many of the lines are come to from seam edge 1
  * @see derived here
  */
 export function bentReaches(
   lines: readonly BentLine[],
-  { hull, hand }: { hull: readonly Point[]; hand: 1 | -1 },
-): { readonly fromSeam1: readonly number[]; readonly fromSeam2: readonly number[] } {
+  { hull, hand, half }: { hull: readonly Point[]; hand: 1 | -1; half: number },
+): readonly number[] {
   const [first, last] = [lines[0], lines.at(-1)];
-  if (!first || !last) return { fromSeam1: [], fromSeam2: [] };
-  const ends = lines.flatMap(({ from, to }, i) => [
-    { point: from, place: i },
-    { point: to, place: i },
-  ]);
-  const beyond = hull.flatMap((point) => {
-    const [before, after] = [hand * leftOf(first, point) > 0, hand * leftOf(last, point) < 0];
-    // Where a blank goes so far round that nobody can tell it is taken to lie flat.
-    return before && after
-      ? [{ point, place: NaN }]
-      : before
-        ? [{ point, place: -1 }]
-        : after
-          ? [{ point, place: lines.length }]
-          : [];
-  });
-  const points = [...ends, ...beyond];
-  const places = points.map(({ place }) => place);
-  const going = (from: "seam 1" | "seam 2"): number[] => {
-    const side = from === "seam 1" ? hand : hand === 1 ? -1 : 1;
-    const xyz = Float64Array.from(points.flatMap(({ point: [x, y] }) => [x, y, 0]));
-    const reaches: number[] = [];
-    for (const at of from === "seam 1" ? lines.keys() : [...lines.keys()].reverse()) {
-      const isTurned = (place: number) => (from === "seam 1" ? place < at : place > at);
-      reaches[at] = bentAt(lines[at] as BentLine, { xyz, places }, { side, isTurned });
-    }
-    return reaches;
+  if (!first || !last) return [];
+  const places: number[] = [];
+  const flat: number[] = [];
+  const looked = ([x, y]: Point, place: number) => {
+    places.push(place);
+    flat.push(x, y, 0);
   };
-  return { fromSeam1: going("seam 1"), fromSeam2: going("seam 2") };
+  lines.forEach(({ from, to }, i) => {
+    looked(from, i);
+    looked(to, i);
+  });
+  for (const point of hull) {
+    const [before, after] = [hand * sideOf(first, point) > 0, hand * sideOf(last, point) < 0];
+    // Where a blank goes so far round that nobody can tell it is taken to lie flat.
+    if (before || after) looked(point, before && after ? NaN : before ? -1 : lines.length);
+  }
+  const reaches: number[] = [];
+  const going = (order: Iterable<number>, side: 1 | -1, isBefore: (place: number, at: number) => boolean) => {
+    const xyz = new Float64Array(flat);
+    for (const at of order)
+      reaches[at] = bentAt(
+        lines[at] as BentLine,
+        { xyz, places },
+        { side, isTurned: (place) => isBefore(place, at) },
+      );
+  };
+  const order = [...lines.keys()];
+  going(order.slice(0, half), hand, (place, at) => place < at);
+  going(order.slice(half).reverse(), hand === 1 ? -1 : 1, (place, at) => place > at);
+  return reaches;
 }

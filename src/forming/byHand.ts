@@ -1,8 +1,10 @@
 import { MM_PER_INCH } from "../geometry/units.ts";
 import type { RollAsked } from "./asked.ts";
+import type { FormingCase } from "./case.ts";
 import { closedOfGap } from "./closedOfGap.ts";
 import { endRolled } from "./closure.ts";
 import { closureOfShare, shareOfClosure } from "./firstPass.ts";
+import type { PlateRoll } from "./machine.ts";
 import { careful } from "./trialCorrection.ts";
 import { trialModel } from "./trialModel.ts";
 
@@ -21,6 +23,9 @@ const SHARES = [0.25, 0.5, 0.75];
 /** Gaps are round numbers that are found on a tape: 10 mm, or half an inch. [mm] */
 const TAPE = { mm: 10, in: MM_PER_INCH / 2 } as const;
 
+/** The step that corrects and the one that carries over ask for the same table of the same roll. */
+const known = new WeakMap<FormingCase, { readonly roll: PlateRoll; readonly table: readonly ByHand[] }>();
+
 /**
  * The first correction as a table: for ranges of gaps, widest first, how much more to raise, by the offset alone, as much
  * as the narrowest gap of the range wants, never further than the liveliest machine may go below the cap, never past the
@@ -31,7 +36,16 @@ const TAPE = { mm: 10, in: MM_PER_INCH / 2 } as const;
  * @returns nothing where there is no model to correct by
  * @see derived here
  */
-export function byHand(asked: RollAsked): ByHand[] {
+export function byHand(asked: RollAsked): readonly ByHand[] {
+  const { item, roll } = asked;
+  const before = known.get(item);
+  if (before?.roll === roll) return before.table;
+  const table = tableOf(asked);
+  known.set(item, { roll, table });
+  return table;
+}
+
+function tableOf(asked: RollAsked): ByHand[] {
   const answer = trialModel(asked);
   if (answer.kind === "none") return [];
   const { model } = answer;

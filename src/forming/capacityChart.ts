@@ -125,7 +125,7 @@ export function brakeRegion(
   brake: PressBrake,
 ): Verdict {
   const [dieMm] = diesFor(thicknessMm, brake);
-  if (dieMm === undefined || above(thicknessMm, thickestOverMm(dieMm))) return "fail";
+  if (above(thicknessMm, thickestOverMm(dieMm))) return "fail";
   const { nearMm, limitMm } = lineOverMm({ tensileMPa, thicknessMm, dieMm }, brake);
   // Over a die that nobody has listed a wider one takes less.
   const twice = longestAirBendMm({ tensileMPa, thicknessMm, dieMm, forceN: 1000 * UNLISTED * brake.forceKN });

@@ -35,11 +35,11 @@ export function thickestOverMm(dieMm: number): number {
  * The dies of the rack that open far enough, narrowest first; the widest of all where none does. Where the shop does not
  * list its dies, the least opening that the thickness wants: what is asked over it holds if there is such a die. [mm]
  */
-export function diesFor(thicknessMm: number, { dies }: PressBrake): readonly number[] {
+export function diesFor(thicknessMm: number, { dies }: PressBrake): readonly [number, ...number[]] {
   if (!dies) return [leastOpeningMm(thicknessMm)];
   const least = leastOpeningMm(thicknessMm) * (1 - AT_LIMIT_REL);
-  const open = dies.filter((die) => die >= least).toSorted((a, b) => a - b);
-  return open.length > 0 ? open : [Math.max(...dies)];
+  const [narrowest, ...wider] = dies.filter((die) => die >= least).toSorted((a, b) => a - b);
+  return narrowest === undefined ? [Math.max(...dies)] : [narrowest, ...wider];
 }
 
 /** Does the rack have a die for this thickness? [mm] */

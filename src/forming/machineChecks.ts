@@ -77,20 +77,31 @@ function withoutSettings(checks: Check[]): Check[] {
   return others.some(({ verdict }) => verdict === "fail") ? others : checks;
 }
 
+const SEVERITY = { pass: 0, caution: 1, fail: 2 };
+
 /**
- * Everything a press brake is asked, over the die that answers best: the narrowest of equals, for it bends the sharpest;
- * the widest where all refuse, for it needs the least force.
+ * The die that answers best: the narrowest of equals, for it bends the sharpest; the widest where all refuse, for it needs
+ * the least force. No die is asked after one that passes.
  */
-export function brakeChecks(part: PartAsked, brake: PressBrake): Check[] {
-  const severity = { pass: 0, caution: 1, fail: 2 };
-  const answers = diesFor(part.item.thicknessMm, brake).map((dieMm) => {
+function bestDie(part: PartAsked, brake: PressBrake) {
+  const answer = (dieMm: number) => {
     const bends = brakeBends(part.item, dieMm);
     const checks = ask([dieOpening, brakeForce, bendSpacing], { ...part, brake, dieMm, bends });
     return { dieMm, bends, checks, verdict: worst(checks.map((check) => check.verdict)) };
-  });
-  const best = answers.reduce((a, b) =>
-    severity[b.verdict] < severity[a.verdict] || (b.verdict === "fail" && a.verdict === "fail") ? b : a,
-  );
+  };
+  const [narrowest, ...wider] = diesFor(part.item.thicknessMm, brake);
+  let best = answer(narrowest);
+  for (const dieMm of wider) {
+    if (best.verdict === "pass") break;
+    const next = answer(dieMm);
+    if (best.verdict === "fail" || SEVERITY[next.verdict] < SEVERITY[best.verdict]) best = next;
+  }
+  return best;
+}
+
+/** Everything a press brake is asked, over the die that answers best. */
+export function brakeChecks(part: PartAsked, brake: PressBrake): Check[] {
+  const best = bestDie(part, brake);
   const { bends } = best;
   const behind = bends && behindPunch(part.item, bends);
   // Where the plate is hit nowhere it is never between punch and die.

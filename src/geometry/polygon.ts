@@ -104,6 +104,11 @@ export function smallestBox(round: readonly Vec2[]): TurnedBox {
 
 /** Angles tried over a quarter turn: to each half degree. */
 const TRIED_ANGLES = 180;
+/** Every hull is asked in the same directions. */
+const TRIED = Array.from({ length: TRIED_ANGLES }, (_, i) => {
+  const angle = (i / TRIED_ANGLES) * (Math.PI / 2);
+  return { angle, x: Math.cos(angle), y: Math.sin(angle) };
+});
 
 /**
  * How far a hull reaches in a direction that turns counter-clockwise from call to call: the furthest point only moves
@@ -149,11 +154,8 @@ export function boxesRound(round: readonly Vec2[], smallest = smallestBox(round)
     reachRound(round),
   ];
   const boxes = [smallest];
-  for (let i = 0; i < TRIED_ANGLES; i++) {
-    const angle = (i / TRIED_ANGLES) * (Math.PI / 2);
-    const [x, y] = [Math.cos(angle), Math.sin(angle)];
+  for (const { angle, x, y } of TRIED)
     boxes.push(turnedBox(right(x, y) + left(-x, -y), up(-y, x) + down(y, -x), angle));
-  }
   boxes.sort((p, q) => p.widthMm - q.widthMm || p.lengthMm - q.lengthMm);
   let shortest = Infinity;
   return boxes.filter(({ lengthMm }) => {

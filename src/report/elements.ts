@@ -30,11 +30,13 @@ export function handElements(order: BlankOrder, blank: FlatBlank): HandElement[]
   return out;
 }
 
-/** Shortest and longest element of the developed skin, all round. [mm] */
-export function elementRange(laid: readonly { readonly flat: FlatBlank }[]): {
+export interface ElementRange {
   readonly shortest: number;
   readonly longest: number;
-} {
+}
+
+/** Shortest and longest element of the developed skin, all round. [mm] */
+export function elementRange(laid: readonly { readonly flat: FlatBlank }[]): ElementRange {
   let [shortest, longest] = [Infinity, -Infinity];
   for (const { flat } of laid)
     for (const { a, b } of flat.development.stations) {

@@ -7,7 +7,6 @@ import { distance3 } from "../geometry/vector.ts";
 import type { FormingCase } from "../forming/case.ts";
 import type { Layout } from "../shapes/layout.ts";
 import type { Part } from "../shapes/part.ts";
-import { elementRange } from "./elements.ts";
 import { bendZones } from "./bendZones.ts";
 import type { LaidBlank } from "./blanks.ts";
 import { finishOf } from "./finish.ts";
@@ -51,7 +50,7 @@ function bendLines({ blank, elements }: LaidBlank): NonNullable<FormingCase["ben
 }
 
 /** The plain numbers that the forming rules, and so a correction, ask about of a laid out part. */
-export function formingCase(part: Part, { shape, layout, laid, material }: LaidOut): FormingCase {
+export function formingCase(part: Part, { shape, layout, laid, elementMm, material }: LaidOut): FormingCase {
   const { skin, cone } = layout;
   const stations = laid.flatMap(({ flat }) => flat.development.stations);
   const leans = leanRange(skin);
@@ -72,7 +71,7 @@ export function formingCase(part: Part, { shape, layout, laid, material }: LaidO
     ...(part.trimAllowance !== undefined && { trimAllowance: part.trimAllowance }),
     ...(part.seam?.lap !== undefined && { seamLapMm: part.seam.lap }),
     ...(part.mirror && { faceUp: "outside" as const }),
-    slantMm: elementRange(laid),
+    slantMm: elementMm,
     rimsMm: { large: rimLength(skin, "a"), small: rimLength(skin, "b") },
     insideDiameterMm: leastWidths(layout.faces.inside),
     leanRad: Math.max(Math.abs(leans.least), Math.abs(leans.greatest)),

@@ -10,6 +10,7 @@ import type { Part } from "../shapes/part.ts";
 import type { Shape } from "../shapes/shape.ts";
 import { seamProblems } from "../shapes/seamProblems.ts";
 import { blanksOf, type LaidBlank } from "./blanks.ts";
+import { type ElementRange, elementRange } from "./elements.ts";
 import { ordersFor } from "./order.ts";
 
 /** A part with the name of its file. */
@@ -61,6 +62,8 @@ export interface LaidOut {
   readonly shape: Shape;
   readonly layout: Layout;
   readonly laid: readonly LaidBlank[];
+  /** Shortest and longest element of the developed skin. [mm] */
+  readonly elementMm: ElementRange;
   readonly material: Material;
 }
 
@@ -76,5 +79,7 @@ export function lay(part: Part, shape: Shape, material: Material): LaidOut | Ref
   const layout = surface(part, shape);
   if (layout.kind === "refused") return layout;
   const made = blanksOf(part, shape, layout, ordersFor(part, layout), material);
-  return "issue" in made ? refused(made.issue) : { kind: "laid", shape, layout, laid: made.laid, material };
+  if ("issue" in made) return refused(made.issue);
+  const { laid } = made;
+  return { kind: "laid", shape, layout, laid, elementMm: elementRange(laid), material };
 }

@@ -5,7 +5,6 @@ import { distance2, distance3, type Vec2 } from "../geometry/vector.ts";
 import type { Layout } from "../shapes/layout.ts";
 import type { Part } from "../shapes/part.ts";
 import type { LaidBlank } from "./blanks.ts";
-import { elementRange } from "./elements.ts";
 import { handLayout } from "./hand.ts";
 import type { LaidOut, NamedPart } from "./lay.ts";
 import { divisionsOf } from "./order.ts";
@@ -63,7 +62,7 @@ function coneOf(layout: Layout): Pick<Report, "cone"> {
 }
 
 /** The report of a part as far as its shape goes: all but whether and how it can be formed. */
-export function shapedOf(part: NamedPart, { layout, laid }: LaidOut): Shaped {
+export function shapedOf(part: NamedPart, { layout, laid, elementMm }: LaidOut): Shaped {
   const { skin } = layout;
   const inside = layout.faces.inside;
   const report: Shaped = {
@@ -74,7 +73,7 @@ export function shapedOf(part: NamedPart, { layout, laid }: LaidOut): Shaped {
       contentsMm3: inside ? volume(inside) : 0,
       rims: { a: rimLength(skin, "a"), b: rimLength(skin, "b") },
       heightMm: layout.heightMm,
-      elementMm: elementRange(laid),
+      elementMm,
       seamDeg: degrees(layout.seamRad % TURN),
       turningDeg: degrees(turning(skin)),
       edgeLossMm: edgeLoss(part, skin),

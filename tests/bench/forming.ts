@@ -25,6 +25,7 @@ export function benchForming(): void {
   const tables = loadCatalogue();
   const { parts, shop } = readFolder("demo-data", tables);
   const above: string[] = [];
+  const job = { development: 0, forming: 0 };
   console.log("Forming against development, processor time");
   for (const { part, trials } of parts) {
     const laid = layOut(part, tables);
@@ -42,10 +43,13 @@ export function benchForming(): void {
     const { development, forming } = spentOn;
     const ratio = forming / development;
     if (ratio > 1) above.push(part.name);
+    job.development += development;
+    job.forming += forming;
     console.log(
       `  ${part.name.padEnd(28)} ${forming.toFixed(2)} ms / ${development.toFixed(2)} ms = ${ratio.toFixed(2)}`,
     );
   }
+  console.log(`  ${"the whole job".padEnd(28)} ${(job.forming / job.development).toFixed(2)}`);
   console.log(
     above.length === 0
       ? "  no part takes longer to form than to develop"
