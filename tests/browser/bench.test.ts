@@ -359,7 +359,7 @@ it("says once that the wheel wants a key, and moves what is looked at nearer by 
   await expect.poll(left).toBeGreaterThan(before);
   await page.keyboard.press("0");
   await expect.poll(left).toBe(0);
-  await views.getByText("Wheel, keys, fingers").click();
+  await views.getByText("How to move in the drawing").click();
   expect(await views.locator("details p").textContent()).toMatch(/two fingers/);
 });
 
