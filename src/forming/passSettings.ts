@@ -1,4 +1,5 @@
 import { degrees } from "../geometry/angle.ts";
+import { type LessTilt, lessTilt } from "./lessTilt.ts";
 import type { PlateRoll } from "./machine.ts";
 import type { PassPoint } from "./passPoints.ts";
 import { flatContact, type Refused, type RollSection, rollSetting } from "./rollSetting.ts";
@@ -38,6 +39,8 @@ export interface PassSettings extends PassPoint {
   readonly middle: PlaceSetting;
   readonly small: PlaceSetting;
   readonly start: RollStart | null;
+  /** Where the start's tilt does not go on this machine: the most that does, the raise at the large edge kept. */
+  readonly lessTilt: LessTilt | null;
   /** Travel that is left at the higher end. [mm] */
   readonly travelLeftMm: number | null;
   /** Least clear distance between bending roll and pinch roll on the way up; null where no pinch roll is given. [mm] */
@@ -104,6 +107,7 @@ export function passSettings(asked: PassAsked, point: PassPoint): PassSettings {
   const [large, small] = [at(zone.largeRadiusMm), at(zone.smallRadiusMm)];
   const middle = at((zone.largeRadiusMm + zone.smallRadiusMm) / 2);
   const start = startOf(asked, { large, middle, small, turned: point.id === "finished" });
+  const problems = problemsOf(asked, [large, middle, small], start);
   const stands = start && standsOf(asked, start);
   return {
     ...point,
@@ -111,9 +115,10 @@ export function passSettings(asked: PassAsked, point: PassPoint): PassSettings {
     middle,
     small,
     start,
+    lessTilt: start && problems.length > 0 ? lessTilt(asked, start) : null,
     travelLeftMm:
       stands && section.travelMm - flatContact(section, plate.thicknessMm).upMm - stands.bearingMm,
     pinchClearMm: stands && pinchClearance(asked, stands.faceMm),
-    problems: problemsOf(asked, [large, middle, small], start),
+    problems,
   };
 }

@@ -102,6 +102,29 @@ describe("the settings of a right cone", () => {
     );
   });
 
+  it("tell the most tilt that goes where both ends ask for more: one limit is reached, none passed, the large edge kept", () => {
+    const lower = (more: Partial<PlateRoll>) =>
+      settingsOf(coneCase(reducer), { ...machine, ...more }).zones[0]!.passes.at(-1)!;
+    const high = { ...slide, origin: [230, -220] as [number, number] };
+    expect(lower({ slide: high }).lessTilt).toBeNull();
+    const tilted = lower({ slide: { ...high, greatestTilt: 1 } });
+    expect(tilted.lessTilt!.tiltDeg).toBeCloseTo(1, 4);
+    expect(tilted.lessTilt!.largeMm).toBe(tilted.start!.largeMm);
+    // The lower bearing at the slide's own lower end: the flat plate's contact is at −(100 + 6 + 90).
+    const low = lower({ slide: { ...slide, below: 0.5 } });
+    const upMm = (-196 - slide.origin[1]) / Math.sin((slide.angle * Math.PI) / 180);
+    expect(low.start!.largeBearingMm).toBeLessThan(-upMm - 0.5);
+    expect(low.lessTilt!.largeBearingMm).toBeCloseTo(-upMm - 0.5, 3);
+    // A straight roll: all places on one line through the large edge.
+    const { largeMm, smallMm, smallBearingMm, largeBearingMm } = low.lessTilt!;
+    const share = (smallMm - largeMm) / (low.start!.smallMm - low.start!.largeMm);
+    for (const [less, full] of [
+      [smallBearingMm!, low.start!.smallBearingMm!],
+      [largeBearingMm!, low.start!.largeBearingMm!],
+    ] as const)
+      expect(less - largeMm).toBeCloseTo(share * (full - low.start!.largeMm), 6);
+  });
+
   it("leave clear of the pinch roll what two circles laid out by their centres leave", () => {
     const { passes } = settingsOf(coneCase({ ...reducer, smallRadiusMm: 450 })).zones[0]!;
     const { start, pinchClearMm, travelLeftMm } = passes[4]!;

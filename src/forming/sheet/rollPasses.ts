@@ -43,7 +43,7 @@ function raise(asked: RollSheetAsked): PlanStep {
       ? `With the plate moving raise in small steps to ${words}. ${raiseSteps(asked, startAllRound(asked, "trial"))} This first trial stays short of the window on purpose${expected.text}.`
       : `With the plate moving raise in small steps, try the template, and raise again${noSettings === null ? "" : ` (${noSettings})`}.`,
     figures: settings ? [...settingFigures(settings, "trial"), ...expected.figures] : [],
-    cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial") : [])],
+    cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial", say) : [])],
     toNote: settingBoxes(asked, "trial"),
     basis: settings ? DERIVED : COMMON_PRACTICE,
   };
@@ -146,7 +146,7 @@ function second(asked: RollSheetAsked): PlanStep {
       ? `With the plate moving raise in small steps towards ${words}.${carried.text} Roll from ${order.second} to the other${settings.zones.length > 1 ? "" : ": this pass undoes the skew of the first and bends its straight lead"}.${zonesBack(settings, order)}`
       : `With the plate moving raise in small steps, a little tighter than the first pass, and roll from ${order.second}: this pass undoes the skew of the first and bends its straight lead.`,
     figures: settings ? [...settingFigures(settings, "finished"), ...carried.figures] : [],
-    cautions: [RAISE_AGAIN, rising(asked), ...(settings ? settingProblems(settings, "finished") : [])],
+    cautions: [RAISE_AGAIN, rising(asked), ...(settings ? settingProblems(settings, "finished", say) : [])],
     toNote: settingBoxes(asked, "finished", carried.model !== undefined),
     ...(carried.model && { model: carried.model }),
     basis: settings ? DERIVED : COMMON_PRACTICE,

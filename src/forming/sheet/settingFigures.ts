@@ -1,4 +1,6 @@
+import { radians } from "../../geometry/angle.ts";
 import { DERIVED } from "../judge.ts";
+import type { LessTilt } from "../lessTilt.ts";
 import type { PassPoint } from "../passPoints.ts";
 import { setting } from "../rollPlaces.ts";
 import { settableStart, worstOf } from "../settingProblem.ts";
@@ -41,11 +43,20 @@ export function settingFigures({ zones, stopMm }: RollSettings, id: PassPoint["i
   });
 }
 
-/** Everything that stands in the way of one moment's settings in any zone, each at its worst. */
-export function settingProblems({ zones }: RollSettings, id: PassPoint["id"]): string[] {
-  return worstOf(
-    zones.flatMap((zone) => zone.passes.filter((pass) => pass.id === id).flatMap((p) => p.problems)),
-  );
+/** Everything that stands in the way of one moment's settings in any zone, each at its worst; and what tilt would go. */
+export function settingProblems({ zones }: RollSettings, id: PassPoint["id"], say: Say): string[] {
+  const passes = zones.flatMap((zone) => zone.passes.filter((pass) => pass.id === id));
+  const problems = worstOf(passes.flatMap((pass) => pass.problems));
+  const [only, ...others] = passes;
+  return only?.lessTilt && others.length === 0 ? [...problems, lessTiltSaid(only.lessTilt, say)] : problems;
+}
+
+function lessTiltSaid({ largeMm, tiltDeg, smallBearingMm, largeBearingMm }: LessTilt, say: Say): string {
+  const bearings =
+    smallBearingMm === null || largeBearingMm === null
+      ? ""
+      : `, ${setting(smallBearingMm, say)} at the small edge's bearing and ${setting(largeBearingMm, say)} at the large edge's`;
+  return `With ${setting(largeMm, say)} at the large edge kept, at most ${say.angle(radians(tiltDeg))} of tilt goes${bearings}: the small end stays open by what is missing.`;
 }
 
 /** The setting in a sentence's own words, where one setting serves all round; else where to find it (`zoneBy`). Null where the roll cannot be set so. */

@@ -103,6 +103,18 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
     means: "Raise at the bearing beyond the small edge; null where the shop file gives no bearings.",
   },
   [`${PASS}.start.largeBearingMm`]: { unit: "mm", means: "Raise at the bearing beyond the large edge." },
+  [`${PASS}.lessTilt`]: {
+    means:
+      "The most tilt that goes on this machine, the raise at the large edge kept, where that of the start does not; else null.",
+  },
+  [`${PASS}.lessTilt.largeMm`]: { unit: "mm", means: "Raise at the large edge." },
+  [`${PASS}.lessTilt.smallMm`]: { unit: "mm", means: "Raise at the small edge, which stays open." },
+  [`${PASS}.lessTilt.tiltDeg`]: { unit: "°", means: "Tilt of the roll, the small end higher." },
+  [`${PASS}.lessTilt.smallBearingMm`]: {
+    unit: "mm",
+    means: "Raise at the bearing beyond the small edge; null where the shop file gives no bearings.",
+  },
+  [`${PASS}.lessTilt.largeBearingMm`]: { unit: "mm", means: "Raise at the bearing beyond the large edge." },
   [`${PASS}.travelLeftMm`]: { unit: "mm", means: "Travel that is left at the higher end." },
   [`${PASS}.pinchClearMm`]: {
     unit: "mm",
