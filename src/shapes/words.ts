@@ -39,6 +39,13 @@ const swapEnds: Refusal = {
   remedy: "swap them",
 };
 
+/** Sizes that are in order as they are typed, and are not on the middle of the wall. */
+export const swapMiddles: Refusal = {
+  path: ["smallEnd", "measured"],
+  problem: "measured so, the middle of the small end is larger than that of the large end",
+  remedy: "swap the ends, or check how each is measured",
+};
+
 interface RoundEnds {
   readonly largeEnd: { readonly diameter: number };
   readonly smallEnd: { readonly diameter: number };

@@ -80,6 +80,13 @@ const rows: [string, NamedPart, string[]][] = [
     ],
   ],
   [
+    "middles of offset ends the other way round",
+    eccentric({ smallEnd: { diameter: 899, measured: "inside", offset: [120, 0] } }),
+    [
+      "smallEnd.measured: measured so, the middle of the small end is larger than that of the large end; swap the ends, or check how each is measured",
+    ],
+  ],
+  [
     "allowance with square edges",
     cone({ edges: "square", trimAllowance: true }),
     [

@@ -1,5 +1,5 @@
 import { degrees, TURN } from "../../geometry/angle.ts";
-import { allRound } from "../../geometry/measure.ts";
+import { allRound, rimLength } from "../../geometry/measure.ts";
 import { hasParallel, type Offsets, parallelSkin } from "../../geometry/parallel.ts";
 import { circleRim, pointRim } from "../../geometry/rim.ts";
 import type { Skin } from "../../geometry/skin.ts";
@@ -8,7 +8,7 @@ import { tightest, toShare } from "../../geometry/wall.ts";
 import { type Face, type Layout, MIDDLE, type Refused, refused, seamAt } from "../layout.ts";
 import { type Given, givenIn, type Loose } from "../loose.ts";
 import type { Refusal } from "../refusal.ts";
-import { endProblems, wallTooThick } from "../words.ts";
+import { endProblems, swapMiddles, wallTooThick } from "../words.ts";
 import { movedApex } from "./apex.ts";
 import type { EccentricCone } from "./schema.ts";
 
@@ -110,7 +110,9 @@ export function layEccentricCone(part: EccentricCone): Layout | Refused {
   const laid = faceSkin(part, drawn, part.neutral ?? MIDDLE);
   if (!laid || !fits(part)) return refuseWall(part, drawn);
   const face = (share: number) => faceSkin(part, drawn, share)?.skin ?? null;
-  const faces: Record<Face, Skin | null> = { inside: face(0), middle: face(0.5), outside: face(1) };
+  const middle = face(MIDDLE);
+  if (middle && rimLength(middle, "b") > rimLength(middle, "a") + NO_LENGTH_MM) return refused(swapMiddles);
+  const faces: Record<Face, Skin | null> = { inside: face(0), middle, outside: face(1) };
   const [x, y] = part.smallEnd.offset;
   // The shortest element lies on the side to which the small end is offset, and there the seam is shortest.
   const usual = Math.hypot(x, y) > NO_LENGTH_MM ? (Math.atan2(y, x) + TURN) % TURN : 0;

@@ -5,7 +5,7 @@ import { MAX_LENGTH_MM } from "../limits.ts";
 import { type ConeForm, type Layout, type Refused, refused, seamAt } from "../layout.ts";
 import { type Given, givenIn, type Loose } from "../loose.ts";
 import type { Refusal } from "../refusal.ts";
-import { endProblems, shown, wallTooThick } from "../words.ts";
+import { endProblems, shown, swapMiddles, wallTooThick } from "../words.ts";
 import { type Drawn, drawn, faceHeight, faceRadius, faceSkin, halfAngleOf, squareHeight } from "./faces.ts";
 import type { RightCone } from "./schema.ts";
 
@@ -97,11 +97,7 @@ export function layRightCone(part: RightCone): Layout | Refused {
     faceRadius(d, alpha, "large", d.neutral) - faceRadius(d, alpha, "small", d.neutral);
   const alpha = Math.abs(taper(found)) < NO_LENGTH_MM ? 0 : found;
   if (alpha < 0 || taper(alpha) < -NO_LENGTH_MM)
-    return refused({
-      path: ["smallEnd", "measured"],
-      problem: "measured so, the middle of the small end is larger than that of the large end",
-      remedy: "swap the ends, or check how each is measured",
-    });
+    return refused(swapMiddles);
   if (taper(alpha) < NO_LENGTH_MM && part.halfAngle !== undefined)
     return refused({
       path: ["halfAngle"],
