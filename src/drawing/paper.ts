@@ -1,5 +1,5 @@
 import type { LetterSize } from "./model.ts";
-import { FULL_SIZE, ISO_SCALES, NARROW_SCALES, type Scale } from "./scale.ts";
+import { FULL_SIZE, NARROW_SCALES, type Scale, SHEET_SCALES } from "./scale.ts";
 
 /**
  * What a drawing is made for: the width at which its scale holds, the greatest height, and the lettering.
@@ -22,7 +22,7 @@ export const SHEET: Paper = {
   widthMm: 170,
   heightMm: 190,
   capsMm: { small: 2.5, figure: 3.5, title: 5 },
-  scales: ISO_SCALES,
+  scales: SHEET_SCALES,
 };
 
 /** A phone held upright: 88 mm are 332 px, so that the smallest lettering is 12 px there. */

@@ -18,6 +18,9 @@ const series = (steps: readonly number[]): readonly Scale[] =>
 /** ISO 5455: enlargements 50:1 … 2:1, full size, reductions 1:2, 1:5, 1:10, 1:20, 1:50 … */
 export const ISO_SCALES = series([1, 2, 5]);
 
+/** The same, and half-way steps of them, where the next standard scale would leave half of the room empty; ISO 5455 allows them as exceptions. */
+export const SHEET_SCALES = series([1, 2, 2.5, 4, 5]);
+
 /** Steps in between, for a screen too narrow for the next standard scale; ISO 5455 allows them as exceptions. */
 export const NARROW_SCALES = series([
   1, 1.1, 1.2, 1.4, 1.6, 1.8, 2, 2.25, 2.5, 2.8, 3.2, 3.6, 4, 4.5, 5, 5.6, 6.4, 7, 8, 9,

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { fittingScales, ISO_SCALES, NARROW_SCALES } from "../../src/drawing/scale.ts";
+import { fittingScales, ISO_SCALES, NARROW_SCALES, SHEET_SCALES } from "../../src/drawing/scale.ts";
 
 it("has the scales of ISO 5455, table 1, and writes them as that standard does", () => {
   // ISO 5455:1979, clause 4: enlargement 50:1, 20:1, 10:1, 5:1, 2:1; full size 1:1; reduction 1:2 … 1:10 000.
@@ -28,6 +28,7 @@ it("has the scales of ISO 5455, table 1, and writes them as that standard does",
 
 it.each([
   ["ISO", ISO_SCALES],
+  ["sheet", SHEET_SCALES],
   ["narrow", NARROW_SCALES],
 ] as const)("%s scales fall steadily", (_, scales) => {
   for (const [i, { unit }] of scales.entries()) if (i > 0) expect(unit).toBeGreaterThan(scales[i - 1]!.unit);

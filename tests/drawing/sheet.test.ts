@@ -20,7 +20,7 @@ const drawn = (size: number, beside: number, heightMm = 100) =>
 it("draws at the largest scale at which all keeps within the paper, dimensions too", () => {
   expect(drawn(100, 0).unit).toBe(1);
   expect(drawn(100, 20).unit).toBe(2);
-  expect(drawn(100, 60).unit).toBe(5);
+  expect(drawn(100, 60).unit).toBe(2.5);
 });
 
 it("has its lines at the foot though what is drawn fills the room", () => {

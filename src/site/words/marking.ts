@@ -105,7 +105,9 @@ export function markingSentences(report: Report): string[] {
   const sentences = [
     `${NOUGHT}, ${unitName(part.units)};`,
     `${hand.divisions} divisions of the whole round.`,
-    gap > 0 || lap > 0 ? `Seam lines stand before the ${gap > 0 ? "gap is taken off" : "lap is added"}.` : "",
+    gap > 0 || lap > 0
+      ? `The first and last line of a piece, along its seam edges, stand before the ${gap > 0 ? "gap is taken off" : "lap is added"}: the cut corners are in its CSV file.`
+      : "",
     columns.some(({ name }) => name === "Bend")
       ? "Bend: that of the line’s whole zone, half way to the lines on either side; in brackets what is left along a seam edge."
       : "",
