@@ -42,7 +42,7 @@ export const INSPECT: PlanStep = {
   id: "inspect",
   phase: "inspection",
   title: "Inspect",
-  text: "Stand the piece on a level floor, larger end down. Go down the inspection sheet: diameters across two directions, height at four places, diagonals, seam.",
+  text: "Stand the piece on a level floor, larger end down. Go down the inspection sheet.",
   figures: [],
   cautions: ["Secure it against rolling and tipping before anybody measures."],
   toNote: [{ label: "passed by, date", unit: "-" }],
