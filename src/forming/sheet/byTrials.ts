@@ -36,7 +36,7 @@ function zoneFigures(asked: RollSheetAsked, of: "set" | "second"): Figure[] {
 /** What the numbers beside the lines are, where there are any for the bearings: the words tell them at the edges. */
 const scales = ({ toNote }: PlanStep): string =>
   toNote.some(({ planned, onto }) => planned !== undefined && onto !== undefined)
-    ? "The boxes here have these settings as the scales at the bearings want them: set those. "
+    ? "The boxes here have it for the scales at the bearings: set that."
     : "";
 
 /**
@@ -50,7 +50,7 @@ export function firstByTrials(asked: RollSheetAsked, step: PlanStep, always: str
   if (!tried) return step;
   return {
     ...step,
-    text: `This part's own trials overrule the plan's start: ${tried.words} ${tried.look ? "" : `${always} ${scales(step)}`}The plan's own start stands in the table of settings.`,
+    text: `This part's own trials overrule the plan's start (in the table of settings): ${[tried.words, ...(tried.look ? [] : [always, scales(step)])].filter((words) => words !== "").join(" ")}`,
     figures: [...triedFigures(asked, tried.set), ...zoneFigures(asked, "set"), ...step.figures],
   };
 }

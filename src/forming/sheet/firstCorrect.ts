@@ -16,7 +16,8 @@ const CORRECTION = "the trial correction (on the web page with this sheet's titl
 const ASK = "stop and ask the foreman";
 /** In few words what the trial correction says of such a blank. */
 const PAST_CAP =
-  "stop: rolling on only closes it further. Lower the bending roll, take the blank out, mark it and set it aside: the foreman decides whether it is opened or scrapped.";
+  "stop: do not roll on. Lower the bending roll, take the blank out, mark it and set it aside: the foreman decides whether it is opened or scrapped.";
+const NO_WAY_BACK = "A blank closed too far is not opened again by rolling on.";
 
 /** How a blank gets a further raise. */
 const onceMore = (asked: RollSheetAsked): string =>
@@ -34,7 +35,7 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
     title: "Correct the setting",
     text: `Gap wider than the window: give it and the ${isPipe(item) ? "raise" : "setting at the large edge"} to ${CORRECTION}. ${onceMore(asked)}${table.length > 0 ? " Without a screen raise by the table for the gap that came out, from what was set last: the careful way." : ""} Still wider after a third raise: ${ASK}. Narrower: no further raise in this pass, unload it; less for the next blank. Below the “never below”: ${PAST_CAP}${isPipe(item) ? "" : " The large end decides: a small end still open is brought in in the closing."}${atBearings(asked)}`,
     figures: [],
-    cautions: [],
+    cautions: [NO_WAY_BACK],
     toNote: [
       { label: "2nd raise in all, large edge", unit: "mm" },
       { label: "gap after it", unit: "mm" },
@@ -78,8 +79,8 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
   const both = isPipe(item) ? "" : " at both ends";
   return {
     ...step,
-    text: `${each}Curve more open than the window: give the inside radius that came out${both}, and the setting at the large edge, to ${CORRECTION}. ${onceMore(asked)}${byTable(table, say)} Tighter: no further raise ${several ? "there " : ""}in this pass, and less for the next blank. Tighter than the “never tighter”: ${PAST_CAP}${atBearings(asked)}`,
-    cautions: [],
+    text: `${each}Curve more open than the window: give the inside radius that came out${both}, and the setting at the large edge, to ${CORRECTION}. ${onceMore(asked)}${byTable(asked, table)} Tighter: no further raise ${several ? "there " : ""}in this pass, and less for the next blank. Tighter than the “never tighter”: ${PAST_CAP}${atBearings(asked)}`,
+    cautions: [NO_WAY_BACK],
     toNote: trialBoxes(table),
     byHandZones: table,
   };
@@ -91,14 +92,14 @@ const FEW_SETTINGS = 1;
 /** What a depth of the table is measured by. */
 function depthTold([first]: readonly ZoneByHand[], say: Say): string {
   if (first?.chordMm == null) return "";
-  return ` or the depth (how far its middle stands off a ${say.length(first.chordMm)} straightedge, held inside square to the element)`;
+  return ` (or the depth: what it stands off the middle of a ${say.length(first.chordMm)} straightedge inside, square to the element)`;
 }
 
-function byTable(table: readonly ZoneByHand[], say: Say): string {
+function byTable({ say, tried }: RollSheetAsked, table: readonly ZoneByHand[]): string {
   const alike = table.some(({ zones }) => zones.length > 1)
     ? " Zones in one line are set alike: the one that is bent most decides."
     : "";
-  return ` Without a screen raise by the table, from what was set last, for the radius${depthTold(table, say)} that came out at the large end. Still open after a third raise, or at the most that it allows: ${ASK} (0, thickness, contact).${alike}`;
+  return ` Without a screen raise by the table, ${tried ? "after this rolling, " : ""}from what was set last, for the radius${depthTold(table, say)} in the middle of the zone at the large end. Still open after a third raise, or at the most that it allows: ${ASK}.${alike}`;
 }
 
 /** Where the settings after the first one are written down, and what they left. */

@@ -23,7 +23,7 @@ function byDepth({ item, roll, say }: RollSheetAsked): string {
   const [table] = roll ? zoneByHand({ item, roll, say }) : [];
   return table?.chordMm == null
     ? ""
-    : ` (for a depth under the straightedge, large end only: the next step's table)`;
+    : ` (a depth under the straightedge is told by the next step's table, at the large end only)`;
 }
 
 /** What is measured when the first pass is through: gaps of a right cone, inside radii of each zone of an uneven skin. */
@@ -47,7 +47,7 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
   const limits =
     templates.length === 0
       ? ""
-      : ` Inside radii${ends}. ${(boxed
+      : ` Templates${ends}. ${(boxed
           ? [half, never]
           : [["Open limit", from] as const, half, ["Tight limit", to] as const, never]
         )
@@ -55,7 +55,7 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
           .join(" ")}`;
   const text = large
     ? `Release the piece and support it. Measure straight across from inside corner to inside corner of its seam edges: right is ${windows} (the window). Never below ${caps} in this pass.${held}`
-    : `Release the piece and support it. Hold the inside templates of the first pass, square to the element line, to ${templates.length <= 2 ? "it" : "the middle of every zone"}, past the straight lead. Right is ${say.percent(from)} to ${say.percent(to)} of the final bend${boxed ? ": the two radii of each box. Write in the radius that came out" : ""}${boxed ? byDepth(asked) : ""}; never above ${say.percent(cap)}.${limits}`;
+    : `Release the piece and support it. Hold the inside templates of the first pass, square to the element line, to ${templates.length <= 2 ? "it" : "the middle of every zone"}, past the straight lead. Right is ${say.percent(from)} to ${say.percent(to)} of the final bend${boxed ? ", the two radii of each box" : ""}; never above ${say.percent(cap)}.${boxed ? ` Write in the radius that came out${byDepth(asked)}.` : ""}${limits}`;
   const at = (when: string, of: number) =>
     templateFigures(item, of).map((one) => ({ ...one, label: `${one.label}, ${when}` }));
   return {

@@ -17,8 +17,12 @@ const ALIKE =
 /** Raises that are all but none are not told in steps. [mm] */
 const NONE = 0.05;
 
-/** So many like steps at both bearings, so that both arrive together: "15 like steps, about 4.8 mm at the drop end and …"; null where one step is enough, or nobody knows. */
-function likeSteps({ item, say }: RollSheetAsked, places: RollPlaces | null, id: PassPoint["id"]): string | null {
+/** So many like steps at both bearings, those of the second pass in the order of the sentence before them, so that both arrive together: "15 like steps, about 4.8 mm at the drop end and …"; null where one step is enough, or nobody knows. */
+function likeSteps(
+  { item, say }: RollSheetAsked,
+  places: RollPlaces | null,
+  id: PassPoint["id"],
+): string | null {
   const pipe = isPipe(item);
   const { smallBearingMm, largeBearingMm } = places ?? { smallBearingMm: null, largeBearingMm: null };
   const ends =
@@ -32,7 +36,7 @@ function likeSteps({ item, say }: RollSheetAsked, places: RollPlaces | null, id:
   const each = ends.map((mm, i) => {
     const name = endTowards(i === 0 ? "small" : "large", id);
     const one = Math.abs(mm / count) < NONE ? "next to nothing" : setting(mm / count, say);
-    return pipe ? one : `${one} at the ${name}`;
+    return pipe || id === "finished" ? one : `${one} at the ${name}`;
   });
   return `${count} like steps, about ${each.join(" and ")}`;
 }
@@ -42,7 +46,7 @@ export function raiseSteps(asked: RollSheetAsked, places: RollPlaces | null): st
   const pipe = isPipe(asked.item);
   const like = likeSteps(asked, places, "trial");
   return like === null
-    ? `Small steps are ${most(asked.say)} or less on the scale${pipe ? "" : ", both bearings by turns and in proportion, so that both arrive together"}.${ALIKE}`
+    ? `Go in steps of ${most(asked.say)} or less on the scale${pipe ? "" : ", both bearings by turns and in proportion, so that both arrive together"}.${ALIKE}`
     : `From 0 go in ${like}${pipe ? "" : ", by turns, so that both arrive together"}.${ALIKE}`;
 }
 

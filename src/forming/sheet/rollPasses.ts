@@ -24,7 +24,7 @@ export const RAISE_MOVING =
 const OVERLAP = "Never let an overlap enter the pinch.";
 const rising = ({ item }: RollSheetAsked): string =>
   `Support the rising ${isPipe(item) ? "" : "large "}end; keep clear of its swing.`;
-const PRESSURE = "Never draw the piece out under pinch pressure.";
+const PRESSURE = "Open the pinch first: do not draw the piece out under pinch pressure.";
 const REVERSING = "Lower the bending roll before reversing.";
 
 /** Where a zone has its own setting: with trials the boxes hold what those say. */
@@ -47,7 +47,7 @@ function raise(asked: RollSheetAsked): PlanStep {
     toNote: settingBoxes(asked, "trial"),
     basis: settings ? DERIVED : COMMON_PRACTICE,
   };
-  return firstByTrials(asked, plan, `With the plate moving raise in small steps. ${raiseSteps(asked, null)}`);
+  return firstByTrials(asked, plan, `Raise with the plate moving. ${raiseSteps(asked, null)}`);
 }
 
 function through(asked: RollSheetAsked): PlanStep {
@@ -118,10 +118,10 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       title: "Turn the job round",
       text: pipe
         ? `Turn the piece end for end so that ${order.second} leads. Lower the bending roll and set it parallel again; close and lock the yoke.`
-        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before: ${say.tape(stopMm)}`}. Set the bending roll down and parallel; the readings at 0 stay. The small edge's bearing is now the one at the fixed end. Put the piece on the way it came off, the inside up and the small edge on the stop: now ${order.second} lies ahead. Lay that edge over the bending roll, in its groove, close and lock the yoke, and pinch as before.`,
+        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before: ${say.tape(stopMm)}`}. Set the bending roll down and parallel; the readings at 0 stay, the small edge's bearing is now the one at the fixed end. Put the piece on the way it came off, the inside up and the small edge on the stop: now ${order.second} lies ahead. Lay that edge over the bending roll, in its groove, close and lock the yoke, and pinch as before.`,
       figures: [],
       cautions: [
-        `The piece is springy: sling it so that it cannot roll or spring open.${pipe ? "" : " It must not strike the machine at this end either: watch the first turn by hand jog."}`,
+        `The piece is springy and awkward now: slings so that it cannot roll or spring open.${pipe ? "" : " It must not strike the machine at this end either: watch the first turn by hand jog."}`,
       ],
       toNote: pipe
         ? []

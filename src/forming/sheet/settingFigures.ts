@@ -77,5 +77,9 @@ export function settingWords(
   if (smallBearingMm === null || largeBearingMm === null) return edges;
   // Scales stand at the bearings: what is set comes first, and what it makes of the edges behind it.
   const below = smallBearingMm < 0 || largeBearingMm < 0 ? " (minus: below it)" : "";
-  return `${setting(smallBearingMm, say)} at the small edge's bearing (now at the ${endTowards("small", id)}) and ${setting(largeBearingMm, say)} at the large edge's (at the ${endTowards("large", id)}), each from its own 0${below}: that is ${edges}`;
+  const bearings = `${setting(smallBearingMm, say)} at the small edge's bearing (now at the ${endTowards("small", id)}) and ${setting(largeBearingMm, say)} at the large edge's (at the ${endTowards("large", id)})`;
+  // The first pass has said how they are counted.
+  return id === "finished"
+    ? `${bearings}: that is ${edges}`
+    : `${bearings}, each from its own 0${below}: that is ${edges}`;
 }
