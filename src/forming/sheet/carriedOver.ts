@@ -75,7 +75,7 @@ export function carriedOver(asked: RollSheetAsked): Carried {
   const whose = several ? `in ${listedZones(first.zones)}, ` : "";
   const each = several ? "But first, zone by zone, carry" : "But first carry";
   return {
-    text: ` ${each} over what the first pass taught: its last ${pipe ? "raise" : "raise at the large edge"}, less what the table here has for the ${by} that it left (between columns: in proportion). Move ${pipe ? "the raise" : "both ends"} by that: down where it is less than nothing, never up by more than ${most}. Example, not your numbers: ${whose}${example}.`,
+    text: ` ${each} over what the first pass taught: its last ${pipe ? "raise" : "raise at the large edge"}, less what the table here has for the ${by} that it left (between columns in proportion). Move ${pipe ? "the raise" : "both ends"} by that: down where it is below 0, never up by more than ${most}. Example, not your numbers: ${whose}${example}.`,
     figures: model.flatMap(({ zones, at }) =>
       zones.length > 0
         ? []

@@ -28,7 +28,7 @@ export function finishRolled({ item, say }: PartAsked): PlanStep[] {
       id: "re-round",
       phase: "tack and re-round",
       title: "Re-round",
-      text: `${isPipe(item) ? "A flat place" : "A flat place at the small end"} beside the seam is usual. Grind the bead of the tacks flush. Put the piece back over the open end${isPipe(item) ? "" : ", its small edge on the stop as that stands"}; close and lock the yoke. Pinch lightly, and with the piece turning raise to what closed it and no tighter: several turns, until the template fits. Take it off as in the closing, and weld by the shop's own procedure.`,
+      text: `Beside the seam ${isPipe(item) ? "the piece" : "the small end"} is usually flat. Grind the bead of the tacks flush. Put the piece back over the open end${isPipe(item) ? "" : ", its small edge on the stop as that stands"}; close and lock the yoke. Pinch lightly, and with the piece turning raise to what closed it and no tighter: several turns, until the template fits. Take it off as in the closing, and weld by the shop's own procedure.`,
       figures: [],
       cautions: ["Stop if a tack cracks: a piece that opens on the rolls swings out."],
       toNote: [{ label: "turns, and raise", unit: "-" }],

@@ -16,7 +16,7 @@ const CORRECTION = "the trial correction (on the web page with this sheet's titl
 const ASK = "stop and ask the foreman";
 /** In few words what the trial correction says of such a blank. */
 const PAST_CAP =
-  "stop: do not roll on. Lower the bending roll, take the blank out, mark it and set it aside: the foreman decides whether it is opened or scrapped.";
+  "stop: do not roll on. Lower the bending roll, take the blank out, mark it and set it aside: the foreman decides.";
 const NO_WAY_BACK = "A blank closed too far is not opened again by rolling on.";
 
 /** How a blank gets a further raise. */
@@ -79,8 +79,8 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
   const both = isPipe(item) ? "" : " at both ends";
   return {
     ...step,
-    text: `${each}Curve more open than the window: give the inside radius that came out${both}, and the setting at the large edge, to ${CORRECTION}. ${onceMore(asked)}${byTable(asked, table)} Tighter: no further raise ${several ? "there " : ""}in this pass, and less for the next blank. Tighter than the “never tighter”: ${PAST_CAP}${atBearings(asked)}`,
-    cautions: [NO_WAY_BACK],
+    text: `${each}Curve more open than the window: give the inside radius that came out${both}, and the setting at the large edge, to ${CORRECTION}. ${onceMore(asked)}${byTable(asked, table)} Tighter: no further raise ${several ? "there " : ""}in this pass, less for the next blank. Tighter than the “never tighter”: ${PAST_CAP}${atBearings(asked)}`,
+    cautions: [],
     toNote: trialBoxes(table),
     byHandZones: table,
   };
@@ -97,7 +97,7 @@ function depthTold([first]: readonly ZoneByHand[], say: Say): string {
 
 function byTable({ say, tried }: RollSheetAsked, table: readonly ZoneByHand[]): string {
   const alike = table.some(({ zones }) => zones.length > 1)
-    ? " Zones in one line are set alike: the one that is bent most decides."
+    ? " Zones in one line are set alike: the one bent most decides."
     : "";
   return ` Without a screen raise by the table, ${tried ? "after this rolling, " : ""}from what was set last, for the radius${depthTold(table, say)} in the middle of the zone at the large end. Still open after a third raise, or at the most that it allows: ${ASK}.${alike}`;
 }

@@ -23,7 +23,7 @@ function byDepth({ item, roll, say }: RollSheetAsked): string {
   const [table] = roll ? zoneByHand({ item, roll, say }) : [];
   return table?.chordMm == null
     ? ""
-    : ` (a depth under the straightedge is told by the next step's table, at the large end only)`;
+    : " (a depth under the straightedge: by the next step's table, large end only)";
 }
 
 /** What is measured when the first pass is through: gaps of a right cone, inside radii of each zone of an uneven skin. */

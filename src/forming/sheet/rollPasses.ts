@@ -118,7 +118,7 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       title: "Turn the job round",
       text: pipe
         ? `Turn the piece end for end so that ${order.second} leads. Lower the bending roll and set it parallel again; close and lock the yoke.`
-        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before: ${say.tape(stopMm)}`}. Set the bending roll down and parallel; the readings at 0 stay, the small edge's bearing is now the one at the fixed end. Put the piece on the way it came off, the inside up and the small edge on the stop: now ${order.second} lies ahead. Lay that edge over the bending roll, in its groove, close and lock the yoke, and pinch as before.`,
+        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in as before: ${say.tape(stopMm)}`}. Set the bending roll down and parallel; the readings at 0 stay, the small edge's bearing is now the one at the fixed end. Put the piece on the way it came off, the inside up and the small edge on the stop: now ${order.second} lies ahead. Lay that edge over the bending roll, in its groove, close and lock the yoke, and pinch as before.`,
       figures: [],
       cautions: [
         `The piece is springy and awkward now: slings so that it cannot roll or spring open.${pipe ? "" : " It must not strike the machine at this end either: watch the first turn by hand jog."}`,
@@ -170,7 +170,7 @@ function close(asked: RollSheetAsked): PlanStep {
     title: item.pieces === 1 ? "Close" : "Bring to the template",
     text: `${end}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}.${more.text} Will it not close, stop: no force by clamps beyond what springs back. When it is right, lower the bending roll, open pinch and yoke, take the piece off.`,
     figures: [...templates, ...more.figures],
-    cautions: [OVERLAP, REVERSING, PRESSURE],
+    cautions: [OVERLAP, REVERSING],
     toNote: [
       { label: "raise at the end, set", unit: "mm" },
       ...(item.pieces === 1
