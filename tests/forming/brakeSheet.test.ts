@@ -382,7 +382,7 @@ describe("the printed brake sheet of a duct shoe", () => {
     expect(said("corners")).toMatch(/greatest reading is 97\.8°\./);
     expect(said("corners")).toMatch(/add up to 83\.3°; that is their sum, and no angle to measure/);
     // A newcomer is told what a wrong reading means.
-    expect(said("corners")).toMatch(/Reads it more, .*deeper.*Reads it less, .*ask the foreman/);
+    expect(said("corners")).toMatch(/If it reads more, .*deeper.*If it reads less, .*ask the foreman/);
     expect(step("corners").toNote.map(({ label }) => label)).toEqual(
       [1, 2, 3, 4].map((one) => `corner ${one}, flats`),
     );
@@ -562,7 +562,9 @@ it("has the fraction beside what is taped on an inch sheet, and a word of its ow
   expect(inches.step("tack").text).toContain(
     "over each other by 0.75 in (3/4): seam edge 1 inside, on the lap line",
   );
-  expect(inches.step("mark").text).toContain("Scribe the lap line too, 0.75 in (3/4) in from the edge");
+  expect(inches.step("mark").text).toContain(
+    "Scribe the lap line too, 0.75 in (3/4) from the edge of the plate beyond seam 2",
+  );
   expect(inches.step("tooling").text).toMatch(
     /Apart from that limit punch and die must be marked to bear [\d.]+ short tons for each foot of their length or more/,
   );

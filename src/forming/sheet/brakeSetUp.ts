@@ -64,7 +64,7 @@ function mark(asked: LiftAsked, plan: BrakePlan): PlanStep {
     id: "mark",
     phase: "set-up",
     title: "Dress and mark",
-    text: `Dress the edges. ${face}. The punch presses on the inside: the plate folds up, on both sides of a line. Scribe the ${lines} bend lines of each piece on the inside, by their distances along both edges from seam edge 1 (see the picture and the table). Write its number and the letter of its depth to each.${short ? ` Where a line is dashed there it is not bent: mark the end of its bent length, measured from the ${brakeEnds(item).from}.` : ""}${lap > 0 ? ` Scribe the lap line too, ${say.tape(lap)} in from the edge of the plate beyond seam 2.` : ""}${decided.length > 0 ? " Write in what the foreman decided on “Look at this first”, before the blank was cut." : ""}`,
+    text: `Dress the edges. ${face}. The punch presses on the inside: the plate folds up, on both sides of a line. Scribe the ${lines} bend lines of each piece on the inside, by their distances along both edges from seam edge 1 (see the picture and the table). Write its number and the letter of its depth to each.${short ? ` Where a line is dashed there it is not bent: mark the end of its bent length, measured from the ${brakeEnds(item).from}.` : ""}${lap > 0 ? ` Scribe the lap line too, ${say.tape(lap)} from the edge of the plate beyond seam 2.` : ""}${decided.length > 0 ? " Write in what the foreman decided on “Look at this first”, before the blank was cut." : ""}`,
     figures: [],
     cautions: [SHARP, ...liftCautions(asked, "brake")],
     toNote: decided,

@@ -122,7 +122,7 @@ function checkCorners(asked: PartAsked, plan: BrakePlan): PlanStep[] {
     "Then hold a protractor inside, a leg on each flat beside the corner, and rock it up and down along it: its greatest reading is";
   const notMeasured = "that is their sum, and no angle to measure, because a corner is a cone";
   const wrong =
-    "Reads it more, the corner is too open: go over its lines once more, a little deeper, the middle ones first. Reads it less, it is bent too far: stop and ask the foreman before anything is tacked.";
+    "If it reads more, the corner is too open: go over its lines once more, a little deeper, the middle ones first. If it reads less, it is bent too far: stop and ask the foreman before anything is tacked.";
   const said = (flat: string | null, sum: string) =>
     `${square}.${flat === null ? "" : ` ${protractor} ${flat}.`} The hits of a corner add up to ${sum}; ${notMeasured}. ${wrong}`;
   return [

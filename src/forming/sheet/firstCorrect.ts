@@ -99,7 +99,7 @@ function byTable({ say, tried }: RollSheetAsked, table: readonly ZoneByHand[]): 
   const alike = table.some(({ zones }) => zones.length > 1)
     ? " Zones in one line are set alike: the one bent most decides."
     : "";
-  return ` Without a screen raise by the table, ${tried ? "after this rolling, " : ""}from what was set last, for the radius${depthTold(table, say)} in the middle of the zone at the large end. Still open after a third raise, or at the most that it allows: ${ASK}.${alike}`;
+  return ` Without a screen raise by the table, ${tried ? "after this rolling, " : ""}from what was set last, for the radius${depthTold(table, say)} ${table.length > 1 ? "in the middle of the zone" : "past the straight lead"} at the large end. Still open after a third raise, or at the most that it allows: ${ASK}.${alike}`;
 }
 
 /** Where the settings after the first one are written down, and what they left. */
