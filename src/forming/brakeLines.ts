@@ -105,6 +105,15 @@ export function hitsOf(
   };
 }
 
+/** The middle line of a corner of one piece, along which its tip is folded: one, or the two on both sides of its middle. */
+export function middleLinesOf<L extends Pick<BrakeLine, "piece" | "zone">>(
+  lines: readonly L[],
+  corner: Pick<BrakeZone, "piece" | "zone">,
+): readonly L[] {
+  const own = lines.filter(({ piece, zone }) => piece === corner.piece && zone === corner.zone);
+  return own.slice(Math.floor((own.length - 1) / 2), Math.floor(own.length / 2) + 1);
+}
+
 /** How many of a piece's lines are hit from seam 1. */
 export const fromSeam1 = (count: number): number => Math.ceil(count / 2);
 

@@ -1,6 +1,7 @@
 import { airBendForceN, V_DIE_HIGHEST } from "./airBend.ts";
 import type { PartAsked } from "./asked.ts";
 import { type BrakeBends, brakeBends } from "./brakeBends.ts";
+import { middleLinesOf } from "./brakeLines.ts";
 import type { PressBrake } from "./machine.ts";
 import { wideDieFor } from "./sharpFold.ts";
 import { tensileMostMPa } from "./tensileMost.ts";
@@ -11,7 +12,7 @@ export interface BrakeTips {
   readonly leastDieMm: number;
   /** Opening of the rack's narrowest die that has it; null where no rack is known, or none has. [mm] */
   readonly dieMm: number | null;
-  /** The longest fold: what the lines leave at a tip. [mm] */
+  /** The longest fold: what the middle line of a corner leaves at its tip. [mm] */
   readonly longestMm: number;
   /** What to set the force limit to for it, by the highest constant and the least strength; no more than the brake has. [kN] */
   readonly forceLimitKN: number;
@@ -39,7 +40,7 @@ export function brakeTips(
   const { item } = asked;
   const { leastMm, wideMm } = wideDieFor(asked, brake);
   const dieMm = wideMm ?? leastMm;
-  const longestMm = shortest(bends.hits);
+  const longestMm = shortest(bends.zones.flatMap((zone) => middleLinesOf(bends.hits, zone)));
   const limit = (tensileMPa: number) =>
     Math.min(
       brake?.forceKN ?? Infinity,

@@ -164,13 +164,13 @@ const MEANS =
   " One setting bends a zone to one radius, so templates of zones are means: held in the middle of its zone the mean is to fit; towards a zone's ends the true shape runs to the radii beside it, and a piece made right stands off it by no more than that.";
 
 /** Where 0° is, and how many parts there are to inspect. */
-function whereWords({ pieces, quantity }: FormingCase, { seamDeg }: Finish): string {
+function whereWords({ pieces, quantity }: FormingCase, { seamDeg, ends }: Finish): string {
   const seam =
     pieces === 1
       ? `the seam is at ${seamDeg}°`
       : `seam 1 is at ${seamDeg}°, one every ${number(360 / pieces, 2)}° from there`;
   const sheets = quantity === 1 ? "" : ` One sheet for each of the ${quantity} parts: copy it.`;
-  return `Seen from above with end B up 0° is to the right as on the drawing, counted counter-clockwise; ${seam}.${sheets} `;
+  return `Seen from above, the part standing with its ${ends[1]?.name ?? "point"} up, 0° is to the right as on the drawing, counted counter-clockwise; ${seam}.${sheets} `;
 }
 
 /**
@@ -233,7 +233,7 @@ export function inspectionOf(item: FormingCase): Inspection | null {
     note: `${whereWords(item, finish)}${
       toleranceClass === undefined
         ? "The part names no tolerance class, so no limits are given: take them from the drawing, or write the class into the part file (tolerance: A, B, C or D)."
-        : `Limits of class ${toleranceClass} of ISO 13920 for lengths; out of round and edge offset are derived from them. A drawing or a code in force stands above.`
+        : `Limits of class ${toleranceClass} of ISO 13920 for lengths; out of round and edge offset are derived from them. Where none is given, the foreman says what passes. A drawing or a code in force stands above.`
     }${inZones(item) ? MEANS : ""}`,
     rows: [
       ...ends,

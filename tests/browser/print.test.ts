@@ -244,6 +244,31 @@ it("says what can spoil a brake's work above its first step, on paper too", asyn
   await page.emulateMedia({ media: null });
 });
 
+it("has what is taped along an edge in fractions of an inch too, beside every bend line", async () => {
+  await page.goto(`${site.url}parts/flue-foot/forming/`);
+  const rows = await page
+    .locator(".lines tbody tr")
+    .evaluateAll((all) =>
+      all.map((row) => [4, 5, 7].map((i) => row.querySelector(`:nth-child(${i})`)?.textContent.trim() ?? "")),
+    );
+  expect(rows).toHaveLength(36);
+  // Nought is where the edge begins; a whole number of inches needs no fraction.
+  for (const cell of rows.flat())
+    expect(cell).toMatch(/^(?:0\.000|\d+\.000|\d+\.\d{3}\s\(\d+(?:-\d+\/\d+)?\))$/);
+  expect(rows[1]).toEqual(
+    ["11.922 (11-15/16)", "1.538 (1-17/32)", "14.222 (14-7/32)"].map((text) => text.replace(" ", "\u00a0")),
+  );
+});
+
+it("says of a size without a limit that none is given, and who says what passes", async () => {
+  await page.goto(`${site.url}parts/gravel-bin-bottom/forming/`);
+  const text = await page.locator(".sheet", { has: page.locator(".inspection") }).innerText();
+  expect(text).toMatch(/tape round the outside\s+5340\.7\s+none given/);
+  expect(text).not.toContain("—");
+  expect(text).toContain("Where none is given, the foreman says what passes.");
+  expect(text).toMatch(/standing with its small end up, 0° is/);
+});
+
 it("prints black on white and without controls, whatever the screen shows", async () => {
   await page.emulateMedia({ media: "print", colorScheme: "dark" });
   await page.goto(`${site.url}${PARTS[0] ?? ""}`);

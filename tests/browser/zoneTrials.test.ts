@@ -90,11 +90,11 @@ it("tells a zone measured at one end only, and keeps nothing of it", async () =>
 it("gives the bench of the part what the form kept, and says when it holds no longer", async () => {
   await page.goto(`${site.url}parts/${PART}/index.html`);
   await page.getByRole("button", { name: "Change this part here" }).click();
-  await page.getByText("By this part's own trials, which come before the plan's start").first().waitFor();
+  await page.getByText("By this part's own trials, which overrule the plan's start").first().waitFor();
   await page.getByLabel("Plate thickness, mm").fill("5");
   await page
     .getByText(/3 trials of this part on Big roll no longer hold, for the plate is another/)
     .waitFor();
   await page.getByRole("button", { name: "Undo" }).click();
-  await page.getByText("By this part's own trials, which come before the plan's start").first().waitFor();
+  await page.getByText("By this part's own trials, which overrule the plan's start").first().waitFor();
 });

@@ -52,7 +52,9 @@ describe("the printed brake sheet of a duct shoe", () => {
     expect(close.text).toContain("Bring the seam edges together. Set");
     expect(close.toNote).toEqual([]);
     const lapped = planOn({ ...shoe, seam: { at: 270, joint: "lap", lap: 20 } }, longBrake()).step("tack");
-    expect(lapped.text).toContain("the seam edges over each other by 20 mm, as marked");
+    expect(lapped.text).toContain(
+      "the seam edges over each other by 20 mm: seam edge 1 inside, on the lap line, unless the drawing says otherwise",
+    );
   });
 
   it("says the worst first, and again in the step where it bites", () => {
@@ -102,6 +104,30 @@ describe("the printed brake sheet of a duct shoe", () => {
     expect(turned).toEqual([{ piece: 2, line: 7 }]);
     expect(aside.step("bend").text).toContain(
       "For line 7 of piece 2 turn it the other way round: there the other side is shallower. Plate",
+    );
+  });
+
+  it("has lines for what is left to the foreman, where anything is", () => {
+    expect(step("mark").toNote.map(({ label }) => label)).toEqual([
+      "decided: pieces",
+      "decided: lines left till closing",
+    ]);
+    const quarters = planOn({ ...shoe, pieces: 4 }, longBrake({ throat: 1000, dies: [40] }));
+    expect(quarters.plan.remarks).toEqual([]);
+    expect(quarters.step("mark").toNote).toEqual([]);
+  });
+
+  it("says at which hand the tips hang out, as the blank lies before the brake", () => {
+    const lines = reportOf(shoe).forming.plans[0]!.brake!.lines;
+    // Corners have their tips at end A. From line to line towards seam 1, and from the round end to a tip, inside up.
+    const middle = (one: (typeof lines)[number]) => [0, 1].map((i) => (one.from[i]! + one.to[i]!) / 2);
+    const towards1 = middle(lines[0]!).map((x, i) => x - middle(lines.at(-1)!)[i]!);
+    const tip = lines[0]!.from.map((x, i) => x - lines[0]!.to[i]!);
+    expect(lines[0]!.alongMm.a).toBe(lines[1]!.alongMm.a);
+    // With the first of them turned away from whoever stands there, the other points to the right.
+    expect(tip[0]! * towards1[1]! - tip[1]! * towards1[0]!).toBeGreaterThan(0);
+    expect(step("bend").text).toContain(
+      "on your right while the side of seam edge 1 is behind, on your left while that of seam edge 2 is.",
     );
   });
 
@@ -299,11 +325,22 @@ describe("the printed brake sheet of a duct shoe", () => {
 
   it("has a step of its own for the wider die at the tips: its limit, its strip, and why it is not for the lines", () => {
     const { text, toNote } = step("tips");
-    const longest = Math.max(...plan.lines.map(({ stopsShortMm }) => stopsShortMm));
+    // Seven lines a corner: its tip is folded along the fourth, which is the shortest of them and leaves the least.
+    const middle = plan.lines.filter(({ number }) => [4, 11, 18, 25].includes(number));
+    const longest = Math.max(...middle.map(({ stopsShortMm }) => stopsShortMm));
+    expect(longest).toBeLessThan(Math.max(...plan.lines.map(({ stopsShortMm }) => stopsShortMm)));
+    expect(text).toContain(
+      `(lines 4, 11, 18 and 25), from where the bent length ends: ${say.tape(longest)} at most`,
+    );
     expect(plan.tips).toMatchObject({ leastDieMm: 36, dieMm: 40, longestMm: longest });
-    // F = K·TS·w·t²/V by hand over the 40 die.
-    expect(plan.tips!.forceLimitKN).toBeCloseTo((1.6 * 360 * longest * 16) / 40 / 1000, 6);
-    expect(plan.tips!.forceLimitMostKN).toBeCloseTo((1.6 * 510 * longest * 16) / 40 / 1000, 6);
+    // F = K·TS·w·t²/V by hand over the 40 die. The report has six decimals: half of the last off the force, and off the length.
+    for (const [limitKN, strengthMPa] of [
+      [plan.tips!.forceLimitKN, 360],
+      [plan.tips!.forceLimitMostKN!, 510],
+    ] as const) {
+      const perMm = (1.6 * strengthMPa * 16) / 40 / 1000;
+      expect(Math.abs(limitKN - perMm * longest)).toBeLessThanOrEqual(0.5e-6 * (1 + perMm));
+    }
     expect(text).toContain("change the die: 40 mm, at least 36 mm.");
     expect(text).toContain(`Set the force limit to ${say.force(plan.tips!.forceLimitKN)}, never above`);
     expect(text).toMatch(/Fold a strip .* to 97\.8° between its legs, and look for cracks/);
@@ -344,6 +381,8 @@ describe("the printed brake sheet of a duct shoe", () => {
     expect(said("corners")).toMatch(/try square .* 90° inside/);
     expect(said("corners")).toMatch(/greatest reading is 97\.8°\./);
     expect(said("corners")).toMatch(/add up to 83\.3°; that is their sum, and no angle to measure/);
+    // A newcomer is told what a wrong reading means.
+    expect(said("corners")).toMatch(/If it reads more, .*deeper.*If it reads less, .*ask the foreman/);
     expect(step("corners").toNote.map(({ label }) => label)).toEqual(
       [1, 2, 3, 4].map((one) => `corner ${one}, flats`),
     );
@@ -454,7 +493,7 @@ it("is written for any square-to-round without a number that is none", () => {
 
 it("names the middle of nearly equal angles, and says how unlike the lines of one depth are where angles are many", () => {
   const steps = (part: NamedPart) => reportOf(part).forming.plans[0]!.steps.find(({ id }) => id === "strip")!;
-  expect(steps(shoe).text).not.toContain("differ by up to");
+  expect(steps(shoe).text).not.toContain("not quite alike");
   // A wide rectangle under a small round far aside: nearly every line has an angle of its own.
   const askew = steps(
     named({
@@ -466,7 +505,9 @@ it("names the middle of nearly equal angles, and says how unlike the lines of on
     }),
   );
   expect(askew.toNote.length).toBeLessThanOrEqual(6);
-  expect(askew.text).toMatch(/Lines of one letter differ by up to [\d.]+°/);
+  expect(askew.text).toMatch(
+    /Lines of one letter are not quite alike: those of [A-F] run from [\d.]+° to [\d.]+°, and its depth is for [\d.]+°/,
+  );
 });
 
 it("has a template for a cone to a point and for one too uneven to have zones, never an empty or a nought one", () => {
@@ -518,7 +559,12 @@ it("has the fraction beside what is taped on an inch sheet, and a word of its ow
   expect(told.tape(short)).toMatch(/^[\d.]+ in \([\d /-]+\)$/);
   expect(inches.step("bend").text).toContain(`rectangular end, by up to ${told.tape(short)}: bend`);
   expect(inches.step("bend").text).toContain(`${told.tape(inches.plan.behind!.inOrder.depthMm)} behind`);
-  expect(inches.step("tack").text).toContain("over each other by 0.75 in (3/4), as marked");
+  expect(inches.step("tack").text).toContain(
+    "over each other by 0.75 in (3/4): seam edge 1 inside, on the lap line",
+  );
+  expect(inches.step("mark").text).toContain(
+    "Scribe the lap line too, 0.75 in (3/4) from the edge of the plate beyond seam 2",
+  );
   expect(inches.step("tooling").text).toMatch(
     /Apart from that limit punch and die must be marked to bear [\d.]+ short tons for each foot of their length or more/,
   );
@@ -527,5 +573,7 @@ it("has the fraction beside what is taped on an inch sheet, and a word of its ow
 it("rises on both sides of a line, and is bent a little less deep at first", () => {
   const { step } = planOn(shoe, longBrake());
   expect(step("mark").text).toContain("the plate folds up, on both sides of a line.");
-  expect(step("bend").text).toMatch(/at first a little less deep than its letter, then, where .* too flat/);
+  expect(step("bend").text).toMatch(
+    /by its own angle in the table .*, by the depth of its letter: at first a little less deep, then, where .* too flat/,
+  );
 });

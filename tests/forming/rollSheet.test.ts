@@ -136,7 +136,7 @@ it("goes by templates, zone by zone, where the curvature is uneven", () => {
   expect(step(steps, "close").figures).toHaveLength(2 * zones + 1);
   expect(step(steps, "close").figures.at(-1)!.label).toMatch(/^raise for every 10 mm of gap too much/);
   expect(step(steps, "first-measure").text).toMatch(
-    /60 % to 77 % of the final bend(, the radii beside the lines here)?; never above 83 %/,
+    /60 % to 77 % of the final bend(, the two radii of each box)?; never above 83 %/,
   );
   // So curved that one of its zones is too short to be corrected by itself: that is said, and no setting named.
   expect(step(steps, "first-correct").text).toMatch(

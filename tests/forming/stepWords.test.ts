@@ -52,12 +52,22 @@ describe("the steps beside the machine", () => {
     expect(words("pinch")).toMatch(
       /hands, sleeves and gloves: gloves off.*every stop button.*tried.*nobody within reach of the nip/,
     );
-    expect(words("first-raise")).toMatch(/^With the plate moving raise in small steps/);
-    expect(words("second-raise")).toMatch(/^With the plate moving raise in small steps/);
+    expect(words("first-raise")).toMatch(/^With the plate moving raise to .*\. From 0 go in \d+ like steps/);
+    expect(words("second-raise")).toMatch(
+      /^With the plate moving raise towards .*, from 0 in \d+ like steps/,
+    );
     expect(words("first-measure")).toMatch(
       /Release the piece and support it\. Measure straight across from inside corner to inside corner/,
     );
-    expect(words("first-correct")).toMatch(/Lower the bending roll, bring the piece back/);
+    expect(words("first-correct")).toMatch(
+      /Lower the bending roll, bring the piece back to .* and pinch it again;.*after a third raise: stop and ask the foreman/,
+    );
+    // The yoke is closed before the rolls turn for the first time, and again after the piece has come off over it.
+    expect(words("align")).toContain("Close and lock the yoke.");
+    expect(words("turn")).toContain("close and lock the yoke, and pinch as before");
+    expect(words("close")).toContain(
+      "the open end's bearing alone (large end: drop end; small end: fixed end)",
+    );
     expect(words("unload")).toMatch(
       /Lower the bending roll, open the pinch and lift the piece off through its gap/,
     );
@@ -118,10 +128,12 @@ describe("the steps beside the machine", () => {
   it("say how much is dressed off which face", () => {
     const off = (6 / 2) * Math.tan(coneCase(reducer).leanRad);
     expect(step(steps, "edges").text).toContain(
-      `${say.length(off)} off the inside of the large end, the outside of the small`,
+      `Bevel the large edge on the inside, the small edge on the outside: there ${say.length(off)} off along the wall, running out to nothing at half the thickness`,
     );
     const allowed = planOn(coneCase(reducer, { trimAllowance: true }));
-    expect(step(allowed.steps, "edges").text).toContain(`${say.length(2 * off)} off the inside`);
+    expect(step(allowed.steps, "edges").text).toContain(
+      `${say.length(2 * off)} off along the wall, running out to nothing at the other face`,
+    );
   });
 
   it("plan nothing where the roll's geometry is not known", () => {

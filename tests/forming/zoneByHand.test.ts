@@ -144,7 +144,7 @@ describe("the tables of an uneven skin", () => {
     expect(depthOfRadius({ chordMm: 300, insideMm: 1130 })).toBeCloseTo(10, 9);
     const chord = straightedgeOf(item)!;
     expect(step("first-correct").text).toContain(
-      `the radius (depth: ${say.length(chord)} straightedge inside, square to the element) in the middle of the zone at the large end`,
+      `the radius (or the depth: what it stands off the middle of a ${say.length(chord)} straightedge inside, square to the element) in the middle of the zone at the large end`,
     );
     for (const { fromDeg, toDeg } of zonesOf(item))
       expect(chord).toBeLessThanOrEqual((item.rimsMm.large * (toDeg - fromDeg)) / 720);
@@ -157,13 +157,13 @@ describe("the tables of an uneven skin", () => {
     const lines = byHandRows(step("first-correct"), "mm");
     expect(lines).toHaveLength(3 * tables.length);
     expect(lines[0]!.name).toMatch(/^Zones 1 and \d: R, large end, mm$/);
-    expect(lines[1]!.name).toBe(`or depth under ${straightedgeOf(item)}`);
+    expect(lines[1]!.name).toBe(`or depth, ${straightedgeOf(item)} mm straightedge`);
     expect(lines[1]!.cells[0]).toMatch(/^under [\d.]+$/);
     expect(lines[2]!.cells).toContain("right: leave it");
     expect(lines[2]!.cells.at(-1)).toMatch(/^next blank −[\d.]+$/);
     expect(lines[2]!.name).toMatch(/^Raise both ends by \(large edge never over [\d.]+\)$/);
     const inches = byHandRows(step("first-correct", { ...item, units: "in" }), "in");
-    expect(inches[1]!.name).toMatch(/^or depth under (?:20|16|12|8|6|4|2)$/);
+    expect(inches[1]!.name).toMatch(/^or depth, (?:20|16|12|8|6|4|2) in straightedge$/);
   });
 });
 

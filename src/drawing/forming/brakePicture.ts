@@ -24,7 +24,7 @@ const DEAREST_NAME = 30;
 export const linesOf = ({ lines }: BrakePlan, { piece }: Pick<Blank, "piece">): BrakeLine[] =>
   lines.filter((one) => one.piece === piece);
 
-/** A blank with its bend lines, numbered at both ends: solid as far as a hit goes, dashed where it stops short of the tip. */
+/** A blank with its bend lines, numbered at both ends: solid as far as a hit goes, dashed where it stops short of the tip; a lap line chain-dotted. */
 export function brakePicture(
   report: Report,
   { paper, blank, plan }: { paper: Paper; blank: Blank; plan: BrakePlan },
@@ -54,7 +54,7 @@ export function brakePicture(
         description: `${lines.length} bend lines from seam 1 to seam 2, ${blank.faceUp} face up; their angles stand in the table.`,
         lines: [
           part.title,
-          `Bend lines${which}, ${blank.faceUp} face up, numbered from seam 1. Solid: bent. Dashed: not bent. Sizes of the table in ${unitName(part.units)}.`,
+          `Bend lines${which}, ${blank.faceUp} face up, numbered from seam 1. Solid: bent. Dashed: not bent.${part.seam?.joint === "lap" ? " Chain-dotted: lap line." : ""} Sizes of the table in ${unitName(part.units)}.`,
         ],
       },
     },
@@ -112,7 +112,8 @@ function drawPicture(
     board.draw(line("thin", wide, stop));
     if (one.stopsShortMm > 0) board.draw(line("hidden", stop, narrow));
   }
-  if (lap) board.draw(line("hidden", lap.from, lap.to));
+  // Dashed would look like what is not bent of a bend line.
+  if (lap) board.draw(line("centre", lap.from, lap.to));
   for (const end of ["a", "b"] as const) {
     const seen = lines.map(({ number, from, to }) => ({
       number,

@@ -20,10 +20,9 @@ const angleOf = ({ fromDeg, toDeg }: BrakeDepth): string => `${number((fromDeg +
 
 /** Where angles are so many that one depth serves unlike lines: how unlike, and what to do. */
 function unlike({ depths }: BrakePlan): string {
-  const apart = Math.max(...depths.map(({ fromDeg, toDeg }) => toDeg - fromDeg));
-  return apart > ONE_DEPTH_DEG
-    ? ` Lines of one letter differ by up to ${number(apart, 1)}°: set them deeper or less deep in proportion.`
-    : "";
+  const [most] = depths.toSorted((one, other) => other.toDeg - other.fromDeg - (one.toDeg - one.fromDeg));
+  if (!most || most.toDeg - most.fromDeg <= ONE_DEPTH_DEG) return "";
+  return ` Lines of one letter are not quite alike: those of ${most.letter} run from ${number(most.fromDeg, 1)}° to ${number(most.toDeg, 1)}°, and its depth is for ${angleOf(most)}. A line that the table gives less wants less depth, one that it gives more wants more, in proportion.`;
 }
 
 const KINDS = { border: " (the lines beside a flat)", inner: "", both: "" } as const;
@@ -42,11 +41,22 @@ const legWords = ({ depths }: BrakePlan): string =>
 export const depthBoxes = ({ depths }: BrakePlan, label: string): NoteBox[] =>
   depths.map((one) => ({ label: `${one.letter}, ${angleOf(one)}: ${label}`, unit: "mm" }));
 
+/** What is left to whoever answers for the part, and whoever bends it has to know. */
+const decidedBoxes = ({ remarks }: BrakePlan): NoteBox[] =>
+  remarks.some(({ id }) => id === "throat" || id === "off-the-punch")
+    ? [
+        { label: "decided: pieces", unit: "-" },
+        { label: "decided: lines left till closing", unit: "-" },
+      ]
+    : [];
+
 function mark(asked: LiftAsked, plan: BrakePlan): PlanStep {
-  const { item } = asked;
+  const { item, say } = asked;
+  const lap = item.seamLapMm ?? 0;
   const lines = Math.round(plan.lines.length / Math.max(1, item.pieces));
   const turned = item.faceUp === "outside";
   const short = plan.lines.some(({ stopsShortMm }) => stopsShortMm > 0);
+  const decided = decidedBoxes(plan);
   const face = turned
     ? "The pattern is drawn with its outside up: turn the blank over and scribe on the inside; lines that the cutting table has marked are then below"
     : "Inside up, as the pattern is drawn";
@@ -54,10 +64,10 @@ function mark(asked: LiftAsked, plan: BrakePlan): PlanStep {
     id: "mark",
     phase: "set-up",
     title: "Dress and mark",
-    text: `Dress the edges. ${face}. The punch presses on the inside: the plate folds up, on both sides of a line. Scribe the ${lines} bend lines of each piece on the inside, by their distances along both edges from seam edge 1 (see the picture and the table). Write its number and the letter of its depth to each.${short ? ` Where a line is dashed there it is not bent: mark the end of its bent length, measured from the ${brakeEnds(item).from}.` : ""}`,
+    text: `Dress the edges. ${face}. The punch presses on the inside: the plate folds up, on both sides of a line. Scribe the ${lines} bend lines of each piece on the inside, by their distances along both edges from seam edge 1 (see the picture and the table). Write its number and the letter of its depth to each.${short ? ` Where a line is dashed there it is not bent: mark the end of its bent length, measured from the ${brakeEnds(item).from}.` : ""}${lap > 0 ? ` Scribe the lap line too, ${say.tape(lap)} from the edge of the plate beyond seam 2.` : ""}${decided.length > 0 ? " Write in what the foreman decided on “Look at this first”, before the blank was cut." : ""}`,
     figures: [],
     cautions: [SHARP, ...liftCautions(asked, "brake")],
-    toNote: [],
+    toNote: decided,
     basis: COMMON_PRACTICE,
   };
 }

@@ -24,8 +24,8 @@ const TIPS = {
 } as const;
 
 /** How a brake bends a part of a line only. */
-const shortHits = ({ towards }: BrakeEnds): string =>
-  `bend the bent length in the table alone, with a punch no longer than that, or with the ${towards} hung out past the end of punch and die.`;
+const shortHits = ({ towards, hand }: BrakeEnds): string =>
+  `bend the bent length in the table alone, with a punch no longer than that, or with the ${towards} hung out past the end of punch and die: on your ${hand} while the side of seam edge 1 is behind, on your ${hand === "left" ? "right" : "left"} while that of seam edge 2 is.`;
 
 /** A piece so narrow that no hit finds room over the die. */
 const NO_LINES: PlanStep = {
@@ -93,7 +93,7 @@ function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
     id: "bend",
     phase: "bending",
     title: "Bend line by line",
-    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle (${range}): at first a little less deep than its letter, then, where the template shows it too flat, to the full depth. ${orderWords(plan)}${room.text} Try the template after every few hits. ${template.words}.${short > 0 ? ` Lines that run nearer to each other than half the die opening stop short of the ${ends.towards}, by up to ${say.tape(short)}: ${shortHits(ends)} ${tips}` : ""}`,
+    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle in the table (${range}), by the depth of its letter: at first a little less deep, then, where the template shows it too flat, to the full depth. ${orderWords(plan)}${room.text} Try the template after every few hits. ${template.words}.${short > 0 ? ` Lines that run nearer to each other than half the die opening stop short of the ${ends.towards}, by up to ${say.tape(short)}: ${shortHits(ends)} ${tips}` : ""}`,
     figures: [
       ...room.figures,
       ...(short > 0
@@ -121,8 +121,10 @@ function checkCorners(asked: PartAsked, plan: BrakePlan): PlanStep[] {
   const protractor =
     "Then hold a protractor inside, a leg on each flat beside the corner, and rock it up and down along it: its greatest reading is";
   const notMeasured = "that is their sum, and no angle to measure, because a corner is a cone";
+  const wrong =
+    "If it reads more, the corner is too open: go over its lines once more, a little deeper, the middle ones first. If it reads less, it is bent too far: stop and ask the foreman before anything is tacked.";
   const said = (flat: string | null, sum: string) =>
-    `${square}.${flat === null ? "" : ` ${protractor} ${flat}.`} The hits of a corner add up to ${sum}; ${notMeasured}.`;
+    `${square}.${flat === null ? "" : ` ${protractor} ${flat}.`} The hits of a corner add up to ${sum}; ${notMeasured}. ${wrong}`;
   return [
     {
       id: "corners",
@@ -146,7 +148,7 @@ function tackOf(asked: LiftAsked): PlanStep {
   const { seamGapMm: gapMm = 0, seamLapMm: lapMm = 0, pieces } = item;
   const edges =
     lapMm > 0
-      ? `the seam edges over each other by ${say.tape(lapMm)}, as marked`
+      ? `the seam edges over each other by ${say.tape(lapMm)}: seam edge 1 inside, on the lap line, unless the drawing says otherwise`
       : gapMm > 0
         ? `seam edges together to ${feelerWords(gapMm, say)}, by feeler`
         : "seam edges together";

@@ -33,6 +33,12 @@ function zoneFigures(asked: RollSheetAsked, of: "set" | "second"): Figure[] {
   });
 }
 
+/** What the numbers beside the lines are, where there are any for the bearings: the words tell them at the edges. */
+const scales = ({ toNote }: PlanStep): string =>
+  toNote.some(({ planned, onto }) => planned !== undefined && onto !== undefined)
+    ? "The boxes here have it for the scales at the bearings: set that."
+    : "";
+
 /**
  * The first raise as trials of this part have it. The plan's own start is left to the table of settings: of two numbers in one
  * paragraph the wrong one is set.
@@ -44,7 +50,7 @@ export function firstByTrials(asked: RollSheetAsked, step: PlanStep, always: str
   if (!tried) return step;
   return {
     ...step,
-    text: `By this part's own trials, which come before the plan's start: ${tried.words} ${tried.look ? "" : `${always} `}The plan's own start stands in the table of settings.`,
+    text: `By this part's own trials, which overrule the plan's start (in the table of settings): ${[tried.words, ...(tried.look ? [] : [always, scales(step)])].filter((words) => words !== "").join(" ")}`,
     figures: [...triedFigures(asked, tried.set), ...zoneFigures(asked, "set"), ...step.figures],
   };
 }
@@ -88,7 +94,7 @@ export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep 
     const high = held.length > 0 ? `; ${listedZones(held)} held back at the plan's own high` : "";
     return {
       ...step,
-      text: `By this part's own trials, which come before the plan's start: ${listedZones(ready)} to their own figures of this step${rest}${high}; raise in small steps with the plate moving. ${onward}, and go on by the templates. ${IN_WINDOW}${lowIn(
+      text: `By this part's own trials, which overrule the plan's start: ${listedZones(ready)} to their own figures of this step${rest}${high}; raise in small steps, as in the first pass, with the plate moving. ${onward}, and go on by the templates. ${IN_WINDOW}${lowIn(
         asked,
         zones.map((one) => one.second),
       )}`,
@@ -106,7 +112,7 @@ export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep 
   const held = second.held ? " (held back at the plan's own high)" : "";
   return {
     ...step,
-    text: `By this part's own trials, which come before the plan's start: raise in small steps with the plate moving to ${placesSaid({ pipe, say }, second)}${held}. ${onward}, and go on by the templates and the gap. ${IN_WINDOW}${lowIn(asked, [second])}`,
+    text: `By this part's own trials, which overrule the plan's start: raise in small steps, as in the first pass, with the plate moving to ${placesSaid({ pipe, say }, second)}${held}. ${onward}, and go on by the templates and the gap. ${IN_WINDOW}${lowIn(asked, [second])}`,
     figures: [...triedFigures(asked, second), ...step.figures],
   };
 }

@@ -74,10 +74,8 @@ export function carriedOver(asked: RollSheetAsked): Carried {
   const example = worked(asked, first, lastMm);
   const whose = several ? `in ${listedZones(first.zones)}, ` : "";
   const each = several ? "But first, zone by zone, carry" : "But first carry";
-  // Zones have their tables one by one, and little room for words.
-  const tilt = pipe || several ? "" : " (At the tilt of the first trial: the table of settings differs.)";
   return {
-    text: ` ${each} over what the first pass taught: its last ${pipe ? "raise" : "raise at the large edge"}, less what the table here has for the ${by} that it left (between columns: in proportion). Move ${pipe ? "the raise" : "both ends"} by that: down where it is less than nothing, never up by more than ${most}. Example, not your numbers: ${whose}${example}.${tilt}${several ? "" : " After two trials the trial correction comes nearer."}`,
+    text: ` ${each} over what the first pass taught: its last ${pipe ? "raise" : "raise at the large edge"}, less what the table here has for the ${by} that it left (between columns in proportion). Move ${pipe ? "the raise" : "both ends"} by that: down where it is below 0, never up by more than ${most}. Example, not your numbers: ${whose}${example}.`,
     figures: model.flatMap(({ zones, at }) =>
       zones.length > 0
         ? []

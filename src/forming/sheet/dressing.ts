@@ -17,13 +17,15 @@ function standsOverMm(item: FormingCase): number {
   return (item.thicknessMm / 2) * Math.tan(item.leanRad) * (item.trimAllowance ? 2 : 1);
 }
 
-/** How much is taken off which face at both ends, in few words; empty where nothing is. */
+/** Which face of which edge is bevelled, how far, and to where that runs out, in few words; empty where nothing is. */
 export function dressingWords({ item, say }: PartAsked): string {
   const over = standsOverMm(item);
   if (over === 0) return "";
   const most = item.cone ? "" : "up to ";
-  const small = isPointed(item) ? "" : ", the outside of the small end";
-  return `${most}${say.length(over)} off the inside of the large end${small}`;
+  const small = isPointed(item) ? "" : ", the small edge on the outside";
+  const other = item.cone ? "" : " (where the wall leans outwards, the other face)";
+  const to = item.trimAllowance ? "the other face" : "half the thickness";
+  return `the large edge on the inside${small}${other}: there ${most}${say.length(over)} off along the wall, running out to nothing at ${to}`;
 }
 
 export const dressingFigures = (item: FormingCase): Figure[] =>

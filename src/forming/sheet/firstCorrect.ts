@@ -4,14 +4,24 @@ import { DERIVED } from "../judge.ts";
 import { seamOrder } from "../seamOrder.ts";
 import type { Say } from "../say.ts";
 import { isPipe } from "../skin.ts";
-import { PAST_CAP } from "../trialAdvice.ts";
-import { lower } from "../words.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { startAllRound } from "./startAllRound.ts";
 import type { NoteBox, PlanStep } from "./step.ts";
 import { type ZoneByHand, zoneByHand } from "../zoneByHand.ts";
 import { listedZones } from "../zoneWords.ts";
 import { zoneModels } from "../zoneModel.ts";
+
+/** Whoever has only the paper knows neither what it is nor where. */
+const CORRECTION = "the trial correction (on the web page with this sheet's title: have it opened)";
+const ASK = "stop and ask the foreman";
+/** In few words what the trial correction says of such a blank. */
+const PAST_CAP =
+  "stop: do not roll on. Lower the bending roll, take the blank out, mark it and set it aside: the foreman decides.";
+const NO_WAY_BACK = "A blank closed too far is not opened again by rolling on.";
+
+/** How a blank gets a further raise. */
+const onceMore = (asked: RollSheetAsked): string =>
+  `Lower the bending roll, bring the piece back to ${seamOrder(asked).first} and pinch it again; set the answer with the plate moving, roll once more and measure.`;
 
 /** What is done after the first pass is measured: wider than the window, narrower, and past the cap. */
 export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
@@ -23,9 +33,9 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
     id: "first-correct",
     phase: "first pass",
     title: "Correct the setting",
-    text: `Gap wider than the window: give it and the ${isPipe(item) ? "raise" : "setting at the large edge"} to the trial correction (on this sheet's page). Lower the bending roll, bring the piece back to ${seamOrder(asked).first}, set the answer with the plate moving, and roll once more. Narrower: no further raise in this pass, go on to unload it; less for the next blank. Below the “never below”: ${lower(PAST_CAP)}${table.length > 0 ? " Without a screen raise by the table for the gap that came out, and measure again: it is the careful way, the trial correction comes nearer." : ""}${isPipe(item) ? "" : " The large end decides: tilt brings in a small end still open, in the closing."}${atBearings(asked)}`,
+    text: `Gap wider than the window: give it and the ${isPipe(item) ? "raise" : "setting at the large edge"} to ${CORRECTION}. ${onceMore(asked)}${table.length > 0 ? " Without a screen raise by the table for the gap that came out, from what was set last: the careful way." : ""} Still wider after a third raise: ${ASK}. Narrower: no further raise in this pass, unload it; less for the next blank. Below the “never below”: ${PAST_CAP}${isPipe(item) ? "" : " The large end decides: a small end still open is brought in in the closing."}${atBearings(asked)}`,
     figures: [],
-    cautions: ["A blank closed too far is not opened again by rolling on."],
+    cautions: [NO_WAY_BACK],
     toNote: [
       { label: "2nd raise in all, large edge", unit: "mm" },
       { label: "gap after it", unit: "mm" },
@@ -65,11 +75,11 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
     };
   const table = zoneByHand({ item, roll, say });
   const several = answer.models.length > 1;
-  const each = several ? "Zone by zone" : "All round";
+  const each = several ? "Zone by zone. " : "";
   const both = isPipe(item) ? "" : " at both ends";
   return {
     ...step,
-    text: `${each}. Curve more open than the window: give the inside radius that came out${both}, and the setting at the large edge, to the trial correction. Lower the bending roll, bring the piece back to ${seamOrder(asked).first}, set the answer with the plate moving, and roll once more. Tighter: no further raise ${several ? "there " : ""}in this pass, and less for the next blank. Tighter than the “never tighter”: ${lower(PAST_CAP)}${byTable(table, say)}${atBearings(asked)}`,
+    text: `${each}Curve more open than the window: give the inside radius that came out${both}, and the setting at the large edge, to ${CORRECTION}. ${onceMore(asked)}${byTable(asked, table)} Tighter: no further raise ${several ? "there " : ""}in this pass, less for the next blank. Tighter than the “never tighter”: ${PAST_CAP}${atBearings(asked)}`,
     cautions: [],
     toNote: trialBoxes(table),
     byHandZones: table,
@@ -82,14 +92,14 @@ const FEW_SETTINGS = 1;
 /** What a depth of the table is measured by. */
 function depthTold([first]: readonly ZoneByHand[], say: Say): string {
   if (first?.chordMm == null) return "";
-  return ` (depth: ${say.length(first.chordMm)} straightedge inside, square to the element)`;
+  return ` (or the depth: what it stands off the middle of a ${say.length(first.chordMm)} straightedge inside, square to the element)`;
 }
 
-function byTable(table: readonly ZoneByHand[], say: Say): string {
+function byTable({ say, tried }: RollSheetAsked, table: readonly ZoneByHand[]): string {
   const alike = table.some(({ zones }) => zones.length > 1)
-    ? " Zones in one line are set alike: the one that is bent most decides."
+    ? " Zones in one line are set alike: the one bent most decides."
     : "";
-  return ` Without a screen raise by the table for the radius${depthTold(table, say)} in the middle of the zone at the large end, and measure again. Still open at the most that it allows: find the cause first (0, thickness, contact).${alike}`;
+  return ` Without a screen raise by the table, ${tried ? "after this rolling, " : ""}from what was set last, for the radius${depthTold(table, say)} ${table.length > 1 ? "in the middle of the zone" : "past the straight lead"} at the large end. Still open after a third raise, or at the most that it allows: ${ASK}.${alike}`;
 }
 
 /** Where the settings after the first one are written down, and what they left. */

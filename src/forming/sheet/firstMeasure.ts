@@ -2,6 +2,7 @@ import { endRolled } from "../closure.ts";
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { passPoints } from "../passPoints.ts";
 import { isPipe } from "../skin.ts";
+import { zoneByHand } from "../zoneByHand.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { type PlanStep, taped } from "./step.ts";
 import { gapWindows, sharesOf, templateBrief, templateFigures } from "./touch.ts";
@@ -15,6 +16,14 @@ function halfWay({ item, say }: RollSheetAsked): string {
   const { insideGapMm } = endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed: aim.closed });
   const widest = templateBrief(item, say, sharesOf(item).from);
   return `half way, at a gap of ${say.tape(insideGapMm)}${isPipe(item) ? "" : " at the large end"}, ${templateBrief(item, say, aim.share)}. More open is right too, up to ${widest} at the widest gap`;
+}
+
+/** A straightedge tells a radius too; the window of its depths stands in the next step's table, for the large end. */
+function byDepth({ item, roll, say }: RollSheetAsked): string {
+  const [table] = roll ? zoneByHand({ item, roll, say }) : [];
+  return table?.chordMm == null
+    ? ""
+    : " (a depth under the straightedge: by the next step's table, large end only)";
 }
 
 /** What is measured when the first pass is through: gaps of a right cone, inside radii of each zone of an uneven skin. */
@@ -38,7 +47,7 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
   const limits =
     templates.length === 0
       ? ""
-      : ` Inside radii${ends}. ${(boxed
+      : ` Templates${ends}. ${(boxed
           ? [half, never]
           : [["Open limit", from] as const, half, ["Tight limit", to] as const, never]
         )
@@ -46,7 +55,7 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
           .join(" ")}`;
   const text = large
     ? `Release the piece and support it. Measure straight across from inside corner to inside corner of its seam edges: right is ${windows} (the window). Never below ${caps} in this pass.${held}`
-    : `Release the piece and support it. Hold the inside templates of the first pass, square to the element line, to ${templates.length <= 2 ? "it" : "every zone"}. Right is ${say.percent(from)} to ${say.percent(to)} of the final bend${boxed ? ", the radii beside the lines here" : ""}; never above ${say.percent(cap)}.${limits}`;
+    : `Release the piece and support it. Hold the inside templates of the first pass, square to the element line, to ${templates.length <= 2 ? "it" : "the middle of every zone"}, past the straight lead. Right is ${say.percent(from)} to ${say.percent(to)} of the final bend${boxed ? ", the two radii of each box" : ""}; never above ${say.percent(cap)}.${boxed ? ` Write in the radius that came out${byDepth(asked)}.` : ""}${limits}`;
   const at = (when: string, of: number) =>
     templateFigures(item, of).map((one) => ({ ...one, label: `${one.label}, ${when}` }));
   return {

@@ -1,5 +1,6 @@
 import type { PartAsked } from "../asked.ts";
 import { brakeEnds } from "../brakeEnds.ts";
+import { middleLinesOf } from "../brakeLines.ts";
 import type { BrakePlan } from "../brakePlan.ts";
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { number } from "../say.ts";
@@ -11,11 +12,10 @@ import { type Figure, mm, type PlanStep, taped } from "./step.ts";
 export function middleLines({ lines, zones }: BrakePlan): string {
   const first = zones[0]?.piece;
   const own = zones.filter(({ piece }) => piece === first);
-  const numbers = own.flatMap(({ zone }) => {
-    const hits = lines.filter((one) => one.piece === first && one.zone === zone);
-    const [low, high] = [hits[Math.floor((hits.length - 1) / 2)], hits[Math.floor(hits.length / 2)]];
-    if (!low || !high) return [];
-    return [low === high ? `${low.number}` : `between ${low.number} and ${high.number}`];
+  const numbers = own.flatMap((corner) => {
+    const [low, high] = middleLinesOf(lines, corner);
+    if (!low) return [];
+    return [high ? `between ${low.number} and ${high.number}` : `${low.number}`];
   });
   if (numbers.length === 0) return "";
   return ` (line${numbers.length > 1 ? "s" : ""} ${listed(numbers)}${zones.length > own.length ? " of a piece" : ""})`;
@@ -27,11 +27,15 @@ function stripWords({ zones }: BrakePlan): string {
   return flats.length === 0 ? "as far as a corner" : `to ${number(Math.min(...flats), 1)}° between its legs`;
 }
 
+/** How far short the lines stop over their own die, the worst of all. [mm] */
+const shortOf = (lines: BrakePlan["lines"]): number =>
+  Math.max(0, ...lines.map(({ stopsShortMm }) => stopsShortMm));
+
 /** Over the wider die lines stop further short, and where they grow fewer the flats between them stand further off. */
 function notThroughout({ say }: PartAsked, { tips, lines, zones }: BrakePlan): string {
   if (!tips) return "";
   const { stopsShortMm, facetMm } = tips.throughout;
-  const now = Math.max(...lines.map((line) => line.stopsShortMm));
+  const now = shortOf(lines);
   const off = Math.max(...zones.map((zone) => zone.facetMm));
   const why = [
     ...(stopsShortMm > now
@@ -71,7 +75,7 @@ export function foldTips(asked: PartAsked, plan: BrakePlan): PlanStep[] {
           ["force limit to set for the tips", tips.forceLimitKN],
           ...(most === null ? [] : [["force limit for the tips, at most", most]]),
         ].map(([label, value]): Figure => ({ label, value, unit: "kN", basis: "groover-memory" }) as Figure),
-        ...(tips.throughout.stopsShortMm > tips.longestMm
+        ...(tips.throughout.stopsShortMm > shortOf(plan.lines)
           ? [taped("lines over that die would stop short by up to", tips.throughout.stopsShortMm, DERIVED)]
           : []),
       ],

@@ -3,6 +3,7 @@ import { type RollPlaces, setting } from "../rollPlaces.ts";
 import type { Say } from "../say.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
+import type { PassPoint } from "../passPoints.ts";
 import { endTowards } from "./rollEnds.ts";
 
 /** The most that is raised at once. [mm] (common practice, no source) */
@@ -16,8 +17,12 @@ const ALIKE =
 /** Raises that are all but none are not told in steps. [mm] */
 const NONE = 0.05;
 
-/** How the first pass's setting is come to: so many like steps at both bearings, so that both arrive together. */
-export function raiseSteps({ item, say }: RollSheetAsked, places: RollPlaces | null): string {
+/** So many like steps at both bearings, those of the second pass in the order of the sentence before them, so that both arrive together: "15 like steps, about 4.8 mm at the drop end and …"; null where one step is enough, or nobody knows. */
+function likeSteps(
+  { item, say }: RollSheetAsked,
+  places: RollPlaces | null,
+  id: PassPoint["id"],
+): string | null {
   const pipe = isPipe(item);
   const { smallBearingMm, largeBearingMm } = places ?? { smallBearingMm: null, largeBearingMm: null };
   const ends =
@@ -27,12 +32,26 @@ export function raiseSteps({ item, say }: RollSheetAsked, places: RollPlaces | n
         ? []
         : [smallBearingMm, largeBearingMm];
   const count = Math.ceil(Math.max(0, ...ends.map(Math.abs)) / STEP[say.units]);
-  if (count < 2)
-    return `Small steps are ${most(say)} or less on the scale${pipe ? "" : ", both bearings by turns and in proportion, so that both arrive together"}.${ALIKE}`;
+  if (count < 2) return null;
   const each = ends.map((mm, i) => {
-    const name = endTowards(i === 0 ? "small" : "large", "trial");
+    const name = endTowards(i === 0 ? "small" : "large", id);
     const one = Math.abs(mm / count) < NONE ? "next to nothing" : setting(mm / count, say);
-    return pipe ? one : `${one} at the ${name}`;
+    return pipe || id === "finished" ? one : `${one} at the ${name}`;
   });
-  return `From 0 go in ${count} like steps, about ${each.join(" and ")}${pipe ? "" : ", by turns, so that both arrive together"}.${ALIKE}`;
+  return `${count} like steps, about ${each.join(" and ")}`;
+}
+
+/** How the first pass's setting is come to. */
+export function raiseSteps(asked: RollSheetAsked, places: RollPlaces | null): string {
+  const pipe = isPipe(asked.item);
+  const like = likeSteps(asked, places, "trial");
+  return like === null
+    ? `Go in steps of ${most(asked.say)} or less on the scale${pipe ? "" : ", both bearings by turns and in proportion, so that both arrive together"}.${ALIKE}`
+    : `From 0 go in ${like}${pipe ? "" : ", by turns, so that both arrive together"}.${ALIKE}`;
+}
+
+/** The same for the second pass, in few words: the first has said how. */
+export function raiseStepsAgain(asked: RollSheetAsked, places: RollPlaces | null): string {
+  const like = likeSteps(asked, places, "finished");
+  return like === null ? `in small steps (${most(asked.say)} or less)` : `from 0 in ${like}`;
 }

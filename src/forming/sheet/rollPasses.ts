@@ -2,7 +2,7 @@ import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { seamOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
-import { raiseSteps } from "./raiseSteps.ts";
+import { raiseSteps, raiseStepsAgain } from "./raiseSteps.ts";
 import { carriedOver } from "./carriedOver.ts";
 import { expectedFirst } from "./expectedFirst.ts";
 import { firstMeasure } from "./firstMeasure.ts";
@@ -24,8 +24,8 @@ export const RAISE_MOVING =
 const OVERLAP = "Never let an overlap enter the pinch.";
 const rising = ({ item }: RollSheetAsked): string =>
   `Support the rising ${isPipe(item) ? "" : "large "}end; keep clear of its swing.`;
-const PRESSURE =
-  "Lower the bending roll before reversing; do not draw the piece out under pinch pressure: open the pinch first.";
+const PRESSURE = "Open the pinch first: do not draw the piece out under pinch pressure.";
+const REVERSING = "Lower the bending roll before reversing.";
 
 /** Where a zone has its own setting: with trials the boxes hold what those say. */
 const ownSetting = ({ tried }: RollSheetAsked): string =>
@@ -40,14 +40,14 @@ function raise(asked: RollSheetAsked): PlanStep {
     phase: "first pass",
     title: "Raise for the first pass",
     text: words
-      ? `With the plate moving raise in small steps to ${words}. ${raiseSteps(asked, startAllRound(asked, "trial"))} This first trial stays short of the window on purpose${expected.text}.`
+      ? `With the plate moving raise to ${words}. ${raiseSteps(asked, startAllRound(asked, "trial"))} This first trial stays short of the window on purpose${expected.text}.`
       : `With the plate moving raise in small steps, try the template, and raise again${noSettings === null ? "" : ` (${noSettings})`}.`,
     figures: settings ? [...settingFigures(settings, "trial"), ...expected.figures] : [],
     cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial", say) : [])],
     toNote: settingBoxes(asked, "trial"),
     basis: settings ? DERIVED : COMMON_PRACTICE,
   };
-  return firstByTrials(asked, plan, `With the plate moving raise in small steps. ${raiseSteps(asked, null)}`);
+  return firstByTrials(asked, plan, `Raise with the plate moving. ${raiseSteps(asked, null)}`);
 }
 
 function through(asked: RollSheetAsked): PlanStep {
@@ -81,9 +81,10 @@ export const firstPassSteps = (asked: RollSheetAsked): (PlanStep | null)[] => [
 function wayOff({ item, roll, say }: RollSheetAsked): string {
   const gaps = gapWindows(item);
   const over = "over the drop end, the yoke open";
-  if (!roll || gaps.length === 0)
-    return `through its gap, where that is wider than the top roll at both ends, else ${over}`;
+  if (!roll) return `through its gap, where that is wider than the top roll at both ends, else ${over}`;
   const { topDiameter } = roll.rolls;
+  if (gaps.length === 0)
+    return `through its gap, where that is wider than the top roll (${say.length(topDiameter)}) at both ends, else ${over}`;
   // What is past the window is still to be taken off, down to the cap.
   const narrowest = Math.min(...gaps.map(({ capMm }) => capMm));
   return narrowest > topDiameter
@@ -116,8 +117,8 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       phase: "turning the job round",
       title: "Turn the job round",
       text: pipe
-        ? `Turn the piece end for end so that ${order.second} leads. Lower the bending roll and set it parallel again.`
-        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in from the end of the face as before: ${say.tape(stopMm)}`}. Set the bending roll down and parallel; the other tilt comes with the raises: the small edge's bearing is now the one at the fixed end. The readings at 0 stay. Put the piece on the way it came off, the inside up and the small edge on the stop: now ${order.second} lies ahead. Lay that edge over the bending roll, in its groove, and pinch as before.`,
+        ? `Turn the piece end for end so that ${order.second} leads. Lower the bending roll and set it parallel again; close and lock the yoke.`
+        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in as before: ${say.tape(stopMm)}`}. Set the bending roll down and parallel; the readings at 0 stay, the small edge's bearing is now the one at the fixed end. Put the piece on the way it came off, the inside up and the small edge on the stop: now ${order.second} lies ahead. Lay that edge over the bending roll, in its groove, close and lock the yoke, and pinch as before.`,
       figures: [],
       cautions: [
         `The piece is springy and awkward now: slings so that it cannot roll or spring open.${pipe ? "" : " It must not strike the machine at this end either: watch the first turn by hand jog."}`,
@@ -143,8 +144,8 @@ function second(asked: RollSheetAsked): PlanStep {
     phase: "second pass",
     title: "Raise for the second pass",
     text: words
-      ? `With the plate moving raise in small steps towards ${words}.${carried.text} Roll from ${order.second} to the other${settings.zones.length > 1 ? "" : ": this pass undoes the skew of the first and bends its straight lead"}.${zonesBack(settings, order)}`
-      : `With the plate moving raise in small steps, a little tighter than the first pass, and roll from ${order.second}: this pass undoes the skew of the first and bends its straight lead.`,
+      ? `With the plate moving raise towards ${words}, ${raiseStepsAgain(asked, startAllRound(asked, "finished"))}.${carried.text} Roll from ${order.second} to the other.${zonesBack(settings, order)}`
+      : `With the plate moving raise in small steps, a little tighter than the first pass, and roll from ${order.second} to the other.`,
     figures: settings ? [...settingFigures(settings, "finished"), ...carried.figures] : [],
     cautions: [RAISE_AGAIN, rising(asked), ...(settings ? settingProblems(settings, "finished", say) : [])],
     toNote: settingBoxes(asked, "finished", carried.model !== undefined),
@@ -167,9 +168,9 @@ function close(asked: RollSheetAsked): PlanStep {
     id: "close",
     phase: "closing",
     title: item.pieces === 1 ? "Close" : "Bring to the template",
-    text: `${end}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}.${more.text} Will it not close, stop: no force by clamps beyond what springs back. When it is right, lower the bending roll, open pinch and yoke and take the piece off.`,
+    text: `${end}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}.${more.text} Will it not close, stop: no force by clamps beyond what springs back. When it is right, lower the bending roll, open pinch and yoke, take the piece off.`,
     figures: [...templates, ...more.figures],
-    cautions: [OVERLAP, PRESSURE],
+    cautions: [OVERLAP, REVERSING],
     toNote: [
       { label: "raise at the end, set", unit: "mm" },
       ...(item.pieces === 1

@@ -3,7 +3,9 @@ import { setting } from "../rollPlaces.ts";
 import { number } from "../say.ts";
 import { seamOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
-import type { RollZone } from "../zones.ts";
+import { type RollZone, zonesOf } from "../zones.ts";
+import { alikeZones } from "../zoneWords.ts";
+import type { FormingCase } from "../case.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { coneStop } from "./coneStop.ts";
 import { heaviestKg, isHeavy, liftCautions, SHARP } from "./lifting.ts";
@@ -31,6 +33,13 @@ function beginning({ item, say }: RollSheetAsked, { begins, fromDeg }: RollZone)
   return `${say.length(begins.largeMm)} and ${say.length(begins.smallMm)}${piece} (${deg})`;
 }
 
+/** Templates of both passes; zones that are curved alike share theirs. */
+function templatesAtHand(item: FormingCase): number {
+  const zones = zonesOf(item);
+  const each = templateFigures(item, 1).length / Math.max(1, zones.length);
+  return 2 * each * alikeZones(zones).length;
+}
+
 function zoneMarks(asked: RollSheetAsked): string {
   const { settings } = asked;
   const zones = settings?.zones ?? [];
@@ -46,7 +55,7 @@ function edges(asked: RollSheetAsked): PlanStep {
   return step({
     id: "edges",
     title: "Dress and mark",
-    text: `${bevel(asked)}Dress all edges free of dross and burrs.${pipe ? "" : ` Smooth the small edge: it slides ${say.length(slide)} along the stop in one pass.`} Mark seam edges 1 and 2 as on the picture of the blank. Scribe the element lines on the inside face: at every step the line at the pinch is held parallel to the rolls.${zoneMarks(asked)} Measure the blank against its card. At hand: the inside templates of first pass and closing (${templateFigures(item, 1).length * 2}), tape, straightedge${(item.seamGapMm ?? 0) > 0 ? ", feeler blade" : ""}.`,
+    text: `${bevel(asked)}Dress all edges free of dross and burrs.${pipe ? "" : ` Smooth the small edge: it slides ${say.length(slide)} along the stop in one pass.`} Mark seam edges 1 and 2 as on the picture of the blank. Scribe the element lines on the inside face.${zoneMarks(asked)} Measure the blank against its card. At hand: the inside templates of first pass and closing (${templatesAtHand(item)}), tape, straightedge${(item.seamGapMm ?? 0) > 0 ? ", feeler blade" : ""}.`,
     figures: [
       ...dressingFigures(item),
       ...(pipe ? [] : [mm("small edge slides along the stop", slide, COMMON_PRACTICE)]),
@@ -58,9 +67,7 @@ function edges(asked: RollSheetAsked): PlanStep {
 /** A square cut leaves one face of an end short of its plane, and the other over it. */
 function bevel(asked: RollSheetAsked): string {
   const dressing = dressingWords(asked);
-  return dressing === ""
-    ? ""
-    : `Bevel both ends level: take ${dressing}${asked.item.cone ? "" : " (where the wall leans outwards, off the other face)"}, along the wall: the square cut stands over there. `;
+  return dressing === "" ? "" : `Bevel ${dressing}, so that the ends lie level. `;
 }
 
 /** Where the slant takes more than half the rolls: by trim, if the machine has any. */
@@ -146,7 +153,7 @@ function align(asked: RollSheetAsked): PlanStep {
   return step({
     id: "align",
     title: "Load and align",
-    text: `A blank weighs ${say.mass(heaviest)}; its longest element is ${say.length(item.slantMm.longest)}. Lower the bending roll and open the pinch. Lay the blank in, inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll. Lay it square in that roll's groove; where there is none, square to the rolls by the machine's manual.`,
+    text: `Lower the bending roll and open the pinch. Lay the blank in (${say.mass(heaviest)}), inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll. Lay it square in that roll's groove; where there is none, square to the rolls by the machine's manual. Close and lock the yoke.`,
     figures: [{ label: "mass of the heaviest blank", value: heaviest, unit: "kg", basis: DERIVED }],
     cautions: [
       `${isHeavy(asked) ? "Crane or hoist, and support" : "Support the blank"} on both sides of the rolls.`,

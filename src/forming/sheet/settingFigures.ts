@@ -2,7 +2,7 @@ import { radians } from "../../geometry/angle.ts";
 import { DERIVED } from "../judge.ts";
 import type { LessTilt } from "../lessTilt.ts";
 import type { PassPoint } from "../passPoints.ts";
-import { setting } from "../rollPlaces.ts";
+import { type RollPlaces, setting } from "../rollPlaces.ts";
 import { settableStart, worstOf } from "../settingProblem.ts";
 import type { RollSettings } from "../rollSettings.ts";
 import type { Say } from "../say.ts";
@@ -59,6 +59,9 @@ function lessTiltSaid({ largeMm, tiltDeg, smallBearingMm, largeBearingMm }: Less
   return `With ${setting(largeMm, say)} at the large edge kept, at most ${say.angle(radians(tiltDeg))} of tilt goes${bearings}: the small end stays open by what is missing.`;
 }
 
+const isBelow = ({ smallBearingMm, largeBearingMm }: RollPlaces): boolean =>
+  Math.min(smallBearingMm ?? 0, largeBearingMm ?? 0) < 0;
+
 /** The setting in a sentence's own words, where one setting serves all round; else where to find it (`zoneBy`). Null where the roll cannot be set so. */
 export function settingWords(
   { zones, stopMm }: RollSettings,
@@ -76,6 +79,12 @@ export function settingWords(
   const edges = `${setting(start.largeMm, say)} at the large edge and ${setting(start.smallMm, say)} at the small edge`;
   if (smallBearingMm === null || largeBearingMm === null) return edges;
   // Scales stand at the bearings: what is set comes first, and what it makes of the edges behind it.
-  const below = smallBearingMm < 0 || largeBearingMm < 0 ? " (minus: below it)" : "";
-  return `${setting(smallBearingMm, say)} at the small edge's bearing (now at the ${endTowards("small", id)}) and ${setting(largeBearingMm, say)} at the large edge's (at the ${endTowards("large", id)}), each from its own 0${below}: that is ${edges}`;
+  const below = isBelow(start) ? " (minus: below it)" : "";
+  const bearings = `${setting(smallBearingMm, say)} at the small edge's bearing (now at the ${endTowards("small", id)}) and ${setting(largeBearingMm, say)} at the large edge's (at the ${endTowards("large", id)})`;
+  // The first pass has said how they are counted, and what a minus is where it has one.
+  const first = settableStart(zones[0]?.passes.find((one) => one.id === "trial"));
+  const newly = isBelow(start) && !(first && isBelow(first)) ? " (minus: below 0)" : "";
+  return id === "finished"
+    ? `${bearings}${newly}: that is ${edges}`
+    : `${bearings}, each from its own 0${below}: that is ${edges}`;
 }

@@ -11,6 +11,7 @@ import { trialModel } from "../trialModel.ts";
 import { type ZoneModel, zoneModels } from "../zoneModel.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { zoneModelMm } from "./modelTable.ts";
+import { endTowards } from "./rollEnds.ts";
 import { type Figure, mm } from "./step.ts";
 
 /** The last of the closing, over which the raise is taken to run straight with the gap. [-] */
@@ -29,7 +30,7 @@ export function stillOpen(asked: RollSheetAsked): {
   const { second } = seamOrder(asked);
   const tilt = isPipe(item)
     ? ""
-    : " One end closed before the other: a little more tilt towards the open one.";
+    : ` One end closed before the other: raise a little more at the open end's bearing alone (large end: ${endTowards("large", "finished")}; small end: ${endTowards("small", "finished")}).`;
   const past =
     item.pieces === 1
       ? " Edges past each other: lower the bending roll, take the piece off, and spring them apart by a spreader, never by rolling on."

@@ -61,6 +61,9 @@ const head = (zones: readonly number[], several: boolean): string => {
   return several ? `${capital(name)}: ` : "";
 };
 
+/** What the same radius leaves under a straightedge of this length. */
+const depthName = (long: string, units: Units): string => `or depth, ${long} ${units} straightedge`;
+
 /** The same for the zones of an uneven skin, setting by setting. */
 function zoneRows(tables: readonly ZoneByHand[], units: Units): ByHandRow[] {
   const { range, rising, raise, down, set } = wordsIn(units);
@@ -73,7 +76,7 @@ function zoneRows(tables: readonly ZoneByHand[], units: Units): ByHandRow[] {
       ? []
       : [
           {
-            name: `or depth under ${set(chordMm)}`,
+            name: depthName(set(chordMm), units),
             cells: ranges.map(({ openDepthMm, tightDepthMm }) => rising([openDepthMm, tightDepthMm])),
           },
         ]),
@@ -99,7 +102,7 @@ function modelRows(tables: readonly ModelTable[], units: Units): ByHandRow[] {
       ...(gaps.length > 0
         ? [{ name: `Gap left, large end, ${units}`, cells: gaps }]
         : [{ name: `${before}R left, large end, ${units}`, cells: radii }]),
-      ...(chordMm === null ? [] : [{ name: `or depth under ${set(chordMm)}`, cells: depths }]),
+      ...(chordMm === null ? [] : [{ name: depthName(set(chordMm), units), cells: depths }]),
       {
         name: "Table, raise at the large edge",
         cells: [

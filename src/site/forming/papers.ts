@@ -15,10 +15,32 @@ export const PLOT_PAPER: Paper = { ...COLUMN, heightMm: 50 };
 const LINES = { room: 262, plot: 66, row: 2.7, fixed: 70 };
 const LINES_MM = { least: 56, most: 84 };
 
-/** Bend lines across the printed work sheet, as tall as the table below them, in two halves, and a plot above leave room for. */
-export function linesPaper({ lines, underPlot }: { lines: number; underPlot: boolean }): Paper {
+/** Headings of a further table. [mm] */
+const HEADS_MM = 17;
+
+/** Do the tables of these many rows find room without being halved, so that distances in inches have their fractions beside them? */
+export function oneBelowOther({ rows, underPlot }: { rows: readonly number[]; underPlot: boolean }): boolean {
   const { room, plot, row, fixed } = LINES;
-  const left = room - fixed - (underPlot ? plot : 0) - row * Math.ceil(lines / 2);
+  const tables = rows.reduce((sum, lines) => sum + row * lines + HEADS_MM, -HEADS_MM);
+  return room - fixed - (underPlot ? plot : 0) - tables >= LINES_MM.least;
+}
+
+/**
+ * Bend lines across the printed work sheet, as tall as the table below them and a plot above leave room for.
+ *
+ * @param whole the table is not in two halves beside each other
+ */
+export function linesPaper({
+  lines,
+  underPlot,
+  whole,
+}: {
+  lines: number;
+  underPlot: boolean;
+  whole: boolean;
+}): Paper {
+  const { room, plot, row, fixed } = LINES;
+  const left = room - fixed - (underPlot ? plot : 0) - row * (whole ? lines : Math.ceil(lines / 2));
   return { ...ACROSS, heightMm: Math.min(LINES_MM.most, Math.max(LINES_MM.least, left)) };
 }
 

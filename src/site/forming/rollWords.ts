@@ -10,6 +10,7 @@ const ROLL_WORDS: readonly { readonly entry: string; readonly said: RegExp }[] =
   { entry: "square to the element line", said: /\bsquare to (?:the|an) element line\b/ },
   { entry: "model", said: /\bmodel\b/ },
   { entry: "raise", said: /\braises?\b/i },
+  { entry: "trial correction", said: /\btrial correction\b/ },
 ];
 
 /** The same for a press brake. */

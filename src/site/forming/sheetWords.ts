@@ -23,15 +23,19 @@ export const blankNote = (faceUp: string, pieces: number, zoned: boolean): strin
   [
     `As it lies with its ${faceUp} face up: seam edges, element lines by their numbers, both ends${zoned ? ", chain-dotted where each further zone begins" : ""}.`,
     ...(pieces > 1 ? ["One piece is shown."] : []),
+    "The arrow shows which end is above as the part is drawn.",
     "Mark seam 1 and seam 2 on the plate itself. Sizes and marking table are on the part’s own sheets.",
   ].join(" ");
+
+/** In the place of a limit that the tolerance class does not give. */
+export const NO_LIMIT = "none given";
 
 /** What the range is that settings speak of. */
 export const WINDOW_NOTE = "The window is the range in which the first pass may end.";
 
 /** Under the picture of the bend lines. */
-export const hitsNote = (shape: Report["part"]["shape"]): string =>
-  `Solid: bent, measured from the ${bentFrom(shape)}. Dashed: not bent. The lines of the hits, numbered on their own: the marking table of the part’s page numbers the lines of the layout.`;
+export const hitsNote = ({ shape, seam }: Pick<Report["part"], "shape" | "seam">): string =>
+  `Solid: bent, measured from the ${bentFrom(shape)}. Dashed: not bent.${seam?.joint === "lap" ? " Chain-dotted: the lap line, to which seam edge 1 comes; not bent either." : ""} The lines of the hits, numbered on their own: the marking table of the part’s page numbers the lines of the layout.`;
 
 /** How the letters of footnotes are read. */
 export const BASIS_NOTE = "Basis, by the letter behind a step’s title (how it is done) or behind a figure:";

@@ -9,7 +9,7 @@ import { paragraph } from "../../output/pdf/words.ts";
 import type { Report } from "../../report/report.ts";
 import { handDrawings } from "../forming/handDrawings.ts";
 import { blankPaper } from "../forming/papers.ts";
-import { blankNote } from "../forming/sheetWords.ts";
+import { blankNote, NO_LIMIT } from "../forming/sheetWords.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
 import { zoneBegins } from "../forming/zoneBegins.ts";
 import { basisRun } from "./basisRun.ts";
@@ -31,7 +31,7 @@ export function inspectionTable(
   const say = numbersIn(part.units);
   const limited = found.toleranceClass !== null;
   const within = (nominalMm: number, withinMm: number | null) =>
-    withinMm === null ? "—" : nominalMm === 0 ? say.column(withinMm) : `± ${say.column(withinMm)}`;
+    withinMm === null ? NO_LIMIT : nominalMm === 0 ? say.column(withinMm) : `± ${say.column(withinMm)}`;
   const sheet = [
     heading(pdf, `Inspection: ${part.title}`),
     tableBlock(pdf, {

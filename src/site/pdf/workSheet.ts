@@ -230,7 +230,7 @@ function bendLines(
   const named = (text: string): Block => ({ ...paragraph(pdf, [bold(text)]), withNext: true });
   return [
     heading(pdf, "Bend lines"),
-    paragraph(pdf, hitsNote(report.part.shape)),
+    paragraph(pdf, hitsNote(report.part)),
     ...own.flatMap((blank): Block[] => {
       const lines = linesOf(plan, blank);
       const ends = endsOf(edgePaths(blank)).map((end) => end?.name ?? "point");
@@ -238,7 +238,11 @@ function bendLines(
         ...(several ? [named(`Piece ${blank.piece}`)] : []),
         picture(
           pdf,
-          brakePicture(report, { paper: linesPaper({ lines: lines.length, underPlot: false }), blank, plan }),
+          brakePicture(report, {
+            paper: linesPaper({ lines: lines.length, underPlot: false, whole: false }),
+            blank,
+            plan,
+          }),
         ),
         ...(several ? [] : [named("Lines from seam 1")]),
         tableBlock(pdf, {
@@ -260,10 +264,10 @@ function bendLines(
             ...[
               degrees(one.bendDeg, 1),
               one.depth,
-              say.column(one.alongMm.a),
-              say.column(one.alongMm.b),
+              say.taped(one.alongMm.a),
+              say.taped(one.alongMm.b),
               say.column(one.lengthMm),
-              one.stopsShortMm > 0 ? say.column(one.lengthMm - one.stopsShortMm) : "all",
+              one.stopsShortMm > 0 ? say.taped(one.lengthMm - one.stopsShortMm) : "all",
               String(one.order),
               forceColumn(one.forceKN, units),
             ].map((text) => ({ text })),
