@@ -96,8 +96,7 @@ export function layRightCone(part: RightCone): Layout | Refused {
   const taper = (alpha: number) =>
     faceRadius(d, alpha, "large", d.neutral) - faceRadius(d, alpha, "small", d.neutral);
   const alpha = Math.abs(taper(found)) < NO_LENGTH_MM ? 0 : found;
-  if (alpha < 0 || taper(alpha) < -NO_LENGTH_MM)
-    return refused(swapMiddles);
+  if (alpha < 0 || taper(alpha) < -NO_LENGTH_MM) return refused(swapMiddles);
   if (taper(alpha) < NO_LENGTH_MM && part.halfAngle !== undefined)
     return refused({
       path: ["halfAngle"],
