@@ -85,3 +85,24 @@ it("answers for a check with this part's numbers, and for the figures under the 
     /Length of cutting.* [\d.]+ \+ [\d.]+ \+ .* = [\d.]+\smm/,
   );
 });
+
+it("answers for every setting of the bending roll, and for where the part lies on what the machine takes", async () => {
+  await openShape("eccentric-cone");
+  await ask("How was it worked out: where it lies on the chart?").click();
+  await answer("What the machine takes").waitFor();
+  expect(await answer("What the machine takes").textContent()).toMatch(
+    /Thickness times slant, at most: .* = [\d.]+\smm².*This part: .* = [\d.]+\smm².*So it lies where the chart says/s,
+  );
+  await page.locator("table.settings").waitFor();
+  // Each head of the table stands over the figures that it answers for.
+  for (const name of ["Zone", "Raise, millimetres", "Large end asks", "Small end asks"])
+    await ask(`How was it worked out: ${name}?`).click();
+  const said = answer("Settings of the bending roll");
+  await expect.poll(() => said.textContent()).toMatch(/Low: .*High: .*Best: .* = [\d.]+\smm/s);
+  await page.getByLabel("Small end asks, of").selectOption("zone 2, second pass, closed");
+  const row = page.locator("table.settings tbody tr").nth(9).locator("td");
+  const shown = await row.nth(5).textContent();
+  await expect.poll(() => said.textContent()).toContain(` = ${shown ?? ""}\u00a0mm`);
+  await ask("How was it worked out: At the bearings?").click();
+  await expect.poll(() => said.textContent()).toMatch(/Beyond the large edge: .* = -?[\d.]+\smm/);
+});

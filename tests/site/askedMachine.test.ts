@@ -1,0 +1,111 @@
+import { expect, it } from "vitest";
+import type { Shop } from "../../src/forming/machine.ts";
+import { settableStart } from "../../src/forming/settingProblem.ts";
+import { formingCase } from "../../src/report/formingCase.ts";
+import { layOut } from "../../src/report/layOut.ts";
+import type { Report } from "../../src/report/report.ts";
+import { partChart } from "../../src/site/bench/machines/partChart.ts";
+import { chosenPlan } from "../../src/site/forming/plan.ts";
+import { rollOf } from "../../src/site/forming/rollOf.ts";
+import { settingRows } from "../../src/site/forming/settingRows.ts";
+import { REGIONS } from "../../src/site/machines/words.ts";
+import type { TableAnswers } from "../../src/site/words/asked/answers.ts";
+import { askedRegion } from "../../src/site/words/asked/region.ts";
+import { askedSettings } from "../../src/site/words/asked/settings.ts";
+import { SETTING_GROUPS } from "../../src/site/words/asked/settingGroups.ts";
+import { numbersIn } from "../../src/site/words/numbers.ts";
+import { reports, shop, SOURCES, tables, worth } from "./askedSums.ts";
+
+/** Every sum of an answer, a line each: "Best: 1 + 2 = 3 mm". */
+function* sums(numbers: string): Generator<{ text: string; came: number; told: number; half: number }> {
+  for (const text of numbers.replaceAll("\u00a0", " ").split("\n")) {
+    const [, left, told] = /^[^:]*: (?:[^=]*: )?(.*?) = (-?[\d.]+\d|\d)/.exec(text) ?? [];
+    if (left === undefined || told === undefined) continue;
+    const half = 0.5 * 10 ** -(told.split(".")[1]?.length ?? 0);
+    yield { text, came: worth(left), told: Number(told), half };
+  }
+}
+
+/** @param share what a sum of rounded numbers may be off by, of what comes out */
+function keyed(answers: TableAnswers, share: number): number {
+  let count = 0;
+  for (const { name, rows } of answers.values())
+    for (const { worked } of rows) {
+      expect(worked.rule.length, name).toBeGreaterThan(20);
+      expect(SOURCES, name).toContain(worked.basis);
+      expect(`${worked.rule}${worked.numbers}`).not.toMatch(/NaN|undefined|Infinity|\[object/);
+      for (const { text, came, told, half } of sums(worked.numbers)) {
+        count++;
+        expect(Math.abs(came - told), `${name}: ${text}`).toBeLessThan(half + share * Math.abs(came));
+      }
+    }
+  return count;
+}
+
+function settingsOf(report: Report) {
+  const plan = chosenPlan(report)!;
+  const laid = layOut(report.part, tables);
+  if (laid.kind !== "laid") throw new Error(report.part.name);
+  const { settings } = plan;
+  const roll = rollOf(plan, shop!)!;
+  const answers = askedSettings({
+    settings: settings!,
+    item: formingCase(report.part, laid),
+    roll,
+    units: report.part.units,
+  });
+  return { settings: settings!, answers };
+}
+
+const rolled = reports.filter(([, report]) => chosenPlan(report)?.settings);
+
+it.each(rolled)("%s: every setting of the bending roll is answered, and its sums come out", (_, report) => {
+  const { settings, answers } = settingsOf(report);
+  const rows = settingRows(settings);
+  for (const { id } of SETTING_GROUPS) expect(answers.get(id)!.rows.length, id).toBe(rows.length);
+  expect(answers.get("zone")!.rows.length).toBe(settings.zones.length);
+  // Numbers of a sum are told to five figures or more.
+  expect(keyed(answers, 2e-4)).toBeGreaterThan(10 * settings.zones.length);
+});
+
+it.each(rolled)("%s: what a sum of the settings comes to is what stands in the table", (_, report) => {
+  const { settings, answers } = settingsOf(report);
+  const say = numbersIn(report.part.units);
+  const passes = settings.zones.flatMap((zone) => zone.passes);
+  let found = 0;
+  passes.forEach((pass, i) => {
+    const told = (id: string, name: string) =>
+      new RegExp(`^${name}: .* = ([\\d.-]+)\\s`, "m").exec(answers.get(id)!.rows[i]!.worked.numbers)?.[1];
+    const start = settableStart(pass);
+    const expected = [
+      ["large", "Low", pass.large.lowMm],
+      ["large", "Best", pass.large.bestMm],
+      ["large", "High", pass.large.highMm],
+      ["small", "Low", pass.small.lowMm],
+      ["small", "Best", pass.small.bestMm],
+      ["small", "High", pass.small.highMm],
+      ["start", "Large end", start?.largeMm ?? null],
+      ["start", "Small end", start?.smallMm ?? null],
+      ["bearings", "Beyond the small edge", start?.smallBearingMm ?? null],
+      ["bearings", "Beyond the large edge", start?.largeBearingMm ?? null],
+    ] as const;
+    for (const [id, name, mm] of expected) {
+      if (mm !== null) found++;
+      expect(told(id, name), `${id} ${name} ${pass.label}`).toBe(mm === null ? undefined : say.column(mm));
+    }
+  });
+  expect(found).toBeGreaterThan(6);
+});
+
+it.each(reports)(
+  "%s: where it lies on the chart of its machine is answered, and its sums come out",
+  (_, report) => {
+    const charted = partChart(report, shop as Shop, tables.catalogue);
+    if (!charted) return;
+    const { thickness: thicknessMm, units } = report.part;
+    const answers = askedRegion({ ...charted, thicknessMm, units });
+    expect(keyed(answers, 5e-4)).toBeGreaterThan(2);
+    const { numbers } = answers.get("region")!.rows[0]!.worked;
+    expect(numbers).toContain(`“${REGIONS[charted.region]}”`);
+  },
+);
