@@ -10,7 +10,9 @@ import { rollOf } from "../../src/site/forming/rollOf.ts";
 import { settingRows } from "../../src/site/forming/settingRows.ts";
 import { REGIONS } from "../../src/site/machines/words.ts";
 import type { TableAnswers } from "../../src/site/words/asked/answers.ts";
+import { askedClosure } from "../../src/site/words/asked/closure.ts";
 import { askedRegion } from "../../src/site/words/asked/region.ts";
+import { askedSpringback } from "../../src/site/words/asked/springback.ts";
 import { askedSettings } from "../../src/site/words/asked/settings.ts";
 import { SETTING_GROUPS } from "../../src/site/words/asked/settingGroups.ts";
 import { numbersIn } from "../../src/site/words/numbers.ts";
@@ -107,5 +109,50 @@ it.each(reports)(
     expect(keyed(answers, 5e-4)).toBeGreaterThan(2);
     const { numbers } = answers.get("region")!.rows[0]!.worked;
     expect(numbers).toContain(`“${REGIONS[charted.region]}”`);
+  },
+);
+
+const cased = (report: Report) => {
+  const laid = layOut(report.part, tables);
+  if (laid.kind !== "laid") throw new Error(report.part.name);
+  return formingCase(report.part, laid);
+};
+
+it.each(reports.filter(([, { forming }]) => forming.closure.length > 0))(
+  "%s: every figure of the closure table is answered, and is what its sum comes to",
+  (_, report) => {
+    const { closure } = report.forming;
+    const { units } = report.part;
+    const say = numbersIn(units);
+    const answers = askedClosure(closure, cased(report), units);
+    expect(answers.get("closed")!.rows.length).toBe(closure.length);
+    // Lengths are told to a hundredth, and a radius goes into the gap twice over.
+    expect(keyed(answers, 1e-4)).toBeGreaterThan(2 * closure.length);
+    for (const end of ["large", "small"] as const) {
+      const known = closure.flatMap((row) => row[end] ?? []);
+      const { rows } = answers.get(end)!;
+      expect(rows.length).toBe(known.length);
+      known.forEach((one, i) => {
+        const { numbers } = rows[i]!.worked;
+        for (const [name, mm] of [
+          ["Template level", one.insideLevelRadiusMm],
+          ["Template square", one.insideSquareRadiusMm],
+          ["Gap", one.insideGapMm],
+        ] as const)
+          expect(new RegExp(`^${name}: (?:.* = ([\\d.]+)\\s|Nought)`, "m").exec(numbers)?.[1], name).toBe(
+            mm === 0 ? undefined : say.column(mm),
+          );
+      });
+    }
+  },
+);
+
+it.each(reports.filter(([, { forming }]) => forming.springback))(
+  "%s: what springback asks is answered for every place, and its sums come out",
+  (_, report) => {
+    const { springback } = report.forming;
+    const answers = askedSpringback(springback!, cased(report), report.part.units);
+    expect(answers.get("springback")!.rows.length).toBe(springback!.places.length);
+    expect(keyed(answers, 2e-4)).toBeGreaterThan(2);
   },
 );

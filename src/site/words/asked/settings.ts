@@ -7,11 +7,12 @@ import type { RollSettings } from "../../../forming/rollSettings.ts";
 import { settableStart, worstOf } from "../../../forming/settingProblem.ts";
 import { type Elastic, loadedRadiusMm, plateOf } from "../../../forming/springback.ts";
 import { degrees as inDegrees } from "../../../geometry/angle.ts";
-import { MM_PER_INCH, MPA_PER_KSI, type Units } from "../../../geometry/units.ts";
+import { MM_PER_INCH, type Units } from "../../../geometry/units.ts";
 import { closely } from "../girth.ts";
 import { degrees, numbersIn, type Numbers } from "../numbers.ts";
 import type { Worked } from "../worked.ts";
 import { type TableAnswers, withUnitOf } from "./answers.ts";
+import { figures, underLoad } from "./underLoad.ts";
 import { momentWorked, zoneWorked } from "./moments.ts";
 import { SETTING_GROUPS, type SettingGroup } from "./settingGroups.ts";
 
@@ -70,10 +71,6 @@ function ends(asked: Asked, name: string, place: PlaceSetting, finalMm: number):
   };
 }
 
-/** Figures that a share of lengths needs to come out. */
-const FIGURES = 6;
-const figures = (value: number): string => String(Number(value.toPrecision(FIGURES)));
-
 function raised(
   { section, plate, settings: { flat }, say }: Asked,
   freeMm: number,
@@ -99,27 +96,9 @@ function raised(
   return [
     `From the pinch across to the roll at the flat plate: ${withUnitOf(say, flat.acrossMm)}. Its slide rises ${angle} above level. Half its diameter: ${b}\u00a0${say.unit}.`,
     ...raise("low", freeMm, mm.low),
-    ...loaded(plate, freeMm, say),
+    ...underLoad(plate, freeMm, say),
     ...raise("high", loadedRadiusMm(freeMm, plate), mm.high),
     `Best: ${closely(say, mm.low)} + 2 / 3 × (${closely(say, mm.high)} − ${closely(say, mm.low)}) = ${withUnitOf(say, mm.best)}`,
-  ];
-}
-
-/** Stresses in the units of the drawing. */
-const stress = (mpa: number, say: Numbers): string => figures(say.unit === "in" ? mpa / MPA_PER_KSI : mpa);
-
-/** The radius under load, by the root that is keyed in without a search. */
-function loaded(plate: Elastic, freeMm: number, say: Numbers): string[] {
-  const { thicknessMm, yieldMPa, youngsMPa } = plate;
-  const f = (youngsMPa * thicknessMm) / (yieldMPa * freeMm);
-  const v = (youngsMPa * thicknessMm) / (yieldMPa * loadedRadiusMm(freeMm, plate));
-  const [t, y, e] = [closely(say, thicknessMm), stress(yieldMPa, say), stress(youngsMPa, say)];
-  const [told, sum] = [figures(v), figures(3 + f)];
-  const unit = say.unit === "in" ? "ksi" : "MPa";
-  return [
-    `f: ${e} × ${t} / (${y} × ${closely(say, freeMm)}) = ${figures(f)} (stiffness × thickness / (yield × radius); a wide plate cannot narrow, which makes its stiffness E / (1 − Poisson’s ratio²) = ${e}\u00a0${unit} and its yield 2 × yield / √3 = ${y}\u00a0${unit})`,
-    `v: ${sum} / 3 × (1 + 2 × cos(arccos(1 − 54 / ${sum}³) / 3)) = ${told} (with 3 + f = ${sum})`,
-    `Radius under load: ${e} × ${t} / (${y} × ${told}) = ${closely(say, loadedRadiusMm(freeMm, plate))}\u00a0${say.unit}`,
   ];
 }
 
