@@ -87,6 +87,7 @@ export class Bench {
       readonly shop: PublishedShop | undefined;
       readonly draft: Keeper<readonly NamedTyped[]>;
       readonly shopDraft: Keeper<TypedGroup>;
+      readonly shopRightDraft: Keeper<TypedGroup>;
       readonly machineDraft: Keeper<string>;
     },
   ) {
@@ -101,6 +102,7 @@ export class Bench {
       tables: options.tables,
       published: options.shop,
       draft: options.shopDraft,
+      rightDraft: options.shopRightDraft,
       onTaken: () => this.judge(),
       onUnkept: () => this.tellUnkept(),
     });
