@@ -2,6 +2,7 @@ import type { Shop } from "../../forming/machine.ts";
 import type { Tables } from "../../input/context.ts";
 import type { FieldPath } from "../../input/problem.ts";
 import { typedWith, type Typed, type TypedGroup } from "../../input/typed.ts";
+import type * as Formed from "../../report/formed.ts";
 import type { LaidOut, NamedPart } from "../../report/lay.ts";
 import type { Report, Shaped } from "../../report/report.ts";
 import { shapedOf } from "../../report/shaped.ts";
@@ -50,6 +51,8 @@ export class Bench {
         readonly of: Drawn;
         readonly shop: Shop | undefined;
         readonly forming: Report["forming"];
+        /** Do its plans have their steps? */
+        readonly hasSheets: boolean;
         /** The same on a machine of choice. */
         readonly on: (machine: string) => Report["forming"];
       }
@@ -68,6 +71,8 @@ export class Bench {
   private readonly machineDraft: Keeper<string>;
   private isToBeKept = false;
   private asked = 0;
+  /** What makes work sheets too; it comes when somebody comes near a step. */
+  private whole: typeof Formed | undefined;
   /** What tells trials of the page's own part; it comes with the first verdict. */
   private ownTrials: typeof ownTrials | undefined;
   private readonly published: NamedTyped;
@@ -178,6 +183,10 @@ export class Bench {
   /** Is the plan that is shown that of another machine than the first choice? */
   get isOtherMachine(): boolean {
     return this.report !== undefined && this.report.forming.machine !== this.firstMachine;
+  }
+  /** Does the report have the steps of the work sheets? */
+  get hasSheets(): boolean {
+    return this.formed?.hasSheets === true;
   }
   /** Is the report that of what is drawn? */
   get isJudged(): boolean {
@@ -322,16 +331,24 @@ export class Bench {
     return { carried, tried: carried && (await import("./trialsHere.ts")) };
   }
 
+  /** The steps of the work sheets are wanted: no verdict needs them, and they weigh as much as all its checks. */
+  async loadSheets(): Promise<void> {
+    if (this.whole) return;
+    const whole = await import("../../report/formed.ts");
+    this.whole ??= whole;
+    if (!this.hasSheets) this.judge();
+  }
+
   /** Checks and plans take longer than a pattern, so they come after it has been drawn; only the last asked counts. */
   private judge(): void {
     const asked = ++this.asked;
     if (!this.lastDrawn) return;
     void Promise.all([
-      import("../../report/formed.ts"),
+      import("../../report/judged.ts"),
       import("../../forming/onMachine.ts"),
       this.trialsToLookAt(),
       this.shop.isRead,
-    ]).then(([{ formedOf }, { onMachine }, { carried, tried }]) => {
+    ]).then(([{ judgedPart }, { onMachine }, { carried, tried }]) => {
       afterDrawn(() => {
         const [of, shop] = [this.lastDrawn, this.shop.now];
         if (asked !== this.asked || !of) return;
@@ -345,8 +362,17 @@ export class Bench {
           );
         this.trialsTold = here?.told ?? "";
         this.heldTrials = here?.trials && { ...here.trials, ...(here.fit && { fit: here.fit }) };
-        const forming = formedOf(of.part, of.made, { shop, trials: here?.trials });
-        this.formed = { of, shop, forming, on: (machine) => onMachine(forming, machine) };
+        const { whole } = this;
+        const forming = whole
+          ? whole.formedOf(of.part, of.made, { shop, trials: here?.trials })
+          : judgedPart(of.part, of.made, shop);
+        this.formed = {
+          of,
+          shop,
+          forming,
+          hasSheets: whole !== undefined,
+          on: (machine) => onMachine(forming, machine),
+        };
       });
     });
   }
