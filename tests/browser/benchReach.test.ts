@@ -27,9 +27,9 @@ it.each(["right-cone", "eccentric-cone", "square-to-round"])(
   async (shape) => {
     await narrow(390, async (on) => {
       await atWork(on, shape);
-      for (const name of [/^Look at the shop/, /^How was it worked out: Thickness/, "Sections"])
+      for (const name of [/^Look at the shop/, /^How was it worked out: Cold-forming/, "Sections"])
         await on.getByRole("button", { name }).first().click();
-      await on.locator(".bench-shop").waitFor();
+      await on.locator(".bench-shop").first().waitFor();
       await on.locator("details").evaluateAll((all) => all.forEach((one) => one.setAttribute("open", "")));
       const small = await on.evaluate(
         ([targets, least]) =>

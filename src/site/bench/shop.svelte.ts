@@ -17,8 +17,6 @@ interface Options {
   readonly draft: Keeper<TypedGroup>;
   /** The last one that was right, beside what is typed. */
   readonly rightDraft: Keeper<TypedGroup>;
-  /** Another shop is asked from now on, once it has been read. */
-  readonly onTaken: () => void;
   /** This browser keeps nothing. */
   readonly onUnkept: () => void;
 }
@@ -33,6 +31,8 @@ export class BenchShop {
   now: Shop | undefined = $state.raw(undefined);
   /** What is typed has been read. */
   isRead: Promise<void> = Promise.resolve();
+  /** Another shop is asked from now on, once it has been read. */
+  onTaken: () => void = () => undefined;
   private readonly options: Options;
 
   constructor(options: Options) {
@@ -54,7 +54,7 @@ export class BenchShop {
 
   /** The shop as somebody typed it. */
   take(typed: TypedGroup | undefined, keep = false): void {
-    const { published, draft, rightDraft, tables, onTaken, onUnkept } = this.options;
+    const { published, draft, rightDraft, tables, onUnkept } = this.options;
     this.typed = typed;
     this.isChanged = keep;
     if (keep && !draft.write(typed)) onUnkept();
@@ -76,7 +76,7 @@ export class BenchShop {
         this.now = reading?.value;
         rightDraft.write(typed);
       });
-    onTaken();
+    this.onTaken();
   }
 
   /** A page that is opened on a shop with mistakes asks the last one that was right: that kept beside it, else the binder's own. */
