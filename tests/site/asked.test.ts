@@ -158,6 +158,7 @@ it.each(reports)(
       item: formingCase(part, laid),
       machine: shop!.machines.find(({ name }) => name === forming.machine),
       brake: chosenPlan(report)?.brake,
+      shopUnits: shop!.units,
     });
     expect([...answers.keys()]).toEqual(forming.checks.map(({ id }) => id));
     let sums = 0;

@@ -10,6 +10,9 @@ import { rollOf } from "../../src/site/forming/rollOf.ts";
 import { settingRows } from "../../src/site/forming/settingRows.ts";
 import { REGIONS } from "../../src/site/machines/words.ts";
 import type { TableAnswers } from "../../src/site/words/asked/answers.ts";
+import { askedChecks } from "../../src/site/words/asked/checks.ts";
+import { askedInspection } from "../../src/site/words/asked/inspection.ts";
+import { askedMarking } from "../../src/site/words/asked/marking.ts";
 import { askedClosure } from "../../src/site/words/asked/closure.ts";
 import { askedRegion } from "../../src/site/words/asked/region.ts";
 import { askedSpringback } from "../../src/site/words/asked/springback.ts";
@@ -105,7 +108,7 @@ it.each(reports)(
     const charted = partChart(report, shop as Shop, tables.catalogue);
     if (!charted) return;
     const { thickness: thicknessMm, units } = report.part;
-    const answers = askedRegion({ ...charted, thicknessMm, units });
+    const answers = askedRegion({ ...charted, thicknessMm, units, shopUnits: shop!.units });
     expect(keyed(answers, 5e-4)).toBeGreaterThan(2);
     const { numbers } = answers.get("region")!.rows[0]!.worked;
     expect(numbers).toContain(`“${REGIONS[charted.region]}”`);
@@ -156,3 +159,29 @@ it.each(reports.filter(([, { forming }]) => forming.springback))(
     expect(keyed(answers, 2e-4)).toBeGreaterThan(2);
   },
 );
+
+it("says what the shop's sizes are in its file where the part counts in inches, and only there", () => {
+  const told = (name: string) => {
+    const [, report] = reports.find(([one]) => one === name)!;
+    const { forming } = report;
+    const machine = shop!.machines.find((one) => one.name === forming.machine);
+    const by = { checks: forming.checks, item: cased(report), machine, brake: undefined };
+    const { thickness: thicknessMm, units } = report.part;
+    const charted = partChart(report, shop!, tables.catalogue)!;
+    return [
+      askedChecks({ ...by, shopUnits: shop!.units }).get("capacity")!,
+      askedRegion({ ...charted, thicknessMm, units, shopUnits: shop!.units }).get("region")!,
+    ].map(({ rows }) => rows[0]!.worked.numbers.replaceAll("\u00a0", " "));
+  };
+  for (const numbers of told("dryer-stack-cone on Small roll"))
+    expect(numbers).toMatch(/[Rr]ated thickness 0\.1575 in is 4 mm in the shop file/);
+  for (const numbers of told("scalper-cone on Big roll")) expect(numbers).not.toContain("in the shop file");
+});
+
+it("takes away no number below nought, and names no limit's range twice over", () => {
+  for (const [, report] of reports)
+    for (const answers of [askedMarking(report), askedInspection(report)])
+      for (const { rows } of answers.values())
+        for (const { worked } of rows)
+          expect(worked.numbers).not.toMatch(/− -|over and from|round \([^)]*\) .*arc of 0\.0+ /);
+});

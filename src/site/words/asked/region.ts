@@ -14,6 +14,7 @@ import { closely } from "../girth.ts";
 import { numbersIn, type Numbers } from "../numbers.ts";
 import type { Worked } from "../worked.ts";
 import type { TableAnswers } from "./answers.ts";
+import { shopSizesOf } from "./shopSizes.ts";
 import { REGION } from "./regionKey.ts";
 
 /** A part on the chart of a machine. */
@@ -24,6 +25,8 @@ export interface Charted {
   /** Slant on a roll, longest bend line on a brake. */
   readonly lengthMm: number;
   readonly units: Units;
+  /** What the shop file counts in. */
+  readonly shopUnits?: Units | undefined;
 }
 
 /** How the lines of the chart, and where the part lies between them, were worked out. */
@@ -57,7 +60,7 @@ const product = (mm2: number, say: Numbers): string => {
 
 const withUnit = (mm: number, say: Numbers): string => `${closely(say, mm)}\u00a0${say.unit}`;
 
-function onRoll({ plate, thicknessMm, lengthMm }: Charted, roll: PlateRoll, say: Numbers): Worked {
+function onRoll({ plate, thicknessMm, lengthMm, shopUnits }: Charted, roll: PlateRoll, say: Numbers): Worked {
   const limits = rollLimits(plate, roll);
   const { strength: ratio } = capacityLimit(plate, roll);
   const root = stronger(plate, roll, say);
@@ -82,9 +85,13 @@ function onRoll({ plate, thicknessMm, lengthMm }: Charted, roll: PlateRoll, say:
       : []),
     `This part: ${closely(say, thicknessMm)} × ${closely(say, lengthMm)} = ${area(thicknessMm * lengthMm)}, ${withUnit(thicknessMm, say)} thick with ${withUnit(lengthMm, say)} of slant. ${within(rollRegion(limits, { thicknessMm, slantMm: lengthMm }))}`,
   ];
+  // Its rated thickness is one of the two that the capacity is reckoned from.
+  const shop = ["capacity", "working-width"].flatMap((id) => shopSizesOf(id, roll, { say, shopUnits }));
   return {
     rule: `What the roll takes as a cone: a thickness, a slant, and both times each other. ${ratio ? "Stronger plate takes more of the roll than the plate that it is rated for: × √(rated strength / plate strength), the root at most 1." : "For which strength the roll is rated is not known, so that its plain rating is drawn."}`,
-    numbers: lines.join("\n"),
+    numbers: [...lines, ...shop.map((words) => `${words[0]?.toUpperCase() ?? ""}${words.slice(1)}.`)].join(
+      "\n",
+    ),
     basis: "common practice, no source",
   };
 }
