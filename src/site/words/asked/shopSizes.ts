@@ -33,7 +33,7 @@ const ROLL: Readonly<Record<string, (roll: Extract<Machine, { kind: "plate roll"
 };
 
 /** Where the shop file counts in other units than the part, what its sizes in a sum are there: "working width 98.4252 in is 2500 mm in the shop file". */
-export function shopSizes(say: Numbers, sizes: readonly Size[], shopUnits: Units | undefined): string[] {
+function shopSizes(say: Numbers, sizes: readonly Size[], shopUnits: Units | undefined): string[] {
   if (shopUnits === undefined || shopUnits === say.unit) return [];
   return sizes.flatMap(([name, mm]) =>
     mm === undefined
