@@ -34,6 +34,7 @@ export class BenchVerdict {
   machineAsked: string | undefined = $state();
   /** What makes work sheets too; it comes when somebody comes near a step. */
   private whole: typeof Formed | undefined;
+  private coming: Promise<void> | undefined;
   private asked = 0;
   private readonly options: Options;
 
@@ -73,11 +74,19 @@ export class BenchVerdict {
   }
 
   /** The steps of the work sheets are wanted: no verdict needs them, and they weigh as much as all its checks. */
-  async loadSheets(): Promise<void> {
-    if (this.whole) return;
-    const whole = await import("../../report/formed.ts");
-    this.whole ??= whole;
-    if (!this.hasSheets) this.judge();
+  loadSheets(): Promise<void> {
+    this.coming ??= import("../../report/formed.ts").then(
+      (whole) => {
+        this.whole = whole;
+        if (this.formed && !this.hasSheets) this.judge();
+      },
+      (error: unknown) => {
+        // Whoever asks again may find the network on.
+        this.coming = undefined;
+        throw error;
+      },
+    );
+    return this.coming;
   }
 
   /** Checks and plans take longer than a pattern, so they come after it has been drawn; only the last asked counts. */
