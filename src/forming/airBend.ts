@@ -1,5 +1,5 @@
 /** Constant of the force formula for a V die, and the highest that is in use: books and shops differ by a fifth. [-] */
-const V_DIE = 1.33;
+export const V_DIE = 1.33;
 export const V_DIE_HIGHEST = 1.6;
 
 export interface AirBend {

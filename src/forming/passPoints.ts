@@ -18,6 +18,9 @@ const TRIAL_SHARE = 0.85;
 /** Rolled in zones a little less: each zone takes some of its neighbours' setting, and has a cap of its own. Derived here. [-] */
 const ZONE_TRIAL_SHARE = 0.8;
 
+/** Which of the two, by how many zones the skin is rolled in. [-] */
+export const trialShare = (zones: number): number => (zones > 1 ? ZONE_TRIAL_SHARE : TRIAL_SHARE);
+
 const LABELS = {
   trial: "first pass, first trial",
   start: "first pass, start of the window",
@@ -44,7 +47,7 @@ export function passPoints(item: FormingCase): PassPoint[] {
     share,
   });
   const at = (id: PassPoint["id"], closed: number) => point(id, shareOf(closed), closed);
-  const trial = (zonesOf(item).length > 1 ? ZONE_TRIAL_SHARE : TRIAL_SHARE) * shareOf(window.from);
+  const trial = trialShare(zonesOf(item).length) * shareOf(window.from);
   return [
     point("trial", trial, closureOfShare({ halfAngleRad, share: trial })),
     at("start", window.from),

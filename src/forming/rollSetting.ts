@@ -42,6 +42,19 @@ export function flatContact(section: RollSection, thicknessMm: number): { across
 export const lowerEndMm = (section: RollSection, thicknessMm: number): number =>
   -(flatContact(section, thicknessMm).upMm + (section.belowMm ?? 0));
 
+/** A bend on the rolls: from its centre to the bending roll's centre, and what of that and of the way across lies along the slide. [mm] */
+export function bendOnRolls(
+  section: RollSection,
+  { insideRadiusMm, thicknessMm }: { insideRadiusMm: number; thicknessMm: number },
+): { centreMm: number; alongMm: number } {
+  const { acrossMm } = flatContact(section, thicknessMm);
+  const centreMm = insideRadiusMm + thicknessMm + section.bendingRadiusMm;
+  return {
+    centreMm,
+    alongMm: acrossMm * Math.cos(section.angleRad) + centreMm * Math.sin(section.angleRad),
+  };
+}
+
 /**
  * Raise of the bending roll from the flat plate at which it touches the outside of a plate bent to inside radius R.
  * The plate lies on the top roll at the pinch line, its centre of curvature on the line of the two roll centres, so the
@@ -57,11 +70,10 @@ export const lowerEndMm = (section: RollSection, thicknessMm: number): number =>
  */
 export function raiseMm(
   section: RollSection,
-  { insideRadiusMm, thicknessMm }: { insideRadiusMm: number; thicknessMm: number },
+  bend: { insideRadiusMm: number; thicknessMm: number },
 ): number | null {
-  const { acrossMm } = flatContact(section, thicknessMm);
-  const m = insideRadiusMm + thicknessMm + section.bendingRadiusMm;
-  const b = acrossMm * Math.cos(section.angleRad) + m * Math.sin(section.angleRad);
+  const { acrossMm } = flatContact(section, bend.thicknessMm);
+  const { alongMm: b } = bendOnRolls(section, bend);
   if (acrossMm <= 0 || b < acrossMm) return null;
   return acrossMm ** 2 / (b + Math.sqrt((b - acrossMm) * (b + acrossMm)));
 }

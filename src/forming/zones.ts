@@ -25,7 +25,7 @@ export interface RollZone {
 }
 
 /** Radii of one zone may differ by this factor: an eighth to either side of what it is set for. Derived here. [-] */
-const WITHIN_ZONE = 1.25;
+export const WITHIN_ZONE = 1.25;
 /** More changes of radius and tilt than this in one turn are not worth setting up for. Derived here. [-] */
 export const MOST_ZONES = 8;
 const FULL_TURN_DEG = 360;

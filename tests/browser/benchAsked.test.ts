@@ -85,3 +85,43 @@ it("answers for a check with this part's numbers, and for the figures under the 
     /Length of cutting.* [\d.]+ \+ [\d.]+ \+ .* = [\d.]+\smm/,
   );
 });
+
+it("answers for every setting of the bending roll, and for where the part lies on what the machine takes", async () => {
+  await page.goto(`${site.url}parts/overflow-shift/`);
+  await page.locator(".bench-ask button").click();
+  await page.locator(".bench .machine-choice").waitFor();
+  await ask("How was it worked out: where it lies on the chart?").click();
+  await answer("What the machine takes").waitFor();
+  expect(await answer("What the machine takes").textContent()).toMatch(
+    /Thickness times slant, at most: .* = [\d.]+\smm².*This part: .* = [\d.]+\smm².*So it lies where the chart says/s,
+  );
+  await atWork();
+  await page.locator("table.settings").waitFor();
+  // Each head of the table stands over the figures that it answers for.
+  for (const name of ["Zone", "Raise, millimetres", "Large end asks", "Small end asks"])
+    await ask(`How was it worked out: ${name}?`).click();
+  const said = answer("Settings of the bending roll");
+  await expect.poll(() => said.textContent()).toMatch(/Low: .*High: .*Best: .* = [\d.]+\smm/s);
+  await page.getByLabel("Small end asks, of").selectOption("zone 2, second pass, closed");
+  // Five moments a zone; before the figures of the small end stand the zone and those of the large end.
+  const best = page.locator("table.settings tbody tr").nth(9).locator("td").nth(5);
+  const shown = (await best.textContent()) ?? "";
+  await expect.poll(() => said.textContent()).toMatch(new RegExp(`Best: .* = ${shown}\\smm`));
+  await ask("How was it worked out: At the bearings?").click();
+  await expect.poll(() => said.textContent()).toMatch(/Beyond the large edge: .* = -?[\d.]+\smm/);
+});
+
+it("answers for the closure table and for springback", async () => {
+  await openShape("right-cone");
+  await atWork();
+  await ask("How was it worked out: large end, mm?").click();
+  await page.getByLabel("Large end, of").selectOption({ index: 1 });
+  const gap = (await page.locator("table.closure tbody tr").nth(1).locator("td").nth(3).textContent()) ?? "";
+  await expect
+    .poll(() => answer("Closure table").textContent())
+    .toMatch(new RegExp(`Gap: 2 × .* = ${gap}\\smm`));
+  await ask("How was it worked out: what it is bent to?").click();
+  await expect
+    .poll(() => answer("Springback").textContent())
+    .toMatch(/Radius under load: .* = [\d.]+\smm/);
+});

@@ -132,3 +132,40 @@ it("keeps the dies of a brake when the shop's units are changed, and opens the f
   expect(await fold.getAttribute("open")).not.toBeNull();
   expect(await fold.locator("summary").textContent()).toMatch(/\(.*0 pieces/);
 });
+
+it("asks the last shop that was right after the page is loaded anew with a mistake in it", async () => {
+  await openPart("sand-trap-cone");
+  const openShop = () => page.getByRole("button", { name: /^Look at the shop/ }).click();
+  const shop = page.locator(".bench-shop").first();
+  const name = () =>
+    shop.locator("details", { hasText: "Working width" }).first().getByLabel("Name", { exact: true });
+  const width = () =>
+    shop
+      .locator("details", { hasText: "Working width" })
+      .first()
+      .getByLabel(/^Working width/);
+  const machines = () => page.locator(".machine-choice li").allTextContents();
+  const told = () => page.locator(".bench > .care", { hasText: "machines and plates" }).textContent();
+  await openShop();
+  await shop.locator("summary").filter({ hasText: /roll/i }).first().click();
+  await width().fill("wide");
+  await shop.locator(".bench-field.wrong").first().waitFor();
+  // Nothing was right yet but the binder's own.
+  const own = await machines();
+  await openPart("sand-trap-cone");
+  expect(await machines()).toEqual(own);
+  await expect.poll(told).toMatch(/By the binder’s own machines and plates, for/);
+  await openShop();
+  await shop.locator("summary").filter({ hasText: /roll/i }).first().click();
+  await width().fill("2100 mm");
+  await expect.poll(() => shop.locator(".bench-field.wrong").count()).toBe(0);
+  await name().fill("Third roll");
+  await expect.poll(async () => (await machines()).join()).toContain("Third roll");
+  await width().fill("wide");
+  await shop.locator(".bench-field.wrong").first().waitFor();
+  await openPart("sand-trap-cone");
+  expect((await machines()).join()).toContain("Third roll");
+  await expect.poll(told).toMatch(/when they were last right/);
+  await openShop();
+  expect(await shop.locator(".problem").first().textContent()).toMatch(/last shop that was right/);
+});

@@ -1,9 +1,5 @@
 import { expect, it } from "vitest";
-import { onMachine } from "../../src/forming/onMachine.ts";
-import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
-import { readFolder } from "../../src/input/readFolder.ts";
 import { develop } from "../../src/report/develop.ts";
-import type { Report } from "../../src/report/report.ts";
 import { chosenPlan } from "../../src/site/forming/plan.ts";
 import { askedBendLines } from "../../src/site/words/asked/bendLines.ts";
 import { formingCase } from "../../src/report/formingCase.ts";
@@ -15,39 +11,7 @@ import { PATTERN_FIGURES } from "../../src/site/words/asked/patternFigures.ts";
 import { askedMarking } from "../../src/site/words/asked/marking.ts";
 import type { TableAnswers } from "../../src/site/words/asked/answers.ts";
 import { markingOf } from "../../src/site/words/marking.ts";
-import { keyIn } from "../tables/arithmetic.ts";
-import { yamlOf } from "../content/read.ts";
-
-const tables = loadCatalogue();
-const { parts, shop } = readFolder("demo-data", tables);
-const SOURCES = new Set([
-  ...Object.keys(yamlOf("content/sources.yaml") as Record<string, unknown>),
-  "derived here",
-  "common practice, no source",
-  "as drawn",
-]);
-
-const reports: [string, Report][] = parts.flatMap(({ part }) => {
-  const made = develop(part, { ...tables, shop: shop! });
-  if (made.kind === "refused") throw new Error(part.name);
-  const { report } = made;
-  return [
-    ...report.forming.plans.map(({ machine }) => machine!),
-    ...(report.forming.plans.length ? [] : [""]),
-  ].map((machine): [string, Report] => [
-    `${part.name} on ${machine || "none"}`,
-    { ...report, forming: onMachine(report.forming, machine) },
-  ]);
-});
-
-/** A sum that was written for a reader, keyed in again. */
-const worth = (sum: string): number =>
-  keyIn(
-    sum
-      .replaceAll("\u00a0", " ")
-      .replaceAll(/\s(?:mm|in)\b|Ø/g, "")
-      .replaceAll(/ \/ /g, " ÷ "),
-  );
+import { parts, reports, shop, SOURCES, tables, worth } from "./askedSums.ts";
 
 interface Sum {
   readonly left: number;
@@ -194,6 +158,7 @@ it.each(reports)(
       item: formingCase(part, laid),
       machine: shop!.machines.find(({ name }) => name === forming.machine),
       brake: chosenPlan(report)?.brake,
+      shopUnits: shop!.units,
     });
     expect([...answers.keys()]).toEqual(forming.checks.map(({ id }) => id));
     let sums = 0;

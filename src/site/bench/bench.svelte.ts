@@ -1,38 +1,18 @@
-import type { Shop } from "../../forming/machine.ts";
 import type { Tables } from "../../input/context.ts";
 import type { FieldPath } from "../../input/problem.ts";
 import { typedWith, type Typed, type TypedGroup } from "../../input/typed.ts";
-import type { LaidOut, NamedPart } from "../../report/lay.ts";
+import type { LaidOut } from "../../report/lay.ts";
 import type { Report, Shaped } from "../../report/report.ts";
-import { shapedOf } from "../../report/shaped.ts";
 import { afterDrawn } from "./afterDrawn.ts";
 import { begin, change, goOn, kept, redo, settle, undo, type History } from "./history.ts";
 import type { Keeper } from "./keep.ts";
 import type { NamedTyped } from "./asTyped.ts";
-import type { Carried, ownTrials } from "./ownTrials.ts";
-import { PartWork, type ShapeAtBench, type Worked } from "./partWork.ts";
+import { PartWork, type ShapeAtBench } from "./partWork.ts";
+import { type Drawn, type Outcome, outcomeOf } from "./drawn.ts";
 import { BenchShop, type PublishedShop } from "./shop.svelte.ts";
+import { BenchTrials } from "./trials.svelte.ts";
 import type { Complaint } from "./typedReading.ts";
-
-/** A part that could be laid out, and how. */
-interface Drawn {
-  readonly part: NamedPart;
-  readonly made: LaidOut;
-  readonly shaped: Shaped;
-}
-
-type Outcome =
-  | { readonly kind: "drawn"; readonly drawn: Drawn }
-  | { readonly kind: "problems"; readonly problems: readonly Complaint[] }
-  /** What reads it is still on its way. */
-  | { readonly kind: "unread" };
-
-function outcomeOf(worked: Worked | undefined): Outcome {
-  if (!worked) return { kind: "unread" };
-  if (worked.kind === "problems") return worked;
-  const { part, made } = worked;
-  return { kind: "drawn", drawn: { part, made, shaped: shapedOf(part, made) } };
-}
+import { BenchVerdict } from "./verdict.svelte.ts";
 
 /** A part without the trials that go with it. */
 const textOf = ({ name, part }: NamedTyped): string => JSON.stringify({ name, part });
@@ -45,36 +25,19 @@ export class Bench {
   private history: History<NamedTyped> = $state.raw(begin({ name: "part", part: {} }));
   private outcome: Outcome = $state.raw({ kind: "problems", problems: [] });
   private lastDrawn: Drawn | undefined = $state.raw(undefined);
-  private formed:
-    | {
-        readonly of: Drawn;
-        readonly shop: Shop | undefined;
-        readonly forming: Report["forming"];
-        /** The same on a machine of choice. */
-        readonly on: (machine: string) => Report["forming"];
-      }
-    | undefined = $state.raw(undefined);
-  /** The machine whose plan is asked for; undefined where nobody has chosen another than the first choice. */
-  machineAsked: string | undefined = $state();
   /** The shop that is asked. */
   readonly shop: BenchShop;
+  /** Whether it goes, as far as that is known, and the trials that its sheet starts from. */
+  private readonly verdict: BenchVerdict;
+  private readonly trials: BenchTrials;
   /** Path of the field that was typed in last, until anything else is done. */
   typedLast: string | undefined = $state();
   /** Said to whoever works here: what was opened, what is not kept. */
   message = $state("");
-  private readonly tables: Tables;
   private readonly work: PartWork;
   private readonly draft: Keeper<readonly NamedTyped[]>;
-  private readonly machineDraft: Keeper<string>;
   private isToBeKept = false;
-  private asked = 0;
-  /** What tells trials of the page's own part; it comes with the first verdict. */
-  private ownTrials: typeof ownTrials | undefined;
   private readonly published: NamedTyped;
-  /** Trials that the sheet starts from, with what they hold for. */
-  private heldTrials: Carried | undefined = $state.raw(undefined);
-  /** Why trials of this part hold no longer, in a sentence; empty where they do, and where there are none. */
-  trialsTold = $state("");
   /** What is typed has been read, or why it cannot be is said. */
   isRead: Promise<void> = Promise.resolve();
   private readonly first: string;
@@ -87,23 +50,35 @@ export class Bench {
       readonly shop: PublishedShop | undefined;
       readonly draft: Keeper<readonly NamedTyped[]>;
       readonly shopDraft: Keeper<TypedGroup>;
+      readonly shopRightDraft: Keeper<TypedGroup>;
       readonly machineDraft: Keeper<string>;
     },
   ) {
     this.first = textOf(first);
     this.published = first;
-    this.tables = options.tables;
     this.work = new PartWork(options.own, options.tables);
     this.draft = options.draft;
-    this.machineDraft = options.machineDraft;
-    this.machineAsked = options.machineDraft.read();
     this.shop = new BenchShop({
       tables: options.tables,
       published: options.shop,
       draft: options.shopDraft,
-      onTaken: () => this.judge(),
+      rightDraft: options.shopRightDraft,
       onUnkept: () => this.tellUnkept(),
     });
+    this.trials = new BenchTrials({
+      tables: options.tables,
+      published: first,
+      shop: this.shop,
+      now: () => this.now,
+    });
+    this.verdict = new BenchVerdict({
+      drawn: () => this.lastDrawn,
+      shop: this.shop,
+      trials: this.trials,
+      machineDraft: options.machineDraft,
+      onUnkept: () => this.tellUnkept(),
+    });
+    this.shop.onTaken = () => this.verdict.judge();
     // What the page came with stays the first step, so that "undo" leads to it.
     this.show(goOn(first, options.draft.read() ?? []), false);
   }
@@ -123,8 +98,7 @@ export class Bench {
   }
   /** Does the sheet start from other trials than those of the file next to the part's own? */
   get isTriedOtherwise(): boolean {
-    const seen = (trials: Carried | undefined) => JSON.stringify(trials?.seen ?? []);
-    return this.formed !== undefined && seen(this.heldTrials) !== seen(this.published.trials);
+    return this.verdict.report !== undefined && this.trials.areOthers;
   }
   get canUndo(): boolean {
     return this.history.past.length > 0;
@@ -156,18 +130,19 @@ export class Bench {
   }
   /** With forming, on the machine that was chosen where it takes the part; for a moment that of the sizes before. */
   get report(): Report | undefined {
-    if (!this.formed) return undefined;
-    const { of, forming, on } = this.formed;
-    const { notes, ...shaped } = of.shaped;
-    return {
-      ...shaped,
-      forming: this.machineAsked === undefined ? forming : on(this.machineAsked),
-      notes,
-    };
+    return this.verdict.report;
+  }
+  /** The machine whose plan is asked for; undefined where nobody has chosen another than the first choice. */
+  get machineAsked(): string | undefined {
+    return this.verdict.machineAsked;
   }
   /** The machine that would be taken if nobody chose; null where none takes the part. */
   get firstMachine(): string | null {
-    return this.formed?.forming.machine ?? null;
+    return this.verdict.firstMachine;
+  }
+  /** Why trials of this part hold no longer, in a sentence; empty where they do, and where there are none. */
+  get trialsTold(): string {
+    return this.trials.told;
   }
   /** Would sheets printed from here say anything else than those that the page came with? */
   get printsOwn(): boolean {
@@ -177,9 +152,13 @@ export class Bench {
   get isOtherMachine(): boolean {
     return this.report !== undefined && this.report.forming.machine !== this.firstMachine;
   }
+  /** Does the report have the steps of the work sheets? */
+  get hasSheets(): boolean {
+    return this.verdict.hasSheets;
+  }
   /** Is the report that of what is drawn? */
   get isJudged(): boolean {
-    return this.formed?.of === this.lastDrawn && this.formed?.shop === this.shop.now;
+    return this.verdict.isJudged;
   }
 
   /** Something typed into a field. */
@@ -191,11 +170,10 @@ export class Bench {
   }
   /** Another machine of those that take the part; the first choice is none that was asked for, so that it can change. */
   chooseMachine(machine: string): void {
-    this.machineAsked = machine === this.firstMachine ? undefined : machine;
-    if (!this.machineDraft.write(this.machineAsked)) this.tellUnkept();
+    this.verdict.chooseMachine(machine);
   }
   rename(name: string): void {
-    const trials = this.carried;
+    const trials = this.trials.carried;
     this.show(change(this.history, { name, part: this.typed, ...(trials && { trials }) }, "name"));
   }
   /** Another part altogether; the one before stays one step back. */
@@ -254,7 +232,7 @@ export class Bench {
 
   private draw(drawn: Drawn): void {
     this.lastDrawn = drawn;
-    this.judge();
+    this.verdict.judge();
   }
 
   /** A page that is opened on something half typed shows the last step before it that can be drawn. */
@@ -294,58 +272,18 @@ export class Bench {
     if (!this.lastDrawn) this.drawBefore();
   }
 
-  /** Trials of what is at the bench: those that came with it, else those of the page's own part. */
-  private get carried(): Carried | undefined {
-    const { now, published } = this;
-    if (now.trials && now.trials !== published.trials && now.trials.fit) return now.trials;
-    return now.name === published.name || now.trials
-      ? this.ownTrials?.(published.name, this.shop.published, published.trials)
-      : undefined;
-  }
-
   /** The part as it goes on the tray, with the trials that hold for it. */
   get withTrials(): NamedTyped {
-    const { name, part } = this.now;
-    return { name, part, ...(this.heldTrials && { trials: this.heldTrials }) };
+    const [{ name, part }, { held }] = [this.now, this.trials];
+    return { name, part, ...(held && { trials: held }) };
   }
 
   private tellUnkept(): void {
     this.message = "This browser keeps nothing: save the part before you leave the page.";
   }
 
-  /** Trials that stand for the part, and what tells whether they hold: loaded where there are any. */
-  private async trialsToLookAt() {
-    this.ownTrials ??= (await import("./ownTrials.ts")).ownTrials;
-    const carried = this.carried;
-    return { carried, tried: carried && (await import("./trialsHere.ts")) };
-  }
-
-  /** Checks and plans take longer than a pattern, so they come after it has been drawn; only the last asked counts. */
-  private judge(): void {
-    const asked = ++this.asked;
-    if (!this.lastDrawn) return;
-    void Promise.all([
-      import("../../report/formed.ts"),
-      import("../../forming/onMachine.ts"),
-      this.trialsToLookAt(),
-      this.shop.isRead,
-    ]).then(([{ formedOf }, { onMachine }, { carried, tried }]) => {
-      afterDrawn(() => {
-        const [of, shop] = [this.lastDrawn, this.shop.now];
-        if (asked !== this.asked || !of) return;
-        const here =
-          carried &&
-          tried?.trialsHere(
-            carried,
-            { part: this.published, shop: this.shop.published },
-            { part: of.part, made: of.made, shop },
-            this.tables,
-          );
-        this.trialsTold = here?.told ?? "";
-        this.heldTrials = here?.trials && { ...here.trials, ...(here.fit && { fit: here.fit }) };
-        const forming = formedOf(of.part, of.made, { shop, trials: here?.trials });
-        this.formed = { of, shop, forming, on: (machine) => onMachine(forming, machine) };
-      });
-    });
+  /** The steps of the work sheets are wanted: no verdict needs them, and they weigh as much as all its checks. */
+  loadSheets(): Promise<void> {
+    return this.verdict.loadSheets();
   }
 }

@@ -38,6 +38,7 @@ export async function startBench(place: HTMLElement): Promise<void> {
   import("./PartViews.svelte").catch(() => undefined);
   const binder = siteHref("/");
   const [partKey, shopKey] = [draftKey(binder, first.name), keyOf(binder, "shop")];
+  const asShop = (draft: unknown) => kept?.asTypedGroup(draft);
   const [answer, shape, kept] = await Promise.all([
     fetch(siteHref("/bench.json")),
     loadShape(id),
@@ -52,7 +53,8 @@ export async function startBench(place: HTMLElement): Promise<void> {
     own: { shape, outline },
     shop: shop ?? undefined,
     draft: keeper(partKey, (draft) => kept?.asDraft(draft)),
-    shopDraft: keeper(shopKey, (draft) => kept?.asTypedGroup(draft)),
+    shopDraft: keeper(shopKey, asShop),
+    shopRightDraft: keeper(keyOf(binder, "shop, last right"), asShop),
     machineDraft: keeper(keyOf(binder, `machine ${first.name}`), (kept) =>
       typeof kept === "string" ? kept : undefined,
     ),

@@ -18,7 +18,7 @@ const SHAPES = ours("shapes/shape.ts", "shapes/words.ts", "shapes/limits.ts", "g
 /** What is drawn beside the form: on its way as soon as it begins. */
 const VIEWS = ours("site/bench/PartViews.svelte");
 /** What it loads by itself as soon as it stands. */
-const VERDICT = ours("report/formed.ts", "site/bench/withReport.ts");
+const VERDICT = ours("report/judged.ts", "site/bench/withReport.ts");
 /** What a verdict is joined by: it is asked for with it or right after. */
 const JOINING = ours("forming/onMachine.ts", "site/bench/ownTrials.ts", "site/bench/cares.ts");
 /** Files, links and the tray: loaded by itself too. */
@@ -77,7 +77,7 @@ function chunkOf(): (id: string, modules: Modules) => Chunk | undefined {
 }
 
 /** Scripts that come by themselves, and the one that a hand on a drawing waits for, each named after its module. */
-const IN_HASTE = /\/(?:start|views|formed|withReport|filing|d3Zoom)\.[^/]*$/;
+const IN_HASTE = /\/(?:start|views|judged|withReport|filing|d3Zoom)\.[^/]*$/;
 
 /**
  * What is fetched along with a script that is loaded later on, before the script itself says so: for one in haste all it takes,

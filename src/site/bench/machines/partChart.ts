@@ -4,6 +4,7 @@ import { brakeRegion, rollLimits, rollRegion } from "../../../forming/capacityCh
 import type { Verdict } from "../../../forming/check.ts";
 import { nearestMiss } from "../../../forming/choose.ts";
 import type { Machine, Shop } from "../../../forming/machine.ts";
+import type { Strength } from "../../../forming/ratedThickness.ts";
 import type { Report } from "../../../report/report.ts";
 import type { Catalogue } from "../../../shapes/catalogue.ts";
 import { brakeRegions, crossed, rollRegions } from "../../machines/charts.ts";
@@ -18,6 +19,9 @@ interface PartChart {
   /** Where the part lies. */
   readonly region: Verdict;
   readonly words: string;
+  /** What it lies there by: the strength of its plate, and its slant or its longest bend line. [mm] */
+  readonly plate: Strength;
+  readonly lengthMm: number;
 }
 
 /** The machine whose checks are shown: the one that is chosen, or the nearest miss where none takes the part. */
@@ -47,6 +51,8 @@ export function partChart(report: Report, shop: Shop, catalogue: Catalogue): Par
       machine,
       chart: rollRegions(machine, { plates: [plate], dotsOf: () => [dot], units }),
       region,
+      plate: plate.strength,
+      lengthMm: slantMm,
       words: `This part, ${say.length(thicknessMm)} thick with ${say.length(slantMm)} of slant: ${REGIONS[region]}.`,
     };
   }
@@ -65,6 +71,8 @@ export function partChart(report: Report, shop: Shop, catalogue: Catalogue): Par
       thicknessesMm: [thicknessMm],
     }),
     region,
+    plate: plate.strength,
+    lengthMm: lineMm,
     words: `This part, ${say.length(thicknessMm)} thick with bend lines up to ${say.length(lineMm)}: ${REGIONS[region]}.`,
   };
 }

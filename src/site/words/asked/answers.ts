@@ -22,4 +22,10 @@ export const withUnitOf = (say: Numbers, mm: number): string => `${say.column(mm
 
 /** Straight across, by what two points differ: √((x₂ − x₁)² + (y₂ − y₁)²), as it is worked out by hand. */
 export const acrossWords = (say: Numbers, from: readonly number[], to: readonly number[]): string =>
-  `√(${to.map((at, i) => `(${say.column(at)} − ${say.column(from[i] ?? 0)})²`).join(" + ")})`;
+  `√(${to
+    .map((at, i) => {
+      const less = from[i] ?? 0;
+      // To take away what is less than nought is to add it.
+      return `(${say.column(at)} ${less < 0 ? "+" : "−"} ${say.column(Math.abs(less))})²`;
+    })
+    .join(" + ")})`;

@@ -109,7 +109,7 @@ const WORKED: Readonly<Record<BendColumn, (asked: Asked) => Worked>> = {
   a: (asked) => along(asked, "a"),
   b: (asked) => along(asked, "b"),
   length: ({ line, say }) => ({
-    rule: "Straight across the pattern between the line’s two points; where a gap cuts its tip off, as far as there is plate.",
+    rule: "Straight across the pattern between the line’s two points, by what they differ across and up; where a gap cuts its tip off, as far as there is plate.",
     numbers: `${acrossWords(say, line.from, line.to)} = ${withUnitOf(say, line.lengthMm)}`,
     basis: DERIVED,
   }),

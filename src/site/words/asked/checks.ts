@@ -8,11 +8,18 @@ import { strengthRatio } from "../../../forming/ratedThickness.ts";
 import { openReach } from "../../../forming/openReach.ts";
 import { closesOnItself, isPipe, isPointed, tightestRadiusMm } from "../../../forming/skin.ts";
 import { degrees } from "../../../geometry/angle.ts";
-import { KG_PER_POUND, KN_PER_SHORT_TON, MM_PER_INCH, MPA_PER_KSI } from "../../../geometry/units.ts";
+import {
+  KG_PER_POUND,
+  KN_PER_SHORT_TON,
+  MM_PER_INCH,
+  MPA_PER_KSI,
+  type Units,
+} from "../../../geometry/units.ts";
 import { withUnit } from "../forming.ts";
 import { closely } from "../girth.ts";
 import { numbersIn, type Numbers, percent } from "../numbers.ts";
 import type { TableAnswers } from "./answers.ts";
+import { shopSizesOf } from "./shopSizes.ts";
 
 /** What the checks of a part were answered by. */
 export interface CheckedBy {
@@ -22,6 +29,8 @@ export interface CheckedBy {
   readonly machine: Machine | undefined;
   /** Its bend lines, where it is a brake. */
   readonly brake: BrakePlan | null | undefined;
+  /** What the shop file counts in. */
+  readonly shopUnits?: Units | undefined;
 }
 
 /** What a check compares, as sums; either may be left out where it is no sum. */
@@ -49,6 +58,7 @@ export function askedChecks(by: CheckedBy): TableAnswers {
         ...told(allowed, "Allowed", limit).map((one) => (sense === "at least" ? `${one} or more` : one)),
         ...spare(check, say),
         ...more,
+        ...shopSizesOf(id, by.machine, { say, shopUnits: by.shopUnits }),
       ].join("; ");
       return [id, { name: title, rows: [{ row: "", worked: { rule: `${rule}.`, numbers, basis } }] }];
     }),

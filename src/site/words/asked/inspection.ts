@@ -60,7 +60,7 @@ function limitOf(
     };
   const { overMm, upToMm } = linearRangeMm(asked);
   const range = Number.isFinite(upToMm)
-    ? `over ${overMm === 2 ? "and from " : ""}${overMm} up to ${upToMm} mm`
+    ? `${overMm === 2 ? "from" : "over"} ${overMm} up to ${upToMm} mm`
     : `over ${overMm} mm`;
   return {
     rule: `The limit is that of class ${toleranceClass} of ISO 13920 for a length of this size.`,

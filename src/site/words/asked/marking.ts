@@ -1,5 +1,6 @@
 import { degrees as inDegrees, radians } from "../../../geometry/angle.ts";
 import { leanOfLine, turnNearlyRad } from "../../../geometry/lineLean.ts";
+import { SAME_POINT_MM } from "../../../geometry/tolerance.ts";
 import type { MarkingRow, Report, SpacePoint } from "../../../report/report.ts";
 import { markingOf, type MarkingColumn } from "../marking.ts";
 import { degrees, numbersIn, type Numbers } from "../numbers.ts";
@@ -73,7 +74,7 @@ function plan({ row: { planDeg } }: Line, { shape, hand }: Report): Worked {
   const sum = shape.seamDeg + whole * step;
   const less = Math.floor((sum + SAME_DEG) / TURN_DEG);
   return {
-    rule: "Which way the wall faces along the line, seen from above, counter-clockwise from the x axis. Lines share the whole round in equal steps from the seam; a flat begins and ends with a line of its own.",
+    rule: "Which way the wall faces along the line, seen from above, counter-clockwise from the right. Lines share the whole round in equal steps from the seam; a flat begins and ends with a line of its own.",
     numbers: even
       ? `${degrees(shape.seamDeg)} + ${whole} × 360° / ${hand.divisions}${less > 0 ? ` − ${less} × 360°` : ""} = ${degrees(planDeg, 1)}`
       : `${degrees(planDeg, 1)}: the line stands where a flat begins or ends, between two steps of ${degrees(step)}.`,
@@ -119,12 +120,20 @@ function point(
   { say, end }: { say: Numbers; end: "a" | "b" },
 ): Worked {
   const ends = END_NAMES[part.shape];
-  const rule = `Two arcs cross there. At the ${ends.b}: the diagonal, swung from the line before’s point of the ${ends.a}, and the step along the ${ends.b} from its other point. At the ${ends.a}: the step along the ${ends.a}, and the line’s own true length swung from the point just found. All is then moved so that nothing lies left of or below nought. The table’s own points come from many small triangles between the lines.`;
+  const rule = `Two arcs cross there. At the ${ends.b}: the diagonal, swung from the line before’s point of the ${ends.a}, and the step along the ${ends.b} from its other point. At the ${ends.a}: the step along the ${ends.a}, and the line’s own true length swung from the point just found. In brackets: how far to the right of the leftmost and how far above the lowest point of the cut edge. The table’s own points come from many small triangles between the lines.`;
   const next = before?.row.next;
   if (!next)
     return {
       rule,
       numbers: `The pattern begins with this line, from ${pointWords(say, row.a)} to ${pointWords(say, row.b)}: ${acrossWords(say, row.a, row.b)} = ${withUnitOf(say, row.trueMm)}`,
+      basis: TRIANGLE,
+    };
+  const unit = say.unit === "mm" ? "millimetres" : "inches";
+  const step = next.flat[end === "a" ? "aMm" : "bMm"];
+  if (step < SAME_POINT_MM)
+    return {
+      rule,
+      numbers: `No step: it is the same point as that of the line before, ${pointWords(say, row[end])}, in ${unit}.`,
       basis: TRIANGLE,
     };
   const arc = (mm: number, round: readonly [number, number]) =>
@@ -135,7 +144,7 @@ function point(
       : [arc(next.flat.aMm, before.row.a), arc(row.trueMm, row.b)];
   return {
     rule,
-    numbers: `${first} and ${second} cross at ${pointWords(say, row[end])}, in ${say.unit}.`,
+    numbers: `${first} and ${second} cross at ${pointWords(say, row[end])}, in ${unit}.`,
     basis: TRIANGLE,
   };
 }
@@ -153,14 +162,14 @@ const WORKED: Readonly<Record<Key, (line: Line, report: Report, say: Numbers) =>
     basis: TRIANGLE,
   }),
   inPlan: ({ row, space: { a, b } }, { part }, say) => ({
-    rule: `Straight across between the line’s two ends as they lie in plan, measured from the middle of the ${END_NAMES[part.shape].a}.`,
+    rule: `Straight across between the line’s two ends as they lie in plan, by how much they differ to the right, and by how much away from you. Both are measured from the middle of the ${END_NAMES[part.shape].a}.`,
     numbers: `${acrossWords(say, a.slice(0, 2), b.slice(0, 2))} = ${withUnitOf(say, row.planMm)}`,
     basis: TRIANGLE,
   }),
   nextA: (line, _, say) => step(line, say, "a"),
   nextB: (line, _, say) => step(line, say, "b"),
   diagonal: ({ row, after }, { part }, say) => ({
-    rule: `Straight across the flat pattern from this line’s point of the ${END_NAMES[part.shape].a} to the next line’s point of the ${END_NAMES[part.shape].b}: what dividers span.`,
+    rule: `Straight across the flat pattern, by what the points differ across and up, from this line’s point of the ${END_NAMES[part.shape].a} to the next line’s point of the ${END_NAMES[part.shape].b}: what dividers span.`,
     numbers: `${acrossWords(say, row.a, after?.row.b ?? row.b)} = ${withUnitOf(say, row.next?.flat.diagonalMm ?? 0)}; in the finished part ${withUnitOf(say, row.next?.diagonalMm ?? 0)}.`,
     basis: TRIANGLE,
   }),
@@ -169,7 +178,7 @@ const WORKED: Readonly<Record<Key, (line: Line, report: Report, say: Numbers) =>
 function step({ row, after }: Line, say: Numbers, end: "a" | "b"): Worked {
   const mm = end === "a" ? "aMm" : "bMm";
   return {
-    rule: "Straight across the flat pattern to the same end of the next line: what dividers span. The skin between two lines is curved before it lies flat, so that in the finished part the two points lie a little nearer.",
+    rule: "Straight across the flat pattern, by what the points differ across and up, to the same end of the next line: what dividers span. The skin between two lines is curved before it lies flat, so that in the finished part the two points lie a little nearer.",
     numbers: `${acrossWords(say, row[end], after?.row[end] ?? row[end])} = ${withUnitOf(say, row.next?.flat[mm] ?? 0)}; in the finished part ${withUnitOf(say, row.next?.[mm] ?? 0)}.`,
     basis: TRIANGLE,
   };

@@ -1,0 +1,2 @@
+/** Under which what springback asks of a part is asked. */
+export const SPRINGBACK = "springback";

@@ -1,0 +1,108 @@
+import type { Page } from "playwright-core";
+import { expect, it } from "vitest";
+import { browser, freshPages, page, site } from "./freshPage.ts";
+
+freshPages();
+
+/** A target is at least as wide and as high as this (WCAG 2.2, 2.5.8). [px] */
+const LEAST = 24;
+const TARGETS = "a[href], button, input, select, textarea, summary, [tabindex='0']";
+
+/** A bench of a shape on a narrow screen, with all that somebody at work gets. */
+async function atWork(on: Page, shape: string): Promise<void> {
+  await on.goto(`${site.url}shapes/${shape}/`);
+  await on.locator(".bench .machine-choice").waitFor();
+  await on.locator(".bench-form input").first().focus();
+  await on.locator(".bench .steps").first().waitFor();
+  await on.waitForLoadState("networkidle");
+}
+const narrow = async (width: number, run: (on: Page) => Promise<void>): Promise<void> => {
+  const context = await browser.newContext({ viewport: { width, height: 844 } });
+  await run(await context.newPage());
+  await context.close();
+};
+
+it.each(["right-cone", "eccentric-cone", "square-to-round"])(
+  "has no target on a %s's page that is too small for a finger",
+  async (shape) => {
+    await narrow(390, async (on) => {
+      await atWork(on, shape);
+      for (const name of [/^Look at the shop/, /^How was it worked out: Cold-forming/, "Sections"])
+        await on.getByRole("button", { name }).first().click();
+      await on.locator(".bench-shop").first().waitFor();
+      await on.locator("details").evaluateAll((all) => all.forEach((one) => one.setAttribute("open", "")));
+      const small = await on.evaluate(
+        ([targets, least]) =>
+          [...document.querySelectorAll(targets)].flatMap((one) => {
+            const { width, height } = one.getBoundingClientRect();
+            const isSeen = one.checkVisibility({ visibilityProperty: true }) && width > 0;
+            if (!isSeen || (width >= least && height >= least)) return [];
+            return [`${one.tagName} ${width} × ${height}: ${one.textContent.trim()}`];
+          }),
+        [TARGETS, LEAST] as const,
+      );
+      expect(small).toEqual([]);
+    });
+  },
+);
+
+const way = (on: Page, name: string) =>
+  on.getByRole("navigation", { name: "Sections of the bench" }).getByRole("link", { name, exact: true });
+/** Where the keyboard is, and how far that stands from the top of the screen. */
+const arrived = (on: Page) =>
+  on.evaluate(() => {
+    const { id } = document.activeElement ?? { id: "" };
+    return [id, Math.abs(document.activeElement?.getBoundingClientRect().top ?? Infinity) < 200];
+  });
+
+it.each([390, 320])(
+  "leads to every section of the bench at %i px, before what stands there is made",
+  async (width) => {
+    await narrow(width, async (on) => {
+      await on.goto(`${site.url}shapes/right-cone/`);
+      await on.locator(".bench .machine-choice").waitFor();
+      const fold = on.getByRole("button", { name: "Sections" });
+      expect(await way(on, "First pass").isVisible()).toBe(false);
+      for (const [name, id] of [
+        ["First pass", "first-pass"],
+        ["Take away", "take-away"],
+        ["Blank", "blank"],
+        ["Size", "bench-size"],
+      ] as const) {
+        await fold.click();
+        expect(await fold.getAttribute("aria-expanded")).toBe("true");
+        await way(on, name).click();
+        expect(await way(on, name).isVisible()).toBe(false);
+        await expect.poll(() => arrived(on), { timeout: 10_000 }).toEqual([id, true]);
+        expect(await on.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+      }
+      // By the keyboard alone, and away again.
+      await fold.focus();
+      await on.keyboard.press("Enter");
+      await on.keyboard.press("Tab");
+      expect(await way(on, "Size").evaluate((one) => one === document.activeElement)).toBe(true);
+      await on.keyboard.press("Escape");
+      expect(await fold.evaluate((one) => one === document.activeElement)).toBe(true);
+      expect(await fold.getAttribute("aria-expanded")).toBe("false");
+    });
+  },
+);
+
+it("has the sections of a part for the brake in a row on a wide screen, without passes", async () => {
+  await page.goto(`${site.url}shapes/square-to-round/`);
+  await page.locator(".bench .machine-choice").waitFor();
+  const names = await page
+    .getByRole("navigation", { name: "Sections of the bench" })
+    .getByRole("link")
+    .allTextContents();
+  expect(names.map((name) => name.trim())).toEqual([
+    "Size",
+    "Will it go?",
+    "Blank",
+    "Set-up",
+    "Check and correct",
+    "Take away",
+  ]);
+  await way(page, "Check and correct").click();
+  await expect.poll(() => arrived(page), { timeout: 10_000 }).toEqual(["check-and-correct", true]);
+});
