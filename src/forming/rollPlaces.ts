@@ -24,6 +24,27 @@ export function movedBy(start: Start, moveMm: number): RollPlaces {
   };
 }
 
+/**
+ * The roll turned about half the slant, so that the drop end comes to stand so much higher above the fixed end: first pass.
+ *
+ * @param shares the drop end's share at each place
+ * @see derived here: the roll is straight
+ */
+export function tiltedBy(
+  places: RollPlaces,
+  tiltMm: number,
+  { large, middle, small }: { readonly large: number; readonly middle: number; readonly small: number },
+): RollPlaces {
+  const at = (mm: number, share: number) => mm + tiltMm * (share - middle);
+  const { smallBearingMm, largeBearingMm } = places;
+  return {
+    largeMm: at(places.largeMm, large),
+    smallMm: at(places.smallMm, small),
+    smallBearingMm: smallBearingMm === null ? null : at(smallBearingMm, 1),
+    largeBearingMm: largeBearingMm === null ? null : at(largeBearingMm, 0),
+  };
+}
+
 /** Raises at both bearings that are nearer than this tell no shares. [mm] */
 const SQUARE_MM = 0.5;
 

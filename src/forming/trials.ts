@@ -1,4 +1,5 @@
 import type { RollAsked } from "./asked.ts";
+import { type BearingsNext, bearingsNext, edgesOnly } from "./bearingsNext.ts";
 import { belowZero, warned } from "./belowZero.ts";
 import type { FirstPass } from "./firstPass.ts";
 import { DERIVED } from "./judge.ts";
@@ -40,6 +41,8 @@ export interface TrialCorrection {
   readonly disagrees: readonly number[];
   /** Where the second pass starts; null before a trial lies in the window. */
   readonly secondPass: SecondPass | null;
+  /** The next numbers for both bearings, and whether they stood at the plan's tilt; null where nobody read them. */
+  readonly bearings: BearingsNext | null;
   /** What stands in the way of `next` on this machine, in sentences: the end of the slide, the pinch roll. */
   readonly problems: readonly string[];
   readonly advice: string;
@@ -52,7 +55,7 @@ export type TrialAnswer =
   | { readonly kind: "none"; readonly why: string };
 
 const RULE =
-  "next setting = last setting + slope × (model's setting for the middle of the window − model's setting for what came out); repeats of one setting are one trial, their mean; slope 1 after one trial, from the last two settings that took set after that, held within 0.67 to 1.5; with slope 1 no further than a machine of slope 0.67 may go below the cap, nor by more than half the last setting; after a blank that took no set a quarter more at most and never past the plan's high; where trials contradict each other the lowest that any of them asks; a raise more than a quarter beyond the plan's high is asked about before anything is named by it; settings at the large edge, the model's at half the slant";
+  "next setting = last setting + slope × (model's setting for the middle of the window − model's setting for what came out); repeats of one setting are one trial, their mean; slope 1 after one trial, from the last two settings that took set after that, held within 0.67 to 1.5; with slope 1 no further than a machine of slope 0.67 may go below the cap, nor by more than half the last setting; after a blank that took no set a quarter more at most and never past the plan's high; where trials contradict each other the lowest that any of them asks; a raise more than a quarter beyond the plan's high is asked about before anything is named by it; settings at the large edge, the model's at half the slant; where both bearings were read the roll is a straight line between them, and half the slant counts";
 
 function placeOf(closed: number, { from, to, cap }: FirstPass): Place {
   if (closed > cap) return "past the cap";
@@ -67,9 +70,13 @@ function settingOf(next: NextSetting): number | null {
 }
 
 /** In words: for whoever corrects, or for the next blank's sheet. */
-function said(asked: RollAsked, advised: Advised, seen: readonly TrialSeen[]): string {
+function said(
+  asked: RollAsked,
+  advised: Advised,
+  { seen, bearings }: { readonly seen: readonly TrialSeen[]; readonly bearings: BearingsNext | null },
+): string {
   const last = seen.at(-1);
-  if (!asked.onSheet || !last) return adviceOn(asked, advised);
+  if (!asked.onSheet || !last) return `${adviceOn(asked, advised)}${bearings?.words ?? ""}`;
   const { say } = asked;
   return onSheetSaid(
     asked,
@@ -81,8 +88,8 @@ function said(asked: RollAsked, advised: Advised, seen: readonly TrialSeen[]): s
 const none = (why: string): TrialAnswer => ({ kind: "none", why });
 
 /**
- * Next setting of the first pass after one or more trials on this roll. The tilt stays as it was set; both ends of the
- * roll are raised alike, and the model is asked what half the slant needs.
+ * Next setting of the first pass after one or more trials on this roll. The tilt stays as it was set for the last of them;
+ * both ends of the roll are raised alike, and the model is asked what half the slant needs.
  *
  * @param seen in order, at least one
  * @see derived here
@@ -101,20 +108,31 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
     return { ...read, place: placeOf(read.closed, window) };
   });
   const next = nextSetting(trials, model.aim);
-  const nextMm = settingOf(next);
+  const tiltMm = seen.at(-1)?.tiltMm ?? 0;
+  const atPlanTilt = settingOf(next);
+  const places = atPlanTilt === null ? null : model.placesAt(atPlanTilt, tiltMm);
+  const nextMm = places?.largeMm ?? atPlanTilt;
   if (nextMm !== null && (nextMm <= 0 || nextMm > travelMm))
     return none(
       `by these trials the next setting would be ${say.length(nextMm)}, and the slide goes from 0 to ${say.length(travelMm)} above the flat plate: look at what was written down, and ask the machine's manual before more is set`,
     );
-  const places = nextMm === null ? null : model.placesAt(nextMm);
   const disagrees = disagreeing(trials).map((i) => i + 1);
   // Where nothing is safe to name for this pass, nothing is for the next.
   const second = next.kind === "check" ? null : secondPass(trials, model);
-  const set = next.kind === "done" ? model.placesAt(trials.at(-1)?.settingMm ?? 0) : places;
+  const set = next.kind === "done" ? model.placesAt(trials.at(-1)?.settingMm ?? 0, tiltMm) : places;
   const problems = places ? model.problemsAt(places) : [];
   // The second pass has its own step on a sheet.
   const below = belowZero(say, asked.onSheet ? [set] : [set, second], model.lowestMm);
-  const advised: Advised = { model, trials, next, places: set, disagrees, second };
+  const bearings = bearingsNext(asked, seen.at(-1), { set, secondPass: second });
+  const told = (one: RollPlaces | null) => (bearings && !asked.onSheet ? edgesOnly(one) : one);
+  const advised: Advised = {
+    model,
+    trials,
+    next,
+    places: told(set),
+    disagrees,
+    second: second && { ...second, ...told(second) },
+  };
   return {
     kind: "correction",
     correction: {
@@ -128,8 +146,9 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
       by: "by" in next ? next.by : null,
       disagrees,
       secondPass: second,
+      bearings,
       problems: problems.map(({ words }) => words),
-      advice: `${said(asked, advised, seen)}${warned(below, problems)}`,
+      advice: `${said(asked, advised, { seen, bearings })}${warned(below, problems)}`,
       rule: RULE,
       basis: DERIVED,
     },

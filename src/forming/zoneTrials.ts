@@ -1,4 +1,5 @@
 import type { RollAsked } from "./asked.ts";
+import { type BearingsNext, bearingsNext, edgesOnly } from "./bearingsNext.ts";
 import { belowZero, warned } from "./belowZero.ts";
 import type { FirstPass } from "./firstPass.ts";
 import { DERIVED } from "./judge.ts";
@@ -37,6 +38,8 @@ interface ZoneCorrection {
   readonly disagrees: readonly number[];
   /** Where its second pass starts; null before a trial of it lies in the window. */
   readonly secondPass: SecondPass | null;
+  /** The next numbers for both bearings, and whether they stood at the plan's tilt; null where nobody read them. */
+  readonly bearings: BearingsNext | null;
   /** Is the blank in hand set aside because a zone of it is past its cap, so that every setting is for the next one? */
   readonly nextBlank: boolean;
   /** What stands in the way of `set` on this machine, in sentences. */
@@ -167,13 +170,18 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
         kind: "none",
         why: `by these trials zone ${model.number} would be set to ${say.length(settingMm)}, and the slide goes from 0 to ${say.length(travelMm)} above the flat plate: look at what was written down, and ask the machine's manual before more is set`,
       };
-    const set = settingMm === null ? null : model.placesAt(settingMm);
+    const mirrors = mirrorsOf(models, model);
+    // Zones that mirror each other are set alike, in tilt too.
+    const last = seen.findLast(({ zone }) => zone === model.number || mirrors.includes(zone));
+    const set = settingMm === null ? null : model.placesAt(settingMm, last?.tiltMm);
+    const bearings = bearingsNext(asked, last, { set, secondPass, zone: model.number });
     const problems = set && rest.kind !== "done" && rest.kind !== "plan" ? model.problemsAt(set) : [];
     // On a sheet the second pass has its own step, and one zone has room for what it is to leave.
     const below = belowZero(say, asked.onSheet ? [set] : [set, secondPass], lowestMm);
-    const expectMm = set && models.length === 1 ? expectedInside(model, trials, set.largeMm, learned) : null;
-    const mirrors = mirrorsOf(models, model);
-    const told = { ...rest, next, set, trials, model, window, pastCap, mirrors, expectMm };
+    const expectMm =
+      settingMm !== null && models.length === 1 ? expectedInside(model, trials, settingMm, learned) : null;
+    const words = bearings && !asked.onSheet ? edgesOnly(set) : set;
+    const told = { ...rest, next, set: words, trials, model, window, pastCap, mirrors, expectMm };
     zones.push({
       zone: model.number,
       fromDeg: model.zone.fromDeg,
@@ -181,9 +189,10 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
       trials,
       ...rest,
       set,
+      bearings,
       nextBlank: pastCap.length > 0,
       problems: problems.map(({ words }) => words),
-      advice: `${zoneAdvice(asked, told, models.length)}${warned(below, problems)}`,
+      advice: `${zoneAdvice(asked, told, models.length)}${asked.onSheet ? "" : (bearings?.words ?? "")}${warned(below, problems)}`,
     });
   }
   const figures = learnedFigures(learned);

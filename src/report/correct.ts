@@ -2,9 +2,8 @@ import type { FormingCase } from "../forming/case.ts";
 import type { PlateRoll } from "../forming/machine.ts";
 import { rollChecks } from "../forming/machineChecks.ts";
 import { sayIn } from "../forming/say.ts";
-import { type AnySeen, correctAny } from "../forming/anyTrials.ts";
-import type { TrialAnswer } from "../forming/trials.ts";
-import type { ZonesAnswer } from "../forming/zoneTrials.ts";
+import { type AnyAnswer, correctAny } from "../forming/anyTrials.ts";
+import type { AnyTold } from "../forming/settleTrials.ts";
 import type { Refusal } from "../shapes/refusal.ts";
 import type { Context } from "./develop.ts";
 import type { NamedPart } from "./lay.ts";
@@ -32,8 +31,8 @@ export function correctPart(
   part: NamedPart,
   context: Context,
   machine: string | undefined,
-  seen: readonly AnySeen[],
-): TrialAnswer | ZonesAnswer | { readonly kind: "refused"; readonly issues: readonly Refusal[] } {
+  seen: readonly AnyTold[],
+): AnyAnswer | { readonly kind: "refused"; readonly issues: readonly Refusal[] } {
   const laid = layOut(part, context);
   if (laid.kind === "refused") return laid;
   const rolls = (context.shop?.machines ?? []).filter((one): one is PlateRoll => one.kind === "plate roll");

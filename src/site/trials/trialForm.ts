@@ -1,7 +1,9 @@
 import type { FormingCase } from "../../forming/case.ts";
 import type { PlateRoll } from "../../forming/machine.ts";
+import { settleSet } from "../../forming/bearingsRead.ts";
 import { isPipe } from "../../forming/skin.ts";
-import { type AnySeen, correctAny, impossibleAny } from "../../forming/anyTrials.ts";
+import { correctAny, impossibleAny } from "../../forming/anyTrials.ts";
+import { type AnyTold, settleTrials } from "../../forming/settleTrials.ts";
 import type { Units } from "../../drawing/format.ts";
 import { find } from "./find.ts";
 import { leftOut, possible, questionOf } from "./question.ts";
@@ -22,7 +24,7 @@ export interface TrialAsked {
   /** In how many zones it is rolled, each with a setting of its own. */
   readonly zones: number;
   /** From the file next to the part's own. */
-  readonly trials: readonly AnySeen[];
+  readonly trials: readonly AnyTold[];
 }
 
 /** What is to be done, a line for each zone. */
@@ -50,9 +52,14 @@ function startTrialForm(root: HTMLElement): void {
   const file = find(root, "open", HTMLInputElement);
   const places = find(root, "places", HTMLTableElement);
   const question = questionOf(asked);
-  const raise = raiseField(root, units, { part: asked.part, machine: roll.name });
+  const zone = root.querySelector<HTMLSelectElement>('[data-trial="zone"]');
+  const raise = raiseField(root, units, {
+    part: asked.part,
+    machine: roll.name,
+    settle: (set) => settleSet(question, set, Number(zone?.value ?? 1)),
+  });
   const fields = item.cone ? wholeFields(root, units, raise) : zoneFields(root, units, raise);
-  let trials: readonly AnySeen[] = possible(question, asked.trials);
+  let trials: readonly AnyTold[] = possible(question, asked.trials);
   let kept = true;
   try {
     trials = possible(question, keptIn(localStorage.getItem(key)) ?? asked.trials);
@@ -64,8 +71,10 @@ function startTrialForm(root: HTMLElement): void {
     message.textContent = text;
   };
   const show = () => {
+    const settled = settleTrials(question, trials);
+    const told = settled.kind === "settled" ? settled.seen : trials;
     list.replaceChildren(
-      ...trials.map((trial, i) => {
+      ...told.map((trial, i) => {
         const remove = document.createElement("button");
         remove.type = "button";
         remove.textContent = "remove";
@@ -87,7 +96,7 @@ function startTrialForm(root: HTMLElement): void {
     showPlaces(places, placesOf(next?.kind === "none" ? null : next, isPipe(item)), units);
     printSteps(question, trials);
   };
-  const keep = (now: readonly AnySeen[]) => {
+  const keep = (now: readonly AnyTold[]) => {
     trials = now;
     try {
       localStorage.setItem(key, JSON.stringify(now));
