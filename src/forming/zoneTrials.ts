@@ -9,6 +9,7 @@ import { isPipe } from "./skin.ts";
 import { expectedModelMm, whereReached } from "./trialExpected.ts";
 import { type By, disagreeing, type Place } from "./trialCorrection.ts";
 import { learnedSaid, zoneAdvice } from "./zoneAdvice.ts";
+import { tiltWords, type ZoneTilt, zoneTilt } from "./zoneTilt.ts";
 import { type Learned, learnedOf, meanOf, taughtStart } from "./zoneLearned.ts";
 import { mirroredAlike, mirrorsOf, type ZoneCame } from "./zoneMirror.ts";
 import { type ZoneModel, zoneModels, type ZoneRead } from "./zoneModel.ts";
@@ -40,6 +41,8 @@ interface ZoneCorrection {
   readonly secondPass: SecondPass | null;
   /** The next numbers for both bearings, and whether they stood at the plan's tilt; null where nobody read them. */
   readonly bearings: BearingsNext | null;
+  /** The tilt by which both ends come round together; null where they came out alike, or no number is safe to name. */
+  readonly tilt: ZoneTilt | null;
   /** Is the blank in hand set aside because a zone of it is past its cap, so that every setting is for the next one? */
   readonly nextBlank: boolean;
   /** What stands in the way of `set` on this machine, in sentences. */
@@ -180,6 +183,18 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
     const below = belowZero(say, asked.onSheet ? [set] : [set, secondPass], lowestMm);
     const expectMm =
       settingMm !== null && models.length === 1 ? expectedInside(model, trials, settingMm, learned) : null;
+    const lastModel = last && models[last.zone - 1];
+    const lastRead = lastModel && trialsOf.get(lastModel)?.at(-1);
+    const alone = next?.kind === "check" && next.why === "tilt";
+    const tilt =
+      lastRead && (set || alone) && disagrees.length === 0
+        ? zoneTilt(asked, {
+            model,
+            last: lastRead,
+            stood: model.placesAt(lastRead.settingMm, last.tiltMm),
+            set,
+          })
+        : null;
     const words = bearings && !asked.onSheet ? edgesOnly(set) : set;
     const told = { ...rest, next, set: words, trials, model, window, pastCap, mirrors, expectMm };
     zones.push({
@@ -190,9 +205,10 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
       ...rest,
       set,
       bearings,
+      tilt,
       nextBlank: pastCap.length > 0,
       problems: problems.map(({ words }) => words),
-      advice: `${zoneAdvice(asked, told, models.length)}${asked.onSheet ? "" : (bearings?.words ?? "")}${warned(below, problems)}`,
+      advice: `${zoneAdvice(asked, told, models.length)}${asked.onSheet ? "" : `${bearings?.words ?? ""}${tilt ? tiltWords(asked, tilt, alone) : ""}`}${warned(below, problems)}`,
     });
   }
   const figures = learnedFigures(learned);

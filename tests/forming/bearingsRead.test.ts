@@ -11,7 +11,8 @@ import { type AnyTold, settleTrials } from "../../src/forming/settleTrials.ts";
 import { triedOn } from "../../src/forming/tried.ts";
 import { even } from "../even.ts";
 import { coneCase, roll } from "./cases.ts";
-import { closedAt, jobs, startOf } from "./simulatedJobs.ts";
+import type { startOf } from "./simulatedJobs.ts";
+import { closedAt, jobs } from "./simulatedJobs.ts";
 
 const say = sayIn("mm");
 const ROLL = roll({
@@ -142,11 +143,7 @@ describe("what cannot be taken", () => {
       { bearings: { dropMm: -10, fixedMm: -12 }, flat: true },
       /no raise at the large edge .*dropAt0 and fixedAt0/,
     ],
-    [
-      "neither",
-      { flat: true } as AnyTold,
-      /neither a raise nor two bearings; give setting, or drop and fixed/,
-    ],
+    ["neither", { flat: true }, /neither a raise nor two bearings; give setting, or drop and fixed/],
   ])("is told: %s", (_, told, why) => {
     expect(impossibleAny(ASKED, told)).toMatch(why);
     const answer = correctAny(ASKED, [{ settingMm: 20, gapMm: 1900 }, told]);
@@ -164,7 +161,9 @@ describe("what cannot be taken", () => {
   });
 
   it("is a shop without bearings, and a pipe that stands askew", () => {
-    const { bearings: _, ...bare } = ROLL;
+    const bare = Object.fromEntries(
+      Object.entries(ROLL).filter(([key]) => key !== "bearings"),
+    ) as unknown as typeof ROLL;
     expect(impossibleAny({ ...ASKED, roll: bare }, { bearings: PLAN, flat: true })).toContain(
       "give bearings in the shop file",
     );
