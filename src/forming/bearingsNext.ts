@@ -1,8 +1,9 @@
 import { degrees } from "../geometry/angle.ts";
 import type { RollAsked } from "./asked.ts";
-import { bearingsOf, type BearingsRead, raisesOf, settleSet } from "./bearingsRead.ts";
+import { bearingsOf, type BearingsRead, raisesOf } from "./bearingsRead.ts";
 import { type RollPlaces, setting } from "./rollPlaces.ts";
 import { number } from "./say.ts";
+import { sumOf } from "./setWords.ts";
 import { isPipe } from "./skin.ts";
 import type { RollSet } from "./trialSeen.ts";
 import { SAME_SETTING_MM } from "./trialSlope.ts";
@@ -14,10 +15,6 @@ export interface BearingsSet {
   readonly dropScaleMm: number | null;
   readonly fixedScaleMm: number | null;
 }
-
-/** The places without the bearings, for words that tell of these by themselves. */
-export const edgesOnly = (places: RollPlaces | null): RollPlaces | null =>
-  places && { ...places, smallBearingMm: null, largeBearingMm: null };
 
 /** What there is to say to whoever read the bearings. */
 export interface BearingsNext {
@@ -95,8 +92,7 @@ export function bearingsNext(
   if (!read || isPipe(asked.item)) return null;
   const tiltMm = last.tiltMm ?? 0;
   const [first, second] = [bearingsAt(set, read, false), bearingsAt(secondPass, read, true)];
-  const settled = settleSet(asked, { bearings: read }, zone);
-  const sum = "problem" in settled ? "" : (settled.sum ?? "");
+  const sum = sumOf(asked, read, zone);
   const words = [
     sum === "" ? "" : ` Read at the bearings: ${sum}.`,
     first ? ` ${setSaid(asked, first, "At the bearings")}` : "",

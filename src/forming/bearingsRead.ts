@@ -1,7 +1,5 @@
 import type { RollAsked } from "./asked.ts";
 import { rollSettings } from "./rollSettings.ts";
-import { settable } from "./rollPlaces.ts";
-import { number, type Say } from "./say.ts";
 import { isPipe } from "./skin.ts";
 import { SAME_SETTING_MM } from "./trialSlope.ts";
 
@@ -37,16 +35,10 @@ export interface Settled {
   readonly tiltMm: number;
   /** The same by which half the slant stood higher above the large edge. [mm] */
   readonly middleMoreMm: number;
-  /** The sum that was done, in words; null where there was none. */
-  readonly sum: string | null;
 }
 
-/** What is wrong with how a trial was set: the key of its row, what, and what would be right. */
-export interface SetWrong {
-  readonly key: "setting" | "drop" | "fixed";
-  readonly problem: string;
-  readonly remedy: string;
-}
+/** What stands in the way of taking a setting: nothing told, no bearings in the shop file, a pipe askew, raise and bearings that disagree, no raise. */
+export type SetProblem = "nothing" | "no bearings" | "askew" | "disagree" | "no raise";
 
 /** The geometry that raises at bearings are worked out by, for one zone. */
 export interface BearingsOf {
@@ -59,7 +51,7 @@ export interface BearingsOf {
 const ROUNDING_MM = SAME_SETTING_MM;
 
 /** How many digits of a share are told, and reckoned with, so that whoever does the sum again gets the same. */
-const SHARE_DIGITS = 3;
+export const SHARE_DIGITS = 3;
 const shareOf = (value: number): number => Number(value.toFixed(SHARE_DIGITS));
 
 /** Raises from their own 0. [mm] */
@@ -91,81 +83,25 @@ export function bearingsOf(asked: RollAsked, zone = 1): BearingsOf | null {
   };
 }
 
-/** "drop end 190 − 150 = 40 mm, fixed end 18 mm": the raises, from what the scales showed. */
-function raisesSaid(read: BearingsRead, say: Say): string {
-  const one = (name: string, at: number, at0: number | undefined) =>
-    at0 === undefined
-      ? `${name} ${say.length(settable(at, say.units))}`
-      : `${name} ${say.bare(settable(at, say.units))} − ${say.bare(settable(at0, say.units))} = ${say.length(settable(at - at0, say.units))}`;
-  return `${one("drop end", read.dropMm, read.dropAt0Mm)}, ${one("fixed end", read.fixedMm, read.fixedAt0Mm)}`;
-}
-
-/** "0.412 × 40 + 0.588 × 18 = 27.1 mm at the large edge". */
-function sumSaid(read: BearingsRead, { shares }: BearingsOf, largeMm: number, say: Say): string {
-  const { dropMm, fixedMm } = raisesOf(read);
-  const bare = (mm: number) => say.bare(settable(mm, say.units));
-  const [drop, fixed] = [number(shares.large, SHARE_DIGITS), number(1 - shares.large, SHARE_DIGITS)];
-  const scales = read.dropAt0Mm === undefined && read.fixedAt0Mm === undefined;
-  const head = scales ? "" : `${raisesSaid(read, say)}; `;
-  return `${head}${drop} × ${bare(dropMm)} + ${fixed} × ${bare(fixedMm)} = ${say.length(settable(largeMm, say.units))} at the large edge`;
-}
-
-const wrong = (key: SetWrong["key"], problem: string, remedy: string): SetWrong => ({ key, problem, remedy });
-
-/** A pipe stands square: both bearings have one raise. */
-function squarely(read: BearingsRead, say: Say): number | SetWrong {
-  const { dropMm, fixedMm } = raisesOf(read);
-  if (Math.abs(dropMm - fixedMm) <= ROUNDING_MM) return (dropMm + fixedMm) / 2;
-  return wrong(
-    "drop",
-    `the drop end at ${say.length(dropMm)} and the fixed end at ${say.length(fixedMm)} do not stand alike, and a pipe wants the roll square`,
-    "set both bearings alike and roll the trial again, or give setting alone, the raise of both",
-  );
-}
-
 /**
  * The raise at the large edge, and the tilt, of a trial as it is written down.
  *
  * @param zone counted from 1
- * @returns what is wrong where the bearings cannot be taken, or do not agree with the raise told beside them
+ * @returns what stands in the way where the bearings cannot be taken, or do not agree with the raise told beside them
  */
-export function settleSet(asked: RollAsked, set: SetAt, zone = 1): Settled | SetWrong {
-  const { item, say } = asked;
-  const { settingMm, bearings } = set;
-  if (!bearings)
-    return settingMm === undefined
-      ? wrong("setting", "there is neither a raise nor two bearings", "give setting, or drop and fixed")
-      : { settingMm, tiltMm: 0, middleMoreMm: 0, sum: null };
+export function settleSet(asked: RollAsked, { settingMm, bearings }: SetAt, zone = 1): Settled | SetProblem {
+  if (!bearings) return settingMm === undefined ? "nothing" : { settingMm, tiltMm: 0, middleMoreMm: 0 };
   const of = bearingsOf(asked, zone);
-  if (!of)
-    return wrong(
-      "drop",
-      "the shop file gives no bearings of this roll, so that the raise at the large edge cannot be worked out from them",
-      "give bearings in the shop file, from each end of the roll face to its bearing, or setting, the raise at the large edge",
-    );
+  if (!of) return "no bearings";
   const { dropMm, fixedMm } = raisesOf(bearings);
-  const pipe = isPipe(item);
-  const square = pipe ? squarely(bearings, say) : null;
-  if (square !== null && typeof square !== "number") return square;
-  const largeMm = square ?? of.shares.large * dropMm + (1 - of.shares.large) * fixedMm;
-  const sum = pipe ? `${raisesSaid(bearings, say)}: one raise` : sumSaid(bearings, of, largeMm, say);
-  if (settingMm !== undefined && Math.abs(settingMm - largeMm) > ROUNDING_MM)
-    return wrong(
-      "setting",
-      `${say.length(settingMm)} is not what the two bearings come to (${sum})`,
-      "leave out whichever was not read at the roll: setting, or drop and fixed",
-    );
-  if (largeMm <= 0)
-    return wrong(
-      "drop",
-      `the two bearings come to no raise at the large edge (${sum})`,
-      "write the raises from each bearing's own 0, or what the scales show together with dropAt0 and fixedAt0",
-    );
-  const tiltMm = pipe ? 0 : dropMm - fixedMm - of.planSpanMm;
-  return {
-    settingMm: largeMm,
-    tiltMm,
-    middleMoreMm: tiltMm * (of.shares.middle - of.shares.large),
-    sum,
-  };
+  const spanMm = dropMm - fixedMm;
+  const pipe = isPipe(asked.item);
+  // A pipe stands square: both bearings have one raise.
+  if (pipe && Math.abs(spanMm) > ROUNDING_MM) return "askew";
+  const { shares, planSpanMm } = of;
+  const largeMm = fixedMm + (pipe ? 1 / 2 : shares.large) * spanMm;
+  if (settingMm !== undefined && Math.abs(settingMm - largeMm) > ROUNDING_MM) return "disagree";
+  if (largeMm <= 0) return "no raise";
+  const tiltMm = pipe ? 0 : spanMm - planSpanMm;
+  return { settingMm: largeMm, tiltMm, middleMoreMm: tiltMm * (shares.middle - shares.large) };
 }

@@ -24,6 +24,10 @@ export function movedBy(start: Start, moveMm: number): RollPlaces {
   };
 }
 
+/** The places without the bearings, for words that tell of these by themselves. */
+export const edgesOnly = (places: RollPlaces | null): RollPlaces | null =>
+  places && { ...places, smallBearingMm: null, largeBearingMm: null };
+
 /**
  * The roll turned about half the slant, so that the drop end comes to stand so much higher above the fixed end: first pass.
  *

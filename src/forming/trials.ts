@@ -1,9 +1,8 @@
 import type { RollAsked } from "./asked.ts";
-import { type BearingsNext, bearingsNext, edgesOnly } from "./bearingsNext.ts";
 import { belowZero, warned } from "./belowZero.ts";
 import type { FirstPass } from "./firstPass.ts";
 import { DERIVED } from "./judge.ts";
-import type { RollPlaces } from "./rollPlaces.ts";
+import { edgesOnly, type RollPlaces } from "./rollPlaces.ts";
 import { secondPass, type SecondPass } from "./secondPass.ts";
 import { adviceOn, type Advised, cameOut } from "./trialAdvice.ts";
 import {
@@ -41,8 +40,6 @@ export interface TrialCorrection {
   readonly disagrees: readonly number[];
   /** Where the second pass starts; null before a trial lies in the window. */
   readonly secondPass: SecondPass | null;
-  /** The next numbers for both bearings, and whether they stood at the plan's tilt; null where nobody read them. */
-  readonly bearings: BearingsNext | null;
   /** What stands in the way of `next` on this machine, in sentences: the end of the slide, the pinch roll. */
   readonly problems: readonly string[];
   readonly advice: string;
@@ -55,7 +52,7 @@ export type TrialAnswer =
   | { readonly kind: "none"; readonly why: string };
 
 const RULE =
-  "next setting = last setting + slope × (model's setting for the middle of the window − model's setting for what came out); repeats of one setting are one trial, their mean; slope 1 after one trial, from the last two settings that took set after that, held within 0.67 to 1.5; with slope 1 no further than a machine of slope 0.67 may go below the cap, nor by more than half the last setting; after a blank that took no set a quarter more at most and never past the plan's high; where trials contradict each other the lowest that any of them asks; a raise more than a quarter beyond the plan's high is asked about before anything is named by it; settings at the large edge, the model's at half the slant; where both bearings were read the roll is a straight line between them, and half the slant counts";
+  "next setting = last setting + slope × (model's setting for the middle of the window − model's setting for what came out); repeats of one setting are one trial, their mean; slope 1 after one trial, from the last two settings that took set after that, held within 0.67 to 1.5; with slope 1 no further than a machine of slope 0.67 may go below the cap, nor by more than half the last setting; after a blank that took no set a quarter more at most and never past the plan's high; where trials contradict each other the lowest that any of them asks; a raise more than a quarter beyond the plan's high is asked about before anything is named by it; settings at the large edge, the model's at half the slant";
 
 function placeOf(closed: number, { from, to, cap }: FirstPass): Place {
   if (closed > cap) return "past the cap";
@@ -70,13 +67,9 @@ function settingOf(next: NextSetting): number | null {
 }
 
 /** In words: for whoever corrects, or for the next blank's sheet. */
-function said(
-  asked: RollAsked,
-  advised: Advised,
-  { seen, bearings }: { readonly seen: readonly TrialSeen[]; readonly bearings: BearingsNext | null },
-): string {
+function said(asked: RollAsked, advised: Advised, seen: readonly TrialSeen[]): string {
   const last = seen.at(-1);
-  if (!asked.onSheet || !last) return `${adviceOn(asked, advised)}${bearings?.words ?? ""}`;
+  if (!asked.onSheet || !last) return adviceOn(asked, advised);
   const { say } = asked;
   return onSheetSaid(
     asked,
@@ -123,7 +116,7 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
   const problems = places ? model.problemsAt(places) : [];
   // The second pass has its own step on a sheet.
   const below = belowZero(say, asked.onSheet ? [set] : [set, second], model.lowestMm);
-  const bearings = bearingsNext(asked, seen.at(-1), { set, secondPass: second });
+  const { bearings } = seen.at(-1) ?? {};
   const told = (one: RollPlaces | null) => (bearings && !asked.onSheet ? edgesOnly(one) : one);
   const advised: Advised = {
     model,
@@ -146,18 +139,10 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
       by: "by" in next ? next.by : null,
       disagrees,
       secondPass: second,
-      bearings,
       problems: problems.map(({ words }) => words),
-      advice: `${said(asked, advised, { seen, bearings })}${warned(below, problems)}`,
+      advice: `${said(asked, advised, seen)}${warned(below, problems)}`,
       rule: RULE,
       basis: DERIVED,
     },
   };
-}
-
-/** Why a trial cannot have been on this roll, to be told before it is kept; null where it can. */
-export function impossibleTrial(asked: RollAsked, seen: TrialSeen): string | null {
-  const answer = trialModel(asked);
-  if (answer.kind === "none") return null;
-  return impossible(seen, { item: asked.item, say: asked.say, travelMm: answer.model.travelMm });
 }

@@ -52,8 +52,6 @@ export interface ZoneModel {
   /** What stands in the way of the roll standing there. */
   readonly problemsAt: (places: RollPlaces) => readonly SettingProblem[];
   readonly read: (seen: ZoneSeen) => ZoneRead;
-  /** The model's settings for one share of the finished bend at both ends; null where it gives none. [mm] */
-  readonly endsAt: (share: number) => { readonly large: number; readonly small: number } | null;
 }
 
 export type ZoneModelsAnswer =
@@ -209,10 +207,6 @@ export function zoneModels(asked: RollAsked): ZoneModelsAnswer {
           ...places,
           tiltDeg: ownTiltDeg(start, places, zone.slantMm),
         }),
-      endsAt(share) {
-        const [atLarge, atSmall] = [modelMm(zone.largeRadiusMm, share), modelMm(zone.smallRadiusMm, share)];
-        return atLarge === null || atSmall === null ? null : { large: atLarge, small: atSmall };
-      },
       read: readIn({ zone, start, large, small, thicknessMm: plate.thicknessMm, modelMm }),
     };
   });

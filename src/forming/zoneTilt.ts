@@ -1,7 +1,9 @@
 import type { RollAsked } from "./asked.ts";
 import { bearingsOf } from "./bearingsRead.ts";
 import { type RollPlaces, setting } from "./rollPlaces.ts";
+import { rollSetting, sectionOf } from "./rollSetting.ts";
 import { isPipe } from "./skin.ts";
+import { plateOf } from "./springback.ts";
 import { whereReached } from "./trialExpected.ts";
 import { LEAST_SLOPE, SAME_SETTING_MM } from "./trialSlope.ts";
 import type { ZoneModel, ZoneRead } from "./zoneModel.ts";
@@ -54,20 +56,34 @@ interface TiltAsked {
  * How much higher the small end is to stand above the large one than it would, by the model's settings for one bend at both
  * ends, each moved by what its own end asked beyond the model in the trial. [mm]
  */
-function turnedMm(read: BothEnds, { model, stood, set }: TiltAsked, behind: End): number | null {
+function turnedMm(
+  { item, roll }: RollAsked,
+  read: BothEnds,
+  { model, stood, set, behind }: TiltAsked & { readonly behind: End },
+): number | null {
+  const section = sectionOf(roll);
+  if (!section) return null;
+  const modelMm = (finalMm: number, share: number) => {
+    const answer = rollSetting(section, plateOf(item), finalMm / share);
+    return answer.kind === "setting" ? answer.bestMm : Infinity;
+  };
+  const endsAt = (share: number) => ({
+    large: modelMm(model.zone.largeRadiusMm, share),
+    small: modelMm(model.zone.smallRadiusMm, share),
+  });
   const asks = { large: stood.largeMm - read.largeModelMm, small: stood.smallMm - read.smallModelMm };
   const from = set ?? stood;
   const middle = ({ largeMm, smallMm }: RollPlaces) => (largeMm + smallMm) / 2;
   const wanted = (read.largeModelMm + read.smallModelMm) / 2 + middle(from) - middle(stood);
   const mean = (share: number) => {
-    const ends = model.endsAt(share);
-    return ends ? (ends.large + ends.small) / 2 : Infinity;
+    const { large, small } = endsAt(share);
+    return (large + small) / 2;
   };
   const share = set
     ? whereReached(wanted, mean, [Number.EPSILON, 1])
     : read[behind === "small" ? "largeShare" : "smallShare"];
-  const ends = model.endsAt(share);
-  if (!ends) return null;
+  const ends = endsAt(share);
+  if (!Number.isFinite(ends.large + ends.small)) return null;
   if (set) return ends.small + asks.small - (ends.large + asks.large) - (from.smallMm - from.largeMm);
   return behind === "small"
     ? ends.small + asks.small - from.smallMm
@@ -88,7 +104,7 @@ export function zoneTilt(asked: RollAsked, tilt: TiltAsked): ZoneTilt | null {
   const of = bearingsOf(asked, model.number);
   if (!of || isPipe(asked.item) || !hasBoth(last)) return null;
   const behind = endBehind(last);
-  const turned = behind && turnedMm(last, tilt, behind);
+  const turned = behind && turnedMm(asked, last, { ...tilt, behind });
   if (behind === null || turned === null || turned > 0 !== (behind === "small")) return null;
   const { shares } = of;
   const from = set ?? stood;

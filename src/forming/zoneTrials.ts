@@ -1,15 +1,13 @@
 import type { RollAsked } from "./asked.ts";
-import { type BearingsNext, bearingsNext, edgesOnly } from "./bearingsNext.ts";
 import { belowZero, warned } from "./belowZero.ts";
 import type { FirstPass } from "./firstPass.ts";
 import { DERIVED } from "./judge.ts";
-import type { RollPlaces } from "./rollPlaces.ts";
+import { edgesOnly, type RollPlaces } from "./rollPlaces.ts";
 import { secondPass as secondOf, type SecondPass } from "./secondPass.ts";
 import { isPipe } from "./skin.ts";
 import { expectedModelMm, whereReached } from "./trialExpected.ts";
 import { type By, disagreeing, type Place } from "./trialCorrection.ts";
 import { learnedSaid, zoneAdvice } from "./zoneAdvice.ts";
-import { tiltWords, type ZoneTilt, zoneTilt } from "./zoneTilt.ts";
 import { type Learned, learnedOf, meanOf, taughtStart } from "./zoneLearned.ts";
 import { mirroredAlike, mirrorsOf, type ZoneCame } from "./zoneMirror.ts";
 import { type ZoneModel, zoneModels, type ZoneRead } from "./zoneModel.ts";
@@ -22,7 +20,7 @@ export interface ZoneTrial extends ZoneRead {
 }
 
 /** Where one zone is set next. */
-interface ZoneCorrection {
+export interface ZoneCorrection {
   /** Counted from 1. */
   readonly zone: number;
   readonly fromDeg: number;
@@ -39,10 +37,10 @@ interface ZoneCorrection {
   readonly disagrees: readonly number[];
   /** Where its second pass starts; null before a trial of it lies in the window. */
   readonly secondPass: SecondPass | null;
-  /** The next numbers for both bearings, and whether they stood at the plan's tilt; null where nobody read them. */
-  readonly bearings: BearingsNext | null;
-  /** The tilt by which both ends come round together; null where they came out alike, or no number is safe to name. */
-  readonly tilt: ZoneTilt | null;
+  /** The other zones of the same radii, which are set alike. */
+  readonly mirrors: readonly number[];
+  /** The end that has come to its limit while half the slant is still open; else null. */
+  readonly endAtLimit: "large" | "small" | null;
   /** Is the blank in hand set aside because a zone of it is past its cap, so that every setting is for the next one? */
   readonly nextBlank: boolean;
   /** What stands in the way of `set` on this machine, in sentences. */
@@ -177,25 +175,12 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
     // Zones that mirror each other are set alike, in tilt too.
     const last = seen.findLast(({ zone }) => zone === model.number || mirrors.includes(zone));
     const set = settingMm === null ? null : model.placesAt(settingMm, last?.tiltMm);
-    const bearings = bearingsNext(asked, last, { set, secondPass, zone: model.number });
     const problems = set && rest.kind !== "done" && rest.kind !== "plan" ? model.problemsAt(set) : [];
     // On a sheet the second pass has its own step, and one zone has room for what it is to leave.
     const below = belowZero(say, asked.onSheet ? [set] : [set, secondPass], lowestMm);
     const expectMm =
       settingMm !== null && models.length === 1 ? expectedInside(model, trials, settingMm, learned) : null;
-    const lastModel = last && models[last.zone - 1];
-    const lastRead = lastModel && trialsOf.get(lastModel)?.at(-1);
-    const alone = next?.kind === "check" && next.why === "tilt";
-    const tilt =
-      lastRead && (set || alone) && disagrees.length === 0
-        ? zoneTilt(asked, {
-            model,
-            last: lastRead,
-            stood: model.placesAt(lastRead.settingMm, last.tiltMm),
-            set,
-          })
-        : null;
-    const words = bearings && !asked.onSheet ? edgesOnly(set) : set;
+    const words = last?.bearings && !asked.onSheet ? edgesOnly(set) : set;
     const told = { ...rest, next, set: words, trials, model, window, pastCap, mirrors, expectMm };
     zones.push({
       zone: model.number,
@@ -204,11 +189,11 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
       trials,
       ...rest,
       set,
-      bearings,
-      tilt,
+      mirrors,
+      endAtLimit: next?.kind === "check" && next.why === "tilt" ? next.end : null,
       nextBlank: pastCap.length > 0,
       problems: problems.map(({ words }) => words),
-      advice: `${zoneAdvice(asked, told, models.length)}${asked.onSheet ? "" : `${bearings?.words ?? ""}${tilt ? tiltWords(asked, tilt, alone) : ""}`}${warned(below, problems)}`,
+      advice: `${zoneAdvice(asked, told, models.length)}${warned(below, problems)}`,
     });
   }
   const figures = learnedFigures(learned);
@@ -258,7 +243,11 @@ function learnedFigures({ points, slope }: Learned): ZonesCorrection["learned"] 
 
 type Models = Extract<ReturnType<typeof zoneModels>, { kind: "models" }>;
 
-const slipIn = ({ item, say }: RollAsked, { models, travelMm }: Models, seen: ZoneSeen): string | null =>
+export const slipIn = (
+  { item, say }: RollAsked,
+  { models, travelMm }: Models,
+  seen: ZoneSeen,
+): string | null =>
   impossibleInZone(seen, {
     pipe: isPipe(item),
     zones: models.map(({ zone }) => zone),
@@ -266,9 +255,3 @@ const slipIn = ({ item, say }: RollAsked, { models, travelMm }: Models, seen: Zo
     say,
     travelMm,
   });
-
-/** Why a trial cannot have been on this roll, to be told before it is kept; null where it can. */
-export function impossibleZoneTrial(asked: RollAsked, seen: ZoneSeen): string | null {
-  const answer = zoneModels(asked);
-  return answer.kind === "none" ? null : slipIn(asked, answer, seen);
-}

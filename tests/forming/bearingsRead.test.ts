@@ -1,11 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { correctAny, impossibleAny } from "../../src/forming/anyTrials.ts";
+import { impossibleAny } from "../../src/forming/impossibleAny.ts";
+import { correctTold } from "../../src/forming/correctTold.ts";
 import { bearingsOf, settleSet } from "../../src/forming/bearingsRead.ts";
 import { firstPass } from "../../src/forming/firstPass.ts";
 import { edgeOfBearings, type RollPlaces } from "../../src/forming/rollPlaces.ts";
 import { rollSettings } from "../../src/forming/rollSettings.ts";
 import { sayIn } from "../../src/forming/say.ts";
+import { sumOf } from "../../src/forming/setWords.ts";
 import { isPipe } from "../../src/forming/skin.ts";
 import { type AnyTold, settleTrials } from "../../src/forming/settleTrials.ts";
 import { triedOn } from "../../src/forming/tried.ts";
@@ -36,11 +38,11 @@ const PLAN = { dropMm: START.smallBearingMm!, fixedMm: START.largeBearingMm! };
 
 function settled(told: Parameters<typeof settleSet>[1]) {
   const answer = settleSet(ASKED, told);
-  if ("problem" in answer) throw new Error(answer.problem);
-  return answer;
+  if (typeof answer === "string") throw new Error(answer);
+  return { ...answer, sum: told.bearings ? sumOf(ASKED, told.bearings) : "" };
 }
 function corrected(told: readonly AnyTold[], asked = ASKED) {
-  const answer = correctAny(asked, told);
+  const answer = correctTold(asked, told);
   if (answer.kind !== "correction") throw new Error(JSON.stringify(answer));
   return answer.correction;
 }
@@ -60,9 +62,7 @@ describe("both bearings as they were read", () => {
     const scales = settled({ bearings: { dropMm: 210, fixedMm: 163, dropAt0Mm: 150, fixedAt0Mm: 151 } });
     expect(scales.settingMm).toBeCloseTo(settingMm, 9);
     expect(scales.sum).toContain("drop end 210 − 150 = 60 mm, fixed end 163 − 151 = 12 mm; ");
-    const [, drop, fixed, edge] = /([\d.]+) × 60 \+ ([\d.]+) × 12 = ([\d.]+) mm at the large edge/.exec(
-      sum!,
-    )!;
+    const [, drop, fixed, edge] = /([\d.]+) × 60 \+ ([\d.]+) × 12 = ([\d.]+) mm at the large edge/.exec(sum)!;
     expect(Number(drop) * 60 + Number(fixed) * 12).toBeCloseTo(Number(edge), 1);
     expect(Number(drop) + Number(fixed)).toBeCloseTo(1, 9);
     expect(Number(edge)).toBeCloseTo(settingMm, 1);
@@ -146,7 +146,7 @@ describe("what cannot be taken", () => {
     ["neither", { flat: true }, /neither a raise nor two bearings; give setting, or drop and fixed/],
   ])("is told: %s", (_, told, why) => {
     expect(impossibleAny(ASKED, told)).toMatch(why);
-    const answer = correctAny(ASKED, [{ settingMm: 20, gapMm: 1900 }, told]);
+    const answer = correctTold(ASKED, [{ settingMm: 20, gapMm: 1900 }, told]);
     expect(answer).toMatchObject({ kind: "none", wrong: { at: 1 } });
     expect(answer.kind === "none" && answer.why).toMatch(/^trial 2: /);
   });

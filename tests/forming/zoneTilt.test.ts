@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { sayIn } from "../../src/forming/say.ts";
 import { zoneModels } from "../../src/forming/zoneModel.ts";
-import { correctZones } from "../../src/forming/zoneTrials.ts";
+import { correctTold } from "../../src/forming/correctTold.ts";
 import { even } from "../even.ts";
 import { roll } from "./cases.ts";
 import { type CameOut, eccentricCase, rolled, type ZoneJob, zoneJobs } from "./simulatedZones.ts";
@@ -28,8 +28,8 @@ function byTilt({ item, machine, unlike }: ZoneJob, off: readonly [number, numbe
       ? { ...set, largeMm: inside.large * (1 + off[0]), smallMm: inside.small * (1 + off[1]) }
       : { ...set, flat: true as const };
   });
-  const corrected = correctZones(asked, seen);
-  if (corrected.kind === "none") return null;
+  const corrected = correctTold(asked, seen);
+  if (corrected.kind !== "zones") return null;
   const { zones } = corrected.correction;
   const without = pass(zones.map(({ set }, i) => set ?? stood[i]!));
   const withTilt = pass(zones.map(({ set, tilt }, i) => tilt?.set ?? set ?? stood[i]!));
@@ -93,8 +93,8 @@ describe("in words and numbers", () => {
     smallMm: model.zone.smallRadiusMm / small - 3,
   });
   const zoneAfter = (large: number, small: number, roll = machine) => {
-    const corrected = correctZones({ ...asked, roll }, [inside(large, small)]);
-    if (corrected.kind === "none") throw new Error(corrected.why);
+    const corrected = correctTold({ ...asked, roll }, [inside(large, small)]);
+    if (corrected.kind !== "zones") throw new Error(corrected.kind);
     return corrected.correction.zones[0]!;
   };
 
@@ -122,8 +122,8 @@ describe("in words and numbers", () => {
     const { cap, to } = answer.window;
     const open = inside(0.35, 0.15);
     const at = inside((cap + to) / 2 + 0.01, 0.2, model.startMm + 12);
-    const corrected = correctZones(asked, [open, at]);
-    if (corrected.kind === "none") throw new Error(corrected.why);
+    const corrected = correctTold(asked, [open, at]);
+    if (corrected.kind !== "zones") throw new Error(corrected.kind);
     const { kind, set, tilt, advice } = corrected.correction.zones[0]!;
     expect({ kind, set }).toEqual({ kind: "check", set: null });
     expect(advice).toContain("Do not raise both ends");

@@ -1,5 +1,9 @@
-import { type BearingsRead, type SetAt, type Settled, type SetWrong } from "../../forming/bearingsRead.ts";
+import type { RollAsked } from "../../forming/asked.ts";
+import { type BearingsRead, type SetAt, settleSet } from "../../forming/bearingsRead.ts";
+import { sumOf, wrongOf } from "../../forming/setWords.ts";
+import { settable } from "../../forming/rollPlaces.ts";
 import { SAME_SETTING_MM } from "../../forming/trialSlope.ts";
+import { capital } from "../../forming/words.ts";
 import type { Units } from "../../drawing/format.ts";
 import { find, LARGEST_MM, lengthHow, lengthIn } from "./find.ts";
 import { typed } from "./keptTrials.ts";
@@ -32,15 +36,18 @@ export function bearingsOfTexts(texts: BearingTexts, units: Units): BearingsRead
   };
 }
 
-/** What the two bearings come to, while they are typed. */
-export function comeTo(settled: Settled | SetWrong, units: Units): string {
-  if ("problem" in settled) return `No raise by these: ${settled.problem}.`;
-  const { sum, tiltMm } = settled;
+/** What the two bearings come to in a zone, while they are typed: the sum, and how their tilt compares with the plan's. */
+export function comeTo(asked: RollAsked, set: SetAt, zone: number): string {
+  const { units } = asked.say;
+  const settled = settleSet(asked, set, zone);
+  if (typeof settled === "string")
+    return `No raise by these: ${wrongOf(asked, set, { why: settled, zone }).problem}.`;
+  const { tiltMm } = settled;
   const off =
     Math.abs(tiltMm) > SAME_SETTING_MM
-      ? ` The drop end stands ${typed(Math.abs(tiltMm), units)} ${units} ${tiltMm > 0 ? "higher" : "lower"} above the fixed end than in the plan.`
-      : " The tilt is the plan’s.";
-  return `${sum ?? ""}.${off}`;
+      ? `The drop end stands ${typed(settable(Math.abs(tiltMm), units), units)} ${units} ${tiltMm > 0 ? "higher" : "lower"} above the fixed end than in the plan.`
+      : "The tilt is the plan’s.";
+  return `${capital(set.bearings ? sumOf(asked, set.bearings, zone) : "")}. ${off}`;
 }
 
 /** The fields of the setting that are asked for bearings. */
@@ -55,12 +62,12 @@ export interface BearingFields {
  * Brings to life the fields of both bearings; this browser keeps what the scales show on the flat plate.
  *
  * @param key under which it is kept
- * @param settle what a setting comes to on this roll, in the zone that is chosen
+ * @param comes what a setting comes to, in words, on this roll, in the zone that is chosen
  */
 export function bearingFields(
   root: Element,
   units: Units,
-  { key, settle }: { readonly key: string; readonly settle: (set: SetAt) => Settled | SetWrong },
+  { key, comes }: { readonly key: string; readonly comes: (set: SetAt) => string },
 ): BearingFields {
   const inputs = ENDS.map((end) => find(root, end, HTMLInputElement));
   const zeros = ENDS.map((end) => find(root, `${end}-zero`, HTMLInputElement));
@@ -88,7 +95,7 @@ export function bearingFields(
         (label.textContent = `${byScale ? "Scale’s reading" : "Raise"} at the ${ENDS[i] ?? ""} end`),
     );
     const set = read();
-    sum.textContent = typeof set === "string" ? "" : comeTo(settle(set), units);
+    sum.textContent = typeof set === "string" ? "" : comes(set);
   };
   for (const input of inputs) input.addEventListener("input", show);
   for (const zero of zeros)

@@ -1,7 +1,6 @@
 import type { BearingsSet } from "../../forming/bearingsNext.ts";
-import type { correctAny } from "../../forming/anyTrials.ts";
+import type { ToldAnswer, WholeTold } from "../../forming/correctTold.ts";
 import { type RollPlaces, settable } from "../../forming/rollPlaces.ts";
-import type { TrialCorrection } from "../../forming/trials.ts";
 import type { Units } from "../../drawing/format.ts";
 import { typed } from "./keptTrials.ts";
 
@@ -38,7 +37,7 @@ const WHAT = {
   plan: "first pass, by the plan",
 } as const;
 
-type Set = Pick<TrialCorrection, "set" | "secondPass" | "bearings"> & {
+type Set = Pick<WholeTold, "set" | "secondPass" | "bearings"> & {
   readonly kind: keyof typeof WHAT;
   readonly nextBlank?: boolean;
 };
@@ -61,7 +60,7 @@ function filled(rows: readonly PlacesRow[]): PlacesRow[] {
   return rows.map((row) => ({ ...row, places: row.places.filter((_, column) => has(column)) }));
 }
 
-type Answered = Exclude<ReturnType<typeof correctAny>, { kind: "none" }>;
+type Answered = Exclude<ToldAnswer, { kind: "none" }>;
 
 /** Where the roll is set by the trials: in this pass, and to start the second; in every zone. */
 export function placesOf(answer: Answered | null, pipe: boolean): PlacesRow[] {

@@ -1,4 +1,4 @@
-import { impossibleAny } from "../../forming/anyTrials.ts";
+import { impossibleAny } from "../../forming/impossibleAny.ts";
 import type { AnyTold } from "../../forming/settleTrials.ts";
 import { sayIn } from "../../forming/say.ts";
 import type { RollAsked } from "../../forming/asked.ts";

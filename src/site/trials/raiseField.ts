@@ -1,4 +1,4 @@
-import type { SetAt, Settled, SetWrong } from "../../forming/bearingsRead.ts";
+import type { SetAt } from "../../forming/bearingsRead.ts";
 import type { Units } from "../../drawing/format.ts";
 import { bearingFields } from "./bearingFields.ts";
 import { find, LARGEST_MM, lengthHow, lengthIn } from "./find.ts";
@@ -17,8 +17,8 @@ export interface RaiseField {
 interface Around {
   readonly part: string;
   readonly machine: string;
-  /** What a setting comes to on this roll, in the zone that is chosen. */
-  readonly settle: (set: SetAt) => Settled | SetWrong;
+  /** What a setting comes to on this roll, in the zone that is chosen, in words. */
+  readonly comes: (set: SetAt) => string;
 }
 
 /** The raise that a reading of the scale is, the reading on the flat plate taken off; what is wrong as a sentence. [mm] */
@@ -47,8 +47,8 @@ export function raiseField(root: Element, units: Units, around: Around): RaiseFi
   const by = find(root, "by", HTMLSelectElement);
   // Not there where the shop gives no bearings.
   if (!root.querySelector("[data-set-by=bearings]")) return edge;
-  const { part, machine, settle } = around;
-  const bearings = bearingFields(root, units, { key: bearingsKey(part, machine), settle });
+  const { part, machine, comes } = around;
+  const bearings = bearingFields(root, units, { key: bearingsKey(part, machine), comes });
   const key = setByKey(part, machine);
   const chosen = () => (by.value === "bearings" ? bearings : edge);
   const shown = () => {

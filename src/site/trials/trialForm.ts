@@ -1,10 +1,11 @@
 import type { FormingCase } from "../../forming/case.ts";
 import type { PlateRoll } from "../../forming/machine.ts";
-import { settleSet } from "../../forming/bearingsRead.ts";
 import { isPipe } from "../../forming/skin.ts";
-import { correctAny, impossibleAny } from "../../forming/anyTrials.ts";
+import { impossibleAny } from "../../forming/impossibleAny.ts";
+import { correctTold, type ToldAnswer } from "../../forming/correctTold.ts";
 import { type AnyTold, settleTrials } from "../../forming/settleTrials.ts";
 import type { Units } from "../../drawing/format.ts";
+import { comeTo } from "./bearingFields.ts";
 import { find } from "./find.ts";
 import { leftOut, possible, questionOf } from "./question.ts";
 import { keptIn, trialsKey, trialsYaml } from "./keptTrials.ts";
@@ -28,15 +29,15 @@ export interface TrialAsked {
 }
 
 /** What is to be done, a line for each zone. */
-function answerLines(next: ReturnType<typeof correctAny> | null): string[] {
+function answerLines(next: ToldAnswer | null): readonly string[] {
   if (next === null) return ["No trial yet: the sheet’s own start comes first."];
   switch (next.kind) {
     case "none":
       return [`No next setting: ${next.why}.`];
     case "correction":
-      return [next.correction.advice];
+      return next.correction.lines;
     case "zones":
-      return [next.correction.taught, ...next.correction.zones.map(({ advice }) => advice)].filter(Boolean);
+      return [next.correction.taught, ...next.correction.zones.flatMap(({ lines }) => lines)].filter(Boolean);
   }
 }
 
@@ -56,7 +57,7 @@ function startTrialForm(root: HTMLElement): void {
   const raise = raiseField(root, units, {
     part: asked.part,
     machine: roll.name,
-    settle: (set) => settleSet(question, set, Number(zone?.value ?? 1)),
+    comes: (set) => comeTo(question, set, Number(zone?.value ?? 1)),
   });
   const fields = item.cone ? wholeFields(root, units, raise) : zoneFields(root, units, raise);
   let trials: readonly AnyTold[] = possible(question, asked.trials);
@@ -85,7 +86,7 @@ function startTrialForm(root: HTMLElement): void {
         return row;
       }),
     );
-    const next = trials.length > 0 ? correctAny(question, trials) : null;
+    const next = trials.length > 0 ? correctTold(question, trials) : null;
     answer.replaceChildren(
       ...answerLines(next).map((text) => {
         const line = document.createElement("span");
