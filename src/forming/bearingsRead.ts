@@ -21,7 +21,7 @@ export interface SetAt {
 }
 
 /** Where a straight roll stands between two bearings: the drop end's share at each place; that of the fixed end is what is left to 1. [-] */
-export interface BearingShares {
+interface BearingShares {
   readonly large: number;
   readonly middle: number;
   readonly small: number;

@@ -83,8 +83,11 @@ const APART_DEG = 2;
 /** A degree more under load brings no less and no more than this. Derived here, by simulated brakes. [-] */
 const LEAST_SLOPE = 0.7;
 const MOST_SLOPE = 1.2;
-/** An angle that came out sharper than it was under load by more than this was read wrong, or the depth was. Derived here. [°] */
-const SHARPER_DEG = 3;
+/**
+ * Shoulders and inside radius that nobody knows bend it sharper than was reckoned by this share at the most, and a touch
+ * read wrong by these degrees; what came out sharper yet was read wrong, or the depth was. Derived here, by simulated brakes.
+ */
+const SHARPER = { share: 0.2, deg: 3 };
 
 const none = (why: string): BrakeNext => ({ kind: "none", why });
 
@@ -114,7 +117,7 @@ export function nextDepths(
     return none("a ram depth lies above touching, or deeper than this die bends in air");
   const loaded = trials.map(({ depthMm }) => angleOfDepth(geometry, depthMm));
   const lastDeg = loaded.at(-1) ?? 0;
-  if (trials.some(({ bendDeg }, i) => bendDeg > (loaded[i] ?? 0) + SHARPER_DEG))
+  if (trials.some(({ bendDeg }, i) => bendDeg > (1 + SHARPER.share) * (loaded[i] ?? 0) + SHARPER.deg))
     return none(
       "a trial came out sharper than the die bends at that depth: look at the opening, at where the punch touches the flat plate, and at what was measured",
     );

@@ -23,7 +23,7 @@ interface ZoneTold extends ZoneCorrection, AtBearings {
   /** The tilt by which both ends come round together; null where they came out alike, or no number is safe to name. */
   readonly tilt: ZoneTilt | null;
 }
-export type ZonesTold = Omit<ZonesCorrection, "zones"> & { readonly zones: readonly ZoneTold[] };
+type ZonesTold = Omit<ZonesCorrection, "zones"> & { readonly zones: readonly ZoneTold[] };
 
 /** What is wrong with how one of the trials was set. */
 interface TrialSetWrong extends SetWrong {

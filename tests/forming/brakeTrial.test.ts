@@ -105,11 +105,11 @@ function cameOut(one: Brake, depthMm: number): number {
 describe("on brakes that do not follow the model", () => {
   it("lands the next hit nearer, and the one after nearer still", () => {
     const numRuns = 2000;
-    let [tried, nearer, third, close, refused] = [0, 0, 0, 0, 0];
+    let [tried, nearer, third, close] = [0, 0, 0, 0];
     fc.assert(
       fc.property(brakes, (one) => {
         // Nobody knows the shoulders of this die.
-        const { shoulderMm: _, ...known } = one.geometry;
+        const known = { ...one.geometry, shoulderMm: 0 };
         const most = mostLoadedDeg({ ...known, shoulderMm: 0.12 * known.dieMm });
         const wanted = one.wanted * Math.min(90, most);
         const trials: BrakeTrial[] = [];
@@ -126,10 +126,7 @@ describe("on brakes that do not follow the model", () => {
         // A quarter of a degree is no longer seen.
         if (first < 0.25) return;
         const second = next();
-        if (second === null) {
-          refused++;
-          return;
-        }
+        if (second === null) return;
         tried++;
         const off = hit(second);
         if (off < first) nearer++;
@@ -140,7 +137,6 @@ describe("on brakes that do not follow the model", () => {
       }),
       { seed: 7, numRuns },
     );
-    console.log({ tried, nearer, third, close, refused });
     expect(tried).toBeGreaterThan(0.9 * numRuns);
     expect(nearer).toBeGreaterThanOrEqual(0.99 * tried);
     expect(third).toBeGreaterThanOrEqual(0.99 * tried);

@@ -12,10 +12,10 @@ const ENDS = ["drop", "fixed"] as const;
 const ANY = [-LARGEST_MM, LARGEST_MM] as const;
 
 /** What stands in the fields of both bearings, as text. */
-export type BearingTexts = Readonly<Record<"drop" | "fixed" | "dropAt0" | "fixedAt0", string>>;
+type BearingTexts = Readonly<Record<"drop" | "fixed" | "dropAt0" | "fixedAt0", string>>;
 
 /** What the scales showed, or what is wrong with what is typed, as a sentence. */
-export function bearingsOfTexts(texts: BearingTexts, units: Units): BearingsRead | string {
+function bearingsOfTexts(texts: BearingTexts, units: Units): BearingsRead | string {
   const how = lengthHow(units);
   const read = (text: string) => lengthIn(text, units, ANY);
   const zeros = [texts.dropAt0, texts.fixedAt0].map((text) => text.trim() !== "");

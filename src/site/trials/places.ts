@@ -2,6 +2,7 @@ import type { BearingsSet } from "../../forming/bearingsNext.ts";
 import type { ToldAnswer, WholeTold } from "../../forming/correctTold.ts";
 import { type RollPlaces, settable } from "../../forming/rollPlaces.ts";
 import type { Units } from "../../drawing/format.ts";
+import { cell, fillTable } from "./fillTable.ts";
 import { typed } from "./keptTrials.ts";
 
 /** One row of the table under the answer: what for, and the roll's places. */
@@ -70,13 +71,6 @@ export function placesOf(answer: Answered | null, pipe: boolean): PlacesRow[] {
   return filled(zones.flatMap((one) => rowsOf(one, pipe, zones.length === 1 ? "" : `zone ${one.zone}: `)));
 }
 
-function cell(name: "th" | "td", text: string, scope?: string): HTMLTableCellElement {
-  const made = document.createElement(name);
-  made.textContent = text;
-  if (scope !== undefined) made.scope = scope;
-  return made;
-}
-
 /** Fills the table under the answer; it stays away where there is nothing to set. */
 export function showPlaces(table: HTMLTableElement, rows: readonly PlacesRow[], units: Units): void {
   const [first] = rows;
@@ -87,13 +81,5 @@ export function showPlaces(table: HTMLTableElement, rows: readonly PlacesRow[], 
   const head = first
     ? [cell("th", `Raise, ${units}`, "col"), ...first.places.map(([name]) => cell("th", name, "col"))]
     : [];
-  table.replaceChildren(
-    ...[head, ...lines].map((cells) => {
-      const line = document.createElement("tr");
-      line.append(...cells);
-      return line;
-    }),
-  );
-  const box = table.parentElement;
-  if (box) box.hidden = rows.length === 0;
+  fillTable(table, head, lines);
 }
