@@ -1,5 +1,5 @@
 import type { RollAsked } from "./asked.ts";
-import { type AnySeen, type AnyTold, settleTrials } from "./settleTrials.ts";
+import type { AnySeen } from "./settleTrials.ts";
 import { correctTrials, type TrialAnswer } from "./trials.ts";
 import type { ZoneSeen } from "./zoneSeen.ts";
 import { correctZones, type ZonesAnswer } from "./zoneTrials.ts";
@@ -16,11 +16,7 @@ export function inZone(seen: AnySeen): ZoneSeen | null {
 }
 
 /** The next setting by the trials of a part on this roll: as a whole, or zone by zone. */
-export function correctAny(asked: RollAsked, told: readonly AnyTold[]): TrialAnswer | ZonesAnswer {
-  const settled = settleTrials(asked, told);
-  if (settled.kind === "wrong")
-    return { kind: "none", why: `trial ${settled.at + 1} does not tell how the roll was set` };
-  const { seen } = settled;
+export function correctAny(asked: RollAsked, seen: readonly AnySeen[]): TrialAnswer | ZonesAnswer {
   if (asked.item.cone) {
     const whole = seen.flatMap((one) => ("zone" in one ? [] : [one]));
     return whole.length === seen.length ? correctTrials(asked, whole) : { kind: "none", why: BY_GAP };

@@ -98,9 +98,9 @@ export function correctTold(asked: RollAsked, told: readonly AnyTold[]): ToldAns
       wrong: { at, ...wrong },
     };
   }
-  const answer = correctAny(asked, told);
-  if (answer.kind === "none") return answer;
   const { seen } = settled;
+  const answer = correctAny(asked, seen);
+  if (answer.kind === "none") return answer;
   return answer.kind === "correction"
     ? { kind: "correction", correction: wholeTold(asked, answer.correction, seen.at(-1)) }
     : { kind: "zones", correction: zonesTold(asked, answer.correction, seen) };

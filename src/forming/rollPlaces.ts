@@ -30,22 +30,19 @@ export const edgesOnly = (places: RollPlaces | null): RollPlaces | null =>
 
 /**
  * The roll turned about half the slant, so that the drop end comes to stand so much higher above the fixed end: first pass.
+ * All as it is where the shop gives no bearings, and where the roll stands square.
  *
- * @param shares the drop end's share at each place
  * @see derived here: the roll is straight
  */
-export function tiltedBy(
-  places: RollPlaces,
-  tiltMm: number,
-  { large, middle, small }: { readonly large: number; readonly middle: number; readonly small: number },
-): RollPlaces {
-  const at = (mm: number, share: number) => mm + tiltMm * (share - middle);
-  const { smallBearingMm, largeBearingMm } = places;
+export function tiltedBy(places: RollPlaces, tiltMm: number): RollPlaces {
+  const { largeMm, smallMm, smallBearingMm: drop, largeBearingMm: fixed } = places;
+  if (drop === null || fixed === null || drop === fixed) return places;
+  const at = (mm: number) => mm + (tiltMm * (mm - (largeMm + smallMm) / 2)) / (drop - fixed);
   return {
-    largeMm: at(places.largeMm, large),
-    smallMm: at(places.smallMm, small),
-    smallBearingMm: smallBearingMm === null ? null : at(smallBearingMm, 1),
-    largeBearingMm: largeBearingMm === null ? null : at(largeBearingMm, 0),
+    largeMm: at(largeMm),
+    smallMm: at(smallMm),
+    smallBearingMm: at(drop),
+    largeBearingMm: at(fixed),
   };
 }
 

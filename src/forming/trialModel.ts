@@ -1,6 +1,5 @@
 import { degrees } from "../geometry/angle.ts";
 import type { RollAsked } from "./asked.ts";
-import { bearingsOf } from "./bearingsRead.ts";
 import type { FormingCase } from "./case.ts";
 import { closureSetting } from "./closureSetting.ts";
 import { type FirstPass, firstPass, shareOfClosure } from "./firstPass.ts";
@@ -84,7 +83,6 @@ export function trialModel(asked: RollAsked): TrialModelAnswer {
   const aimMm = model((window.from + window.to) / 2);
   if (fromMm === null || toMm === null || capMm === null || aimMm === null)
     return none("the model gives no setting for this part on this roll");
-  const bearings = bearingsOf(asked);
   const highMm = pass("end")?.large.highMm ?? travelMm;
   /** Past closed nobody can tell how far it would have gone on: what closes it is the least. Past the roll's reach its cap is the nearest that is known. */
   const modelOf = (closed: number) => {
@@ -102,7 +100,7 @@ export function trialModel(asked: RollAsked): TrialModelAnswer {
       pass,
       placesAt(largeMm, tiltMm = 0) {
         const moved = start && movedBy(start, largeMm - start.largeMm);
-        return moved && bearings && tiltMm !== 0 ? tiltedBy(moved, tiltMm, bearings.shares) : moved;
+        return moved && tiltedBy(moved, tiltMm);
       },
       problemsAt(places) {
         const [zone] = zones;

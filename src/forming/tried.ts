@@ -3,7 +3,7 @@ import type { RollAsked } from "./asked.ts";
 import type { RollPlaces } from "./rollPlaces.ts";
 import type { Say } from "./say.ts";
 import type { SecondPass } from "./secondPass.ts";
-import { type AnyTold, settleTrials } from "./settleTrials.ts";
+import type { AnySeen, AnyTold, settleTrials } from "./settleTrials.ts";
 import { cameOut } from "./trialAdvice.ts";
 import { triedZones } from "./triedZones.ts";
 
@@ -12,6 +12,8 @@ export interface TrialsKept {
   readonly machine: string;
   /** In order. */
   readonly seen: readonly AnyTold[];
+  /** Works out how the roll was set; left out where that has been done, as in what a browser keeps. */
+  readonly settle?: typeof settleTrials;
 }
 
 /** Where one zone is set by trials. */
@@ -32,6 +34,8 @@ export interface Tried extends TriedZone {
   readonly zones: readonly TriedZone[];
 }
 
+const isSettled = (one: AnyTold): one is AnySeen => one.settingMm !== undefined;
+
 /** "set 22.5 mm", as far as the raise is known. */
 const setSaid = (settingMm: number | undefined, say: Say): string =>
   settingMm === undefined ? "trial" : `set ${say.length(settingMm)}`;
@@ -40,9 +44,12 @@ const setSaid = (settingMm: number | undefined, say: Say): string =>
 export function triedOn(asked: RollAsked, kept: TrialsKept | undefined): Tried | undefined {
   const last = kept?.machine === asked.roll.name ? kept.seen.at(-1) : undefined;
   if (!kept || !last) return undefined;
-  const answer = correctAny({ ...asked, onSheet: true }, kept.seen);
-  const settled = settleTrials(asked, kept.seen);
-  const seen = settled.kind === "settled" ? settled.seen : [];
+  const settled = kept.settle?.(asked, kept.seen);
+  const seen = settled?.kind === "settled" ? settled.seen : kept.seen.filter(isSettled);
+  const answer: ReturnType<typeof correctAny> =
+    settled?.kind === "wrong" || seen.length === 0
+      ? { kind: "none", why: "bearings and raise do not agree, or cannot be taken" }
+      : correctAny({ ...asked, onSheet: true }, seen);
   if (answer.kind === "zones") return triedZones(asked, seen, answer.correction);
   const correction = answer.kind === "none" ? null : answer.correction;
   const [where, what] =

@@ -1,5 +1,4 @@
 import type { RollAsked } from "./asked.ts";
-import { bearingsOf } from "./bearingsRead.ts";
 import { type FirstPass, firstPassShares } from "./firstPass.ts";
 import type { PassPoint } from "./passPoints.ts";
 import type { PassSettings } from "./passSettings.ts";
@@ -186,7 +185,6 @@ export function zoneModels(asked: RollAsked): ZoneModelsAnswer {
     if (!start || aimMm === null || fromMm === null || toMm === null || capMm === null) return null;
     if (!isLimit(large) || !isLimit(small)) return null;
     const middleHigherMm = start.middleMm - start.largeMm;
-    const bearings = bearingsOf(asked, i + 1);
     return {
       number: i + 1,
       zone,
@@ -197,10 +195,7 @@ export function zoneModels(asked: RollAsked): ZoneModelsAnswer {
       middleHigherMm,
       startMm: start.largeMm,
       pass,
-      placesAt(largeMm, tiltMm = 0) {
-        const moved = movedBy(start, largeMm - start.largeMm);
-        return bearings && tiltMm !== 0 ? tiltedBy(moved, tiltMm, bearings.shares) : moved;
-      },
+      placesAt: (largeMm, tiltMm = 0) => tiltedBy(movedBy(start, largeMm - start.largeMm), tiltMm),
       problemsAt: (places) =>
         problemsOf({ ...asked, section, plate, zone, stopMm: stopMm ?? 0 }, [], {
           ...start,

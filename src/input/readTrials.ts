@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import type { AnyTold } from "../forming/settleTrials.ts";
+import { type AnyTold, settleTrials } from "../forming/settleTrials.ts";
 import type { BearingsRead } from "../forming/bearingsRead.ts";
 import type { TrialsKept } from "../forming/tried.ts";
 import { MOST_TOLD } from "../forming/trialSeen.ts";
@@ -172,7 +172,11 @@ export function seenOf(row: Row): AnyTold {
 }
 
 /** The whole file as the work sheet takes it. */
-export const keptOf = ({ machine, trials }: Trials): TrialsKept => ({ machine, seen: trials.map(seenOf) });
+export const keptOf = ({ machine, trials }: Trials): TrialsKept => ({
+  machine,
+  seen: trials.map(seenOf),
+  settle: settleTrials,
+});
 
 const TRIALS = /\.trials\.ya?ml$/i;
 

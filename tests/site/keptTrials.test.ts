@@ -13,18 +13,14 @@ const trial: fc.Arbitrary<AnyTold> = fc
     zone: fc.integer({ min: 1, max: 8 }),
     settingMm: even(0.1, 300),
     out: even(0, 1),
-    set: fc.constantFrom("edge", "bearings", "scales", "both"),
+    set: fc.constantFrom("edge", "bearings", "scales"),
     dropMm: even(-20, 300),
     fixedMm: even(-20, 300),
   })
   .map(({ set, dropMm, fixedMm, ...one }): AnyTold => {
     const { settingMm, ...came } = outcome(one);
     const bearings = { dropMm, fixedMm, ...(set === "scales" && { dropAt0Mm: 150, fixedAt0Mm: 149.5 }) };
-    return {
-      ...came,
-      ...((set === "edge" || set === "both") && { settingMm }),
-      ...(set !== "edge" && { bearings }),
-    };
+    return { ...came, settingMm, ...(set !== "edge" && { bearings }) };
   });
 
 interface Drawn {
@@ -54,6 +50,8 @@ it("writes a file of trials that is read back as it was, in either unit and what
       expect(value!.machine).toBe(name);
       value!.trials.map(seenOf).forEach((read, i) => {
         for (const [key, written] of Object.entries(trials[i]!)) {
+          // The raise is worked out anew from both bearings.
+          if (key === "settingMm" && trials[i]!.bearings) continue;
           const back = (read as unknown as Record<string, unknown>)[key];
           // To a hundredth of a millimetre or a thousandth of an inch, and a tenth of a per cent.
           if (key === "bearings") {
@@ -86,8 +84,8 @@ it("takes from the browser what it kept there, and nothing else", () => {
     '[{"zone":1.5,"settingMm":1,"flat":true}]',
     '[{"zone":1,"settingMm":1}]',
     '[{"flat":true}]',
-    '[{"bearings":{"dropMm":1},"flat":true}]',
-    '[{"bearings":{"dropMm":1,"fixedMm":2,"dropAt0Mm":1},"flat":true}]',
+    '[{"settingMm":1,"bearings":{"dropMm":"1","fixedMm":2},"flat":true}]',
+    '[{"settingMm":1,"tiltMm":"1","flat":true}]',
     "null",
   ])
     expect(keptIn(text), text).toBeUndefined();

@@ -40,7 +40,7 @@ function outcome(trial: AnyTold, units: Units): string {
 /** How the roll was set, as a row in a file says it: "setting: 22.5", "drop: 31, fixed: 12". */
 function setRow({ settingMm, bearings }: SetAt, units: Units): string {
   const keys = [
-    ["setting", settingMm],
+    ["setting", bearings ? undefined : settingMm],
     ["drop", bearings?.dropMm],
     ["fixed", bearings?.fixedMm],
     ["dropAt0", bearings?.dropAt0Mm],
@@ -64,22 +64,13 @@ export function trialsYaml(
 
 const number = (one: unknown): one is number => typeof one === "number" && Number.isFinite(one);
 
-/** Does this say how the roll was set: by the raise at the large edge, by both bearings, or by all of them? */
-function isSet(value: object): boolean {
-  const { settingMm, bearings } = value as Record<string, unknown>;
-  if (settingMm !== undefined && !(number(settingMm) && settingMm >= 0)) return false;
-  if (bearings === undefined) return settingMm !== undefined;
-  if (typeof bearings !== "object" || bearings === null) return false;
-  const { dropMm, fixedMm, dropAt0Mm, fixedAt0Mm } = bearings as Record<string, unknown>;
-  const at0 = [dropAt0Mm, fixedAt0Mm];
-  return number(dropMm) && number(fixedMm) && (at0.every(number) || at0.every((one) => one === undefined));
-}
-
 /** Is this a trial, from whatever was kept? */
 export const isSeen = (value: unknown): value is AnyTold => {
   if (typeof value !== "object" || value === null) return false;
   const { gapMm, closed, flat, zone, largeMm, smallMm } = value as Record<string, unknown>;
-  if (!isSet(value)) return false;
+  const { settingMm, bearings, tiltMm = 0 } = value as Record<string, unknown>;
+  const read = typeof bearings === "object" && bearings !== null ? Object.values(bearings) : [];
+  if (!(number(settingMm) && settingMm >= 0 && number(tiltMm) && read.every(number))) return false;
   const size = (one: unknown) => number(one) && one >= 0;
   const radius = (one: unknown) => one === undefined || (number(one) && one > 0);
   if (zone !== undefined)

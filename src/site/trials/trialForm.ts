@@ -99,8 +99,10 @@ function startTrialForm(root: HTMLElement): void {
   };
   const keep = (now: readonly AnyTold[]) => {
     trials = now;
+    const settled = settleTrials(question, now);
     try {
-      localStorage.setItem(key, JSON.stringify(now));
+      // Worked out: whatever else starts from them need not.
+      localStorage.setItem(key, JSON.stringify(settled.kind === "settled" ? settled.seen : now));
     } catch {
       kept = false;
     }

@@ -1,4 +1,4 @@
-import type { AnyTold } from "../../forming/settleTrials.ts";
+import { type AnyTold, settleTrials } from "../../forming/settleTrials.ts";
 import type { RollAsked } from "../../forming/asked.ts";
 import { handLiftOf } from "../../forming/handling.ts";
 import { rollSettings } from "../../forming/rollSettings.ts";
@@ -23,7 +23,7 @@ export function triedSteps(
     noSettings: null,
     // Those steps lift nothing.
     handLiftKg: handLiftOf(undefined),
-    tried: triedOn(asked, { machine: asked.roll.name, seen }),
+    tried: triedOn(asked, { machine: asked.roll.name, seen, settle: settleTrials }),
   });
   return { steps, changed: steps.filter(({ id }) => BY_TRIALS.has(id)) };
 }
