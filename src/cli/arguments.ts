@@ -41,6 +41,9 @@ be formed. Prints the report as JSON: one report for one part, a list for severa
                  closed=45 (per cent) or flat in place of the gap; gap=-40 or closed=105 where the edges overlap;
                  of an eccentric cone zone=2,setting=12.5,large=830,small=520, the inside radii that came out
                  (or chord=300,largeDepth=13.4,smallDepth=21.8 under a straightedge, or flat); every zone by itself.
+                 In place of the setting the raises at both bearings, where the scales are: drop=31,fixed=12, the
+                 drop end and the fixed end, from their own 0, or what the scales show with dropAt0=150,fixedAt0=150,
+                 what they show on the flat plate. Then the next numbers are told for both bearings too.
                  Once for each trial, in order.
                  Trials kept in PART.trials.yaml next to the part come first; --trial file (that very word,
                  not a path) takes those alone

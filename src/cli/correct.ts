@@ -12,6 +12,7 @@ import type { Request } from "./arguments.ts";
 import type { Outcome } from "./run.ts";
 import { trialOfWord } from "./trialWord.ts";
 
+type NoSetting = Extract<ReturnType<typeof correctPart>, { kind: "none" }>;
 type CorrectRequest = Extract<Request, { kind: "correct" }>;
 
 const said = (sentence: string): Outcome => ({ stdout: "", stderr: `develop: ${sentence}\n`, exitCode: 1 });
@@ -22,6 +23,27 @@ const bad = (problems: readonly Problem[]): Outcome => ({
     .join(""),
   exitCode: 1,
 });
+
+/** A trial whose bearings cannot be taken, or do not agree with its raise: at its place in the file, or as it was typed. */
+function wronglySet(
+  { at, key, problem, remedy }: NonNullable<NoSetting["wrong"]>,
+  {
+    before,
+    kept,
+    request,
+  }: {
+    readonly before: number;
+    readonly kept: ReturnType<typeof keptTrials>;
+    readonly request: CorrectRequest;
+  },
+): Outcome {
+  const path = ["trials", at, key];
+  return at < before && kept
+    ? bad(
+        refusalProblems([{ path, problem, remedy }], { path: trialsPath(request.part), locate: kept.locate }),
+      )
+    : said(`the trial ${request.trials[at - before] ?? ""}: ${problem}; ${remedy}`);
+}
 
 /** The next setting of a part's first pass, from the trials kept next to its file and those of the command line. */
 export function correct(request: CorrectRequest, folder: string): Outcome {
@@ -50,8 +72,11 @@ export function correct(request: CorrectRequest, folder: string): Outcome {
   switch (answer.kind) {
     case "refused":
       return bad(refusalProblems(answer.issues, { path: request.part, locate: read.locate }));
-    case "none":
+    case "none": {
+      const { wrong } = answer;
+      if (wrong) return wronglySet(wrong, { before: before.length, kept, request });
       return said(`no next setting for ${request.part}: ${answer.why}`);
+    }
     case "correction":
     case "zones":
       return {

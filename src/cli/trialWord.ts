@@ -6,15 +6,19 @@ type Row = Trials["trials"][number];
 
 /** Lengths that are more than nothing; a gap may be an overlap. */
 const SIZES = ["large", "small", "chord", "largeDepth", "smallDepth"] as const;
-const LENGTHS = ["setting", "gap", ...SIZES] as const;
+/** What the scales at the bearings show, which may be below 0. */
+const BEARINGS = ["drop", "fixed", "dropAt0", "fixedAt0"] as const;
+const LENGTHS = ["setting", "gap", ...BEARINGS, ...SIZES] as const;
 const KEYS = [...LENGTHS, "closed", "flat", "zone"] as const;
-const OUTCOMES = KEYS.filter((key) => !["setting", "zone", "chord"].includes(key));
+const OUTCOMES = KEYS.filter((key) => !["setting", "zone", "chord", ...BEARINGS].includes(key));
 const HOW =
-  "write setting=12.5,gap=840 (or closed=45, or flat, in place of the gap; gap=-40 where the edges overlap by 40); of an eccentric cone zone=2,setting=12.5,large=830,small=520";
+  "write setting=12.5,gap=840 (or closed=45, or flat, in place of the gap; gap=-40 where the edges overlap by 40; drop=31,fixed=12, the raises at the two bearings, in place of the setting); of an eccentric cone zone=2,setting=12.5,large=830,small=520";
 
 /**
  * Reads one trial of the command line: setting=12.5,gap=840, or closed=45 per cent, or flat; of a zone
- * zone=2,setting=12.5,large=830,small=520, or chord=300,largeDepth=13,smallDepth=21. Lengths as in the part file.
+ * zone=2,setting=12.5,large=830,small=520, or chord=300,largeDepth=13,smallDepth=21. In place of the setting the bearings
+ * as they were read, drop=31,fixed=12, with dropAt0=150,fixedAt0=150 where the scales show that on the flat plate. Lengths
+ * as in the part file.
  *
  * @returns the trial, or what is wrong with it as a sentence
  */
@@ -52,12 +56,13 @@ export function trialOfWord(text: string, units: Units): Row | string {
       return `the trial ${text}: closed is in per cent of the turn, from 0 to ${MOST_CLOSED}, above 100 where the edges overlap; ${HOW}`;
     row.closed = closed;
   }
-  const { setting } = row;
-  if (setting === undefined) return `the trial ${text} needs a setting and one thing that came out; ${HOW}`;
-  if (setting <= 0) return `the trial ${text} has a setting of nought or less; ${HOW}`;
+  if (LENGTHS.every((key) => !["setting", ...BEARINGS].includes(key) || row[key] === undefined))
+    return `the trial ${text} needs a setting and one thing that came out; ${HOW}`;
+  if (row.setting !== undefined && row.setting <= 0)
+    return `the trial ${text} has a setting of nought or less; ${HOW}`;
   const nothing = SIZES.find((key) => (row[key] ?? 1) <= 0);
   if (nothing !== undefined) return `the trial ${text} has ${nothing} of nought or less; ${HOW}`;
   const wrong = rowProblem(row);
   if (wrong) return `the trial ${text}: ${wrong.problem}; ${wrong.remedy}`;
-  return { ...row, setting };
+  return row;
 }

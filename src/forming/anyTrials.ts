@@ -1,19 +1,16 @@
 import type { RollAsked } from "./asked.ts";
-import { correctTrials, impossibleTrial, type TrialAnswer } from "./trials.ts";
-import type { TrialSeen } from "./trialSeen.ts";
+import type { AnySeen } from "./settleTrials.ts";
+import { correctTrials, type TrialAnswer } from "./trials.ts";
 import type { ZoneSeen } from "./zoneSeen.ts";
-import { correctZones, impossibleZoneTrial, type ZonesAnswer } from "./zoneTrials.ts";
+import { correctZones, type ZonesAnswer } from "./zoneTrials.ts";
 
-/** A trial of a first pass, as it is written down: of a right cone or pipe as a whole, or of one zone of an uneven skin. */
-export type AnySeen = TrialSeen | ZoneSeen;
-
-const BY_GAP =
+export const BY_GAP =
   "a right cone or pipe is corrected as a whole: give the gap at the large end, or how far it closed";
-const BY_ZONES =
+export const BY_ZONES =
   "an eccentric cone has no one closure to correct by: give the zone, and the inside radius that came out at both ends, square to the element line";
 
 /** A trial as the zones take it: one that names no zone and has neither gap nor closure is of the first. */
-function inZone(seen: AnySeen): ZoneSeen | null {
+export function inZone(seen: AnySeen): ZoneSeen | null {
   if ("zone" in seen) return seen;
   return "flat" in seen ? { zone: 1, ...seen } : null;
 }
@@ -26,11 +23,4 @@ export function correctAny(asked: RollAsked, seen: readonly AnySeen[]): TrialAns
   }
   const zoned = seen.map(inZone).filter((one) => one !== null);
   return zoned.length === seen.length ? correctZones(asked, zoned) : { kind: "none", why: BY_ZONES };
-}
-
-/** Why a trial cannot have been of this part on this roll, to be told before it is kept; null where it can. */
-export function impossibleAny(asked: RollAsked, seen: AnySeen): string | null {
-  if (asked.item.cone) return "zone" in seen ? BY_GAP : impossibleTrial(asked, seen);
-  const zoned = inZone(seen);
-  return zoned ? impossibleZoneTrial(asked, zoned) : BY_ZONES;
 }

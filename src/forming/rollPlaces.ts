@@ -24,6 +24,28 @@ export function movedBy(start: Start, moveMm: number): RollPlaces {
   };
 }
 
+/** The places without the bearings, for words that tell of these by themselves. */
+export const edgesOnly = (places: RollPlaces | null): RollPlaces | null =>
+  places && { ...places, smallBearingMm: null, largeBearingMm: null };
+
+/**
+ * The roll turned about half the slant, so that the drop end comes to stand so much higher above the fixed end: first pass.
+ * All as it is where the shop gives no bearings, and where the roll stands square.
+ *
+ * @see derived here: the roll is straight
+ */
+export function tiltedBy(places: RollPlaces, tiltMm: number): RollPlaces {
+  const { largeMm, smallMm, smallBearingMm: drop, largeBearingMm: fixed } = places;
+  if (drop === null || fixed === null || drop === fixed) return places;
+  const at = (mm: number) => mm + (tiltMm * (mm - (largeMm + smallMm) / 2)) / (drop - fixed);
+  return {
+    largeMm: at(largeMm),
+    smallMm: at(smallMm),
+    smallBearingMm: at(drop),
+    largeBearingMm: at(fixed),
+  };
+}
+
 /** Raises at both bearings that are nearer than this tell no shares. [mm] */
 const SQUARE_MM = 0.5;
 

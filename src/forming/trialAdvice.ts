@@ -3,10 +3,17 @@ import type { Say } from "./say.ts";
 import { placesSaid, type RollPlaces } from "./rollPlaces.ts";
 import type { SecondPass } from "./secondPass.ts";
 import { isPipe } from "./skin.ts";
-import { likeReading, type NextSetting, type Odd, oddOf, type Trial } from "./trialCorrection.ts";
+import {
+  atLargeEdge,
+  likeReading,
+  type NextSetting,
+  type Odd,
+  oddOf,
+  type Trial,
+} from "./trialCorrection.ts";
 import type { TrialModel } from "./trialModel.ts";
 import type { TrialRead } from "./trials.ts";
-import type { TrialSeen } from "./trialSeen.ts";
+import type { TrialOutcome } from "./trialSeen.ts";
 import { listed } from "./words.ts";
 
 export interface Advised {
@@ -57,7 +64,7 @@ function raised(asked: Words, { model, trials, next, places }: Advised): string 
   const set = `${settingSaid(asked, nextMm, places)}${tilted(asked)}, raise to it with the plate moving, and roll this blank once more`;
   if (last.sprangFlat)
     return `The plate sprang back flat. First make sure that ${LOOK}. Only then set ${set}.`;
-  const high = aboveHigh(say, nextMm, model.aim.highMm);
+  const high = aboveHigh(say, places?.largeMm ?? nextMm, model.aim.highMm);
   return `Closed ${say.percent(last.closed)}, wanted ${say.percent(from)} to ${say.percent(to)}: set ${set}.${high}`;
 }
 
@@ -82,7 +89,7 @@ export function readingAsked(
 ): string {
   const doubtful = trials
     .filter((one) => likeReading(one, { highMm }))
-    .map(({ settingMm }) => say.length(settingMm));
+    .map((one) => say.length(atLargeEdge(one)));
   const those = doubtful.length > 1 ? "Are those the scale's readings" : "Is that the scale's reading";
   return `${those}, ${listed(doubtful)}? The raise is counted from the flat plate: take the reading at 0 off, and write the trial again. The plan's own high for this pass is ${say.length(highMm)}${isPipe(item) ? "" : " at the large edge"}, and no next setting is named by so much more. Do not raise further before that is clear. If it was the raise, make sure that ${LOOK}.`;
 }
@@ -111,7 +118,7 @@ const ODD: Readonly<Record<Odd, string>> = {
 /** "Trial 1 (45 mm, 60 % closed) and this one do not agree: …"; nothing where all agree. */
 export function disagreement({ say }: Words, { trials, disagrees, next }: Advised): string {
   if (disagrees.length === 0) return "";
-  const said = (one: Trial) => `${say.length(one.settingMm)}, ${say.percent(one.closed)} closed`;
+  const said = (one: Trial) => `${say.length(atLargeEdge(one))}, ${say.percent(one.closed)} closed`;
   const others = disagrees
     .map((number) => `trial ${number} (${said(trials[number - 1] as Trial)})`)
     .join(", ");
@@ -149,7 +156,7 @@ export function adviceOn(asked: Words, advised: Advised): string {
   const { from, to } = model.window;
   const words = {
     done: () =>
-      `Closed ${say.percent(last.closed)}, within ${say.percent(from)} to ${say.percent(to)}: this pass is done; keep the setting of ${say.length(last.settingMm)} for the lot.${secondSaid(asked, second, ROUND)}`,
+      `Closed ${say.percent(last.closed)}, within ${say.percent(from)} to ${say.percent(to)}: this pass is done; keep the setting of ${say.length(atLargeEdge(last))} for the lot.${secondSaid(asked, second, ROUND)}`,
     raise: () => raised(asked, advised),
     overshot: () => overshot(asked, advised),
     check: () => checked(asked, advised),
@@ -158,7 +165,7 @@ export function adviceOn(asked: Words, advised: Advised): string {
 }
 
 /** "gap 1350 mm", "overlap 40 mm", "closed 72 %" or "sprang back flat". */
-export function cameOut(seen: TrialSeen, say: Say): string {
+export function cameOut(seen: TrialOutcome, say: Say): string {
   if ("flat" in seen) return "sprang back flat";
   if ("closed" in seen) return `closed ${say.percent(seen.closed)}`;
   return seen.gapMm < 0 ? `overlap ${say.length(-seen.gapMm)}` : `gap ${say.length(seen.gapMm)}`;

@@ -2,7 +2,10 @@ import { LEAST_SLOPE, MOST_SLOPE, ownSlope, SAME_SETTING_MM, withRepeats } from 
 
 /** One trial: where the roll was set, how far it closed, and where the model would set it for that. */
 export interface Trial {
+  /** At the large edge; of a roll that was tilted otherwise, what comes to the same at half the slant with the plan's tilt. */
   readonly settingMm: number;
+  /** What was set at the large edge, where that is another. */
+  readonly atMm?: number;
   /** Share of the turn that came out; above 1 where the edges overlap. */
   readonly closed: number;
   readonly modelMm: number;
@@ -59,6 +62,10 @@ export const likeReading = (
   { settingMm }: Pick<Trial, "settingMm">,
   { highMm }: Pick<Aim, "highMm">,
 ): boolean => settingMm > READING * highMm;
+
+/** What was set at the large edge. [mm] */
+export const atLargeEdge = ({ settingMm, atMm }: Pick<Trial, "settingMm" | "atMm">): number =>
+  atMm ?? settingMm;
 
 /** What is odd about two trials: the higher raise left the blank less closed, hardly further closed, or the same raise left blanks unlike. */
 export type Odd = "less" | "hardly" | "unlike";

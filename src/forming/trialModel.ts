@@ -1,17 +1,18 @@
+import { degrees } from "../geometry/angle.ts";
 import type { RollAsked } from "./asked.ts";
 import type { FormingCase } from "./case.ts";
 import { closureSetting } from "./closureSetting.ts";
 import { type FirstPass, firstPass, shareOfClosure } from "./firstPass.ts";
 import type { PassPoint } from "./passPoints.ts";
 import type { PassSettings } from "./passSettings.ts";
-import { movedBy, type RollPlaces } from "./rollPlaces.ts";
+import { movedBy, type RollPlaces, tiltedBy } from "./rollPlaces.ts";
 import { lowerEndMm, type RollSection, sectionOf } from "./rollSetting.ts";
 import { rollSettings } from "./rollSettings.ts";
 import type { SettingProblem } from "./settingProblem.ts";
 import { plateOf } from "./springback.ts";
 import { problemsOf } from "./startProblems.ts";
 import { type Aim, TOOK_SET, type Trial } from "./trialCorrection.ts";
-import { closedSeen, type TrialSeen } from "./trialSeen.ts";
+import { closedSeen, type RollSet, type TrialSeen } from "./trialSeen.ts";
 
 /** What trials of one part on one roll are held against. */
 export interface TrialModel {
@@ -24,8 +25,11 @@ export interface TrialModel {
   readonly lowestMm: number;
   /** The plan's settings for one moment. */
   readonly pass: (id: PassPoint["id"]) => PassSettings | undefined;
-  /** The plan's first setting moved so that the large edge stands here; null where the plan has none. */
-  readonly placesAt: (largeMm: number) => RollPlaces | null;
+  /**
+   * The plan's first setting moved so that the large edge stands here, then turned about half the slant by so much more tilt
+   * from bearing to bearing; null where the plan has none.
+   */
+  readonly placesAt: (largeMm: number, tiltMm?: number) => RollPlaces | null;
   /** What stands in the way of the roll standing there. */
   readonly problemsAt: (places: RollPlaces) => readonly SettingProblem[];
   /** One trial as the correction takes it. */
@@ -44,6 +48,19 @@ function settingFor(item: FormingCase, section: RollSection, cone: TrialModel["c
     return answer.kind === "setting" ? answer.bestMm : null;
   };
 }
+
+/** Bearings are read no closer: a tilt within this of the plan's was told with the plan. [mm] */
+const SAME_TILT_MM = 0.05;
+
+/** The tilt of a roll that does not stand as the plan has it; 0 where it does, for that was told with the plan. */
+export function ownTiltDeg(start: RollPlaces, { largeMm, smallMm }: RollPlaces, slantMm: number): number {
+  const moreMm = smallMm - largeMm - (start.smallMm - start.largeMm);
+  return Math.abs(moreMm) < SAME_TILT_MM ? 0 : degrees(Math.atan((smallMm - largeMm) / slantMm));
+}
+
+/** A trial's setting as the correction takes it: what half the slant stood at, told for the large edge at the plan's tilt. */
+export const settingRead = ({ settingMm, middleMoreMm = 0 }: RollSet): Pick<Trial, "settingMm" | "atMm"> =>
+  middleMoreMm === 0 ? { settingMm } : { settingMm: settingMm + middleMoreMm, atMm: settingMm };
 
 const none = (why: string): TrialModelAnswer => ({ kind: "none", why });
 
@@ -81,19 +98,25 @@ export function trialModel(asked: RollAsked): TrialModelAnswer {
       travelMm,
       lowestMm: lowerEndMm(section, item.thicknessMm),
       pass,
-      placesAt: (largeMm) => start && movedBy(start, largeMm - start.largeMm),
+      placesAt(largeMm, tiltMm = 0) {
+        const moved = start && movedBy(start, largeMm - start.largeMm);
+        return moved && tiltedBy(moved, tiltMm);
+      },
       problemsAt(places) {
         const [zone] = zones;
         if (!zone || !start) return [];
         const there = { ...asked, section, plate: plateOf(item), zone, stopMm: stopMm ?? 0 };
-        // The tilt stays as it was set, and was told with the plan.
-        return problemsOf(there, [], { ...start, ...places, tiltDeg: 0 });
+        return problemsOf(there, [], {
+          ...start,
+          ...places,
+          tiltDeg: ownTiltDeg(start, places, zone.slantMm),
+        });
       },
       read(seen) {
         const closed = closedSeen(seen, item, cone);
         const share = shareOfClosure({ halfAngleRad: cone.halfAngleRad, closed }) ?? 0;
         return {
-          settingMm: seen.settingMm,
+          ...settingRead(seen),
           closed,
           modelMm: modelOf(closed),
           sprangFlat: share < TOOK_SET,

@@ -1,14 +1,30 @@
+import type { BearingsRead } from "./bearingsRead.ts";
 import type { FormingCase } from "./case.ts";
 import { closedOfGap } from "./closedOfGap.ts";
 import type { Say } from "./say.ts";
 
-/** What was set, and what came out. Settings are raises at the large edge, from the flat plate, along the slide. */
-export type TrialSeen =
+/** How the roll was set for a trial. */
+export interface RollSet {
+  /** Raise at the large edge, from the flat plate, along the slide. [mm] */
+  readonly settingMm: number;
+  /** What it was worked out from, where the scales at the bearings were read. */
+  readonly bearings?: BearingsRead;
+  /** By how much the drop end stood higher above the fixed end than the plan has it; left out where the tilt is the plan's. [mm] */
+  readonly tiltMm?: number;
+  /** The same by which half the slant stood higher above the large edge. [mm] */
+  readonly middleMoreMm?: number;
+}
+
+/** What came out. */
+export type TrialOutcome =
   /** Straight across at the large end, inside corner to inside corner; below 0 by how far the edges overlap. */
-  | { readonly settingMm: number; readonly gapMm: number }
+  | { readonly gapMm: number }
   /** Share of the turn; above 1 where the edges overlap. */
-  | { readonly settingMm: number; readonly closed: number }
-  | { readonly settingMm: number; readonly flat: true };
+  | { readonly closed: number }
+  | { readonly flat: true };
+
+/** What was set, and what came out. */
+export type TrialSeen = RollSet & TrialOutcome;
 
 /** No blank is rolled further than this past the turn: a slip of the pen. [-] */
 export const MOST_TOLD = 1.5;

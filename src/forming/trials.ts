@@ -2,7 +2,7 @@ import type { RollAsked } from "./asked.ts";
 import { belowZero, warned } from "./belowZero.ts";
 import type { FirstPass } from "./firstPass.ts";
 import { DERIVED } from "./judge.ts";
-import type { RollPlaces } from "./rollPlaces.ts";
+import { edgesOnly, type RollPlaces } from "./rollPlaces.ts";
 import { secondPass, type SecondPass } from "./secondPass.ts";
 import { adviceOn, type Advised, cameOut } from "./trialAdvice.ts";
 import {
@@ -81,8 +81,8 @@ function said(asked: RollAsked, advised: Advised, seen: readonly TrialSeen[]): s
 const none = (why: string): TrialAnswer => ({ kind: "none", why });
 
 /**
- * Next setting of the first pass after one or more trials on this roll. The tilt stays as it was set; both ends of the
- * roll are raised alike, and the model is asked what half the slant needs.
+ * Next setting of the first pass after one or more trials on this roll. The tilt stays as it was set for the last of them;
+ * both ends of the roll are raised alike, and the model is asked what half the slant needs.
  *
  * @param seen in order, at least one
  * @see derived here
@@ -101,20 +101,31 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
     return { ...read, place: placeOf(read.closed, window) };
   });
   const next = nextSetting(trials, model.aim);
-  const nextMm = settingOf(next);
+  const tiltMm = seen.at(-1)?.tiltMm ?? 0;
+  const atPlanTilt = settingOf(next);
+  const places = atPlanTilt === null ? null : model.placesAt(atPlanTilt, tiltMm);
+  const nextMm = places?.largeMm ?? atPlanTilt;
   if (nextMm !== null && (nextMm <= 0 || nextMm > travelMm))
     return none(
       `by these trials the next setting would be ${say.length(nextMm)}, and the slide goes from 0 to ${say.length(travelMm)} above the flat plate: look at what was written down, and ask the machine's manual before more is set`,
     );
-  const places = nextMm === null ? null : model.placesAt(nextMm);
   const disagrees = disagreeing(trials).map((i) => i + 1);
   // Where nothing is safe to name for this pass, nothing is for the next.
   const second = next.kind === "check" ? null : secondPass(trials, model);
-  const set = next.kind === "done" ? model.placesAt(trials.at(-1)?.settingMm ?? 0) : places;
+  const set = next.kind === "done" ? model.placesAt(trials.at(-1)?.settingMm ?? 0, tiltMm) : places;
   const problems = places ? model.problemsAt(places) : [];
   // The second pass has its own step on a sheet.
   const below = belowZero(say, asked.onSheet ? [set] : [set, second], model.lowestMm);
-  const advised: Advised = { model, trials, next, places: set, disagrees, second };
+  const { bearings } = seen.at(-1) ?? {};
+  const told = (one: RollPlaces | null) => (bearings && !asked.onSheet ? edgesOnly(one) : one);
+  const advised: Advised = {
+    model,
+    trials,
+    next,
+    places: told(set),
+    disagrees,
+    second: second && { ...second, ...told(second) },
+  };
   return {
     kind: "correction",
     correction: {
@@ -134,11 +145,4 @@ export function correctTrials(asked: RollAsked, seen: readonly TrialSeen[]): Tri
       basis: DERIVED,
     },
   };
-}
-
-/** Why a trial cannot have been on this roll, to be told before it is kept; null where it can. */
-export function impossibleTrial(asked: RollAsked, seen: TrialSeen): string | null {
-  const answer = trialModel(asked);
-  if (answer.kind === "none") return null;
-  return impossible(seen, { item: asked.item, say: asked.say, travelMm: answer.model.travelMm });
 }

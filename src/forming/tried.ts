@@ -1,8 +1,9 @@
-import type { AnySeen } from "./anyTrials.ts";
 import { correctAny } from "./anyTrials.ts";
 import type { RollAsked } from "./asked.ts";
 import type { RollPlaces } from "./rollPlaces.ts";
+import type { Say } from "./say.ts";
 import type { SecondPass } from "./secondPass.ts";
+import type { AnySeen, AnyTold, settleTrials } from "./settleTrials.ts";
 import { cameOut } from "./trialAdvice.ts";
 import { triedZones } from "./triedZones.ts";
 
@@ -10,7 +11,9 @@ import { triedZones } from "./triedZones.ts";
 export interface TrialsKept {
   readonly machine: string;
   /** In order. */
-  readonly seen: readonly AnySeen[];
+  readonly seen: readonly AnyTold[];
+  /** Works out how the roll was set; left out where that has been done, as in what a browser keeps. */
+  readonly settle?: typeof settleTrials;
 }
 
 /** Where one zone is set by trials. */
@@ -31,12 +34,23 @@ export interface Tried extends TriedZone {
   readonly zones: readonly TriedZone[];
 }
 
+const isSettled = (one: AnyTold): one is AnySeen => one.settingMm !== undefined;
+
+/** "set 22.5 mm", as far as the raise is known. */
+const setSaid = (settingMm: number | undefined, say: Say): string =>
+  settingMm === undefined ? "trial" : `set ${say.length(settingMm)}`;
+
 /** What the trials kept of this part on this roll came to; undefined where there are none. */
 export function triedOn(asked: RollAsked, kept: TrialsKept | undefined): Tried | undefined {
   const last = kept?.machine === asked.roll.name ? kept.seen.at(-1) : undefined;
   if (!kept || !last) return undefined;
-  const answer = correctAny({ ...asked, onSheet: true }, kept.seen);
-  if (answer.kind === "zones") return triedZones(asked, kept.seen, answer.correction);
+  const settled = kept.settle?.(asked, kept.seen);
+  const seen = settled?.kind === "settled" ? settled.seen : kept.seen.filter(isSettled);
+  const answer: ReturnType<typeof correctAny> =
+    settled?.kind === "wrong" || seen.length === 0
+      ? { kind: "none", why: "bearings and raise do not agree, or cannot be taken" }
+      : correctAny({ ...asked, onSheet: true }, seen);
+  if (answer.kind === "zones") return triedZones(asked, seen, answer.correction);
   const correction = answer.kind === "none" ? null : answer.correction;
   const [where, what] =
     "zone" in last ? [` in zone ${last.zone}`, ""] : ["", `, came out ${cameOut(last, asked.say)}`];
@@ -44,7 +58,7 @@ export function triedOn(asked: RollAsked, kept: TrialsKept | undefined): Tried |
     // Whatever the correction warns of on the screen stands on the sheet that starts from it.
     words:
       answer.kind === "none"
-        ? `Last set ${asked.say.length(last.settingMm)}${where}${what}. No setting by them: ${answer.why}.`
+        ? `Last ${setSaid(seen.at(-1)?.settingMm, asked.say)}${where}${what}. No setting by them: ${answer.why}.`
         : answer.correction.advice,
     set: correction?.set ?? null,
     second: correction?.secondPass ?? null,

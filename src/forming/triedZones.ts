@@ -1,5 +1,5 @@
-import type { AnySeen } from "./anyTrials.ts";
 import type { RollAsked } from "./asked.ts";
+import type { AnySeen } from "./settleTrials.ts";
 import type { Tried } from "./tried.ts";
 import { cameOutInZone } from "./zoneAdvice.ts";
 import { capital, lower } from "./words.ts";

@@ -2,7 +2,7 @@ import type { RollAsked } from "./asked.ts";
 import { type FirstPass, firstPassShares } from "./firstPass.ts";
 import type { PassPoint } from "./passPoints.ts";
 import type { PassSettings } from "./passSettings.ts";
-import { movedBy, type RollPlaces } from "./rollPlaces.ts";
+import { movedBy, type RollPlaces, tiltedBy } from "./rollPlaces.ts";
 import { lowerEndMm, rollSetting, sectionOf } from "./rollSetting.ts";
 import { rollSettings } from "./rollSettings.ts";
 import { meanHalfAngleRad } from "./skin.ts";
@@ -10,6 +10,7 @@ import type { SettingProblem } from "./settingProblem.ts";
 import { problemsOf } from "./startProblems.ts";
 import { plateOf } from "./springback.ts";
 import { type Aim, TOOK_SET, type Trial } from "./trialCorrection.ts";
+import { ownTiltDeg, settingRead } from "./trialModel.ts";
 import { MOST_ZONES, type RollZone } from "./zones.ts";
 import { MOST_BENT, type ZoneSeen } from "./zoneSeen.ts";
 
@@ -45,8 +46,8 @@ export interface ZoneModel {
   /** Raise at the large edge that the plan begins with. [mm] */
   readonly startMm: number;
   readonly pass: (id: PassPoint["id"]) => PassSettings | undefined;
-  /** The plan's first setting of this zone moved so that the large edge stands here. */
-  readonly placesAt: (largeMm: number) => RollPlaces;
+  /** The plan's first setting of this zone moved so that the large edge stands here, then turned about half the slant by so much more tilt from bearing to bearing. */
+  readonly placesAt: (largeMm: number, tiltMm?: number) => RollPlaces;
   /** What stands in the way of the roll standing there. */
   readonly problemsAt: (places: RollPlaces) => readonly SettingProblem[];
   readonly read: (seen: ZoneSeen) => ZoneRead;
@@ -133,7 +134,7 @@ function readIn({ zone, start, large, small, thicknessMm, modelMm }: ReadBy): Zo
     const closed = shareAt(at);
     return {
       zone: seen.zone,
-      settingMm: seen.settingMm,
+      ...settingRead(seen),
       closed,
       modelMm: at,
       sprangFlat: closed < TOOK_SET,
@@ -194,13 +195,12 @@ export function zoneModels(asked: RollAsked): ZoneModelsAnswer {
       middleHigherMm,
       startMm: start.largeMm,
       pass,
-      placesAt: (largeMm) => movedBy(start, largeMm - start.largeMm),
+      placesAt: (largeMm, tiltMm = 0) => tiltedBy(movedBy(start, largeMm - start.largeMm), tiltMm),
       problemsAt: (places) =>
-        // The tilt stays as it was set, and was told with the plan.
         problemsOf({ ...asked, section, plate, zone, stopMm: stopMm ?? 0 }, [], {
           ...start,
           ...places,
-          tiltDeg: 0,
+          tiltDeg: ownTiltDeg(start, places, zone.slantMm),
         }),
       read: readIn({ zone, start, large, small, thicknessMm: plate.thicknessMm, modelMm }),
     };

@@ -1,19 +1,21 @@
 import { number, type Say } from "./say.ts";
+import type { RollSet } from "./trialSeen.ts";
 
-/**
- * A trial of one zone of a skin that is curved unevenly: what was set there, and what came out. The setting is the raise
- * at the large edge, from the flat plate, along the slide, the tilt as the plan has it for that zone.
- */
-export type ZoneSeen =
+/** What came out of one zone of a skin that is curved unevenly. */
+export type ZoneOutcome = {
+  /** Counted from 1, from seam edge 1. */
+  readonly zone: number;
+} & (
   | {
-      /** Counted from 1, from seam edge 1. */
-      readonly zone: number;
-      readonly settingMm: number;
       /** Inside radius that came out at the large end and at the small end, square to the element line, at least one of them. */
       readonly largeMm?: number;
       readonly smallMm?: number;
     }
-  | { readonly zone: number; readonly settingMm: number; readonly flat: true };
+  | { readonly flat: true }
+);
+
+/** A trial of one zone: what was set there, and what came out. The tilt is that which the plan has for that zone, or was set. */
+export type ZoneSeen = RollSet & ZoneOutcome;
 
 /** Tighter than this share of the finished bend no first pass bends: a slip of the pen. [-] */
 export const MOST_BENT = 1.5;

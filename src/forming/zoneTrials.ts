@@ -2,7 +2,7 @@ import type { RollAsked } from "./asked.ts";
 import { belowZero, warned } from "./belowZero.ts";
 import type { FirstPass } from "./firstPass.ts";
 import { DERIVED } from "./judge.ts";
-import type { RollPlaces } from "./rollPlaces.ts";
+import { edgesOnly, type RollPlaces } from "./rollPlaces.ts";
 import { secondPass as secondOf, type SecondPass } from "./secondPass.ts";
 import { isPipe } from "./skin.ts";
 import { expectedModelMm, whereReached } from "./trialExpected.ts";
@@ -20,7 +20,7 @@ export interface ZoneTrial extends ZoneRead {
 }
 
 /** Where one zone is set next. */
-interface ZoneCorrection {
+export interface ZoneCorrection {
   /** Counted from 1. */
   readonly zone: number;
   readonly fromDeg: number;
@@ -37,6 +37,10 @@ interface ZoneCorrection {
   readonly disagrees: readonly number[];
   /** Where its second pass starts; null before a trial of it lies in the window. */
   readonly secondPass: SecondPass | null;
+  /** The other zones of the same radii, which are set alike. */
+  readonly mirrors: readonly number[];
+  /** The end that has come to its limit while half the slant is still open; else null. */
+  readonly endAtLimit: "large" | "small" | null;
   /** Is the blank in hand set aside because a zone of it is past its cap, so that every setting is for the next one? */
   readonly nextBlank: boolean;
   /** What stands in the way of `set` on this machine, in sentences. */
@@ -167,13 +171,17 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
         kind: "none",
         why: `by these trials zone ${model.number} would be set to ${say.length(settingMm)}, and the slide goes from 0 to ${say.length(travelMm)} above the flat plate: look at what was written down, and ask the machine's manual before more is set`,
       };
-    const set = settingMm === null ? null : model.placesAt(settingMm);
+    const mirrors = mirrorsOf(models, model);
+    // Zones that mirror each other are set alike, in tilt too.
+    const last = seen.findLast(({ zone }) => zone === model.number || mirrors.includes(zone));
+    const set = settingMm === null ? null : model.placesAt(settingMm, last?.tiltMm);
     const problems = set && rest.kind !== "done" && rest.kind !== "plan" ? model.problemsAt(set) : [];
     // On a sheet the second pass has its own step, and one zone has room for what it is to leave.
     const below = belowZero(say, asked.onSheet ? [set] : [set, secondPass], lowestMm);
-    const expectMm = set && models.length === 1 ? expectedInside(model, trials, set.largeMm, learned) : null;
-    const mirrors = mirrorsOf(models, model);
-    const told = { ...rest, next, set, trials, model, window, pastCap, mirrors, expectMm };
+    const expectMm =
+      settingMm !== null && models.length === 1 ? expectedInside(model, trials, settingMm, learned) : null;
+    const words = last?.bearings && !asked.onSheet ? edgesOnly(set) : set;
+    const told = { ...rest, next, set: words, trials, model, window, pastCap, mirrors, expectMm };
     zones.push({
       zone: model.number,
       fromDeg: model.zone.fromDeg,
@@ -181,6 +189,8 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
       trials,
       ...rest,
       set,
+      mirrors,
+      endAtLimit: next?.kind === "check" && next.why === "tilt" ? next.end : null,
       nextBlank: pastCap.length > 0,
       problems: problems.map(({ words }) => words),
       advice: `${zoneAdvice(asked, told, models.length)}${warned(below, problems)}`,
@@ -233,7 +243,11 @@ function learnedFigures({ points, slope }: Learned): ZonesCorrection["learned"] 
 
 type Models = Extract<ReturnType<typeof zoneModels>, { kind: "models" }>;
 
-const slipIn = ({ item, say }: RollAsked, { models, travelMm }: Models, seen: ZoneSeen): string | null =>
+export const slipIn = (
+  { item, say }: RollAsked,
+  { models, travelMm }: Models,
+  seen: ZoneSeen,
+): string | null =>
   impossibleInZone(seen, {
     pipe: isPipe(item),
     zones: models.map(({ zone }) => zone),
@@ -241,9 +255,3 @@ const slipIn = ({ item, say }: RollAsked, { models, travelMm }: Models, seen: Zo
     say,
     travelMm,
   });
-
-/** Why a trial cannot have been on this roll, to be told before it is kept; null where it can. */
-export function impossibleZoneTrial(asked: RollAsked, seen: ZoneSeen): string | null {
-  const answer = zoneModels(asked);
-  return answer.kind === "none" ? null : slipIn(asked, answer, seen);
-}

@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
-import type { AnySeen } from "../forming/anyTrials.ts";
+import { type AnyTold, settleTrials } from "../forming/settleTrials.ts";
+import type { BearingsRead } from "../forming/bearingsRead.ts";
 import type { TrialsKept } from "../forming/tried.ts";
 import { MOST_TOLD } from "../forming/trialSeen.ts";
 import { deepest, radiusOfDepth } from "../forming/zoneSeen.ts";
@@ -21,7 +22,13 @@ const TrialRow = z.strictObject({
   /** Eccentric cones: the zone, from seam edge 1; the only one where it is left out. */
   zone: z.optional(z.int().check(z.minimum(1), z.maximum(MOST_NUMBERED))),
   /** Raise of the bending roll at the large edge, from where it touches the flat plate, along its slide. [mm] */
-  setting: size(),
+  setting: z.optional(size()),
+  /** Or, in the first pass, what the scales at the bearings showed, drop end and fixed end: raises from their own 0. [mm] */
+  drop: z.optional(distance()),
+  fixed: z.optional(distance()),
+  /** What they show on the flat plate, where that is not 0. [mm] */
+  dropAt0: z.optional(distance()),
+  fixedAt0: z.optional(distance()),
   /** Straight across at the large end, inside corner to inside corner; with a minus where the edges overlap. [mm] */
   gap: z.optional(distance()),
   /** Or how far closed, in per cent of the turn; above 100 where the edges overlap. */
@@ -67,8 +74,45 @@ function toldBy(trial: Loose<Row>): Told[] {
   return all.flatMap(([told, value]) => (value === undefined ? [] : [told]));
 }
 
+interface RowProblem {
+  readonly problem: string;
+  readonly remedy: string;
+}
+
+/** What is wrong between the keys that say how the roll was set; whether raise and bearings agree is asked where the roll is known. */
+function setProblem({ setting, drop, fixed, dropAt0, fixedAt0 }: Loose<Row>): RowProblem | null {
+  const bearings = [drop, fixed].filter((one) => one !== undefined).length;
+  const zeros = [dropAt0, fixedAt0].filter((one) => one !== undefined).length;
+  if (bearings === 1)
+    return {
+      problem: "one bearing alone does not say how the roll stood",
+      remedy: "give drop and fixed, the drop end and the fixed end, or setting, the raise at the large edge",
+    };
+  if (zeros > 0 && bearings === 0)
+    return {
+      problem: "readings at 0 go with those of the trial",
+      remedy: "give drop and fixed, what the scales showed, or leave out dropAt0 and fixedAt0",
+    };
+  if (zeros === 1)
+    return {
+      problem: "the reading at 0 of one bearing is left out",
+      remedy: "give dropAt0 and fixedAt0, or neither where both were read from their own 0",
+    };
+  return setting === undefined && bearings === 0
+    ? {
+        problem: "a trial tells how the roll was set",
+        remedy:
+          "give setting, the raise at the large edge, or drop and fixed, what the bearings' scales showed",
+      }
+    : null;
+}
+
 /** What is wrong between the keys of one trial, as the file's problem; null where nothing is. */
-export function rowProblem(trial: Loose<Row>): { problem: string; remedy: string } | null {
+export function rowProblem(trial: Loose<Row>): RowProblem | null {
+  return setProblem(trial) ?? outcomeProblem(trial);
+}
+
+function outcomeProblem(trial: Loose<Row>): RowProblem | null {
   const told = toldBy(trial);
   if (told.length !== 1)
     return {
@@ -97,25 +141,42 @@ function rules({ trials = [] }: Loose<Trials>): FieldProblem[] {
   });
 }
 
+/** What the bearings' scales showed; undefined where nobody wrote it down. */
+function bearingsIn({ drop, fixed, dropAt0, fixedAt0 }: Row): BearingsRead | undefined {
+  if (drop === undefined || fixed === undefined) return undefined;
+  return {
+    dropMm: drop,
+    fixedMm: fixed,
+    ...(dropAt0 !== undefined && { dropAt0Mm: dropAt0 }),
+    ...(fixedAt0 !== undefined && { fixedAt0Mm: fixedAt0 }),
+  };
+}
+
 /** A row of the file as the correction takes it. */
-export function seenOf(row: Row): AnySeen {
+export function seenOf(row: Row): AnyTold {
   const { zone, setting, gap, closed, flat, chord: chordMm } = row;
-  if (gap !== undefined) return { settingMm: setting, gapMm: gap };
-  if (closed !== undefined) return { settingMm: setting, closed: closed / HUNDRED };
-  if (flat) return { ...(zone !== undefined && { zone }), settingMm: setting, flat: true };
+  const bearings = bearingsIn(row);
+  const set = { ...(setting !== undefined && { settingMm: setting }), ...(bearings && { bearings }) };
+  if (gap !== undefined) return { ...set, gapMm: gap };
+  if (closed !== undefined) return { ...set, closed: closed / HUNDRED };
+  if (flat) return { ...(zone !== undefined && { zone }), ...set, flat: true };
   const radius = (depthMm: number | undefined) =>
     depthMm === undefined || chordMm === undefined ? undefined : radiusOfDepth({ chordMm, depthMm });
   const [largeMm, smallMm] = [row.large ?? radius(row.largeDepth), row.small ?? radius(row.smallDepth)];
   return {
     zone: zone ?? 1,
-    settingMm: setting,
+    ...set,
     ...(largeMm !== undefined && { largeMm }),
     ...(smallMm !== undefined && { smallMm }),
   };
 }
 
 /** The whole file as the work sheet takes it. */
-export const keptOf = ({ machine, trials }: Trials): TrialsKept => ({ machine, seen: trials.map(seenOf) });
+export const keptOf = ({ machine, trials }: Trials): TrialsKept => ({
+  machine,
+  seen: trials.map(seenOf),
+  settle: settleTrials,
+});
 
 const TRIALS = /\.trials\.ya?ml$/i;
 

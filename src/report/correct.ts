@@ -2,9 +2,8 @@ import type { FormingCase } from "../forming/case.ts";
 import type { PlateRoll } from "../forming/machine.ts";
 import { rollChecks } from "../forming/machineChecks.ts";
 import { sayIn } from "../forming/say.ts";
-import { type AnySeen, correctAny } from "../forming/anyTrials.ts";
-import type { TrialAnswer } from "../forming/trials.ts";
-import type { ZonesAnswer } from "../forming/zoneTrials.ts";
+import { correctTold, type ToldAnswer } from "../forming/correctTold.ts";
+import type { AnyTold } from "../forming/settleTrials.ts";
 import type { Refusal } from "../shapes/refusal.ts";
 import type { Context } from "./develop.ts";
 import type { NamedPart } from "./lay.ts";
@@ -32,8 +31,8 @@ export function correctPart(
   part: NamedPart,
   context: Context,
   machine: string | undefined,
-  seen: readonly AnySeen[],
-): TrialAnswer | ZonesAnswer | { readonly kind: "refused"; readonly issues: readonly Refusal[] } {
+  seen: readonly AnyTold[],
+): ToldAnswer | { readonly kind: "refused"; readonly issues: readonly Refusal[] } {
   const laid = layOut(part, context);
   if (laid.kind === "refused") return laid;
   const rolls = (context.shop?.machines ?? []).filter((one): one is PlateRoll => one.kind === "plate roll");
@@ -55,5 +54,5 @@ export function correctPart(
   // A setting for a job that the roll is refused would be followed all the same.
   const refusal = rollChecks({ item, say }, roll).find(({ verdict }) => verdict === "fail");
   if (refusal) return { kind: "none", why: `${roll.name} does not take this part. ${refusal.advice}` };
-  return rounded(correctAny({ item, roll, say }, seen));
+  return rounded(correctTold({ item, roll, say }, seen));
 }

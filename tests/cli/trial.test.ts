@@ -262,3 +262,62 @@ describe("develop --trial of an eccentric cone", () => {
     expect(large[1]!.planned).toBeCloseTo(zones[1]!.set!.largeMm, 1);
   });
 });
+
+describe("both bearings as they were read", () => {
+  it("stand in place of the setting, and the answer is for both of them", () => {
+    const { bearings, nextMm } = answer(
+      "--trial",
+      "drop=190,fixed=162,dropAt0=150,fixedAt0=150,gap=1350",
+    ) as {
+      bearings: { sum: string; set: { dropScaleMm: number; fixedScaleMm: number; dropMm: number } };
+    } & Correction;
+    expect(bearings.sum).toMatch(
+      /drop end 190 − 150 = 40 mm, fixed end 162 − 150 = 12 mm; .* at the large edge/,
+    );
+    expect(bearings.set.dropScaleMm - 190).toBeCloseTo(bearings.set.fixedScaleMm - 162, 5);
+    expect(nextMm).toBeGreaterThan(25);
+  });
+
+  it.each([
+    ["drop=38,gap=1350", /one bearing alone does not say.*give drop and fixed/],
+    ["setting=20,dropAt0=3,fixedAt0=3,gap=1350", /readings at 0 go with those of the trial/],
+    ["drop=38,fixed=12,fixedAt0=3,gap=1350", /the reading at 0 of one bearing is left out/],
+    ["drop=38,fixed=12", /needs a setting and one thing that came out/],
+    [
+      "setting=50,drop=38,fixed=12,gap=1350",
+      /the trial setting=50.*50 mm is not what the two bearings come to.*leave out/,
+    ],
+  ])("are refused: %s", (word, why) => {
+    expect(trial(...SMALL, "--trial", word)).toMatchObject({ stdout: "", exitCode: 1 });
+    expect(trial(...SMALL, "--trial", word).stderr).toMatch(why);
+  });
+
+  it("are told with file, line and field where the file's own raise is another", () => {
+    const part = "askew.yaml";
+    writeFileSync(join(folder, part), readFileSync("demo-data/parts/dust-cyclone-cone.yaml"));
+    const rows =
+      "  - { drop: 38, fixed: 12, gap: 1350 }\n  - { setting: 50, drop: 40, fixed: 14, gap: 1200 }\n";
+    writeFileSync(join(folder, "askew.trials.yaml"), `units: mm\nmachine: Small roll\ntrials:\n${rows}`);
+    const { stderr, exitCode } = cli(part, "--shop", "shop.yaml", "--trial", "file");
+    expect(exitCode).toBe(1);
+    expect(stderr).toMatch(
+      /^askew\.trials\.yaml:5:16: trials\[2\]\.setting: 50 mm is not what the two bearings come to/,
+    );
+    // A report starts from the plan, and says why.
+    expect(cli(part, "--shop", "shop.yaml").stderr).toMatch(
+      /askew.trials.yaml: .*no next setting: trial 2: 50 mm is not/,
+    );
+    writeFileSync(
+      join(folder, "askew.trials.yaml"),
+      `units: mm\nmachine: Small roll\ntrials:\n${rows.split("\n")[0]!}\n`,
+    );
+    expect(JSON.parse(cli(part, "--shop", "shop.yaml", "--trial", "file").stdout)).toMatchObject({
+      bearings: { set: { dropScaleMm: null } },
+    });
+    const wrong = "  - { drop: 38, gap: 1350 }\n";
+    writeFileSync(join(folder, "askew.trials.yaml"), `units: mm\nmachine: Small roll\ntrials:\n${wrong}`);
+    expect(cli(part, "--shop", "shop.yaml", "--trial", "file").stderr).toMatch(
+      /^askew\.trials\.yaml:4:5: trials\[1\]: one bearing alone/,
+    );
+  });
+});

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { sayIn } from "../../src/forming/say.ts";
-import type { AnySeen } from "../../src/forming/anyTrials.ts";
+import type { AnyTold } from "../../src/forming/settleTrials.ts";
 import { trialCase } from "../../src/report/correct.ts";
 import { readBinder } from "../../src/site/binder/binder.ts";
 import { footnotes } from "../../src/site/forming/footnotes.ts";
@@ -182,7 +182,7 @@ it("starts from trials that were kept in the browser", async () => {
   const roll = shop!.machines.find(({ name }) => name === report.forming.machine)!;
   if (roll.kind !== "plate roll") throw new RangeError(roll.kind);
   const item = trialCase(report.part, { catalogue: tables.catalogue, shop: shop! })!;
-  const seen: AnySeen[] = [{ settingMm: 23, flat: true }];
+  const seen: AnyTold[] = [{ settingMm: 23, flat: true }];
   const { units } = report.part;
   const asked = { part: report.part.name, units, item, roll, zones: 1, trials: [] };
   const after = reportAfter(report, asked, seen);

@@ -1,4 +1,4 @@
-import type { AnySeen } from "../../forming/anyTrials.ts";
+import type { AnyTold } from "../../forming/settleTrials.ts";
 import type { TrialFit } from "../../forming/trialFit.ts";
 import type { TypedGroup } from "../../input/typed.ts";
 import { isSeen, keptHere } from "../trials/keptTrials.ts";
@@ -6,7 +6,7 @@ import { isSeen, keptHere } from "../trials/keptTrials.ts";
 /** Trials of a part as they go with it from hand to hand. */
 export interface Carried {
   readonly machine: string;
-  readonly seen: readonly AnySeen[];
+  readonly seen: readonly AnyTold[];
   /** What they hold for; not present where that is what the page came with. */
   readonly fit?: TrialFit;
 }

@@ -1,4 +1,4 @@
-import type { AnySeen } from "../../forming/anyTrials.ts";
+import type { AnyTold } from "../../forming/settleTrials.ts";
 import type { Report } from "../../report/report.ts";
 import { workHref } from "../binder/href.ts";
 import { siteHref } from "../bits/siteHref.ts";
@@ -8,7 +8,7 @@ import type { TrialAsked } from "../trials/trialForm.ts";
 import { triedSteps } from "../trials/triedSteps.ts";
 
 /** A report whose steps start from these trials, as if they were kept beside the part. */
-export function reportAfter(report: Report, asked: TrialAsked, seen: readonly AnySeen[]): Report {
+export function reportAfter(report: Report, asked: TrialAsked, seen: readonly AnyTold[]): Report {
   const question = questionOf(asked);
   const changed = triedSteps(question, possible(question, seen))?.changed ?? [];
   const { forming } = report;

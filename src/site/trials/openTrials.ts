@@ -1,4 +1,4 @@
-import type { AnySeen } from "../../forming/anyTrials.ts";
+import type { AnyTold } from "../../forming/settleTrials.ts";
 import type { Tables } from "../../input/context.ts";
 import { printProblems } from "../../input/problem.ts";
 import { readTrials, seenOf } from "../../input/readTrials.ts";
@@ -7,7 +7,7 @@ import { readTrials, seenOf } from "../../input/readTrials.ts";
 const NO_TABLES = { catalogue: { materials: {} }, gauges: {} } as unknown as Tables;
 
 /** The trials of a file of this roll, or what is wrong with it. */
-export function openTrials(text: string, path: string, machine: string): readonly AnySeen[] | string {
+export function openTrials(text: string, path: string, machine: string): readonly AnyTold[] | string {
   const { value, problems } = readTrials(text, { path, ...NO_TABLES });
   if (!value) return printProblems(problems).join(" ");
   if (value.machine !== machine)

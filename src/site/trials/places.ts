@@ -1,14 +1,21 @@
-import type { correctAny } from "../../forming/anyTrials.ts";
+import type { BearingsSet } from "../../forming/bearingsNext.ts";
+import type { ToldAnswer, WholeTold } from "../../forming/correctTold.ts";
 import { type RollPlaces, settable } from "../../forming/rollPlaces.ts";
-import type { TrialCorrection } from "../../forming/trials.ts";
 import type { Units } from "../../drawing/format.ts";
+import { cell, fillTable } from "./fillTable.ts";
 import { typed } from "./keptTrials.ts";
 
 /** One row of the table under the answer: what for, and the roll's places. */
 export interface PlacesRow {
   readonly what: string;
-  readonly places: readonly (readonly [string, number])[];
+  readonly places: readonly (readonly [string, number | null])[];
 }
+
+/** What the scales at the bearings show, as far as somebody wrote down what they show at 0. */
+const scalesOf = (set: BearingsSet | null | undefined): PlacesRow["places"] => [
+  ["scale, drop end", set?.dropScaleMm ?? null],
+  ["scale, fixed end", set?.fixedScaleMm ?? null],
+];
 
 function named(places: RollPlaces, pipe: boolean): PlacesRow["places"] {
   if (pipe) return [["raise", places.largeMm]];
@@ -31,33 +38,37 @@ const WHAT = {
   plan: "first pass, by the plan",
 } as const;
 
-type Set = Pick<TrialCorrection, "set" | "secondPass"> & {
+type Set = Pick<WholeTold, "set" | "secondPass" | "bearings"> & {
   readonly kind: keyof typeof WHAT;
   readonly nextBlank?: boolean;
 };
 
-function rowsOf({ kind, set, secondPass, nextBlank = false }: Set, pipe: boolean, head = ""): PlacesRow[] {
+function rowsOf(one: Set, pipe: boolean, head = ""): PlacesRow[] {
+  const { kind, set, secondPass, bearings, nextBlank = false } = one;
+  const row = (what: string, places: RollPlaces, read: BearingsSet | null | undefined): PlacesRow => ({
+    what: `${head}${what}`,
+    places: [...named(places, pipe), ...scalesOf(read)],
+  });
   return [
-    ...(set ? [{ what: `${head}${nextBlank ? WHAT.overshot : WHAT[kind]}`, places: named(set, pipe) }] : []),
-    ...(secondPass ? [{ what: `${head}second pass, start`, places: named(secondPass, pipe) }] : []),
+    ...(set ? [row(nextBlank ? WHAT.overshot : WHAT[kind], set, bearings?.set)] : []),
+    ...(secondPass ? [row("second pass, start", secondPass, bearings?.secondPass)] : []),
   ];
 }
 
-type Answered = Exclude<ReturnType<typeof correctAny>, { kind: "none" }>;
+/** Without the columns that nobody has a number for. */
+function filled(rows: readonly PlacesRow[]): PlacesRow[] {
+  const has = (column: number) => rows.some(({ places }) => places[column]?.[1] != null);
+  return rows.map((row) => ({ ...row, places: row.places.filter((_, column) => has(column)) }));
+}
+
+type Answered = Exclude<ToldAnswer, { kind: "none" }>;
 
 /** Where the roll is set by the trials: in this pass, and to start the second; in every zone. */
 export function placesOf(answer: Answered | null, pipe: boolean): PlacesRow[] {
   if (!answer) return [];
-  if (answer.kind === "correction") return rowsOf(answer.correction, pipe);
+  if (answer.kind === "correction") return filled(rowsOf(answer.correction, pipe));
   const { zones } = answer.correction;
-  return zones.flatMap((one) => rowsOf(one, pipe, zones.length === 1 ? "" : `zone ${one.zone}: `));
-}
-
-function cell(name: "th" | "td", text: string, scope?: string): HTMLTableCellElement {
-  const made = document.createElement(name);
-  made.textContent = text;
-  if (scope !== undefined) made.scope = scope;
-  return made;
+  return filled(zones.flatMap((one) => rowsOf(one, pipe, zones.length === 1 ? "" : `zone ${one.zone}: `)));
 }
 
 /** Fills the table under the answer; it stays away where there is nothing to set. */
@@ -65,18 +76,10 @@ export function showPlaces(table: HTMLTableElement, rows: readonly PlacesRow[], 
   const [first] = rows;
   const lines = rows.map(({ what, places }) => [
     cell("th", what, "row"),
-    ...places.map(([, mm]) => cell("td", typed(settable(mm, units), units))),
+    ...places.map(([, mm]) => cell("td", mm === null ? "" : typed(settable(mm, units), units))),
   ]);
   const head = first
     ? [cell("th", `Raise, ${units}`, "col"), ...first.places.map(([name]) => cell("th", name, "col"))]
     : [];
-  table.replaceChildren(
-    ...[head, ...lines].map((cells) => {
-      const line = document.createElement("tr");
-      line.append(...cells);
-      return line;
-    }),
-  );
-  const box = table.parentElement;
-  if (box) box.hidden = rows.length === 0;
+  fillTable(table, head, lines);
 }

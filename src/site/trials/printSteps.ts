@@ -1,5 +1,5 @@
 import type { RollAsked } from "../../forming/asked.ts";
-import type { AnySeen } from "../../forming/anyTrials.ts";
+import type { AnyTold } from "../../forming/settleTrials.ts";
 import type { Units } from "../../drawing/format.ts";
 import type { NoteBox } from "../../forming/sheet/step.ts";
 import { byHandRows } from "../forming/byHandWords.ts";
@@ -36,7 +36,7 @@ const lettersHere = (): Footnote[] =>
   }));
 
 /** Has the printed card start from the trials that stand in the form, as if they were kept beside the part. */
-export function printSteps(asked: RollAsked, seen: readonly AnySeen[]): void {
+export function printSteps(asked: RollAsked, seen: readonly AnyTold[]): void {
   const tried = triedSteps(asked, seen);
   if (!tried) return;
   const { units } = asked.say;

@@ -1,12 +1,24 @@
+import type { SetAt } from "../../forming/bearingsRead.ts";
 import type { Units } from "../../drawing/format.ts";
+import { bearingFields } from "./bearingFields.ts";
 import { find, LARGEST_MM, lengthHow, lengthIn } from "./find.ts";
-import { scaleKey, typed } from "./keptTrials.ts";
+import { bearingsKey, scaleKey, setByKey, typed } from "./keptTrials.ts";
 
-/** The setting of a trial as it is typed: a raise, or what the scale shows together with what it shows on the flat plate. */
+/** The setting of a trial as it is typed: a raise, or what the scale shows together with what it shows on the flat plate; or both bearings. */
 export interface RaiseField {
-  readonly input: HTMLInputElement;
-  /** The raise, or what is wrong with it. [mm] */
-  readonly read: () => number | string;
+  /** How the roll was set, or what is wrong with it. [mm] */
+  readonly read: () => SetAt | string;
+  /** Makes room for another setting. */
+  readonly clear: () => void;
+  /** Tells anew what is typed, once another zone is chosen. */
+  readonly show: () => void;
+}
+
+interface Around {
+  readonly part: string;
+  readonly machine: string;
+  /** What a setting comes to on this roll, in the zone that is chosen, in words. */
+  readonly comes: (set: SetAt) => string;
 }
 
 /** The raise that a reading of the scale is, the reading on the flat plate taken off; what is wrong as a sentence. [mm] */
@@ -28,14 +40,50 @@ export function raiseIn(text: string, zeroText: string, units: Units): number | 
 }
 
 /**
+ * Brings to life the choice of where the setting is read, and the fields of either.
+ */
+export function raiseField(root: Element, units: Units, around: Around): RaiseField {
+  const edge = edgeField(root, units, around);
+  const by = find(root, "by", HTMLSelectElement);
+  // Not there where the shop gives no bearings.
+  if (!root.querySelector("[data-set-by=bearings]")) return edge;
+  const { part, machine, comes } = around;
+  const bearings = bearingFields(root, units, { key: bearingsKey(part, machine), comes });
+  const key = setByKey(part, machine);
+  const chosen = () => (by.value === "bearings" ? bearings : edge);
+  const shown = () => {
+    for (const one of root.querySelectorAll<HTMLElement>("[data-set-by]"))
+      one.hidden = one.dataset["setBy"] !== by.value;
+  };
+  try {
+    if (localStorage.getItem(key) === "bearings") by.value = "bearings";
+  } catch {
+    // It is chosen anew.
+  }
+  by.addEventListener("change", () => {
+    try {
+      localStorage.setItem(key, by.value);
+    } catch {
+      // It stands in its field all the same.
+    }
+    shown();
+  });
+  shown();
+  return {
+    read: () => chosen().read(),
+    clear: () => {
+      edge.clear();
+      bearings.clear();
+    },
+    show: () => bearings.show(),
+  };
+}
+
+/**
  * Brings to life the field of the setting and that of the scale's reading at 0, which this browser keeps for the part on this
  * roll; the label says which of both is typed, and the raise that comes of it is shown.
  */
-export function raiseField(
-  root: Element,
-  units: Units,
-  { part, machine }: { part: string; machine: string },
-): RaiseField {
+function edgeField(root: Element, units: Units, { part, machine }: Around): RaiseField {
   const input = find(root, "setting", HTMLInputElement);
   const zero = find(root, "zero", HTMLInputElement);
   const label = find(root, "setting-label", HTMLSpanElement);
@@ -65,5 +113,12 @@ export function raiseField(
     show();
   });
   show();
-  return { input, read };
+  return {
+    read: () => {
+      const settingMm = read();
+      return typeof settingMm === "string" ? settingMm : { settingMm };
+    },
+    clear: () => (input.value = ""),
+    show,
+  };
 }

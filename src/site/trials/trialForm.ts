@@ -1,8 +1,11 @@
 import type { FormingCase } from "../../forming/case.ts";
 import type { PlateRoll } from "../../forming/machine.ts";
 import { isPipe } from "../../forming/skin.ts";
-import { type AnySeen, correctAny, impossibleAny } from "../../forming/anyTrials.ts";
+import { impossibleAny } from "../../forming/impossibleAny.ts";
+import { correctTold, type ToldAnswer } from "../../forming/correctTold.ts";
+import { type AnyTold, settleTrials } from "../../forming/settleTrials.ts";
 import type { Units } from "../../drawing/format.ts";
+import { comeTo } from "./bearingFields.ts";
 import { find } from "./find.ts";
 import { leftOut, possible, questionOf } from "./question.ts";
 import { keptIn, trialsKey, trialsYaml } from "./keptTrials.ts";
@@ -22,19 +25,19 @@ export interface TrialAsked {
   /** In how many zones it is rolled, each with a setting of its own. */
   readonly zones: number;
   /** From the file next to the part's own. */
-  readonly trials: readonly AnySeen[];
+  readonly trials: readonly AnyTold[];
 }
 
 /** What is to be done, a line for each zone. */
-function answerLines(next: ReturnType<typeof correctAny> | null): string[] {
+function answerLines(next: ToldAnswer | null): readonly string[] {
   if (next === null) return ["No trial yet: the sheet’s own start comes first."];
   switch (next.kind) {
     case "none":
       return [`No next setting: ${next.why}.`];
     case "correction":
-      return [next.correction.advice];
+      return next.correction.lines;
     case "zones":
-      return [next.correction.taught, ...next.correction.zones.map(({ advice }) => advice)].filter(Boolean);
+      return [next.correction.taught, ...next.correction.zones.flatMap(({ lines }) => lines)].filter(Boolean);
   }
 }
 
@@ -50,9 +53,14 @@ function startTrialForm(root: HTMLElement): void {
   const file = find(root, "open", HTMLInputElement);
   const places = find(root, "places", HTMLTableElement);
   const question = questionOf(asked);
-  const raise = raiseField(root, units, { part: asked.part, machine: roll.name });
+  const zone = root.querySelector<HTMLSelectElement>('[data-trial="zone"]');
+  const raise = raiseField(root, units, {
+    part: asked.part,
+    machine: roll.name,
+    comes: (set) => comeTo(question, set, Number(zone?.value ?? 1)),
+  });
   const fields = item.cone ? wholeFields(root, units, raise) : zoneFields(root, units, raise);
-  let trials: readonly AnySeen[] = possible(question, asked.trials);
+  let trials: readonly AnyTold[] = possible(question, asked.trials);
   let kept = true;
   try {
     trials = possible(question, keptIn(localStorage.getItem(key)) ?? asked.trials);
@@ -64,8 +72,10 @@ function startTrialForm(root: HTMLElement): void {
     message.textContent = text;
   };
   const show = () => {
+    const settled = settleTrials(question, trials);
+    const told = settled.kind === "settled" ? settled.seen : trials;
     list.replaceChildren(
-      ...trials.map((trial, i) => {
+      ...told.map((trial, i) => {
         const remove = document.createElement("button");
         remove.type = "button";
         remove.textContent = "remove";
@@ -76,7 +86,7 @@ function startTrialForm(root: HTMLElement): void {
         return row;
       }),
     );
-    const next = trials.length > 0 ? correctAny(question, trials) : null;
+    const next = trials.length > 0 ? correctTold(question, trials) : null;
     answer.replaceChildren(
       ...answerLines(next).map((text) => {
         const line = document.createElement("span");
@@ -87,10 +97,12 @@ function startTrialForm(root: HTMLElement): void {
     showPlaces(places, placesOf(next?.kind === "none" ? null : next, isPipe(item)), units);
     printSteps(question, trials);
   };
-  const keep = (now: readonly AnySeen[]) => {
+  const keep = (now: readonly AnyTold[]) => {
     trials = now;
+    const settled = settleTrials(question, now);
     try {
-      localStorage.setItem(key, JSON.stringify(now));
+      // Worked out: whatever else starts from them need not.
+      localStorage.setItem(key, JSON.stringify(settled.kind === "settled" ? settled.seen : now));
     } catch {
       kept = false;
     }

@@ -1,4 +1,4 @@
-import type { AnySeen } from "../../forming/anyTrials.ts";
+import { type AnyTold, settleTrials } from "../../forming/settleTrials.ts";
 import type { RollAsked } from "../../forming/asked.ts";
 import { handLiftOf } from "../../forming/handling.ts";
 import { rollSettings } from "../../forming/rollSettings.ts";
@@ -13,7 +13,7 @@ type Sheet = ReturnType<typeof rollSheet>;
 /** A roll's steps as they are after these trials, and those of them that trials change; undefined where the roll cannot be set. */
 export function triedSteps(
   asked: RollAsked,
-  seen: readonly AnySeen[],
+  seen: readonly AnyTold[],
 ): { readonly steps: Sheet; readonly changed: Sheet } | undefined {
   const answer = rollSettings(asked);
   if (answer.kind === "none") return undefined;
@@ -23,7 +23,7 @@ export function triedSteps(
     noSettings: null,
     // Those steps lift nothing.
     handLiftKg: handLiftOf(undefined),
-    tried: triedOn(asked, { machine: asked.roll.name, seen }),
+    tried: triedOn(asked, { machine: asked.roll.name, seen, settle: settleTrials }),
   });
   return { steps, changed: steps.filter(({ id }) => BY_TRIALS.has(id)) };
 }

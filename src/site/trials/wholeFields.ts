@@ -1,5 +1,6 @@
 import type { Units } from "../../drawing/format.ts";
-import { MOST_TOLD, type TrialSeen } from "../../forming/trialSeen.ts";
+import type { SetAt } from "../../forming/bearingsRead.ts";
+import { MOST_TOLD, type TrialOutcome } from "../../forming/trialSeen.ts";
 import { find, lengthIn, LARGEST_MM, lengthHow, numberIn } from "./find.ts";
 import type { RaiseField } from "./raiseField.ts";
 
@@ -14,26 +15,26 @@ export interface Fields<Seen> {
 }
 
 /** The fields of a right cone or pipe: one setting, and one thing that came out. */
-export function wholeFields(root: Element, units: Units, raise: RaiseField): Fields<TrialSeen> {
+export function wholeFields(root: Element, units: Units, raise: RaiseField): Fields<SetAt & TrialOutcome> {
   const kind = find(root, "kind", HTMLSelectElement);
   const outcome = find(root, "outcome", HTMLInputElement);
   kind.addEventListener("change", () => (outcome.disabled = kind.value === "flat"));
   return {
     clear: () => (outcome.value = ""),
     read: () => {
-      const settingMm = raise.read();
-      if (typeof settingMm === "string") return settingMm;
-      if (kind.value === "flat") return { settingMm, flat: true };
+      const set = raise.read();
+      if (typeof set === "string") return set;
+      if (kind.value === "flat") return { ...set, flat: true };
       if (kind.value === "closed") {
         const out = numberIn(outcome.value, [0, MOST_TOLD * PER_CENT]);
         return out === undefined
           ? `Write how far it closed as 0 to ${MOST_TOLD * PER_CENT} per cent of the turn; above 100 where the edges overlap.`
-          : { settingMm, closed: out / PER_CENT };
+          : { ...set, closed: out / PER_CENT };
       }
       const gapMm = lengthIn(outcome.value, units, [-LARGEST_MM, LARGEST_MM]);
       return gapMm === undefined
         ? `Write the gap as ${lengthHow(units)}, with a minus in front where the edges overlap.`
-        : { settingMm, gapMm };
+        : { ...set, gapMm };
     },
   };
 }

@@ -1,11 +1,12 @@
 import type { Units } from "../../drawing/format.ts";
-import { deepest, radiusOfDepth, type ZoneSeen } from "../../forming/zoneSeen.ts";
+import type { SetAt } from "../../forming/bearingsRead.ts";
+import { deepest, radiusOfDepth, type ZoneOutcome } from "../../forming/zoneSeen.ts";
 import { find, lengthHow, lengthIn, LARGEST_MM } from "./find.ts";
 import type { RaiseField } from "./raiseField.ts";
 import type { Fields } from "./wholeFields.ts";
 
 /** The fields of an eccentric cone or leaning pipe: the zone, its setting, and the curve that came out at both ends. */
-export function zoneFields(root: Element, units: Units, raise: RaiseField): Fields<ZoneSeen> {
+export function zoneFields(root: Element, units: Units, raise: RaiseField): Fields<SetAt & ZoneOutcome> {
   const field = (name: string) => find(root, name, HTMLInputElement);
   const zone = find(root, "zone", HTMLSelectElement);
   const kind = find(root, "kind", HTMLSelectElement);
@@ -17,6 +18,8 @@ export function zoneFields(root: Element, units: Units, raise: RaiseField): Fiel
     if (label) label.hidden = kind.value !== "depth";
   };
   kind.addEventListener("change", shown);
+  // The next zone has another length along the roll.
+  zone.addEventListener("change", () => raise.show());
   shown();
 
   const sizeIn = (input: HTMLInputElement): number | undefined =>
@@ -44,12 +47,12 @@ export function zoneFields(root: Element, units: Units, raise: RaiseField): Fiel
       for (const one of all) one.value = "";
       // The next zone has a setting of its own.
       zone.selectedIndex = (zone.selectedIndex + 1) % zone.length;
-      if (zone.length > 1) raise.input.value = "";
+      if (zone.length > 1) raise.clear();
     },
     read: () => {
-      const settingMm = raise.read();
-      if (typeof settingMm === "string") return settingMm;
-      const at = { zone: Number(zone.value), settingMm };
+      const set = raise.read();
+      if (typeof set === "string") return set;
+      const at = { zone: Number(zone.value), ...set };
       if (kind.value === "flat") return { ...at, flat: true };
       const came = ends();
       return typeof came === "string" ? came : { ...at, ...came };

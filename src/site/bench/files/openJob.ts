@@ -4,6 +4,8 @@ import { printProblems, refusalProblems } from "../../../input/problem.ts";
 import { read, type Reading } from "../../../input/reading.ts";
 import { MAX_SIZE } from "../../../input/text.ts";
 import type { TypedGroup } from "../../../input/typed.ts";
+import { formingCase } from "../../../report/formingCase.ts";
+import { settledKept } from "../settledKept.ts";
 import { keptOf } from "../../../input/readTrials.ts";
 import { layOut } from "../../../report/layOut.ts";
 import type { NamedTyped } from "../asTyped.ts";
@@ -42,7 +44,16 @@ export function openJob(bytes: Uint8Array, tables: Tables): Reading<OpenedJob> {
       name: part.name,
       part: written,
       ...(trials &&
-        made.kind === "laid" && { trials: carriedOf(keptOf(trials), { part, made, shop: folder.shop }) }),
+        made.kind === "laid" && {
+          trials: carriedOf(
+            settledKept(keptOf(trials), {
+              item: formingCase(part, made),
+              shop: folder.shop,
+              units: part.units,
+            }),
+            { part, made, shop: folder.shop },
+          ),
+        }),
     });
   }
   const { jobWritten: job, shopWritten: shop } = folder;

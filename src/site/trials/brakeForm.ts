@@ -1,0 +1,130 @@
+import {
+  type AirBendGeometry,
+  type BrakeNext,
+  type BrakeTrial,
+  nextDepths,
+} from "../../forming/brakeTrial.ts";
+import { settable } from "../../forming/rollPlaces.ts";
+import type { Units } from "../../drawing/format.ts";
+import { cell, fillTable } from "./fillTable.ts";
+import { find, LARGEST_MM, lengthHow, lengthIn, numberIn } from "./find.ts";
+import { brakeKept, brakeKey } from "./keptBrake.ts";
+import { typed } from "./keptTrials.ts";
+
+/** What the page hands to its form. */
+export interface BrakeAsked {
+  readonly part: string;
+  readonly machine: string;
+  readonly units: Units;
+  readonly geometry: AirBendGeometry;
+  /** What the lines of each letter are bent to. [°] */
+  readonly depths: readonly { readonly letter: string; readonly bendDeg: number }[];
+}
+
+/** No hit turns the plate further. [°] */
+const MOST_DEG = 180;
+/** No corner has more hits. */
+const MOST_HITS = 200;
+
+const degrees = (deg: number): string => `${Number(deg.toFixed(1))}°`;
+
+function answerWords(next: BrakeNext | null): string {
+  if (!next) return "No hit yet: go deeper little by little.";
+  if (next.kind === "none") return `No next depth: ${next.why}.`;
+  const { sprangDeg, by, slope } = next;
+  const each =
+    by === "two trials" ? `, and ${Number(slope.toFixed(2))}° for each degree more under load` : "";
+  return `By ${by === "two trials" ? "two hits" : "one hit"} this plate springs back about ${degrees(sprangDeg)}, the give of the brake in it${each}. Go to the depth below in small steps, and measure: a bend that is too sharp does not go back.`;
+}
+
+/** Brings one form to life. */
+function startBrakeForm(root: HTMLElement): void {
+  const asked = JSON.parse(root.dataset["asked"] ?? "") as BrakeAsked;
+  const { units, geometry, depths } = asked;
+  const key = brakeKey(asked.part, asked.machine);
+  const field = (name: string) => find(root, name, HTMLInputElement);
+  const [shoulder, depth, angle, hits] = [field("shoulder"), field("depth"), field("angle"), field("hits")];
+  const list = find(root, "list", HTMLOListElement);
+  const answer = find(root, "answer", HTMLParagraphElement);
+  const message = find(root, "message", HTMLParagraphElement);
+  const table = find(root, "places", HTMLTableElement);
+  let trials: readonly BrakeTrial[] = [];
+  try {
+    const kept = brakeKept(localStorage.getItem(key));
+    trials = kept.trials;
+    shoulder.value = kept.shoulder;
+  } catch {
+    // A browser that keeps nothing says so at the first hit.
+  }
+  const shoulderMm = () =>
+    shoulder.value.trim() === "" ? 0 : lengthIn(shoulder.value, units, [0, geometry.dieMm / 2]);
+  const length = (mm: number) => typed(settable(mm, units), units);
+  const show = () => {
+    list.replaceChildren(
+      ...trials.map(({ depthMm, bendDeg }, i) => {
+        const remove = document.createElement("button");
+        remove.type = "button";
+        remove.textContent = "remove";
+        remove.setAttribute("aria-label", `remove hit ${i + 1}`);
+        remove.addEventListener("click", () => keep(trials.filter((_, j) => j !== i)));
+        const row = document.createElement("li");
+        row.append(`${typed(depthMm, units)} ${units} deep: turned by ${degrees(bendDeg)} `, remove);
+        return row;
+      }),
+    );
+    const known = { ...geometry, shoulderMm: shoulderMm() ?? 0 };
+    const wanted = depths.map(({ bendDeg }) => bendDeg);
+    const next = trials.length > 0 ? nextDepths(known, trials, wanted) : null;
+    answer.textContent = answerWords(next);
+    const rows = next?.kind === "depths" ? next.depthsMm : [];
+    fillTable(
+      table,
+      ["Lines", "turned by", `ram depth, ${units}`].map((name) => cell("th", name, "col")),
+      rows.map((mm, i) => [
+        cell("th", depths[i]?.letter ?? "", "row"),
+        cell("td", degrees(depths[i]?.bendDeg ?? 0)),
+        cell("td", mm === null ? "not over this die" : length(mm)),
+      ]),
+    );
+  };
+  const keep = (now: readonly BrakeTrial[]) => {
+    trials = now;
+    try {
+      localStorage.setItem(key, JSON.stringify({ shoulder: shoulder.value, trials }));
+    } catch {
+      message.textContent = "This browser keeps nothing: write the depths on the sheet.";
+    }
+    show();
+  };
+  shoulder.addEventListener("input", () => keep(trials));
+  find(root, "form", HTMLFormElement).addEventListener("submit", (event) => {
+    event.preventDefault();
+    const depthMm = lengthIn(depth.value, units, [0, LARGEST_MM]);
+    const turned = numberIn(angle.value, [0, MOST_DEG * MOST_HITS]);
+    const count = numberIn(hits.value, [1, MOST_HITS]);
+    const wrong =
+      shoulderMm() === undefined
+        ? `Write the radius of the shoulders as ${lengthHow(units)}, or leave it empty.`
+        : !depthMm
+          ? `Write the ram depth as ${lengthHow(units)}, above 0.`
+          : turned === undefined
+            ? "Write what the plate turned by in degrees; 0 where it sprang back flat."
+            : count === undefined || !Number.isInteger(count)
+              ? "Write the hits as a whole number from 1."
+              : "";
+    message.textContent = wrong;
+    if (wrong !== "" || depthMm === undefined || turned === undefined || count === undefined) return;
+    const hit = { depthMm, bendDeg: turned / count };
+    const next = nextDepths({ ...geometry, shoulderMm: shoulderMm() ?? 0 }, [hit], []);
+    if (next.kind === "none") {
+      message.textContent = `That cannot have been, and is not kept: ${next.why}.`;
+      return;
+    }
+    angle.value = "";
+    keep([...trials, hit]);
+  });
+  root.hidden = false;
+  show();
+}
+
+for (const root of document.querySelectorAll<HTMLElement>("[data-brake-form]")) startBrakeForm(root);
