@@ -121,7 +121,5 @@ it("answers for the closure table and for springback", async () => {
     .poll(() => answer("Closure table").textContent())
     .toMatch(new RegExp(`Gap: 2 × .* = ${gap}\\smm`));
   await ask("How was it worked out: what it is bent to?").click();
-  await expect
-    .poll(() => answer("Springback").textContent())
-    .toMatch(/Radius under load: .* = [\d.]+\smm/);
+  await expect.poll(() => answer("Springback").textContent()).toMatch(/Radius under load: .* = [\d.]+\smm/);
 });
