@@ -47,6 +47,8 @@ const LEADERS_CROSS = 8;
 const ACROSS_OUTLINE = 4;
 /** Each step down a list of placings, the best liked first. */
 const LATER = 0.1;
+/** Far more than sums of costs are rounded by, and far less than any two of them differ by. */
+const ROUNDED = 0.001;
 /** For each millimetre of paper by which the drawing grows: what sticks out makes all the rest smaller. */
 const GROWTH = 0.2;
 /** Rather leave it out than pay this. */
@@ -63,6 +65,11 @@ interface Segment {
   readonly from: Vec2;
   readonly to: Vec2;
   readonly box: Box;
+}
+
+interface Lettering {
+  readonly corners: Rectangle;
+  readonly meets: ReturnType<typeof meeting>;
 }
 
 interface LineCost {
@@ -87,9 +94,7 @@ export function createBoard(
   const strokes: Stroke[] = [];
   const labels: Label[] = [];
   const lines: ElementLine[] = [];
-  const taken = nearby<{ readonly corners: Rectangle; readonly meets: ReturnType<typeof meeting> }>(
-    CELL * unit,
-  );
+  const taken = nearby<Lettering>(CELL * unit);
   const segments = nearby<Segment>(CELL * unit);
   /** Those that a dimension or leader line had better not cross. */
   const crossable = nearby<Segment>(CELL * unit);
@@ -138,18 +143,20 @@ export function createBoard(
   const lineCost = (stroke: Stroke, most: number): LineCost => {
     let sum = 0;
     let reach = NO_BOX;
-    for (const mine of segmentsOf(stroke)) {
+    let mine: Segment;
+    const throughText = (other: Lettering): boolean => {
+      if (other.meets(mine.from, mine.to)) sum += THROUGH_TEXT;
+      return true;
+    };
+    const across = (other: Segment): boolean => {
+      if (segmentsCross(mine.from, mine.to, other.from, other.to))
+        sum += other.kind === "outline" ? ACROSS_OUTLINE : LEADERS_CROSS;
+      return true;
+    };
+    for (mine of segmentsOf(stroke)) {
       reach = join(reach, mine.box);
-      taken.visit(mine.box, (other) => {
-        if (other.meets(mine.from, mine.to)) sum += THROUGH_TEXT;
-        return true;
-      });
-      if (stroke.kind !== "arrow")
-        crossable.visit(mine.box, (other) => {
-          if (segmentsCross(mine.from, mine.to, other.from, other.to))
-            sum += other.kind === "outline" ? ACROSS_OUTLINE : LEADERS_CROSS;
-          return true;
-        });
+      taken.visit(mine.box, throughText);
+      if (stroke.kind !== "arrow") crossable.visit(mine.box, across);
       if (sum > most) break;
     }
     return { sum, reach };
@@ -161,8 +168,12 @@ export function createBoard(
    * @param known lines of placings before: ways to place one figure share them. `most` never rises from one to the next
    */
   const cost = (placing: Placing, most: number, known: Map<Stroke, LineCost>): number => {
-    let sum = placing.extra ?? 0;
-    if (sum > most) return Infinity;
+    const extra = placing.extra ?? 0;
+    // Lines that were looked at before tell at once where no figure on them is worth looking at.
+    let least = extra;
+    for (const stroke of placing.strokes) least += known.get(stroke)?.sum ?? 0;
+    if (least > most) return Infinity;
+    let sum = extra;
     let reach = extent;
     for (const label of placing.labels) {
       const corners = labelCorners(label);
@@ -178,8 +189,11 @@ export function createBoard(
       if (sum > most) return Infinity;
     }
     for (const stroke of placing.strokes) {
-      const line = known.get(stroke) ?? lineCost(stroke, most);
-      known.set(stroke, line);
+      let line = known.get(stroke);
+      if (!line) {
+        line = lineCost(stroke, most);
+        known.set(stroke, line);
+      }
       sum += line.sum;
       if (sum > most) return Infinity;
       reach = join(reach, line.reach);
@@ -194,7 +208,9 @@ export function createBoard(
     let later = 0;
     const known = new Map<Stroke, LineCost>();
     for (const placing of ways) {
-      const price = cost(placing, best?.price ?? dearest, known) + later * LATER;
+      // What cannot be the cheapest, where it stands in the list, need not be looked at to its end.
+      const most = (best?.price ?? dearest) - later * LATER + ROUNDED;
+      const price = cost(placing, most, known) + later * LATER;
       if (price < (best?.price ?? Infinity)) best = { placing, price };
       later += 1;
       if (best && best.price <= later * LATER) break;

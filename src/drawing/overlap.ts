@@ -34,22 +34,28 @@ export function meeting(rectangle: Rectangle): (from: Vec2, to: Vec2) => boolean
   return (from, to) => {
     const [x, y, dx, dy] = [from[0] - ox, from[1] - oy, to[0] - from[0], to[1] - from[1]];
     const [along, across] = [dx * ux + dy * uy, dx * wx + dy * wy];
-    let [enter, leave] = [0, 1];
-    /** Narrows the stretch that lies inside one side; false where nothing of it does. */
-    const within = (step: number, room: number): boolean => {
-      if (step === 0) return room > 0;
-      if (step < 0) enter = Math.max(enter, room / step);
-      else leave = Math.min(leave, room / step);
-      return true;
-    };
     const [start, height] = [x * ux + y * uy, x * wx + y * wy];
-    return (
-      within(-along, start) &&
-      within(along, long - start) &&
-      within(-across, height) &&
-      within(across, high - height) &&
-      enter < leave
-    );
+    // Nearly all lines that are asked of pass by with both of their ends beyond one side.
+    if ((start <= 0 && start + along <= 0) || (height <= 0 && height + across <= 0)) return false;
+    if (along === 0 && !(start > 0 && start < long)) return false;
+    if (across === 0 && !(height > 0 && height < high)) return false;
+    let enter = 0;
+    let leave = 1;
+    if (along > 0) {
+      enter = Math.max(enter, -start / along);
+      leave = Math.min(leave, (long - start) / along);
+    } else if (along < 0) {
+      enter = Math.max(enter, (long - start) / along);
+      leave = Math.min(leave, -start / along);
+    }
+    if (across > 0) {
+      enter = Math.max(enter, -height / across);
+      leave = Math.min(leave, (high - height) / across);
+    } else if (across < 0) {
+      enter = Math.max(enter, (high - height) / across);
+      leave = Math.min(leave, -height / across);
+    }
+    return enter < leave;
   };
 }
 

@@ -34,9 +34,14 @@ export function onSheet(laid: {
   const [x, y] = middleDirection(laid.stations, net, laid.middle);
   const hand = mirror ? -1 : 1;
   const turned = (p: Vec2): Vec2 => [hand * (p[0] * y - p[1] * x), p[0] * x + p[1] * y];
-  const all = [...cut.a, ...cut.b].map(turned);
-  const left = all.reduce((least, p) => Math.min(least, p[0]), Infinity);
-  const low = all.reduce((least, p) => Math.min(least, p[1]), Infinity);
+  let left = Infinity;
+  let low = Infinity;
+  for (const path of [cut.a, cut.b])
+    for (const p of path) {
+      const q = turned(p);
+      left = Math.min(left, q[0]);
+      low = Math.min(low, q[1]);
+    }
   const placed = (path: readonly Vec2[]): Vec2[] =>
     path.map((p) => {
       const q = turned(p);
