@@ -143,23 +143,34 @@ export function createBoard(
   const lineCost = (stroke: Stroke, most: number): LineCost => {
     let sum = 0;
     let reach = NO_BOX;
-    let mine: Segment;
-    const throughText = (other: Lettering): boolean => {
-      if (other.meets(mine.from, mine.to)) sum += THROUGH_TEXT;
-      return true;
-    };
-    const across = (other: Segment): boolean => {
-      if (segmentsCross(mine.from, mine.to, other.from, other.to))
-        sum += other.kind === "outline" ? ACROSS_OUTLINE : LEADERS_CROSS;
-      return true;
-    };
-    for (mine of segmentsOf(stroke)) {
-      reach = join(reach, mine.box);
-      taken.visit(mine.box, throughText);
-      if (stroke.kind !== "arrow") crossable.visit(mine.box, across);
+    for (const { from, to, box } of segmentsOf(stroke)) {
+      reach = join(reach, box);
+      for (const other of taken.at(box)) if (other.meets(from, to)) sum += THROUGH_TEXT;
+      if (stroke.kind !== "arrow")
+        for (const other of crossable.at(box))
+          if (segmentsCross(from, to, other.from, other.to))
+            sum += other.kind === "outline" ? ACROSS_OUTLINE : LEADERS_CROSS;
       if (sum > most) break;
     }
     return { sum, reach };
+  };
+
+  /** What it costs to write in some place, or Infinity where it would cover lettering or comes to more than `most`. */
+  const labelCost = (corners: Rectangle, box: Box, most: number): number => {
+    const others = taken.at(box);
+    if (others.length > 0) {
+      const room = roomRound(corners, CLEAR * unit);
+      for (const other of others) if (rectanglesOverlap(other.corners, room)) return Infinity;
+    }
+    const lines = segments.at(box);
+    if (lines.length === 0) return 0;
+    const meets = meeting(corners);
+    let sum = 0;
+    for (const { kind, from, to } of lines) {
+      if (meets(from, to)) sum += ACROSS[kind];
+      if (sum > most) return Infinity;
+    }
+    return sum;
   };
 
   /**
@@ -179,13 +190,7 @@ export function createBoard(
       const corners = labelCorners(label);
       const box = boxOf(corners);
       reach = join(reach, box);
-      const room = roomRound(corners, CLEAR * unit);
-      if (!taken.visit(box, (other) => !rectanglesOverlap(other.corners, room))) return Infinity;
-      const meets = meeting(corners);
-      segments.visit(box, (one) => {
-        if (meets(one.from, one.to)) sum += ACROSS[one.kind];
-        return sum <= most;
-      });
+      sum += labelCost(corners, box, most - sum);
       if (sum > most) return Infinity;
     }
     for (const stroke of placing.strokes) {
@@ -243,10 +248,11 @@ export function createBoard(
     isOver,
     /** Would a line meet an outline, or, unless it may, a dimension or leader line? */
     meets: (from: Vec2, to: Vec2, { outlinesAlone = false } = {}): boolean =>
-      !crossable.visit(
-        boxOfTwo(from, to),
-        (one) => (outlinesAlone && one.kind !== "outline") || !segmentsMeet(from, to, one.from, one.to),
-      ),
+      crossable
+        .at(boxOfTwo(from, to))
+        .some(
+          (one) => (!outlinesAlone || one.kind === "outline") && segmentsMeet(from, to, one.from, one.to),
+        ),
     /** From now on it takes whatever is put down: lines at the foot stand below the room. */
     open: (): void => void (limit = undefined),
     draw: (...more: readonly Stroke[]): void => more.forEach(draw),

@@ -4,8 +4,8 @@ import type { Box } from "./model.ts";
 /** Things with a box, found again by where they lie: a drawing asks thousands of times what is near, and little is. */
 export interface Nearby<T> {
   readonly add: (item: T, box: Box) => void;
-  /** Each thing whose box touches this one, once, in no order; ends early where `visit` says false. */
-  readonly visit: (box: Box, visit: (item: T) => boolean) => boolean;
+  /** Each thing whose box touches this one, once, in no order. The list holds until the next question is asked. */
+  readonly at: (box: Box) => readonly T[];
 }
 
 /** Cells to a side that a box may lie in; a longer one is asked every time. */
@@ -27,6 +27,8 @@ export function nearby<T>(cell: number): Nearby<T> {
   const cells = new Map<number, Entry<T>[]>();
   const everywhere: Entry<T>[] = [];
   let question = 0;
+  // One list for all questions: nearly every answer is empty or short, and there are thousands.
+  const found: T[] = [];
   const at = (value: number): number => Math.floor(value / cell);
   // Far more columns than a sheet has.
   const key = (x: number, y: number): number => x * 65_536 + y;
@@ -46,21 +48,22 @@ export function nearby<T>(cell: number): Nearby<T> {
           else cells.set(key(x, y), [entry]);
         }
     },
-    visit(box, visit) {
+    at(box) {
       question += 1;
-      for (const entry of everywhere) if (touch(entry.box, box) && !visit(entry.item)) return false;
-      const [x0, x1, y0, y1] = [at(box.left), at(box.right), at(box.bottom), at(box.top)];
-      for (let x = x0; x <= x1; x++)
-        for (let y = y0; y <= y1; y++) {
-          const found = cells.get(key(x, y));
-          if (!found) continue;
-          for (const entry of found) {
+      found.length = 0;
+      for (const entry of everywhere) if (touch(entry.box, box)) found.push(entry.item);
+      const [x1, y1] = [at(box.right), at(box.top)];
+      for (let x = at(box.left); x <= x1; x++)
+        for (let y = at(box.bottom); y <= y1; y++) {
+          const entries = cells.get(key(x, y));
+          if (!entries) continue;
+          for (const entry of entries) {
             if (entry.asked === question) continue;
             entry.asked = question;
-            if (touch(entry.box, box) && !visit(entry.item)) return false;
+            if (touch(entry.box, box)) found.push(entry.item);
           }
         }
-      return true;
+      return found;
     },
   };
 }

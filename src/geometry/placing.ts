@@ -33,19 +33,16 @@ export function onSheet(laid: {
   const { net, cut, mirror } = laid;
   const [x, y] = middleDirection(laid.stations, net, laid.middle);
   const hand = mirror ? -1 : 1;
-  const turned = (p: Vec2): Vec2 => [hand * (p[0] * y - p[1] * x), p[0] * x + p[1] * y];
+  const turnedX = (p: Vec2): number => hand * (p[0] * y - p[1] * x);
+  const turnedY = (p: Vec2): number => p[0] * x + p[1] * y;
   let left = Infinity;
   let low = Infinity;
   for (const path of [cut.a, cut.b])
     for (const p of path) {
-      const q = turned(p);
-      left = Math.min(left, q[0]);
-      low = Math.min(low, q[1]);
+      left = Math.min(left, turnedX(p));
+      low = Math.min(low, turnedY(p));
     }
   const placed = (path: readonly Vec2[]): Vec2[] =>
-    path.map((p) => {
-      const q = turned(p);
-      return [q[0] - left, q[1] - low];
-    });
+    path.map((p) => [turnedX(p) - left, turnedY(p) - low]);
   return { net: { a: placed(net.a), b: placed(net.b) }, cut: { a: placed(cut.a), b: placed(cut.b) } };
 }
