@@ -8,8 +8,10 @@ export interface Nearby<T> {
   readonly at: (box: Box) => readonly T[];
 }
 
-/** Cells to a side that a box may lie in; a longer one is asked every time. */
+/** Cells that a box may lie in; a larger one is asked every time. */
 const MOST_CELLS = 64;
+/** Squares to a side of the grid; beyond it begins anew, and what lies in one square by chance is told apart by its box. */
+const SIDE = 64;
 
 interface Entry<T> {
   readonly item: T;
@@ -24,14 +26,13 @@ interface Entry<T> {
  * @param cell side of its squares [same unit as the boxes]
  */
 export function nearby<T>(cell: number): Nearby<T> {
-  const cells = new Map<number, Entry<T>[]>();
+  const cells = new Array<Entry<T>[] | undefined>(SIDE * SIDE).fill(undefined);
   const everywhere: Entry<T>[] = [];
   let question = 0;
   // One list for all questions: nearly every answer is empty or short, and there are thousands.
   const found: T[] = [];
   const at = (value: number): number => Math.floor(value / cell);
-  // Far more columns than a sheet has.
-  const key = (x: number, y: number): number => x * 65_536 + y;
+  const key = (x: number, y: number): number => (x & (SIDE - 1)) * SIDE + (y & (SIDE - 1));
 
   return {
     add(item, box) {
@@ -43,19 +44,24 @@ export function nearby<T>(cell: number): Nearby<T> {
       }
       for (let x = x0; x <= x1; x++)
         for (let y = y0; y <= y1; y++) {
-          const known = cells.get(key(x, y));
+          const place = key(x, y);
+          const known = cells[place];
           if (known) known.push(entry);
-          else cells.set(key(x, y), [entry]);
+          else cells[place] = [entry];
         }
     },
     at(box) {
       question += 1;
       found.length = 0;
       for (const entry of everywhere) if (touch(entry.box, box)) found.push(entry.item);
-      const [x1, y1] = [at(box.right), at(box.top)];
-      for (let x = at(box.left); x <= x1; x++)
-        for (let y = at(box.bottom); y <= y1; y++) {
-          const entries = cells.get(key(x, y));
+      const x0 = at(box.left);
+      const y0 = at(box.bottom);
+      // Once round the grid is everywhere.
+      const x1 = Math.min(at(box.right), x0 + SIDE - 1);
+      const y1 = Math.min(at(box.top), y0 + SIDE - 1);
+      for (let x = x0; x <= x1; x++)
+        for (let y = y0; y <= y1; y++) {
+          const entries = cells[key(x, y)];
           if (!entries) continue;
           for (const entry of entries) {
             if (entry.asked === question) continue;

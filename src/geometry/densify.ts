@@ -23,9 +23,7 @@ function offChord(p: Vec2, from: Vec2, to: Vec2): number {
   const x = to[0] - from[0];
   const y = to[1] - from[1];
   const length = Math.sqrt(x * x + y * y);
-  return length > 0
-    ? Math.abs(x * (p[1] - from[1]) - y * (p[0] - from[0])) / length
-    : distance2(p, from);
+  return length > 0 ? Math.abs(x * (p[1] - from[1]) - y * (p[0] - from[0])) / length : distance2(p, from);
 }
 
 /**

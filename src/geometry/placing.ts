@@ -42,7 +42,6 @@ export function onSheet(laid: {
       left = Math.min(left, turnedX(p));
       low = Math.min(low, turnedY(p));
     }
-  const placed = (path: readonly Vec2[]): Vec2[] =>
-    path.map((p) => [turnedX(p) - left, turnedY(p) - low]);
+  const placed = (path: readonly Vec2[]): Vec2[] => path.map((p) => [turnedX(p) - left, turnedY(p) - low]);
   return { net: { a: placed(net.a), b: placed(net.b) }, cut: { a: placed(cut.a), b: placed(cut.b) } };
 }

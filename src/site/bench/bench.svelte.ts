@@ -1,7 +1,9 @@
 import type { Shop } from "../../forming/machine.ts";
+import type * as OnMachine from "../../forming/onMachine.ts";
 import type { Tables } from "../../input/context.ts";
 import type { FieldPath } from "../../input/problem.ts";
 import { typedWith, type Typed, type TypedGroup } from "../../input/typed.ts";
+import type * as Formed from "../../report/formed.ts";
 import type { LaidOut, NamedPart } from "../../report/lay.ts";
 import type { Report, Shaped } from "../../report/report.ts";
 import { shapedOf } from "../../report/shaped.ts";
@@ -68,6 +70,7 @@ export class Bench {
   private readonly machineDraft: Keeper<string>;
   private isToBeKept = false;
   private asked = 0;
+  private formers: Promise<readonly [typeof Formed, typeof OnMachine]> | undefined;
   /** What tells trials of the page's own part; it comes with the first verdict. */
   private ownTrials: typeof ownTrials | undefined;
   private readonly published: NamedTyped;
@@ -320,32 +323,41 @@ export class Bench {
     return { carried, tried: carried && (await import("./trialsHere.ts")) };
   }
 
+  /** What forms a part: asked for by name once, and again where it did not come. */
+  private judges(): Promise<readonly [typeof Formed, typeof OnMachine]> {
+    this.formers ??= Promise.all([
+      import("../../report/formed.ts"),
+      import("../../forming/onMachine.ts"),
+    ]).catch((error: unknown) => {
+      this.formers = undefined;
+      throw error;
+    });
+    return this.formers;
+  }
+
   /** Checks and plans take longer than a pattern, so they come after it has been drawn; only the last asked counts. */
   private judge(): void {
     const asked = ++this.asked;
     if (!this.lastDrawn) return;
-    void Promise.all([
-      import("../../report/formed.ts"),
-      import("../../forming/onMachine.ts"),
-      this.trialsToLookAt(),
-      this.shop.isRead,
-    ]).then(([{ formedOf }, { onMachine }, { carried, tried }]) => {
-      afterDrawn(() => {
-        const [of, shop] = [this.lastDrawn, this.shop.now];
-        if (asked !== this.asked || !of) return;
-        const here =
-          carried &&
-          tried?.trialsHere(
-            carried,
-            { part: this.published, shop: this.shop.published },
-            { part: of.part, made: of.made, shop },
-            this.tables,
-          );
-        this.trialsTold = here?.told ?? "";
-        this.heldTrials = here?.trials && { ...here.trials, ...(here.fit && { fit: here.fit }) };
-        const forming = formedOf(of.part, of.made, { shop, trials: here?.trials });
-        this.formed = { of, shop, forming, on: (machine) => onMachine(forming, machine) };
-      });
-    });
+    void Promise.all([this.judges(), this.trialsToLookAt(), this.shop.isRead]).then(
+      ([[{ formedOf }, { onMachine }], { carried, tried }]) => {
+        afterDrawn(() => {
+          const [of, shop] = [this.lastDrawn, this.shop.now];
+          if (asked !== this.asked || !of) return;
+          const here =
+            carried &&
+            tried?.trialsHere(
+              carried,
+              { part: this.published, shop: this.shop.published },
+              { part: of.part, made: of.made, shop },
+              this.tables,
+            );
+          this.trialsTold = here?.told ?? "";
+          this.heldTrials = here?.trials && { ...here.trials, ...(here.fit && { fit: here.fit }) };
+          const forming = formedOf(of.part, of.made, { shop, trials: here?.trials });
+          this.formed = { of, shop, forming, on: (machine) => onMachine(forming, machine) };
+        });
+      },
+    );
   }
 }
