@@ -1,14 +1,21 @@
 import type { Vec2 } from "../geometry/vector.ts";
 import { boxOf, grow, height, join, NO_BOX, width } from "./box.ts";
+import { coarse } from "./coarse.ts";
 import { nearestFraction } from "../geometry/inches.ts";
-import { lengthNumber, type Units } from "./format.ts";
 import { flatten } from "./flatten.ts";
+import { lengthNumber, type Units } from "./format.ts";
 import { labelCorners, readable } from "./lettering.ts";
 import type { Box, ElementLine, Label, LabelRole, LetterSize, Stroke, StrokeKind } from "./model.ts";
 import { nearby } from "./nearby.ts";
-import { meeting, type Rectangle, rectanglesOverlap, segmentsCross, segmentsMeet } from "./overlap.ts";
+import {
+  meeting,
+  type Rectangle,
+  rectanglesOverlap,
+  roomRound,
+  segmentsCross,
+  segmentsMeet,
+} from "./overlap.ts";
 import type { Paper } from "./paper.ts";
-import { thin } from "./thin.ts";
 
 /** One way to place something: its lines and lettering, all or nothing. */
 export interface Placing {
@@ -294,34 +301,9 @@ export function createBoard(
 }
 export type Board = ReturnType<typeof createBoard>;
 
-/** Outlines of many points are drawn at one scale after another until one fits; each is thinned once for each scale. */
-const thinned = new WeakMap<readonly Vec2[], Map<number, readonly Vec2[]>>();
-const MANY = 50;
-
-function coarse(shape: Stroke["shape"], within: number): readonly Vec2[] {
-  if (shape.type !== "path" || shape.points.length < MANY) return thin(flatten(shape), within);
-  const known = thinned.get(shape.points) ?? new Map<number, readonly Vec2[]>();
-  thinned.set(shape.points, known);
-  const points = known.get(within) ?? thin(flatten(shape), within);
-  known.set(within, points);
-  return points;
-}
-
 const boxOfTwo = ([x, y]: Vec2, [u, v]: Vec2): Box => ({
   left: Math.min(x, u),
   right: Math.max(x, u),
   bottom: Math.min(y, v),
   top: Math.max(y, v),
 });
-
-/** A label's corners with clear room all round. */
-function roomRound([a, b, c, d]: Rectangle, clear: number): Rectangle {
-  const long = Math.hypot(b[0] - a[0], b[1] - a[1]);
-  const [ux, uy] = [((b[0] - a[0]) / long) * clear, ((b[1] - a[1]) / long) * clear];
-  return [
-    [a[0] - ux + uy, a[1] - uy - ux],
-    [b[0] + ux + uy, b[1] + uy - ux],
-    [c[0] + ux - uy, c[1] + uy + ux],
-    [d[0] - ux - uy, d[1] - uy + ux],
-  ];
-}

@@ -80,7 +80,7 @@ export function wrapText(text: string, capMm: number, widthMm: number): string[]
   for (const word of text.split(" ")) {
     const longer = long + thousandthsOf(" ") + thousandthsOf(word);
     const fits = lengthOf(longer, capMm) <= widthMm;
-    if (fits) lines[lines.length - 1] += ` ${word}`;
+    if (fits) lines.push(`${lines.pop() ?? ""} ${word}`);
     else lines.push(word);
     long = fits ? longer : thousandthsOf(word);
   }

@@ -3,6 +3,18 @@ import { dot2, sub2, type Vec2 } from "../geometry/vector.ts";
 /** A rectangle at any angle, by its corners in order. */
 export type Rectangle = readonly [Vec2, Vec2, Vec2, Vec2];
 
+/** A label's corners with clear room all round. */
+export function roomRound([a, b, c, d]: Rectangle, clear: number): Rectangle {
+  const long = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const [ux, uy] = [((b[0] - a[0]) / long) * clear, ((b[1] - a[1]) / long) * clear];
+  return [
+    [a[0] - ux + uy, a[1] - uy - ux],
+    [b[0] + ux + uy, b[1] + uy - ux],
+    [c[0] + ux - uy, c[1] + uy + ux],
+    [d[0] - ux - uy, d[1] - uy + ux],
+  ];
+}
+
 /** Do two rectangles share any area? They do unless a side of one keeps them apart (separating axis). */
 export function rectanglesOverlap(p: Rectangle, q: Rectangle): boolean {
   return !keepsApart(p, q) && !keepsApart(q, p);
