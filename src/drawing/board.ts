@@ -1,13 +1,20 @@
 import type { Vec2 } from "../geometry/vector.ts";
-import { boxOfTwo, coarse, roomRound } from "./boardShapes.ts";
-import { boxOf, grow, height, join, NO_BOX, width } from "./box.ts";
+import { boxOf, boxOfTwo, grow, height, join, NO_BOX, width } from "./box.ts";
+import { coarse } from "./coarse.ts";
 import { nearestFraction } from "../geometry/inches.ts";
-import { lengthNumber, type Units } from "./format.ts";
 import { flatten } from "./flatten.ts";
+import { lengthNumber, type Units } from "./format.ts";
 import { labelCorners, readable } from "./lettering.ts";
 import type { Box, ElementLine, Label, LabelRole, LetterSize, Stroke, StrokeKind } from "./model.ts";
 import { nearby } from "./nearby.ts";
-import { meeting, type Rectangle, rectanglesOverlap, segmentsCross, segmentsMeet } from "./overlap.ts";
+import {
+  meeting,
+  type Rectangle,
+  rectanglesOverlap,
+  roomRound,
+  segmentsCross,
+  segmentsMeet,
+} from "./overlap.ts";
 import type { Paper } from "./paper.ts";
 
 /** One way to place something: its lines and lettering, all or nothing. */
@@ -47,6 +54,8 @@ const LEADERS_CROSS = 8;
 const ACROSS_OUTLINE = 4;
 /** Each step down a list of placings, the best liked first. */
 const LATER = 0.1;
+/** Far more than sums of costs are rounded by, and far less than any two of them differ by. */
+const ROUNDED = 0.001;
 /** For each millimetre of paper by which the drawing grows: what sticks out makes all the rest smaller. */
 const GROWTH = 0.2;
 /** Rather leave it out than pay this. */
@@ -63,6 +72,11 @@ interface Segment {
   readonly from: Vec2;
   readonly to: Vec2;
   readonly box: Box;
+}
+
+interface Lettering {
+  readonly corners: Rectangle;
+  readonly meets: ReturnType<typeof meeting>;
 }
 
 interface LineCost {
@@ -87,9 +101,7 @@ export function createBoard(
   const strokes: Stroke[] = [];
   const labels: Label[] = [];
   const lines: ElementLine[] = [];
-  const taken = nearby<{ readonly corners: Rectangle; readonly meets: ReturnType<typeof meeting> }>(
-    CELL * unit,
-  );
+  const taken = nearby<Lettering>(CELL * unit);
   const segments = nearby<Segment>(CELL * unit);
   /** Those that a dimension or leader line had better not cross. */
   const crossable = nearby<Segment>(CELL * unit);
@@ -138,21 +150,34 @@ export function createBoard(
   const lineCost = (stroke: Stroke, most: number): LineCost => {
     let sum = 0;
     let reach = NO_BOX;
-    for (const mine of segmentsOf(stroke)) {
-      reach = join(reach, mine.box);
-      taken.visit(mine.box, (other) => {
-        if (other.meets(mine.from, mine.to)) sum += THROUGH_TEXT;
-        return true;
-      });
+    for (const { from, to, box } of segmentsOf(stroke)) {
+      reach = join(reach, box);
+      for (const other of taken.at(box)) if (other.meets(from, to)) sum += THROUGH_TEXT;
       if (stroke.kind !== "arrow")
-        crossable.visit(mine.box, (other) => {
-          if (segmentsCross(mine.from, mine.to, other.from, other.to))
+        for (const other of crossable.at(box))
+          if (segmentsCross(from, to, other.from, other.to))
             sum += other.kind === "outline" ? ACROSS_OUTLINE : LEADERS_CROSS;
-          return true;
-        });
       if (sum > most) break;
     }
     return { sum, reach };
+  };
+
+  /** What it costs to write in some place, or Infinity where it would cover lettering or comes to more than `most`. */
+  const labelCost = (corners: Rectangle, box: Box, most: number): number => {
+    const others = taken.at(box);
+    if (others.length > 0) {
+      const room = roomRound(corners, CLEAR * unit);
+      for (const other of others) if (rectanglesOverlap(other.corners, room)) return Infinity;
+    }
+    const lines = segments.at(box);
+    if (lines.length === 0) return 0;
+    const meets = meeting(corners);
+    let sum = 0;
+    for (const { kind, from, to } of lines) {
+      if (meets(from, to)) sum += ACROSS[kind];
+      if (sum > most) return Infinity;
+    }
+    return sum;
   };
 
   /**
@@ -161,25 +186,26 @@ export function createBoard(
    * @param known lines of placings before: ways to place one figure share them. `most` never rises from one to the next
    */
   const cost = (placing: Placing, most: number, known: Map<Stroke, LineCost>): number => {
-    let sum = placing.extra ?? 0;
-    if (sum > most) return Infinity;
+    const extra = placing.extra ?? 0;
+    // Lines that were looked at before tell at once where no figure on them is worth looking at.
+    let least = extra;
+    for (const stroke of placing.strokes) least += known.get(stroke)?.sum ?? 0;
+    if (least > most) return Infinity;
+    let sum = extra;
     let reach = extent;
     for (const label of placing.labels) {
       const corners = labelCorners(label);
       const box = boxOf(corners);
       reach = join(reach, box);
-      const room = roomRound(corners, CLEAR * unit);
-      if (!taken.visit(box, (other) => !rectanglesOverlap(other.corners, room))) return Infinity;
-      const meets = meeting(corners);
-      segments.visit(box, (one) => {
-        if (meets(one.from, one.to)) sum += ACROSS[one.kind];
-        return sum <= most;
-      });
+      sum += labelCost(corners, box, most - sum);
       if (sum > most) return Infinity;
     }
     for (const stroke of placing.strokes) {
-      const line = known.get(stroke) ?? lineCost(stroke, most);
-      known.set(stroke, line);
+      let line = known.get(stroke);
+      if (!line) {
+        line = lineCost(stroke, most);
+        known.set(stroke, line);
+      }
       sum += line.sum;
       if (sum > most) return Infinity;
       reach = join(reach, line.reach);
@@ -194,7 +220,9 @@ export function createBoard(
     let later = 0;
     const known = new Map<Stroke, LineCost>();
     for (const placing of ways) {
-      const price = cost(placing, best?.price ?? dearest, known) + later * LATER;
+      // What cannot be the cheapest, where it stands in the list, need not be looked at to its end.
+      const most = (best?.price ?? dearest) - later * LATER + ROUNDED;
+      const price = cost(placing, most, known) + later * LATER;
       if (price < (best?.price ?? Infinity)) best = { placing, price };
       later += 1;
       if (best && best.price <= later * LATER) break;
@@ -227,10 +255,11 @@ export function createBoard(
     isOver,
     /** Would a line meet an outline, or, unless it may, a dimension or leader line? */
     meets: (from: Vec2, to: Vec2, { outlinesAlone = false } = {}): boolean =>
-      !crossable.visit(
-        boxOfTwo(from, to),
-        (one) => (outlinesAlone && one.kind !== "outline") || !segmentsMeet(from, to, one.from, one.to),
-      ),
+      crossable
+        .at(boxOfTwo(from, to))
+        .some(
+          (one) => (!outlinesAlone || one.kind === "outline") && segmentsMeet(from, to, one.from, one.to),
+        ),
     /** From now on it takes whatever is put down: lines at the foot stand below the room. */
     open: (): void => void (limit = undefined),
     draw: (...more: readonly Stroke[]): void => more.forEach(draw),

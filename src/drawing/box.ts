@@ -43,3 +43,11 @@ export const touch = (a: Box, b: Box): boolean =>
 /** Do two upright rectangles share any area? */
 export const meet = (a: Box, b: Box): boolean =>
   a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;
+
+/** The box of a line from one point to another. */
+export const boxOfTwo = ([x, y]: Vec2, [u, v]: Vec2): Box => ({
+  left: Math.min(x, u),
+  right: Math.max(x, u),
+  bottom: Math.min(y, v),
+  top: Math.max(y, v),
+});

@@ -49,11 +49,11 @@ function thousandthsOf(text: string): number {
   return sum;
 }
 
+const lengthOf = (thousandths: number, capMm: number): number =>
+  (SPARE * capMm * thousandths) / 1000 / CAP_PER_SIZE;
+
 /** Length of a line of lettering. [same unit as capMm] */
-export function textWidth(text: string, capMm: number): number {
-  const thousandths = thousandthsOf(text);
-  return (SPARE * capMm * thousandths) / 1000 / CAP_PER_SIZE;
-}
+export const textWidth = (text: string, capMm: number): number => lengthOf(thousandthsOf(text), capMm);
 
 /** The four corners of the room a label takes, counter-clockwise from its lower left. */
 export function labelCorners(label: Label): readonly [Vec2, Vec2, Vec2, Vec2] {
@@ -75,17 +75,21 @@ export function readable(angleDeg: number): number {
 /** Break a sentence into lines no longer than a width. */
 export function wrapText(text: string, capMm: number, widthMm: number): string[] {
   const lines: string[] = [];
+  // Words are measured, not all the beginnings of a line: the widths of letters add up.
+  let long = Infinity;
   for (const word of text.split(" ")) {
-    const last = lines.at(-1);
-    if (last !== undefined && textWidth(`${last} ${word}`, capMm) <= widthMm)
-      lines[lines.length - 1] = `${last} ${word}`;
+    const longer = long + thousandthsOf(" ") + thousandthsOf(word);
+    const fits = lengthOf(longer, capMm) <= widthMm;
+    if (fits) lines.push(`${lines.pop() ?? ""} ${word}`);
     else lines.push(word);
+    long = fits ? longer : thousandthsOf(word);
   }
   return lines.flatMap((one) => breakWord(one, capMm, widthMm));
 }
 
 /** A word longer than the line is broken wherever the line ends. */
 function breakWord(word: string, capMm: number, widthMm: number): string[] {
+  if (textWidth(word, capMm) <= widthMm) return [word];
   const parts: string[] = [""];
   for (const letter of word) {
     const last = parts.at(-1) ?? "";

@@ -4,12 +4,14 @@ import type { Box } from "./model.ts";
 /** Things with a box, found again by where they lie: a drawing asks thousands of times what is near, and little is. */
 export interface Nearby<T> {
   readonly add: (item: T, box: Box) => void;
-  /** Each thing whose box touches this one, once, in no order; ends early where `visit` says false. */
-  readonly visit: (box: Box, visit: (item: T) => boolean) => boolean;
+  /** Each thing whose box touches this one, once, in no order. The list holds until the next question is asked. */
+  readonly at: (box: Box) => readonly T[];
 }
 
-/** Cells to a side that a box may lie in; a longer one is asked every time. */
+/** Cells that a box may lie in; a larger one is asked every time. */
 const MOST_CELLS = 64;
+/** Squares to a side of the grid; beyond it begins anew, and what lies in one square by chance is told apart by its box. */
+const SIDE = 64;
 
 interface Entry<T> {
   readonly item: T;
@@ -24,12 +26,13 @@ interface Entry<T> {
  * @param cell side of its squares [same unit as the boxes]
  */
 export function nearby<T>(cell: number): Nearby<T> {
-  const cells = new Map<number, Entry<T>[]>();
+  const cells = new Array<Entry<T>[] | undefined>(SIDE * SIDE).fill(undefined);
   const everywhere: Entry<T>[] = [];
   let question = 0;
+  // One list for all questions: nearly every answer is empty or short, and there are thousands.
+  const found: T[] = [];
   const at = (value: number): number => Math.floor(value / cell);
-  // Far more columns than a sheet has.
-  const key = (x: number, y: number): number => x * 65_536 + y;
+  const key = (x: number, y: number): number => (x & (SIDE - 1)) * SIDE + (y & (SIDE - 1));
 
   return {
     add(item, box) {
@@ -41,26 +44,32 @@ export function nearby<T>(cell: number): Nearby<T> {
       }
       for (let x = x0; x <= x1; x++)
         for (let y = y0; y <= y1; y++) {
-          const known = cells.get(key(x, y));
+          const place = key(x, y);
+          const known = cells[place];
           if (known) known.push(entry);
-          else cells.set(key(x, y), [entry]);
+          else cells[place] = [entry];
         }
     },
-    visit(box, visit) {
+    at(box) {
       question += 1;
-      for (const entry of everywhere) if (touch(entry.box, box) && !visit(entry.item)) return false;
-      const [x0, x1, y0, y1] = [at(box.left), at(box.right), at(box.bottom), at(box.top)];
+      found.length = 0;
+      for (const entry of everywhere) if (touch(entry.box, box)) found.push(entry.item);
+      const x0 = at(box.left);
+      const y0 = at(box.bottom);
+      // Once round the grid is everywhere.
+      const x1 = Math.min(at(box.right), x0 + SIDE - 1);
+      const y1 = Math.min(at(box.top), y0 + SIDE - 1);
       for (let x = x0; x <= x1; x++)
         for (let y = y0; y <= y1; y++) {
-          const found = cells.get(key(x, y));
-          if (!found) continue;
-          for (const entry of found) {
+          const entries = cells[key(x, y)];
+          if (!entries) continue;
+          for (const entry of entries) {
             if (entry.asked === question) continue;
             entry.asked = question;
-            if (touch(entry.box, box) && !visit(entry.item)) return false;
+            if (touch(entry.box, box)) found.push(entry.item);
           }
         }
-      return true;
+      return found;
     },
   };
 }

@@ -158,27 +158,25 @@ function assemble(
   // An allowance may make loops of a few millimetres, which a thinned outline would step over.
   if (order.trimThicknessMm !== undefined && crossesItself(outline))
     return { kind: "none", because: "allowance crosses" };
-  const check = checked(
-    skin,
-    { from: order.span.from, to: development.stations.at(-1)?.theta ?? order.span.to },
-    development,
-  );
-  const rims = rimLength(skin, "a", order.span) + rimLength(skin, "b", order.span);
-  if (check.rimMm > OUTLINE_MM + RIM_REL * rims) return { kind: "none", because: "too extreme" };
+  const exact = exactOver(skin, order.span);
+  const end = development.stations.at(-1)?.theta ?? order.span.to;
+  // Without a lap the development is as long as the blank, and the same lengths serve for both.
+  const whole = end === order.span.to ? exact : exactOver(skin, { from: order.span.from, to: end });
+  const check = checked(whole, development);
+  if (check.rimMm > OUTLINE_MM + RIM_REL * (exact.a + exact.b))
+    return { kind: "none", because: "too extreme" };
   const { net, cut } = placing;
   const flatEnd = (end: "a" | "b") => development.flat[end].slice(0, net[end].length);
-  const exactRim = (end: "a" | "b") => rimLength(skin, end, order.span);
   // The polyline only tells what gap, lap and allowance add or take; the length itself is the exact rim's.
-  const rim = (end: "a" | "b") => exactRim(end) + pathLength(cut[end]) - pathLength(flatEnd(end));
+  const rim = (end: "a" | "b") => exact[end] + pathLength(cut[end]) - pathLength(flatEnd(end));
   const lengths: Record<EdgeOf, number> = {
     a: rim("a"),
     b: rim("b"),
     "seam 1": distance2(cut.a[0] as Vec2, cut.b[0] as Vec2),
     "seam 2": distance2(cut.a.at(-1) as Vec2, cut.b.at(-1) as Vec2),
   };
-  const exactArea = skinArea(skin, order.span);
   const netArea = Math.abs(polygonArea([...flatEnd("a")].reverse().concat(flatEnd("b"))));
-  const area = exactArea + Math.abs(polygonArea(outline)) - netArea;
+  const area = exact.areaMm2 + Math.abs(polygonArea(outline)) - netArea;
   const round = hull(outline);
   return {
     kind: "blank",
@@ -194,10 +192,17 @@ function assemble(
   };
 }
 
-function checked(skin: Skin, span: Span, { measured }: Development): FlatBlank["check"] {
-  const off = (end: "a" | "b") => Math.abs(measured[end] - rimLength(skin, end, span));
+/** Lengths of both ends and area of the exact skin over a span. [mm, mm²] */
+const exactOver = (skin: Skin, span: Span): Development["measured"] => ({
+  a: rimLength(skin, "a", span),
+  b: rimLength(skin, "b", span),
+  areaMm2: skinArea(skin, span),
+});
+
+function checked(exact: Development["measured"], { measured }: Development): FlatBlank["check"] {
+  const off = (end: "a" | "b") => Math.abs(measured[end] - exact[end]);
   return {
     rimMm: Math.max(off("a"), off("b")),
-    areaRel: Math.abs(measured.areaMm2 / skinArea(skin, span) - 1),
+    areaRel: Math.abs(measured.areaMm2 / exact.areaMm2 - 1),
   };
 }

@@ -1,7 +1,7 @@
 import type { Skin } from "./skin.ts";
 import { isFlat, type Station, stationAt } from "./station.ts";
 import { type FlatStrip, layNext, type LaidStation } from "./strip.ts";
-import { cross2, distance2, length2, middle2, sub2, type Vec2 } from "./vector.ts";
+import { distance2, middle2, type Vec2 } from "./vector.ts";
 
 /**
  * Halving a chord leaves about a quarter of the height of its arc; a third is counted, because the curvature may
@@ -20,9 +20,10 @@ export interface Dense {
 
 /** Distance from a point to the line through two others; to the one point where they are one. [mm] */
 function offChord(p: Vec2, from: Vec2, to: Vec2): number {
-  const chord = sub2(to, from);
-  const length = length2(chord);
-  return length > 0 ? Math.abs(cross2(chord, sub2(p, from))) / length : distance2(p, from);
+  const x = to[0] - from[0];
+  const y = to[1] - from[1];
+  const length = Math.sqrt(x * x + y * y);
+  return length > 0 ? Math.abs(x * (p[1] - from[1]) - y * (p[0] - from[0])) / length : distance2(p, from);
 }
 
 /**

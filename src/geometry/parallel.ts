@@ -30,19 +30,24 @@ function parallelAt(drawn: Skin, offsets: Offsets, theta: number, side: Side): P
   const d = a.h - b.h;
   const dPrime = a.dh - b.dh;
   const dSecond = a.rho - a.h - (b.rho - b.h);
-  const beta = Math.atan2(d, height) + Math.asin(delta / Math.hypot(height, d));
+  const beta = Math.atan2(d, height) + Math.asin(delta / Math.sqrt(height * height + d * d));
   const [sin, cos] = [Math.sin(beta), Math.cos(beta)];
   const k = height - delta * sin;
   const dBeta = (dPrime * cos * cos) / k;
   const slope = (sin * dPrime) / k;
   const dSlope = (cos * dBeta * dPrime + sin * dSecond) / k + (sin * dPrime * delta * cos * dBeta) / (k * k);
-  const moved = (end: Support, by: number): Support => ({
-    h: end.h + by / cos,
-    dh: end.dh + by * slope,
-    rho: end.rho + by / cos + by * dSlope,
-  });
-  return { a: moved(a, offsets.a), b: moved(b, offsets.b) };
+  return { a: moved(a, offsets.a, { cos, slope, dSlope }), b: moved(b, offsets.b, { cos, slope, dSlope }) };
 }
+
+const moved = (
+  end: Support,
+  by: number,
+  { cos, slope, dSlope }: { readonly cos: number; readonly slope: number; readonly dSlope: number },
+): Support => ({
+  h: end.h + by / cos,
+  dh: end.dh + by * slope,
+  rho: end.rho + by / cos + by * dSlope,
+});
 
 /** Does a parallel surface exist at all: is the wall thinner than the skin is high, all round? */
 export function hasParallel(drawn: Skin, offsets: Offsets, thetas: readonly number[]): boolean {

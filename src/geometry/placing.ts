@@ -33,14 +33,15 @@ export function onSheet(laid: {
   const { net, cut, mirror } = laid;
   const [x, y] = middleDirection(laid.stations, net, laid.middle);
   const hand = mirror ? -1 : 1;
-  const turned = (p: Vec2): Vec2 => [hand * (p[0] * y - p[1] * x), p[0] * x + p[1] * y];
-  const all = [...cut.a, ...cut.b].map(turned);
-  const left = all.reduce((least, p) => Math.min(least, p[0]), Infinity);
-  const low = all.reduce((least, p) => Math.min(least, p[1]), Infinity);
-  const placed = (path: readonly Vec2[]): Vec2[] =>
-    path.map((p) => {
-      const q = turned(p);
-      return [q[0] - left, q[1] - low];
-    });
+  const turnedX = (p: Vec2): number => hand * (p[0] * y - p[1] * x);
+  const turnedY = (p: Vec2): number => p[0] * x + p[1] * y;
+  let left = Infinity;
+  let low = Infinity;
+  for (const path of [cut.a, cut.b])
+    for (const p of path) {
+      left = Math.min(left, turnedX(p));
+      low = Math.min(low, turnedY(p));
+    }
+  const placed = (path: readonly Vec2[]): Vec2[] => path.map((p) => [turnedX(p) - left, turnedY(p) - low]);
   return { net: { a: placed(net.a), b: placed(net.b) }, cut: { a: placed(cut.a), b: placed(cut.b) } };
 }

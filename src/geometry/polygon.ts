@@ -1,4 +1,4 @@
-import { cross2, distance2, dot2, length2, scale2, sub2, type Vec2 } from "./vector.ts";
+import { distance2, length2, scale2, sub2, type Vec2 } from "./vector.ts";
 
 /** Area of a closed outline, positive counter-clockwise; the first point is not repeated. [mm²] */
 export function polygonArea(outline: readonly Vec2[]): number {
@@ -58,8 +58,12 @@ function turnedBox(along: number, across: number, angle: number): TurnedBox {
 /** The upright rectangle round points as they lie: x by y. [mm] */
 export function uprightBox(points: readonly Vec2[]): { readonly xMm: number; readonly yMm: number } {
   const range = (pick: 0 | 1) => {
-    let [low, high] = [Infinity, -Infinity];
-    for (const p of points) [low, high] = [Math.min(low, p[pick]), Math.max(high, p[pick])];
+    let low = Infinity;
+    let high = -Infinity;
+    for (const p of points) {
+      low = Math.min(low, p[pick]);
+      high = Math.max(high, p[pick]);
+    }
     return high - low;
   };
   return { xMm: range(0), yMm: range(1) };
@@ -89,8 +93,8 @@ export function smallestBox(round: readonly Vec2[]): TurnedBox {
     const length = length2(side);
     if (length === 0) continue;
     const u = scale2(side, 1 / length);
-    const along = (q: Vec2) => dot2(sub2(q, p), u);
-    const across = (q: Vec2) => cross2(u, sub2(q, p));
+    const along = (q: Vec2) => (q[0] - p[0]) * u[0] + (q[1] - p[1]) * u[1];
+    const across = (q: Vec2) => u[0] * (q[1] - p[1]) - u[1] * (q[0] - p[0]);
     far.along = seek(Math.max(far.along, i + 1), along);
     far.across = seek(Math.max(far.across, far.along), across);
     far.back = seek(Math.max(far.back, far.across), (q) => -along(q));
@@ -171,24 +175,43 @@ export const boxesAtAngles = (points: readonly Vec2[]): TurnedBox[] => boxesRoun
 /** Which side of the line from p to q does r lie on? +1 left, −1 right, 0 on it. */
 const sideOf = (p: Vec2, q: Vec2, r: Vec2): number => Math.sign(turnAt(p, q, r));
 
-/** Do two segments cross, touching not counted? Most pairs lie clear of each other, so that is asked first. */
-function cross(p: Vec2, q: Vec2, r: Vec2, s: Vec2): boolean {
-  if (Math.max(p[0], q[0]) < Math.min(r[0], s[0]) || Math.max(r[0], s[0]) < Math.min(p[0], q[0]))
-    return false;
-  if (Math.max(p[1], q[1]) < Math.min(r[1], s[1]) || Math.max(r[1], s[1]) < Math.min(p[1], q[1]))
-    return false;
-  return sideOf(p, q, r) * sideOf(p, q, s) < 0 && sideOf(r, s, p) * sideOf(r, s, q) < 0;
+/** Do two segments cross, touching not counted? */
+const cross = (p: Vec2, q: Vec2, r: Vec2, s: Vec2): boolean =>
+  sideOf(p, q, r) * sideOf(p, q, s) < 0 && sideOf(r, s, p) * sideOf(r, s, q) < 0;
+
+/** A side of an outline: its place in it, and from where to where it reaches. */
+interface Side {
+  readonly i: number;
+  readonly p: Vec2;
+  readonly q: Vec2;
+  readonly left: number;
+  readonly right: number;
+  readonly low: number;
+  readonly high: number;
 }
 
-/** Does a closed outline cross itself? Looks at every pair, so give it a few hundred points at most. */
+/**
+ * Does a closed outline cross itself? Sides are gone through from left to right, and each is held against those alone
+ * that it shares some width with.
+ */
 export function crossesItself(outline: readonly Vec2[]): boolean {
   const count = outline.length;
-  const next = [...outline.slice(1), ...outline.slice(0, 1)];
-  for (let i = 0; i < count; i++) {
-    const [p, q] = [outline[i] as Vec2, next[i] as Vec2];
-    for (let j = i + 2; j < count; j++) {
-      if (i === 0 && j === count - 1) continue;
-      if (cross(p, q, outline[j] as Vec2, next[j] as Vec2)) return true;
+  const sides = outline.map((p, i): Side => {
+    const q = outline[i + 1 === count ? 0 : i + 1] as Vec2;
+    const [left, right] = p[0] < q[0] ? [p[0], q[0]] : [q[0], p[0]];
+    const [low, high] = p[1] < q[1] ? [p[1], q[1]] : [q[1], p[1]];
+    return { i, p, q, left, right, low, high };
+  });
+  sides.sort((one, other) => one.left - other.left);
+  for (let k = 0; k < count; k++) {
+    const one = sides[k] as Side;
+    for (let m = k + 1; m < count; m++) {
+      const other = sides[m] as Side;
+      if (other.left > one.right) break;
+      if (other.low > one.high || other.high < one.low) continue;
+      const apart = Math.abs(one.i - other.i);
+      const areNeighbours = apart === 1 || apart === count - 1;
+      if (!areNeighbours && cross(one.p, one.q, other.p, other.q)) return true;
     }
   }
   return false;

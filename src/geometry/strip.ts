@@ -1,6 +1,6 @@
 import type { Station } from "./station.ts";
 import { NO_LENGTH_MM } from "./tolerance.ts";
-import { cross3, distance2, distance3, dot3, length3, sub3, type Vec2, type Vec3 } from "./vector.ts";
+import { distance2, distance3, type Vec2, type Vec3 } from "./vector.ts";
 
 /** A strip laid flat: for each station its two ends on the sheet. Inside face up, end B up the sheet. [mm] */
 export interface FlatStrip {
@@ -24,14 +24,23 @@ type Hand = 1 | -1;
  * along = v·e, across = |v × e|. Unlike the law of cosines this keeps its digits on slivers.
  */
 function thirdCorner(edge: Edge, corner: Vec3, hand: Hand): Vec2 {
-  const e = sub3(edge.to, edge.from);
-  const v = sub3(corner, edge.from);
-  const length = length3(e);
-  const along = dot3(v, e) / length;
-  const across = (hand * length3(cross3(v, e))) / length;
-  const x = (edge.flatTo[0] - edge.flatFrom[0]) / length;
-  const y = (edge.flatTo[1] - edge.flatFrom[1]) / length;
-  return [edge.flatFrom[0] + along * x - across * y, edge.flatFrom[1] + along * y + across * x];
+  const { from, to, flatFrom, flatTo } = edge;
+  // Number by number, for this is what a development is made of: thousands of triangles with every key at the bench.
+  const ex = to[0] - from[0];
+  const ey = to[1] - from[1];
+  const ez = to[2] - from[2];
+  const vx = corner[0] - from[0];
+  const vy = corner[1] - from[1];
+  const vz = corner[2] - from[2];
+  const length = Math.sqrt(ex * ex + ey * ey + ez * ez);
+  const along = (vx * ex + vy * ey + vz * ez) / length;
+  const cx = vy * ez - vz * ey;
+  const cy = vz * ex - vx * ez;
+  const cz = vx * ey - vy * ex;
+  const across = (hand * Math.sqrt(cx * cx + cy * cy + cz * cz)) / length;
+  const x = (flatTo[0] - flatFrom[0]) / length;
+  const y = (flatTo[1] - flatFrom[1]) / length;
+  return [flatFrom[0] + along * x - across * y, flatFrom[1] + along * y + across * x];
 }
 
 /** An element that lies on the sheet. */

@@ -11,7 +11,12 @@ export const dot2 = (p: Vec2, q: Vec2): number => p[0] * q[0] + p[1] * q[1];
 export const cross2 = (p: Vec2, q: Vec2): number => p[0] * q[1] - p[1] * q[0];
 // Math.hypot is several times slower in today's engines, and no length here comes near overflow.
 export const length2 = (p: Vec2): number => Math.sqrt(p[0] * p[0] + p[1] * p[1]);
-export const distance2 = (p: Vec2, q: Vec2): number => length2(sub2(p, q));
+// Asked of every point of an outline, so that no difference is made only to be thrown away.
+export function distance2(p: Vec2, q: Vec2): number {
+  const x = p[0] - q[0];
+  const y = p[1] - q[1];
+  return Math.sqrt(x * x + y * y);
+}
 /** The point at a share of the way from p to q. */
 export const between2 = (p: Vec2, q: Vec2, share: number): Vec2 => [
   p[0] + share * (q[0] - p[0]),
@@ -34,7 +39,12 @@ export const cross3 = (p: Vec3, q: Vec3): Vec3 => [
   p[0] * q[1] - p[1] * q[0],
 ];
 export const length3 = (p: Vec3): number => Math.sqrt(p[0] * p[0] + p[1] * p[1] + p[2] * p[2]);
-export const distance3 = (p: Vec3, q: Vec3): number => length3(sub3(p, q));
+export function distance3(p: Vec3, q: Vec3): number {
+  const x = p[0] - q[0];
+  const y = p[1] - q[1];
+  const z = p[2] - q[2];
+  return Math.sqrt(x * x + y * y + z * z);
+}
 export const middle3 = (p: Vec3, q: Vec3): Vec3 => [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2, (p[2] + q[2]) / 2];
 
 /**

@@ -47,18 +47,25 @@ export function elementRange(laid: readonly { readonly flat: FlatBlank }[]): Ele
   return { shortest, longest };
 }
 
+/** The pattern's lines and the marking table ask for the same bends: the turning is integrated once. */
+const bends = new WeakMap<readonly HandElement[], readonly number[]>();
+
 /**
  * What the plate turns at each element: the turning between the middles of the zones on either side of it, so that
  * over all lines of a corner it sums to the corner's turning. Half of the first and last zone belong to the seam. [degrees]
  */
-export function bendsDeg(skin: Skin, elements: readonly HandElement[]): number[] {
+export function bendsDeg(skin: Skin, elements: readonly HandElement[]): readonly number[] {
+  const known = bends.get(elements);
+  if (known) return known;
   const half = (p: HandElement | undefined, q: HandElement | undefined, upper: boolean): number => {
     if (!p || !q || isFlat(p.station, q.station)) return 0;
     const [from, to] = [p.station.theta, q.station.theta];
     const middle = (from + to) / 2;
     return turning(skin, upper ? { from: middle, to } : { from, to: middle });
   };
-  return elements.map((element, i) =>
+  const found = elements.map((element, i) =>
     degrees(half(elements[i - 1], element, true) + half(element, elements[i + 1], false)),
   );
+  bends.set(elements, found);
+  return found;
 }

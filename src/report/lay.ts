@@ -1,6 +1,6 @@
 import { radians } from "../geometry/angle.ts";
 import { allRound, leanRange } from "../geometry/measure.ts";
-import { tightest } from "../geometry/wall.ts";
+import type { Skin } from "../geometry/skin.ts";
 import type { Catalogue } from "../shapes/catalogue.ts";
 import { type Layout, type Refused, refused } from "../shapes/layout.ts";
 import { givenIn } from "../shapes/loose.ts";
@@ -19,7 +19,11 @@ export type NamedPart = Part & { readonly name: string };
 /** Nearer to level than this a wall is a disc, and no strip of few millimetres' height can be laid out truly. [rad] */
 const LEVEL = radians(89.001);
 /** Normal angles at which the bend of the wall is looked at: to a quarter degree. */
-const LOOKED_AT = 1440;
+const LOOKED_AT = allRound(1440);
+
+/** Is a face bent the wrong way anywhere, at either end? A parallel face works out both ends of an element together. */
+const isOverbent = ({ a, b }: Skin): boolean =>
+  LOOKED_AT.some((theta) => a.support(theta, 1).rho < 0 || b.support(theta, 1).rho < 0);
 
 /** Why a surface cannot be laid out truly although every size is allowed. */
 function soundness(part: Part, { skin, faces }: Layout): Refusal | undefined {
@@ -32,11 +36,7 @@ function soundness(part: Part, { skin, faces }: Layout): Refusal | undefined {
       remedy: "check height and offset: such a part is a flat plate",
     };
   if (part.shape === "square-to-round") return undefined;
-  const overbent = [skin, faces.inside].some(
-    (face) =>
-      face !== null &&
-      (tightest(face.a, allRound(LOOKED_AT)).rho < 0 || tightest(face.b, allRound(LOOKED_AT)).rho < 0),
-  );
+  const overbent = isOverbent(skin) || (faces.inside !== null && isOverbent(faces.inside));
   return overbent
     ? {
         path: ["thickness"],

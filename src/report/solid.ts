@@ -1,5 +1,5 @@
 import { TURN } from "../geometry/angle.ts";
-import type { Rim } from "../geometry/rim.ts";
+import type { Rim, Side } from "../geometry/rim.ts";
 import type { Skin } from "../geometry/skin.ts";
 import type { Station } from "../geometry/station.ts";
 import { distance2, type Vec2 } from "../geometry/vector.ts";
@@ -14,8 +14,10 @@ function curve(rim: Rim, level: number): SpacePoint[] {
   const thetas = Array.from({ length: DRAWN_STEPS }, (_, i) => (i * TURN) / DRAWN_STEPS);
   const all = [...thetas, ...rim.breaks].sort((p, q) => p - q);
   const points: Vec2[] = [];
+  // Only a break has two limits.
+  const sides: readonly Side[] = rim.breaks.length > 0 ? [-1, 1] : [1];
   for (const theta of all)
-    for (const side of [-1, 1] as const) {
+    for (const side of sides) {
       const p = rim.point(theta, side);
       const last = points.at(-1);
       if (!last || distance2(last, p) > 0) points.push(p);

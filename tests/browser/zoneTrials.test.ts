@@ -90,6 +90,11 @@ it("tells a zone measured at one end only, and keeps nothing of it", async () =>
 it("gives the bench of the part what the form kept, and says when it holds no longer", async () => {
   await page.goto(`${site.url}parts/${PART}/index.html`);
   await page.getByRole("button", { name: "Change this part here" }).click();
+  // Steps come to whoever goes to them.
+  await page
+    .getByRole("navigation", { name: "Sections of the bench" })
+    .getByRole("link", { name: "First pass", exact: true })
+    .click();
   await page.getByText("By this part's own trials, which overrule the plan's start").first().waitFor();
   await page.getByLabel("Plate thickness, mm").fill("5");
   await page

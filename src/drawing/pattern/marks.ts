@@ -30,14 +30,16 @@ const ALONG = 0.25;
 function standsAlone(board: Board, tail: Vec2, tip: Vec2): boolean {
   const dir = unit2(sub2(tip, tail));
   const long = distance2(tip, tail);
+  const [middle, near] = [middle2(tail, tip), board.mm(TOO_NEAR)];
   return board.strokes.every(({ kind, shape }) => {
     if (kind !== "dimension" || shape.type !== "path") return true;
     const [p, q] = [shape.points[0] as Vec2, shape.points.at(-1) as Vec2];
     const run = sub2(q, p);
-    const turned = Math.abs(cross2(dir, run)) > ALONG * length2(run);
-    const reach = [p, q].map((end) => dot2(sub2(end, tail), dir));
-    const beside = Math.max(...reach) > 0 && Math.min(...reach) < long;
-    return turned || !beside || toSegment(middle2(tail, tip), p, q) > board.mm(TOO_NEAR);
+    // The cheapest question first: it is asked of every line for many places.
+    if (Math.abs(cross2(dir, run)) > ALONG * length2(run)) return true;
+    const [from, to] = [dot2(sub2(p, tail), dir), dot2(sub2(q, tail), dir)];
+    const beside = Math.max(from, to) > 0 && Math.min(from, to) < long;
+    return !beside || toSegment(middle, p, q) > near;
   });
 }
 

@@ -87,14 +87,15 @@ export function numberStill(board: Board, marks: readonly Mark[], told: Told): v
 
 /** Every line that is drawn has its number at one of its ends at least, on a leader where there is no room beside it. */
 export function numberLeftOut(board: Board, ends: readonly (readonly Mark[])[], step: number): void {
+  const numbered = (): ReadonlySet<number> =>
+    new Set(board.labels.flatMap(({ role, elements = [] }) => (role === "number" ? elements : [])));
+  let told = numbered();
   for (const marks of ends)
     for (const [i, mark] of marks.entries()) {
       const isDrawn = i % step === 0 || i === marks.length - 1;
-      const told = new Set(
-        board.labels.flatMap(({ role, elements = [] }) => (role === "number" ? elements : [])),
-      );
       if (!isDrawn || mark.elements.every((one) => told.has(one))) continue;
       onLeader(board, mark, marks);
+      told = numbered();
     }
 }
 

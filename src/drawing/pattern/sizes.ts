@@ -63,21 +63,33 @@ function landsOnBlank(
   const across = left2(unit2(sub2(to, from)));
   return [offset, offset - TOO_NEAR].some((mm) => {
     const aside = scale2(across, board.mm(mm));
-    for (let i = 0; i <= LOOKED_AT; i++)
-      if (liesWithin(add2(between2(from, to, i / LOOKED_AT), aside), outline)) return true;
-    return false;
+    const places = Array.from({ length: LOOKED_AT + 1 }, (_, i) =>
+      add2(between2(from, to, i / LOOKED_AT), aside),
+    );
+    return isAnyWithin(places, outline);
   });
 }
 
-/** Is a point within a closed outline? A ray to the right crosses it an odd number of times. */
-function liesWithin([x, y]: Vec2, outline: readonly Vec2[]): boolean {
-  let inside = false;
+/** Is any of some points within a closed outline? A ray to the right crosses it an odd number of times. */
+function isAnyWithin(points: readonly Vec2[], outline: readonly Vec2[]): boolean {
+  const { left, bottom, top } = boxOf(points);
+  const inside = points.map(() => false);
   let p = outline.at(-1) as Vec2;
   for (const q of outline) {
-    if (p[1] > y !== q[1] > y && x < p[0] + ((y - p[1]) / (q[1] - p[1])) * (q[0] - p[0])) inside = !inside;
+    const px = p[0];
+    const py = p[1];
+    const qx = q[0];
+    const qy = q[1];
     p = q;
+    // Of the thousands of pieces that an outline has, nearly all lie above, below or to the left of all the points.
+    if ((py > top && qy > top) || (py < bottom && qy < bottom) || (px < left && qx < left)) continue;
+    for (let i = 0; i < points.length; i++) {
+      const at = points[i] as Vec2;
+      const y = at[1];
+      if (py > y !== qy > y && at[0] < px + ((y - py) / (qy - py)) * (qx - px)) inside[i] = !inside[i];
+    }
   }
-  return inside;
+  return inside.includes(true);
 }
 
 /** Straight sides one by one; a curved end by the chord between its corners, unless that is the overall width. */

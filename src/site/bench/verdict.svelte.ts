@@ -1,5 +1,7 @@
 import type { Shop } from "../../forming/machine.ts";
+import type * as OnMachine from "../../forming/onMachine.ts";
 import type * as Formed from "../../report/formed.ts";
+import type * as Judged from "../../report/judged.ts";
 import type { Report } from "../../report/report.ts";
 import { afterDrawn } from "./afterDrawn.ts";
 import type { Drawn } from "./drawn.ts";
@@ -35,6 +37,7 @@ export class BenchVerdict {
   /** What makes work sheets too; it comes when somebody comes near a step. */
   private whole: typeof Formed | undefined;
   private coming: Promise<void> | undefined;
+  private judging: Promise<readonly [typeof Judged, typeof OnMachine]> | undefined;
   private asked = 0;
   private readonly options: Options;
 
@@ -89,28 +92,37 @@ export class BenchVerdict {
     return this.coming;
   }
 
+  /** What judges a part: asked for by name once, and again where it did not come. */
+  private judges(): Promise<readonly [typeof Judged, typeof OnMachine]> {
+    this.judging ??= Promise.all([
+      import("../../report/judged.ts"),
+      import("../../forming/onMachine.ts"),
+    ]).catch((error: unknown) => {
+      this.judging = undefined;
+      throw error;
+    });
+    return this.judging;
+  }
+
   /** Checks and plans take longer than a pattern, so they come after it has been drawn; only the last asked counts. */
   judge(): void {
     const { drawn, shop, trials } = this.options;
     const asked = ++this.asked;
     if (!drawn()) return;
-    void Promise.all([
-      import("../../report/judged.ts"),
-      import("../../forming/onMachine.ts"),
-      trials.look(),
-      shop.isRead,
-    ]).then(([{ judgedPart }, { onMachine }, heldFor]) => {
-      afterDrawn(() => {
-        const [of, now] = [drawn(), shop.now];
-        if (asked !== this.asked || !of) return;
-        const { whole } = this;
-        const held = heldFor(of, now);
-        const forming = whole
-          ? whole.formedOf(of.part, of.made, { shop: now, trials: held })
-          : judgedPart(of.part, of.made, now);
-        const on = (machine: string) => onMachine(forming, machine);
-        this.formed = { of, shop: now, forming, hasSheets: whole !== undefined, on };
-      });
-    });
+    void Promise.all([this.judges(), trials.look(), shop.isRead]).then(
+      ([[{ judgedPart }, { onMachine }], heldFor]) => {
+        afterDrawn(() => {
+          const [of, now] = [drawn(), shop.now];
+          if (asked !== this.asked || !of) return;
+          const { whole } = this;
+          const held = heldFor(of, now);
+          const forming = whole
+            ? whole.formedOf(of.part, of.made, { shop: now, trials: held })
+            : judgedPart(of.part, of.made, now);
+          const on = (machine: string) => onMachine(forming, machine);
+          this.formed = { of, shop: now, forming, hasSheets: whole !== undefined, on };
+        });
+      },
+    );
   }
 }
