@@ -42,7 +42,7 @@ export function mostLoadedDeg(geometry: AirBendGeometry): number {
  * @param geometry opening V, inside radius r, thickness t, shoulder radius s; with s = 0 the plate lies on edges
  * @returns [mm]
  * @see derived here: tangents to three arcs
- * @example depthOfAngle({ dieMm: 100, thicknessMm: 8, insideRadiusMm: 16 }, 90) // → 40.058874
+ * @example depthOfAngle({ dieMm: 100, thicknessMm: 8, insideRadiusMm: 16 }, 90) // → 40.058875
  */
 export function depthOfAngle(geometry: AirBendGeometry, loadedDeg: number): number {
   const half = radians(loadedDeg) / 2;

@@ -1,6 +1,6 @@
-import type { PartAsked } from "../asked.ts";
 import { COMMON_PRACTICE } from "../judge.ts";
 import { isPipe } from "../skin.ts";
+import type { RollSheetAsked } from "./asked.ts";
 import type { PlanStep } from "./step.ts";
 import { feelerWords } from "./touch.ts";
 
@@ -8,7 +8,7 @@ const HOT =
   "Hot work: fire watch and ventilation by local rules; inside a closed piece the shop's rules for confined spaces hold.";
 
 /** Tacking, and bringing a rolled piece round. */
-export function finishRolled({ item, say }: PartAsked): PlanStep[] {
+export function finishRolled({ item, say, settings }: RollSheetAsked): PlanStep[] {
   const weld = item.seamGapMm ?? 0;
   const gap = weld > 0 ? ` to a gap of ${feelerWords(weld, say)} for the weld (by feeler blade)` : "";
   const tack: PlanStep = {
@@ -28,7 +28,7 @@ export function finishRolled({ item, say }: PartAsked): PlanStep[] {
       id: "re-round",
       phase: "tack and re-round",
       title: "Re-round",
-      text: `Beside the seam ${isPipe(item) ? "the piece" : "the small end"} is usually flat. Grind the bead of the tacks flush. Put the piece back over the open end${isPipe(item) ? "" : ", its small edge on the stop as that stands"}; close and lock the yoke. Pinch lightly, and with the piece turning raise to what closed it and no tighter: several turns, until the template fits. Take it off as in the closing, and weld by the shop's own procedure.`,
+      text: `Beside the seam ${isPipe(item) ? "the piece" : "the small end"} is usually flat. Grind the bead of the tacks flush. Put the piece back over the open end${isPipe(item) ? "" : ", its small edge on the stop as that stands"}; close and lock the yoke. Pinch lightly, and with the piece turning raise to what closed it${(settings?.zones.length ?? 0) > 1 ? ", each zone to its own," : ""} and no tighter: several turns, until the template fits. Take it off as in the closing, and weld by the shop's own procedure.`,
       figures: [],
       cautions: ["Stop if a tack cracks: a piece that opens on the rolls swings out."],
       toNote: [{ label: "turns, and raise", unit: "-" }],

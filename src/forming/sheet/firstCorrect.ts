@@ -79,7 +79,7 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
   const both = isPipe(item) ? "" : " at both ends";
   return {
     ...step,
-    text: `${each}Curve more open than the window: give the inside radius that came out${both}, and the setting at the large edge, to ${CORRECTION}. ${onceMore(asked)}${byTable(asked, table)} Tighter: no further raise ${several ? "there " : ""}in this pass, less for the next blank. Tighter than the “never tighter”: ${PAST_CAP}${atBearings(asked)}`,
+    text: `${each}Curve more open than the window: give the inside radius that came out${both}, and the setting at the large edge, to ${CORRECTION}. ${onceMore(asked)}${byTable(asked, table)} ${several ? "Right or tighter: its last setting again in this pass; tighter: less for the next blank." : "Tighter: no further raise in this pass, less for the next blank."} Tighter than the “never tighter”: ${PAST_CAP}${atBearings(asked)}`,
     cautions: [],
     toNote: trialBoxes(table),
     byHandZones: table,

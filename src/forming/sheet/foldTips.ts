@@ -8,17 +8,26 @@ import { listed } from "../words.ts";
 import { GUARDS, lookAt } from "./brakeSetUp.ts";
 import { type Figure, mm, type PlanStep, taped } from "./step.ts";
 
-/** The middle line of every corner of the first piece, or the two on both sides of its middle: " (lines 4 and 11)". */
-export function middleLines({ lines, zones }: BrakePlan): string {
-  const first = zones[0]?.piece;
-  const own = zones.filter(({ piece }) => piece === first);
-  const numbers = own.flatMap((corner) => {
-    const [low, high] = middleLinesOf(lines, corner);
-    if (!low) return [];
-    return [high ? `between ${low.number} and ${high.number}` : `${low.number}`];
-  });
-  if (numbers.length === 0) return "";
-  return ` (line${numbers.length > 1 ? "s" : ""} ${listed(numbers)}${zones.length > own.length ? " of a piece" : ""})`;
+/** The middle line of every corner of a piece, or the two on both sides of its middle: "lines 4 and between 10 and 11". */
+function middleLinesOn({ lines, zones }: BrakePlan, piece: number): string {
+  const numbers = zones
+    .filter((zone) => zone.piece === piece)
+    .flatMap((corner) => {
+      const [low, high] = middleLinesOf(lines, corner);
+      if (!low) return [];
+      return [high ? `between ${low.number} and ${high.number}` : `${low.number}`];
+    });
+  return numbers.length === 0 ? "" : `line${numbers.length > 1 ? "s" : ""} ${numbers.join(", ")}`;
+}
+
+/** The same of all pieces, each with its own where they differ: " (piece 1: lines 4 and …; piece 2: …)". */
+export function middleLines(plan: BrakePlan): string {
+  const pieces = [...new Set(plan.zones.map(({ piece }) => piece))];
+  const told = pieces.map((piece) => middleLinesOn(plan, piece));
+  const [first = ""] = told;
+  if (told.every((one) => one === first))
+    return first === "" ? "" : ` (${first}${pieces.length > 1 ? " of each piece" : ""})`;
+  return ` (${pieces.map((piece, i) => `piece ${piece}: ${told[i]}`).join("; ")})`;
 }
 
 /** How far a strip is folded: as the sharpest corner, where that is known. */
@@ -66,7 +75,7 @@ export function foldTips(asked: PartAsked, plan: BrakePlan): PlanStep[] {
       id: "tips",
       phase: "bending",
       title: "Fold the tips over a wider die",
-      text: `When all lines${plan.lines.some(({ piece }) => piece > 1) ? " of all pieces" : ""} are bent, change the die: ${die}. Set the force limit to ${say.force(tips.forceLimitKN)}${raised}. Fold a strip of the same plate over it first, ${stripWords(plan)}, and look for cracks on its outside. Then fold the tip of each corner along its middle line${middleLines(plan)}, from where the bent length ends: ${longest} at most. Use a punch no longer than the fold, or hang the ${from} out past the end of punch and die. Short hits, a little at a time, with no depth of their own, until its two flats stand as checked in the next step.${notThroughout(asked, plan)}`,
+      text: `When all lines${plan.lines.some(({ piece }) => piece > 1) ? " of all pieces" : ""} are bent, and right by template and angle (over this die they are not hit again), change the die: ${die}. Set the force limit to ${say.force(tips.forceLimitKN)}${raised}. Fold a strip of the same plate over it first, ${stripWords(plan)}, and look for cracks on its outside. Then fold the tip of each corner along its middle line${middleLines(plan)}, from where the bent length ends: ${longest} at most. Use a punch no longer than the fold, or hang the ${from} out past the end of punch and die. Short hits, a little at a time, with no depth of their own, until its two flats stand as checked in the next step.${notThroughout(asked, plan)}`,
       figures: [
         mm("die for the tips, opening at least", tips.leastDieMm, COMMON_PRACTICE),
         ...(tips.dieMm === null ? [] : [{ ...mm("die for the tips", tips.dieMm, COMMON_PRACTICE), ...own }]),
