@@ -115,6 +115,20 @@ it.each([
   expect(stepped(text, { quantity, units: "mm", limits }, times)).toBe(after);
 });
 
+it.each([
+  ["gap", "0", "mm", 1, "0.5"],
+  ["gap", "0", "in", 1, "1/32"],
+  ["gap", "3/32", "in", 1, "1/8"],
+  ["gap", "2.5 mm", "in", -1, "2 mm"],
+  ["facetError", "1", "mm", -1, "0.5"],
+  ["facetError", "1/16", "in", 1, "3/32"],
+  ["spacing", "10", "mm", 1, "11"],
+  ["edge", "1/2", "in", 1, "9/16"],
+  ["height", "10", "mm", 1, "15"],
+] as const)("%s, at %s in %s, goes by %s step of its own to %s", (key, text, units, times, after) => {
+  expect(stepped(text, { quantity: "length", units, key }, times)).toBe(after);
+});
+
 it("knows the limits of every number of a form: offsets go below 0, pieces from 1 to 12", () => {
   const form = formFrom(outlineOf(EccentricCone));
   const limits = (key: string) =>
