@@ -11,7 +11,7 @@ export interface Sight3 {
 /** A facet as it is seen, the farthest first: corners on the screen, which face of the plate, how light it lies; or a line on it. */
 interface SeenFacet {
   readonly face: "inside" | "outside" | "edge" | LineFace;
-  /** 0 in the shade … 4 in the light. */
+  /** 0 in the shade … 1 in the light; without steps, or a round wall would seem to have creases. */
   readonly light: number;
   readonly points: readonly Vec2[];
 }
@@ -28,7 +28,6 @@ export interface RoundDrawing {
 
 /** From the upper left, over the shoulder of whoever looks. */
 const LIGHT: Vec3 = [-0.45, 0.55, 0.7];
-const LIGHTS = 5;
 /** A line lies on both facets that meet in it, so it is painted after the nearer of them. [of the part's reach] */
 const OVER = 0.002;
 /** More numbered lines on a piece than this are drawn every second, every fourth … */
@@ -122,8 +121,7 @@ function facetsOf(
     points.reduce((sum, p) => sum + dot3(p, eye.back), 0) / points.length;
   const facet = (points: readonly Vec3[], normal: Vec3, face: SeenFacet["face"]): Deep => {
     const lit = dot3(face === "inside" ? scale3(normal, -1) : normal, LIGHT) / length3(LIGHT);
-    const light = Math.min(LIGHTS - 1, Math.max(0, Math.floor(((lit + 1) / 2) * LIGHTS)));
-    return { face, light, points: points.map(onScreen), depth: depthOf(points) };
+    return { face, light: (lit + 1) / 2, points: points.map(onScreen), depth: depthOf(points) };
   };
   /** Which way a facet faces: its outside to the eye, its inside, or it has no area. */
   const facing = outward.map((normal) => (normal ? (dot3(normal, eye.back) >= 0 ? 1 : -1) : 0));

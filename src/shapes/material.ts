@@ -11,6 +11,8 @@ export const Material = z.strictObject({
   name: z.string(),
   /** What else people call it, capitals, spaces, hyphens and points aside. */
   aliases: z.optional(z.array(z.string())),
+  /** What kind of metal it is to whoever buys it, beside its name in a list; left out, its family is said. */
+  trade: z.optional(z.string()),
   family: GaugeFamily,
   densityKgM3: z.number().check(z.minimum(1000), z.maximum(20_000)),
   yieldMPa: megapascals(),

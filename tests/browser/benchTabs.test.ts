@@ -33,6 +33,30 @@ it("says nothing of a link to a place on the page", async () => {
   expect(await said().textContent()).toBe("");
 });
 
+it("says on loading that another tab typed last, and has its own one step back", async () => {
+  const other = await tab();
+  const height = (on: Page) => on.locator(".bench-form").getByLabel(/^Height between/);
+  const open = (on: Page) => on.goto(`${site.url}shapes/right-cone/`);
+  await open(page);
+  await height(page).fill("250");
+  await page.locator(".bench .checks").waitFor();
+  await open(other);
+  // A tab that is opened anew goes on with what is there, of which nobody need be told.
+  await expect.poll(() => height(other).inputValue()).toBe("250");
+  expect(await said(other).textContent()).toBe("");
+  await height(other).fill("260");
+  await expect.poll(() => said(page).textContent()).toMatch(/Another window/);
+  await page.reload();
+  await expect.poll(() => height(page).inputValue()).toBe("260");
+  expect(await said(page).textContent()).toMatch(/Another window of this browser typed last/);
+  await page.getByRole("button", { name: "Undo", exact: true }).click();
+  expect(await height(page).inputValue()).toBe("250");
+  // The last to type finds what it typed, without a word.
+  await page.reload();
+  await expect.poll(() => height(page).inputValue()).toBe("250");
+  expect(await said(page).textContent()).toBe("");
+});
+
 /** Opens the shop's form of a bench and the first of its machines. */
 async function openShop(on: Page): Promise<void> {
   await on.goto(`${site.url}shapes/right-cone/`);

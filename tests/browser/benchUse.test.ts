@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { linkOf } from "../../src/site/bench/link.ts";
 import { freshPages, page, site } from "./freshPage.ts";
 
 freshPages({ timeoutMs: 20_000 });
@@ -35,6 +36,39 @@ it.each(["right-cone", "eccentric-cone", "square-to-round"])(
       expect(text, wrong).toMatch(/NOT what is typed/);
       expect(text, wrong).toContain("345");
     }
+    for (const format of ["A4", "Letter"] as const) expect(await pagesOnPaper(format), format).toBe(2);
+  },
+);
+
+it.each([
+  ["3/16", { diameter: "20-3/4", offset: ["6", "0"] }],
+  ["1/2", { diameter: "20", offset: ["6", "0"] }],
+  ["10 ga", { diameter: "20", offset: ["6", "0"] }],
+  ["3/16", { diameter: "20-3/4", offset: ["6", "4-1/2"] }],
+  [
+    "3/16",
+    { diameter: "20-3/4", offset: ["6", "0"] },
+    "Grind welds flush inside. Lugs at 90 and 270 degrees.",
+  ],
+] as const)(
+  "prints an eccentric cone in inches on two pages, %s thick with its small end %j",
+  async (thickness, { diameter, offset }, notes?: string) => {
+    const part = {
+      shape: "eccentric-cone",
+      title: "Offset cone",
+      units: "in",
+      material: "a36",
+      thickness,
+      largeEnd: { diameter: `4'-2"`, measured: "outside" },
+      smallEnd: { diameter, offset, measured: "inside" },
+      height: `3'-1 1/2"`,
+      seam: { at: "0", joint: "butt", gap: "3/32" },
+      quantity: "4",
+      ...(notes !== undefined && { notes, tolerance: "B" }),
+    };
+    await page.goto(`${site.url}shapes/eccentric-cone/${linkOf({ name: "offset-cone", part })}`);
+    await sheetsReady();
+    // Six key figures with fractions and millimetres under them may take a row or two.
     for (const format of ["A4", "Letter"] as const) expect(await pagesOnPaper(format), format).toBe(2);
   },
 );

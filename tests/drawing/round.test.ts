@@ -42,6 +42,15 @@ it("paints what is nearer over what is farther, and holds all of it", () => {
     for (const [x, y] of points) expect(Math.max(Math.abs(x), Math.abs(y))).toBeLessThanOrEqual(reachMm);
 });
 
+it("shades a round wall without a step between facets", () => {
+  const outside = seen(0, 20).facets.filter(({ face }) => face === "outside");
+  const lights = outside.map(({ light }) => light).toSorted((a, b) => a - b);
+  const steps = lights.slice(1).map((light, i) => light - lights[i]!);
+  expect(lights.at(-1)! - lights[0]!).toBeGreaterThan(0.3);
+  // A facet turns by 5° at most, and with it the cosine to the light, half of which is its light.
+  expect(Math.max(...steps)).toBeLessThanOrEqual(Math.sin((5 * Math.PI) / 180) / 2);
+});
+
 it("shows every numbered line, and the chosen one where it lies, seen or not", () => {
   const [piece] = pieces;
   expect(piece!.lines.length).toBe(13);

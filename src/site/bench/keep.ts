@@ -24,20 +24,27 @@ export function isKept(key: string): boolean {
   }
 }
 
-/** @param understood what was kept here, from what lies there now; undefined where it is something else */
-export function keeper<T>(key: string, understood: (value: unknown) => T | undefined): Keeper<T> {
+/**
+ * @param understood what was kept here, from what lies there now; undefined where it is something else
+ * @param storage all windows' own, or that of this window alone
+ */
+export function keeper<T>(
+  key: string,
+  understood: (value: unknown) => T | undefined,
+  storage: () => Storage = () => localStorage,
+): Keeper<T> {
   return {
     read: () => {
       try {
-        return understood(JSON.parse(localStorage.getItem(key) ?? "null"));
+        return understood(JSON.parse(storage().getItem(key) ?? "null"));
       } catch {
         return undefined;
       }
     },
     write: (value) => {
       try {
-        if (value === undefined) localStorage.removeItem(key);
-        else localStorage.setItem(key, JSON.stringify(value));
+        if (value === undefined) storage().removeItem(key);
+        else storage().setItem(key, JSON.stringify(value));
         return true;
       } catch {
         return false;

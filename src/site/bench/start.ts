@@ -11,6 +11,7 @@ import { Bench } from "./bench.svelte.ts";
 import BenchPage from "./Bench.svelte";
 import { draftKey, isKept, keeper, keyOf } from "./keep.ts";
 import { loadShape } from "./loadShape.ts";
+import { ownDraft } from "./ownDraft.ts";
 import type { NamedTyped } from "./asTyped.ts";
 
 /** What every bench of a binder needs, published once beside the pages. */
@@ -48,17 +49,23 @@ export async function startBench(place: HTMLElement): Promise<void> {
   if (!answer.ok) throw new RangeError(`bench.json: ${answer.status}`);
   const { tables, outlines, shop, known, explained, job } = (await answer.json()) as BenchTables;
   const outline = outlines[id];
+  const asDraft = (draft: unknown) => kept?.asDraft(draft);
+  const draft = ownDraft(
+    keeper(partKey, asDraft),
+    keeper(partKey, asDraft, () => sessionStorage),
+  );
   const bench = new Bench(first, {
     tables,
     own: { shape, outline },
     shop: shop ?? undefined,
-    draft: keeper(partKey, (draft) => kept?.asDraft(draft)),
+    draft,
     shopDraft: keeper(shopKey, asShop),
     shopRightDraft: keeper(keyOf(binder, "shop, last right"), asShop),
     machineDraft: keeper(keyOf(binder, `machine ${first.name}`), (kept) =>
       typeof kept === "string" ? kept : undefined,
     ),
   });
+  if (draft.isOthers()) bench.message = (await import("./otherWindow.ts")).OTHER_DRAFT;
   await takeLink(bench);
   addEventListener("hashchange", () => void takeLink(bench));
   addEventListener("pagehide", () => bench.keepNow());

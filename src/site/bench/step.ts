@@ -12,9 +12,17 @@ export interface GaugeStep {
 }
 
 /** What one touch of + or −, or of an arrow key, does: a size by 5 mm or 1/8 in, a plate by 1 mm or 1/16 in, a gauge to the next, an angle by 1°, a count by 1. */
-const STEPS: Readonly<Record<"length" | "thickness", Readonly<Record<Units, number>>>> = {
+const STEPS: Readonly<Record<"length" | "thickness" | "small", Readonly<Record<Units, number>>>> = {
   length: { mm: 5, in: 1 / 8 },
   thickness: { mm: 1, in: 1 / 16 },
+  small: { mm: 0.5, in: 1 / 32 },
+};
+/** Lengths of which 5 mm would be the whole, by the last key of their field: what goes in steps of a plate, and what in smaller ones. */
+const STEP_OF: Readonly<Record<string, keyof typeof STEPS>> = {
+  gap: "small",
+  facetError: "small",
+  spacing: "thickness",
+  edge: "thickness",
 };
 /** A size that nobody says more of. */
 const FROM_NOUGHT: Limits = { min: { value: 0, inclusive: true } };
@@ -29,6 +37,7 @@ const DECIMALS = 4;
 /**
  * A typed number moved by some steps, written as it was written before; undefined where it is none.
  * @param gauges those of the metal: a gauge goes to the next of them
+ * @param key last one of the field, which may go in steps of its own
  * @param limits of the field: what a step would lead out of stays as it is
  * @param times steps, negative downwards
  */
@@ -37,11 +46,13 @@ export function stepped(
   {
     quantity,
     units,
+    key = "",
     gauges = [],
     limits,
   }: {
     readonly quantity: Quantity | "count";
     readonly units: Units;
+    readonly key?: string;
     readonly gauges?: readonly GaugeStep[];
     readonly limits?: Limits | undefined;
   },
@@ -59,7 +70,7 @@ export function stepped(
   const inches = /["'/]|in|f(?:oo|ee)?t/i.test(written) || (units === "in" && !/mm/i.test(written));
   const own = inches ? "in" : "mm";
   const size = inches ? reading.value / MM_PER_INCH : reading.value;
-  const next = size + times * STEPS[quantity][own];
+  const next = size + times * STEPS[STEP_OF[key] ?? quantity][own];
   if (isBeyond(limits ?? (size < 0 ? {} : FROM_NOUGHT), inches ? next * MM_PER_INCH : next, times))
     return undefined;
   return withMarksOf(text, likeWritten(written, next, inches));

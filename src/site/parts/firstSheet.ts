@@ -5,7 +5,7 @@ import type { Report } from "../../report/report.ts";
 import { cutParagraphs } from "../words/blankWords.ts";
 import { checkFigures, refusal, routeSentence } from "../words/forming.ts";
 import { VERDICTS } from "../../report/verdictWords.ts";
-import { keyFigures } from "../words/keyFigures.ts";
+import { keyFigures, type KeyFigure } from "../words/keyFigures.ts";
 import { sizeFacts } from "../words/partSize.ts";
 import { type Run, runLines } from "./runLines.ts";
 
@@ -25,20 +25,25 @@ const SHEET: Readonly<Record<SheetHeight, { width: number; height: number }>> = 
 };
 /** Between the two columns. [mm] */
 const COLUMNS_APART = 4;
-/** Title and verdict, with what keeps the key figures apart; a further line of the title; a row of key figures, a further line under them, and round each. [mm] */
-const HEAD = { plain: 13.6, titleLine: 6.4, figures: 10.2, second: 3.2, cell: 3 };
+/** Title and verdict, with what keeps the key figures apart; a further line of the title; a row of key figures, and a further line under them. [mm] */
+const HEAD = { plain: 13.6, titleLine: 6.4, figures: 10.2, second: 3.2 };
 /** The title block: one of two lines, what a third adds, and what its cells take besides title and name. [mm] */
 const BLOCK = { plain: 9.1, line: 4.5, others: 270 };
 /** Lettering of the print stylesheet. [points] */
-const SIZE = { title: 15, figure: 12, text: 8, check: 7.5, basis: 6.6 };
+const SIZE = { title: 15, text: 8, check: 7.5, basis: 6.6 };
 /** From line to line, and round each row. [mm] */
 const ROW = { text: 8 * 1.32 * POINT_MM, check: 7.5 * 1.25 * POINT_MM, around: 2.35 };
 /** Bold lettering over plain. [-] */
 const BOLD = 1.06;
 /** Widths of lettering are reckoned with room for a font that runs wider; the sheet brings its own. [-] */
 const OWN_FONT = 0.95;
-/** The reckoned widths of cells are a little wide: so much more fits in a row. [-] */
-const FLEX = 1.12;
+/** What the sheet's font takes of the reckoned width, measured and rounded up: bold, regular, and units of wide letters. [-] */
+const TAKES = { bold: 0.99, regular: 0.965, wideUnit: 0.7 };
+const WIDE_UNIT = /\s?(?:mm|kg|lb)$/;
+/** Key figures as they stand, and six of them, which stand closer: lettering and what a cell takes beside it. [points, points, mm] */
+const FIGURES = { usual: { value: 12, words: 7.5, cell: 3 }, six: { value: 10.5, words: 7, cell: 2 } };
+/** The frame round the key figures. [mm] */
+const FRAME = 0.8;
 /** One row of names and values; what its name takes of the width. [mm] */
 const FACT = { row: 4.6, name: 28 };
 /** The heading of the sizes with all that keeps them apart; that of the checks with its verdict; that of the blank; a note's, a paragraph's and the machines' distance. [mm] */
@@ -66,6 +71,31 @@ const lines = (text: string, points: number, widthMm: number): number =>
   runLines([run(text, points)], widthMm);
 
 const columnOf = (sheet: SheetHeight): number => (SHEET[sheet].width - COLUMNS_APART) / 2;
+
+/** Width of a figure with its unit. [mm] */
+function figureMm(text: string, points: number, takes: number): number {
+  const [unit = ""] = WIDE_UNIT.exec(text) ?? [];
+  const rest = text.slice(0, text.length - unit.length);
+  return takes * textLength(rest, points) + TAKES.wideUnit * textLength(unit, points);
+}
+
+/** In how many rows the cells of key figures stand, each in the first row that has room for it. */
+function figureRows(figures: readonly KeyFigure[], widthMm: number): number {
+  const size = figures.length === 6 ? FIGURES.six : FIGURES.usual;
+  let [rows, at] = [1, 0];
+  for (const { name, value, second } of figures) {
+    const wide =
+      size.cell +
+      Math.max(
+        figureMm(value, size.value, TAKES.bold),
+        figureMm(name, size.words, TAKES.regular),
+        figureMm(second ?? "", size.words, TAKES.regular),
+      );
+    if (at > 0 && at + wide > widthMm) [rows, at] = [rows + 1, 0];
+    at += wide;
+  }
+  return rows;
+}
 
 function checkMm(check: Check, { part }: Report, widthMm: number): number {
   const { title, advice, rule, basis, verdict } = check;
@@ -125,16 +155,8 @@ function roomMm(report: Report, sheet: SheetHeight): number {
   const { width, height } = SHEET[sheet];
   const title = HEAD.titleLine * (lines(part.title, SIZE.title, width / BOLD) - 1);
   const figures = keyFigures(report);
-  const cells = figures.map(({ name, value, second }) =>
-    Math.max(
-      textLength(value, SIZE.figure),
-      textLength(name, SIZE.check),
-      textLength(second ?? "", SIZE.check),
-    ),
-  );
-  const wide = cells.reduce((sum, one) => sum + one + HEAD.cell, 0);
   const second = figures.some((one) => one.second !== null && one.second !== undefined) ? HEAD.second : 0;
-  const head = HEAD.plain + title + (HEAD.figures + second) * Math.ceil(wide / (FLEX * width));
+  const head = HEAD.plain + title + (HEAD.figures + second) * figureRows(figures, width - FRAME);
   const block = (textLength(part.title + part.name, SIZE.check) + BLOCK.others) / width;
   const cut = patternsApart(report) ? cutMm(report, width) : 0;
   return height - head - cut - BLOCK.plain - BLOCK.line * Math.max(0, Math.ceil(block) - 2);

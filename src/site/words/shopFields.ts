@@ -56,7 +56,7 @@ export const SHOP_FIELDS: Readonly<Record<string, string>> = {
     "Die openings in the rack, in the units of the file, or each with its own, as in 12 mm. Left out: not known, and force is told for the least opening that the thickness wants.",
   "machines[].throat": "How deep the plate can reach behind the bend line before it meets the frame.",
 
-  "stock[].material": "A name from the table of materials.",
+  "stock[].material": "What the plate is made of: a grade of the table of materials.",
   "stock[].thickness": "Its thickness, a number or a sheet gauge.",
   "stock[].length": "Its length.",
   "stock[].width": "Its width.",

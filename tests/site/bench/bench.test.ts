@@ -11,6 +11,8 @@ import { otherHash } from "../../../src/site/bench/otherHash.ts";
 import { readLength } from "../../../src/input/length.ts";
 import { readTypedPart } from "../../../src/site/bench/readTyped.ts";
 import { readTypedShop } from "../../../src/site/bench/readTypedShop.ts";
+import type { Keeper } from "../../../src/site/bench/keep.ts";
+import { ownDraft } from "../../../src/site/bench/ownDraft.ts";
 import { stepped } from "../../../src/site/bench/step.ts";
 
 const tables = loadCatalogue();
@@ -113,6 +115,43 @@ it.each([
   ["right", "angle", {}, 1, undefined],
 ] as const)("%s, a %s within %j, moved by %s, is %s", (text, quantity, limits, times, after) => {
   expect(stepped(text, { quantity, units: "mm", limits }, times)).toBe(after);
+});
+
+it.each([
+  ["gap", "0", "mm", 1, "0.5"],
+  ["gap", "0", "in", 1, "1/32"],
+  ["gap", "3/32", "in", 1, "1/8"],
+  ["gap", "2.5 mm", "in", -1, "2 mm"],
+  ["facetError", "1", "mm", -1, "0.5"],
+  ["facetError", "1/16", "in", 1, "3/32"],
+  ["spacing", "10", "mm", 1, "11"],
+  ["edge", "1/2", "in", 1, "9/16"],
+  ["height", "10", "mm", 1, "15"],
+] as const)("%s, at %s in %s, goes by %s step of its own to %s", (key, text, units, times, after) => {
+  expect(stepped(text, { quantity: "length", units, key }, times)).toBe(after);
+});
+
+it("finds another window's draft with its own one step back, and its own alone as it was left", () => {
+  const lying = <T>(): Keeper<T> & { at: T | undefined } => {
+    const one = {
+      at: undefined as T | undefined,
+      read: () => one.at,
+      write: (now: T | undefined) => ((one.at = now), true),
+    };
+    return one;
+  };
+  const shared = lying<readonly string[]>();
+  const windows = [1, 2].map(() => ownDraft(shared, lying<readonly string[]>()));
+  const [mine, theirs] = [windows[0]!, windows[1]!];
+  expect(mine.read()).toBeUndefined();
+  mine.write(["a", "250"]);
+  expect(theirs.read()).toEqual(["a", "250"]);
+  expect(theirs.isOthers()).toBe(false);
+  theirs.write(["a", "250", "260"]);
+  expect(mine.read()).toEqual(["a", "250", "250", "260"]);
+  expect(mine.isOthers()).toBe(true);
+  expect(theirs.read()).toEqual(["a", "250", "260"]);
+  expect(theirs.isOthers()).toBe(false);
 });
 
 it("knows the limits of every number of a form: offsets go below 0, pieces from 1 to 12", () => {

@@ -1,7 +1,9 @@
 import { expect, it } from "vitest";
 import { loadCatalogue } from "../../../src/input/loadCatalogue.ts";
 import { applies } from "../../../src/site/bench/applies.ts";
+import { fieldHelp } from "../../../src/site/bench/fieldHelp.ts";
 import { inFieldWords } from "../../../src/site/bench/fieldWords.ts";
+import { materialChoices } from "../../../src/site/bench/materialChoices.ts";
 import { readTypedPart } from "../../../src/site/bench/readTyped.ts";
 import { PART_FIELDS } from "../../../src/site/words/partFields.ts";
 
@@ -37,6 +39,16 @@ it("says what is wrong by the names of the fields, not by the keys of a file", (
 
 it.each(Object.entries(PART_FIELDS))("says what %s means without a key of the file", (_, text) => {
   expect(inFieldWords(text)).not.toMatch(/[a-z][A-Z](?!a\b)|“measured”|the key |halfAngle/);
+});
+
+it("says what a list is to be chosen by, not how a file names it, and by what the trade calls each metal", () => {
+  expect(fieldHelp("material")).not.toMatch(/\bid\b|alias|capitals|file/);
+  expect(fieldHelp("material")).toContain("grade");
+  const names = materialChoices(loadCatalogue().catalogue).map(({ name }) => name);
+  expect(names).toContain("S250GD+Z, galvanised");
+  expect(names.filter((name) => name.includes("mild steel"))).toContain("A36, mild steel");
+  // Beside the steps of a field on a telephone there is room for about so many letters.
+  for (const name of names) expect(name.length, name).toBeLessThan(26);
 });
 
 it("shows a field only where it can be filled in, and one that holds something always", () => {

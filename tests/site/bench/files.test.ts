@@ -233,3 +233,16 @@ it("opens a part file with its lines of problems, what it says beside them", () 
     "a.yaml:1:1: file: it is saved as UTF-16; save it as UTF-8 in the editor",
   ]);
 });
+
+it("does not ask for a picture to be renamed, but for a part that lies under another ending", () => {
+  const neither = (file: string) => [
+    `${file} is neither a part file, which ends in .yaml, nor a job’s folder packed as a .zip: choose one of these.`,
+  ];
+  // The signature of PNG (RFC 2083, 3.1), and a drawing that is text.
+  const png = new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0]);
+  expect(openPart(png, "cone.png", tables).problems).toEqual(neither("cone.png"));
+  expect(openPart(text("0\nSECTION\n"), "my.cone.dxf", tables).problems).toEqual(neither("my.cone.dxf"));
+  const good = readFileSync("demo-data/parts/rain-cap.yaml");
+  for (const file of ["rain-cap.yaml.txt", "rain-cap", "rain-cap.part"])
+    expect(openPart(good, file, tables).problems.join("\n"), file).toContain("rename it to end in .yaml");
+});

@@ -25,16 +25,28 @@ function otherKind(typed: TypedGroup): string | undefined {
     : undefined;
 }
 
+/** Endings under which a part file may lie, its own and those that a mail or an editor leaves: none, or that of any text. */
+const MAY_BE_PART = /(?:^[^.]*|\.(?:ya?ml|txt|text))$/i;
+
 /** Reads a part file by the rules of the build, the geometry's included. */
 export function openPart(bytes: Uint8Array, file: string, tables: Tables): OpenedPart {
   const { part, problems, locate, tree } = partOfText(decode(bytes), file, tables);
-  const other = tree?.kind === "map" ? otherKind(typedOf(tree) as TypedGroup) : undefined;
+  const keys = tree?.kind === "map" ? (typedOf(tree) as TypedGroup) : undefined;
+  const other = keys && otherKind(keys);
   if (other) return { problems: [`${file} ${other}`], typed: undefined };
+  // To rename a picture would not help.
+  if (!MAY_BE_PART.test(file) && !(keys && "shape" in keys))
+    return {
+      problems: [
+        `${file} is neither a part file, which ends in .yaml, nor a job’s folder packed as a .zip: choose one of these.`,
+      ],
+      typed: undefined,
+    };
   const made = part && layOut(part, tables);
   const refused = made?.kind === "refused" ? refusalProblems(made.issues, { path: file, locate }) : [];
   const name = file.replace(/\.ya?ml$/i, "");
   return {
     problems: printProblems([...problems, ...refused]),
-    typed: tree?.kind === "map" ? { name, part: typedOf(tree) as TypedGroup } : undefined,
+    typed: keys && { name, part: keys },
   };
 }
