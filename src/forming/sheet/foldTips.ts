@@ -17,7 +17,9 @@ function middleLinesOn({ lines, zones }: BrakePlan, piece: number): string {
       if (!low) return [];
       return [high ? `between ${low.number} and ${high.number}` : `${low.number}`];
     });
-  return numbers.length === 0 ? "" : `line${numbers.length > 1 ? "s" : ""} ${numbers.join(", ")}`;
+  // With an "and" of their own they are only parted by commas.
+  const named = numbers.some((one) => one.startsWith("between")) ? numbers.join(", ") : listed(numbers);
+  return numbers.length === 0 ? "" : `line${numbers.length > 1 ? "s" : ""} ${named}`;
 }
 
 /** The same of all pieces, each with its own where they differ: " (piece 1: lines 4 and …; piece 2: …)". */
