@@ -103,7 +103,7 @@ it("puts a line of a brake's chart in the region that its checks give the verdic
   fc.assert(
     fc.property(anyBrake, even(0.02, 1.2), share, even(100, 900), (machine, t, long, tensileMPa) => {
       const thicknessMm = t * (dieSpans(machine).at(-1)?.upToMm ?? UNLISTED_MM);
-      const [dieMm = 0] = diesFor(thicknessMm, machine);
+      const [dieMm] = diesFor(thicknessMm, machine);
       const lineMm = long * lineOverMm({ tensileMPa, thicknessMm, dieMm }, machine).limitMm;
       const item = {
         ...coneCase(reducer),

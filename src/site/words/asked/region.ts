@@ -102,7 +102,7 @@ const nearWords = (near: number): string =>
 
 function onBrake({ plate, thicknessMm, lengthMm }: Charted, brake: PressBrake, say: Numbers): Worked {
   const { tensileMPa } = plate.material;
-  const [dieMm = leastOpeningMm(thicknessMm)] = diesFor(thicknessMm, brake);
+  const [dieMm] = diesFor(thicknessMm, brake);
   const byForce = longestAirBendMm({ tensileMPa, thicknessMm, dieMm, forceN: NEWTONS * brake.forceKN });
   const force =
     say.unit === "in"
