@@ -61,13 +61,14 @@ it("is on the template and in the picture of bend lines where the brake’s own 
   const [blank] = report.blanks;
   const plan = chosenPlan(report)?.brake;
   const { from, to } = blank!.lines.at(-1)!;
+  // Among a brake's lines those not bent are dashed: the lap's is chain-dotted there.
   const drawings = [
-    templateOf(report, blank!),
-    brakePicture(report, { paper: SHEET, blank: blank!, plan: plan! }),
-  ];
-  for (const { strokes, labels } of drawings) {
+    [templateOf(report, blank!), "hidden"],
+    [brakePicture(report, { paper: SHEET, blank: blank!, plan: plan! }), "centre"],
+  ] as const;
+  for (const [{ strokes, labels }, lapKind] of drawings) {
     expect(labels.map(({ text }) => text)).toContain("lap to here");
-    const ends = strokes.filter(({ kind }) => kind === "hidden").map(endsOf);
+    const ends = strokes.filter(({ kind }) => kind === lapKind).map(endsOf);
     expect(ends.some(([a, b]) => a && b && distance2(a, from) < 1e-3 && distance2(b, to) < 1e-3)).toBe(true);
   }
 });
