@@ -40,7 +40,7 @@ describe.each(pagesOf(DIST).filter((page) => page !== NO_SUCH_PAGE))("%s", (page
   it("asks for nothing from elsewhere, and runs the scripts of what stands on it and no others", () => {
     const html = read(page);
     const scripts = html.match(/<script[^>]*>/gi) ?? [];
-    const roles = ["data-trial-form", "data-bench=", "data-pdf=", "data-version"];
+    const roles = ["data-trial-form", "data-brake-form", "data-bench=", "data-pdf=", "data-version"];
     expect(scripts.length).toBe(roles.filter((role) => html.includes(role)).length);
     for (const script of scripts)
       expect(script).toMatch(/^<script type="module" src="[./]*_astro\/[^"/]+\.js">$/);
