@@ -58,6 +58,10 @@ function startBrakeForm(root: HTMLElement): void {
   }
   const shoulderMm = () =>
     shoulder.value.trim() === "" ? 0 : lengthIn(shoulder.value, units, [0, geometry.dieMm / 2]);
+  /** As it was last rightly written: half a number changes no depth. */
+  let known: AirBendGeometry = { ...geometry, shoulderMm: shoulderMm() ?? 0 };
+  let written = shoulder.value;
+  const wrongShoulder = `Write the radius of the shoulders as ${lengthHow(units)}, or leave it empty.`;
   const length = (mm: number) => typed(settable(mm, units), units);
   const show = () => {
     list.replaceChildren(
@@ -72,7 +76,6 @@ function startBrakeForm(root: HTMLElement): void {
         return row;
       }),
     );
-    const known = { ...geometry, shoulderMm: shoulderMm() ?? 0 };
     const wanted = depths.map(({ bendDeg }) => bendDeg);
     const next = trials.length > 0 ? nextDepths(known, trials, wanted) : null;
     answer.textContent = answerWords(next);
@@ -90,13 +93,20 @@ function startBrakeForm(root: HTMLElement): void {
   const keep = (now: readonly BrakeTrial[]) => {
     trials = now;
     try {
-      localStorage.setItem(key, JSON.stringify({ shoulder: shoulder.value, trials }));
+      localStorage.setItem(key, JSON.stringify({ shoulder: written, trials }));
     } catch {
       message.textContent = "This browser keeps nothing: write the depths on the sheet.";
     }
     show();
   };
-  shoulder.addEventListener("input", () => keep(trials));
+  shoulder.addEventListener("input", () => {
+    const mm = shoulderMm();
+    message.textContent = mm === undefined ? wrongShoulder : "";
+    if (mm === undefined) return;
+    known = { ...geometry, shoulderMm: mm };
+    written = shoulder.value;
+    keep(trials);
+  });
   find(root, "form", HTMLFormElement).addEventListener("submit", (event) => {
     event.preventDefault();
     const depthMm = lengthIn(depth.value, units, [0, LARGEST_MM]);
@@ -104,7 +114,7 @@ function startBrakeForm(root: HTMLElement): void {
     const count = numberIn(hits.value, [1, MOST_HITS]);
     const wrong =
       shoulderMm() === undefined
-        ? `Write the radius of the shoulders as ${lengthHow(units)}, or leave it empty.`
+        ? wrongShoulder
         : !depthMm
           ? `Write the ram depth as ${lengthHow(units)}, above 0.`
           : turned === undefined
@@ -115,7 +125,7 @@ function startBrakeForm(root: HTMLElement): void {
     message.textContent = wrong;
     if (wrong !== "" || depthMm === undefined || turned === undefined || count === undefined) return;
     const hit = { depthMm, bendDeg: turned / count };
-    const next = nextDepths({ ...geometry, shoulderMm: shoulderMm() ?? 0 }, [hit], []);
+    const next = nextDepths(known, [hit], []);
     if (next.kind === "none") {
       message.textContent = `That cannot have been, and is not kept: ${next.why}.`;
       return;
