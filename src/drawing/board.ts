@@ -1,29 +1,14 @@
 import type { Vec2 } from "../geometry/vector.ts";
-import { boxOf, boxOfTwo, grow, height, join, NO_BOX, width } from "./box.ts";
-import { coarse } from "./coarse.ts";
+import { boxOf, height, join, NO_BOX, width } from "./box.ts";
+import { createCosts, type LineCost, type Placing } from "./costs.ts";
 import { nearestFraction } from "../geometry/inches.ts";
 import { flatten } from "./flatten.ts";
 import { lengthNumber, type Units } from "./format.ts";
 import { labelCorners, readable } from "./lettering.ts";
-import type { Box, ElementLine, Label, LabelRole, LetterSize, Stroke, StrokeKind } from "./model.ts";
-import { nearby } from "./nearby.ts";
-import {
-  meeting,
-  type Rectangle,
-  rectanglesOverlap,
-  roomRound,
-  segmentsCross,
-  segmentsMeet,
-} from "./overlap.ts";
+import type { Box, ElementLine, Label, LabelRole, LetterSize, PutDown, Stroke } from "./model.ts";
 import type { Paper } from "./paper.ts";
 
-/** One way to place something: its lines and lettering, all or nothing. */
-export interface Placing {
-  readonly strokes: readonly Stroke[];
-  readonly labels: readonly Label[];
-  /** How much less it is liked than the others, in the measure of the costs below. */
-  readonly extra?: number;
-}
+export type { Placing } from "./costs.ts";
 
 /** Ways to place something, the best liked first; those that are worked out one by one end where one is good enough. */
 export type Ways = Iterable<Placing>;
@@ -37,52 +22,17 @@ export interface Figure {
   readonly second?: string;
 }
 
-/** What it costs to write across a line: element lines bear it, an outline or a dimension line hardly. */
-const ACROSS: Readonly<Record<StrokeKind, number>> = {
-  outline: 40,
-  arrow: 40,
-  dimension: 15,
-  hidden: 4,
-  centre: 12,
-  thin: 2,
-};
-/** A dimension or leader line through lettering that is already there. */
-const THROUGH_TEXT = 60;
-/** A dimension or leader line across another. */
-const LEADERS_CROSS = 8;
-/** A dimension or leader line across an outline. */
-const ACROSS_OUTLINE = 4;
 /** Each step down a list of placings, the best liked first. */
 const LATER = 0.1;
 /** Far more than sums of costs are rounded by, and far less than any two of them differ by. */
 const ROUNDED = 0.001;
-/** For each millimetre of paper by which the drawing grows: what sticks out makes all the rest smaller. */
-const GROWTH = 0.2;
 /** Rather leave it out than pay this. */
 const TOO_DEAR = 60;
-/** Clear room between one label and the next. [mm of paper] */
-const CLEAR = 0.5;
-/** Side of the squares by which what is near is found. [mm of paper] */
-const CELL = 8;
-/** Lines are tested for crossings to this. [mm of paper] */
-const COARSE = 0.15;
+/** Where it lay before, a thing may cost this much more than it did: another size moves what is round it a little. */
+const AS_BEFORE = 1;
 
-interface Segment {
-  readonly kind: StrokeKind;
-  readonly from: Vec2;
-  readonly to: Vec2;
-  readonly box: Box;
-}
-
-interface Lettering {
-  readonly corners: Rectangle;
-  readonly meets: ReturnType<typeof meeting>;
-}
-
-interface LineCost {
-  readonly sum: number;
-  readonly reach: Box;
-}
+type Put = NonNullable<PutDown>;
+type Chosen = Put & { readonly placing: Placing };
 
 /**
  * A drawing board: lines and lettering are put down one after the other, the most wanted first. Lettering never covers
@@ -91,20 +41,27 @@ interface LineCost {
  * @param room width and height that all has to keep within: a board that has run over it is no good any more, and takes nothing
  *   more [mm of the part]
  * @param giveUp called as soon as that happens, by one who wants no more of the drawing then
+ * @param before what a drawing of nearly the same put where, one thing after the other: what still goes there is put there
+ *   without a look at any other place
  */
 export function createBoard(
   paper: Paper,
   unit: number,
-  room?: readonly [number, number],
-  giveUp?: () => never,
+  {
+    room,
+    giveUp,
+    before,
+  }: {
+    room?: readonly [number, number];
+    giveUp?: () => never;
+    before?: readonly PutDown[] | undefined;
+  } = {},
 ) {
   const strokes: Stroke[] = [];
   const labels: Label[] = [];
   const lines: ElementLine[] = [];
-  const taken = nearby<Lettering>(CELL * unit);
-  const segments = nearby<Segment>(CELL * unit);
-  /** Those that a dimension or leader line had better not cross. */
-  const crossable = nearby<Segment>(CELL * unit);
+  const puts: PutDown[] = [];
+  const costs = createCosts(unit);
   const dropped: string[] = [];
   let extent = NO_BOX;
 
@@ -112,28 +69,10 @@ export function createBoard(
   const isOver = (): boolean =>
     limit !== undefined && (width(extent) > limit[0] || height(extent) > limit[1]);
 
-  /** One line is looked at for each place of its figure: it is taken apart once. */
-  const apart = new Map<Stroke, readonly Segment[]>();
-  const segmentsOf = (stroke: Stroke): readonly Segment[] => {
-    const known = apart.get(stroke);
-    if (known) return known;
-    const points = coarse(stroke.shape, COARSE * unit);
-    const segments: Segment[] = [];
-    for (let i = 1; i < points.length; i++) {
-      const [from, to] = [points[i - 1] as Vec2, points[i] as Vec2];
-      segments.push({ kind: stroke.kind, from, to, box: boxOfTwo(from, to) });
-    }
-    apart.set(stroke, segments);
-    return segments;
-  };
-
   const draw = (stroke: Stroke): void => {
     if (isOver()) return;
     strokes.push(stroke);
-    for (const one of segmentsOf(stroke)) {
-      segments.add(one, one.box);
-      if (stroke.kind === "dimension" || stroke.kind === "outline") crossable.add(one, one.box);
-    }
+    costs.draw(stroke);
     extent = join(extent, boxOf(flatten(stroke.shape)));
     if (isOver()) giveUp?.();
   };
@@ -141,95 +80,48 @@ export function createBoard(
   const write = (label: Label): void => {
     const corners = labelCorners(label);
     labels.push(label);
-    taken.add({ corners, meets: meeting(corners) }, grow(boxOf(corners), CLEAR * unit));
+    costs.write(corners);
     extent = join(extent, boxOf(corners));
     if (isOver()) giveUp?.();
   };
 
-  /** What a line costs by itself and how far it reaches, or a part of that where it already comes to more than `most`. */
-  const lineCost = (stroke: Stroke, most: number): LineCost => {
-    let sum = 0;
-    let reach = NO_BOX;
-    for (const { from, to, box } of segmentsOf(stroke)) {
-      reach = join(reach, box);
-      for (const other of taken.at(box)) if (other.meets(from, to)) sum += THROUGH_TEXT;
-      if (stroke.kind !== "arrow")
-        for (const other of crossable.at(box))
-          if (segmentsCross(from, to, other.from, other.to))
-            sum += other.kind === "outline" ? ACROSS_OUTLINE : LEADERS_CROSS;
-      if (sum > most) break;
+  /** The cheapest of some placings; undefined where each is too dear. */
+  const cheapest = (ways: Ways, dearest: number): Chosen | undefined => {
+    let best: Chosen | undefined;
+    let way = 0;
+    const known = new Map<Stroke, LineCost>();
+    for (const placing of ways) {
+      // What cannot be the cheapest, where it stands in the list, need not be looked at to its end.
+      const most = (best?.price ?? dearest) - way * LATER + ROUNDED;
+      const price = costs.cost(placing, { extent, most, known }) + way * LATER;
+      if (price < (best?.price ?? Infinity)) best = { placing, way, price };
+      way += 1;
+      if (best && best.price <= way * LATER) break;
     }
-    return { sum, reach };
+    return best && best.price < dearest ? best : undefined;
   };
 
-  /** What it costs to write in some place, or Infinity where it would cover lettering or comes to more than `most`. */
-  const labelCost = (corners: Rectangle, box: Box, most: number): number => {
-    const others = taken.at(box);
-    if (others.length > 0) {
-      const room = roomRound(corners, CLEAR * unit);
-      for (const other of others) if (rectanglesOverlap(other.corners, room)) return Infinity;
+  /** The placing that was taken before, where it is about as good as it was. */
+  const asBefore = (ways: Ways, dearest: number, { way, price: was }: Put): Chosen | undefined => {
+    let at = 0;
+    for (const placing of ways) {
+      if (at++ < way) continue;
+      const most = was + AS_BEFORE - way * LATER;
+      const price = costs.cost(placing, { extent, most, known: new Map() }) + way * LATER;
+      return price <= was + AS_BEFORE && price < dearest ? { placing, way, price } : undefined;
     }
-    const lines = segments.at(box);
-    if (lines.length === 0) return 0;
-    const meets = meeting(corners);
-    let sum = 0;
-    for (const { kind, from, to } of lines) {
-      if (meets(from, to)) sum += ACROSS[kind];
-      if (sum > most) return Infinity;
-    }
-    return sum;
-  };
-
-  /**
-   * Cost of a placing, or Infinity where it would cover lettering or cannot come below `most` any more.
-   *
-   * @param known lines of placings before: ways to place one figure share them. `most` never rises from one to the next
-   */
-  const cost = (placing: Placing, most: number, known: Map<Stroke, LineCost>): number => {
-    const extra = placing.extra ?? 0;
-    // Lines that were looked at before tell at once where no figure on them is worth looking at.
-    let least = extra;
-    for (const stroke of placing.strokes) least += known.get(stroke)?.sum ?? 0;
-    if (least > most) return Infinity;
-    let sum = extra;
-    let reach = extent;
-    for (const label of placing.labels) {
-      const corners = labelCorners(label);
-      const box = boxOf(corners);
-      reach = join(reach, box);
-      sum += labelCost(corners, box, most - sum);
-      if (sum > most) return Infinity;
-    }
-    for (const stroke of placing.strokes) {
-      let line = known.get(stroke);
-      if (!line) {
-        line = lineCost(stroke, most);
-        known.set(stroke, line);
-      }
-      sum += line.sum;
-      if (sum > most) return Infinity;
-      reach = join(reach, line.reach);
-    }
-    const grown = width(reach) - width(extent) + height(reach) - height(extent);
-    return sum + (Number.isFinite(grown) ? (GROWTH * grown) / unit : 0);
+    return undefined;
   };
 
   const tried = (ways: Ways, dearest: number): boolean => {
     if (isOver()) return false;
-    let best: { placing: Placing; price: number } | undefined;
-    let later = 0;
-    const known = new Map<Stroke, LineCost>();
-    for (const placing of ways) {
-      // What cannot be the cheapest, where it stands in the list, need not be looked at to its end.
-      const most = (best?.price ?? dearest) - later * LATER + ROUNDED;
-      const price = cost(placing, most, known) + later * LATER;
-      if (price < (best?.price ?? Infinity)) best = { placing, price };
-      later += 1;
-      if (best && best.price <= later * LATER) break;
-    }
-    if (!best || best.price >= dearest) return false;
-    best.placing.strokes.forEach(draw);
-    best.placing.labels.forEach(write);
+    const was = before?.[puts.length];
+    const chosen =
+      was === null ? undefined : ((was && asBefore(ways, dearest, was)) ?? cheapest(ways, dearest));
+    puts.push(chosen ? { way: chosen.way, price: chosen.price } : null);
+    if (!chosen) return false;
+    chosen.placing.strokes.forEach(draw);
+    chosen.placing.labels.forEach(write);
     return true;
   };
 
@@ -242,6 +134,7 @@ export function createBoard(
     labels,
     lines,
     dropped,
+    puts,
     /** A length as it stands beside a dimension line; inches with their fraction below, where the sheet has room for it. */
     length: (mm: number, units: Units, before = ""): Figure => {
       const main = before + lengthNumber(mm, units);
@@ -253,13 +146,7 @@ export function createBoard(
     },
     extent: (): Box => extent,
     isOver,
-    /** Would a line meet an outline, or, unless it may, a dimension or leader line? */
-    meets: (from: Vec2, to: Vec2, { outlinesAlone = false } = {}): boolean =>
-      crossable
-        .at(boxOfTwo(from, to))
-        .some(
-          (one) => (!outlinesAlone || one.kind === "outline") && segmentsMeet(from, to, one.from, one.to),
-        ),
+    meets: costs.meets,
     /** From now on it takes whatever is put down: lines at the foot stand below the room. */
     open: (): void => void (limit = undefined),
     draw: (...more: readonly Stroke[]): void => more.forEach(draw),

@@ -69,6 +69,12 @@ export interface Box {
   readonly top: number;
 }
 
+/**
+ * Where one thing was put: the how-manyth of the ways that there were, and what that cost in the board's measure; null where it
+ * was left out.
+ */
+export type PutDown = { readonly way: number; readonly price: number } | null;
+
 /** A drawing as data: any pen can draw it, on a page, on paper or for a cutting table. */
 export interface Drawing {
   readonly title: string;
@@ -88,6 +94,8 @@ export interface Drawing {
   readonly paperWidthMm: number;
   /** Labels for which there was no room. */
   readonly dropped: readonly string[];
+  /** Where each thing was put, one after the other, for the next drawing of nearly the same. */
+  readonly puts: readonly PutDown[];
 }
 
 export const line = (kind: StrokeKind, from: Vec2, to: Vec2): Stroke => ({

@@ -28,8 +28,15 @@ const EACH_NUMBERED = 30;
 /** The centre of the radii is drawn where the sheet need not grow by more than this for it. [-] */
 const GROWTH = 1.5;
 
-/** One blank, flat, as it is marked and cut: outline, lines, numbers, dimensions and names. */
-export function patternDrawing(report: Drawable, { paper, blank }: { paper: Paper; blank: Blank }): Drawing {
+/**
+ * One blank, flat, as it is marked and cut: outline, lines, numbers, dimensions and names.
+ *
+ * @param before the pattern of nearly the same blank on the same paper: figures stay where they are as long as they may
+ */
+export function patternDrawing(
+  report: Drawable,
+  { paper, blank, before }: { paper: Paper; blank: Blank; before?: Drawing | undefined },
+): Drawing {
   const { part } = report;
   const rows = rowsOf(report, blank);
   const sector = sectorOf(report, rows);
@@ -50,6 +57,7 @@ export function patternDrawing(report: Drawable, { paper, blank }: { paper: Pape
   return fitSheet(
     {
       paper,
+      before,
       core: { widthMm: width(core), heightMm: height(core) },
       text: {
         title: `Pattern of ${part.title}${which}`,

@@ -33,6 +33,11 @@ export interface SheetOptions {
   readonly plot?: boolean;
   /** Show the sign of the projection at the foot. */
   readonly projection?: Projection;
+  /**
+   * A drawing of nearly the same, on the same paper. It is drawn at that scale, and what lies where it lay before is not looked
+   * for elsewhere, as long as all that goes: quick, and good enough for the moment between two keys.
+   */
+  readonly before?: Drawing | undefined;
 }
 
 /** Scales beyond this many times the first are not tried: lettering alone takes the room then. [-] */
@@ -45,9 +50,11 @@ const BY_AXES = "by its axes";
 export function fitSheet(options: SheetOptions, draw: (board: Board) => void): Drawing {
   const { paper, core, text } = options;
   const room = [paper.widthMm - 2 * MARGIN, paper.heightMm] as const;
-  const scales = fittingScales(paper.scales, { ...core, room });
+  const scales = scalesFor(options, room);
   // A board that runs over its paper is given up at once; one that does is looked at only where none keeps within it.
-  const found = best(scales, { paper, room, draw, strict: true }) ?? best(scales, { paper, room, draw });
+  const found =
+    best(scales, { paper, room, draw, strict: true, before: options.before }) ??
+    best(scales, { paper, room, draw });
   if (!found) throw new RangeError(`no scale for ${core.widthMm} × ${core.heightMm} mm`);
   const { board, scale } = found;
   board.open();
@@ -60,6 +67,13 @@ export function fitSheet(options: SheetOptions, draw: (board: Board) => void): D
     content: board.extent(),
     ...(options.projection && { sign: options.projection }),
   });
+}
+
+/** The scales that are tried, the largest first: from that of a drawing before on, where there is one. */
+function scalesFor({ paper, core, before }: SheetOptions, room: readonly [number, number]): readonly Scale[] {
+  const scales = fittingScales(paper.scales, { ...core, room });
+  const from = scales.findIndex(({ unit }) => unit === before?.unit);
+  return from > 0 ? scales.slice(from) : scales;
 }
 
 interface Found {
@@ -92,13 +106,21 @@ function best(
     room,
     draw,
     strict = false,
-  }: { paper: Paper; room: readonly [number, number]; draw: (board: Board) => void; strict?: boolean },
+    before,
+  }: {
+    paper: Paper;
+    room: readonly [number, number];
+    draw: (board: Board) => void;
+    strict?: boolean;
+    before?: Drawing | undefined;
+  },
 ): Found | undefined {
   let found: Found | undefined;
   for (const scale of scales) {
     if (scale.unit > FURTHEST * (scales[0] as Scale).unit && (found || strict)) break;
     const limit = [room[0] * scale.unit, room[1] * scale.unit] as const;
-    const board = strict ? createBoard(paper, scale.unit, limit, giveUp) : createBoard(paper, scale.unit);
+    const puts = before?.unit === scale.unit ? before.puts : undefined;
+    const board = createBoard(paper, scale.unit, strict ? { room: limit, giveUp, before: puts } : {});
     drawWithin(board, draw);
     if (strict && board.isOver()) continue;
     const content = board.extent();
@@ -154,6 +176,7 @@ function finish(
     scale: stated,
     paperWidthMm: sheetWidth / board.unit,
     dropped: board.dropped,
+    puts: board.puts,
   };
 }
 

@@ -55,7 +55,7 @@ it("shows inches with their fractions on a sheet", () => {
 });
 
 it("takes nothing more once it has run over its room, until it is opened for the lines at the foot", () => {
-  const board = createBoard(SHEET, 1, [50, 50]);
+  const board = createBoard(SHEET, 1, { room: [50, 50] });
   board.draw(line("outline", [0, 0], [40, 40]));
   expect(board.put("within", [at(board, 10, 30)])).toBe(true);
   expect(board.isOver()).toBe(false);

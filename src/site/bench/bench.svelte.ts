@@ -25,6 +25,8 @@ export class Bench {
   private history: History<NamedTyped> = $state.raw(begin({ name: "part", part: {} }));
   private outcome: Outcome = $state.raw({ kind: "problems", problems: [] });
   private lastDrawn: Drawn | undefined = $state.raw(undefined);
+  /** The same once its pattern is to be seen: nothing else is made anew before that. */
+  private followed: Drawn | undefined = $state.raw(undefined);
   /** The shop that is asked. */
   readonly shop: BenchShop;
   /** Whether it goes, as far as that is known, and the trials that its sheet starts from. */
@@ -120,6 +122,10 @@ export class Bench {
   get laidOut(): LaidOut | undefined {
     return this.lastDrawn?.made;
   }
+  /** The sizes that views and figures show: those of the pattern, as soon as that has been drawn. */
+  get following(): Shaped | undefined {
+    return this.followed?.shaped;
+  }
   /** Do the drawings show what is typed? */
   get isCurrent(): boolean {
     return this.outcome.kind === "drawn";
@@ -158,7 +164,11 @@ export class Bench {
   }
   /** Is the report that of what is drawn? */
   get isJudged(): boolean {
-    return this.verdict.isJudged;
+    return this.verdict.isJudgedOf(this.lastDrawn);
+  }
+  /** Is it that of what views and figures show? It looks behind only once it stays behind them. */
+  get looksJudged(): boolean {
+    return this.verdict.isJudgedOf(this.lastDrawn) || this.verdict.isJudgedOf(this.followed);
   }
 
   /** Something typed into a field. */
@@ -232,6 +242,8 @@ export class Bench {
 
   private draw(drawn: Drawn): void {
     this.lastDrawn = drawn;
+    if (this.followed) afterDrawn(() => (this.followed = this.lastDrawn));
+    else this.followed = drawn;
     this.verdict.judge();
   }
 

@@ -65,9 +65,9 @@ export class BenchVerdict {
   get hasSheets(): boolean {
     return this.formed?.hasSheets === true;
   }
-  /** Is the report that of what is drawn? */
-  get isJudged(): boolean {
-    return this.formed?.of === this.options.drawn() && this.formed?.shop === this.options.shop.now;
+  /** Is the report that of these sizes, in the shop as it is? */
+  isJudgedOf(drawn: Drawn | undefined): boolean {
+    return this.formed?.of === drawn && this.formed?.shop === this.options.shop.now;
   }
 
   /** Another machine of those that take the part; the first choice is none that was asked for, so that it can change. */
