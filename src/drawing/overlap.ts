@@ -1,11 +1,11 @@
-import { dot2, sub2, type Vec2 } from "../geometry/vector.ts";
+import { distance2, dot2, sub2, type Vec2 } from "../geometry/vector.ts";
 
 /** A rectangle at any angle, by its corners in order. */
 export type Rectangle = readonly [Vec2, Vec2, Vec2, Vec2];
 
 /** A label's corners with clear room all round. */
 export function roomRound([a, b, c, d]: Rectangle, clear: number): Rectangle {
-  const long = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const long = distance2(a, b);
   const [ux, uy] = [((b[0] - a[0]) / long) * clear, ((b[1] - a[1]) / long) * clear];
   return [
     [a[0] - ux + uy, a[1] - uy - ux],

@@ -1,4 +1,5 @@
 import { radians } from "../geometry/angle.ts";
+import { distance2 } from "../geometry/vector.ts";
 
 type Point = readonly [number, number];
 
@@ -34,7 +35,7 @@ function bentAt(
   { xyz, places }: Row,
   { side, isTurned }: { side: 1 | -1; isTurned: (place: number) => boolean },
 ): number {
-  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const length = distance2(from, to);
   const [ux, uy] = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
   const angle = side * radians(AT_FIRST * bendDeg);
   const [cosine, sine] = [Math.cos(angle), Math.sin(angle)];

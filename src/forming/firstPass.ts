@@ -1,3 +1,5 @@
+import { length2 } from "../geometry/vector.ts";
+
 /** Steep cones: how far closed the first pass ends, from and to, and what it must never pass. Common practice. [-] */
 const STEEP = { from: 0.65, to: 0.8, cap: 0.85 };
 /** The same as shares of the final bend, for wide cones. Derived here. [-] */
@@ -14,7 +16,8 @@ const SHARE = { from: 0.6, to: 0.75, cap: 0.8 };
  */
 export function closureOfShare({ halfAngleRad, share }: { halfAngleRad: number; share: number }): number {
   // The closed cone is a whole turn, whatever the rounding of sin² + cos² says.
-  return share === 1 ? 1 : Math.hypot(Math.sin(halfAngleRad), share * Math.cos(halfAngleRad));
+  if (share === 1) return 1;
+  return length2([Math.sin(halfAngleRad), share * Math.cos(halfAngleRad)]);
 }
 
 /**

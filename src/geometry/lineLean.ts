@@ -1,6 +1,6 @@
 import { circleRim } from "./rim.ts";
 import { type Lean, leanAt } from "./skin.ts";
-import { direction, dot2, type Vec2, type Vec3 } from "./vector.ts";
+import { direction, length2, dot2, type Vec2, type Vec3 } from "./vector.ts";
 
 /**
  * How the plane leans that touches a skin along one line: what lies between its tangents at both ends in plan, over the
@@ -27,7 +27,7 @@ export function leanOfRounds(
 
 /** Speed of the touching plane at a mean lean, √((Δθ cos β)² + Δβ²): nearly what it turns between two lines. [rad] */
 export const turnNearlyRad = (planRad: number, meanLeanRad: number, leanChangeRad: number): number =>
-  Math.hypot(planRad * Math.cos(meanLeanRad), leanChangeRad);
+  length2([planRad * Math.cos(meanLeanRad), leanChangeRad]);
 
 /** The point of a curve that lies farthest towards a direction in plan; undefined of a curve without points. */
 export function farthestTowards(curve: readonly Vec3[], planRad: number): Vec3 | undefined {
