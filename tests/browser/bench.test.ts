@@ -2,6 +2,7 @@ import { globSync, readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 import { linkOf } from "../../src/site/bench/link.ts";
 import { context, freshPages, page, site } from "./freshPage.ts";
+import { settled } from "./settled.ts";
 import { DIST } from "./site.ts";
 
 freshPages();
@@ -438,7 +439,7 @@ it("prints the part's own sheets as it stands at the bench, and nothing of the b
   await open("shapes/right-cone/");
   await field(/^Height between/).fill("345");
   await page.locator(".bench .checks").waitFor();
-  await expect.poll(() => page.locator(".bench .stale").count()).toBe(0);
+  await settled(page);
   // What is printed is loaded once somebody is at work.
   await page.waitForLoadState("networkidle");
   const pdf = (await page.pdf({ format: "A4" })).toString("latin1");
@@ -457,7 +458,7 @@ it("saves files for the cutting table of the part as it stands at the bench, wit
     .toMatch(/network off/);
   await context.setOffline(true);
   await field(/^Height between/).fill("321");
-  await expect.poll(() => page.locator(".bench .stale").count()).toBe(0);
+  await settled(page);
   const [file] = await Promise.all([
     page.waitForEvent("download"),
     page.getByRole("button", { name: "right-cone.dxf" }).click(),

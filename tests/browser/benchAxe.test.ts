@@ -4,6 +4,7 @@ import type { AxeResults } from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { launch } from "./chromium.ts";
+import { settled } from "./settled.ts";
 import { DIST, serve } from "./site.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -153,7 +154,7 @@ it("prints a changed part as accessibly, with one heading of the first level and
   await page.locator(".bench-form input").first().focus();
   await page.locator(".bench .inspection").waitFor();
   await height(page).fill("345");
-  await expect.poll(() => page.locator(".bench .stale").count(), { timeout: 10_000 }).toBe(0);
+  await settled(page);
   await page.emulateMedia({ media: "print" });
   await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
   await page.locator(".bench-print .sheet").first().waitFor();
