@@ -42,7 +42,7 @@ type Chosen = Put & { readonly placing: Placing };
  *   more [mm of the part]
  * @param giveUp called as soon as that happens, by one who wants no more of the drawing then
  * @param before what a drawing of nearly the same put where, one thing after the other: what still goes there is put there
- *   without a look at any other place
+ *   without a look at any other place, and what had none is looked at again
  */
 export function createBoard(
   paper: Paper,
@@ -116,8 +116,7 @@ export function createBoard(
   const tried = (ways: Ways, dearest: number): boolean => {
     if (isOver()) return false;
     const was = before?.[puts.length];
-    const chosen =
-      was === null ? undefined : ((was && asBefore(ways, dearest, was)) ?? cheapest(ways, dearest));
+    const chosen = (was && asBefore(ways, dearest, was)) ?? cheapest(ways, dearest);
     puts.push(chosen ? { way: chosen.way, price: chosen.price } : null);
     if (!chosen) return false;
     chosen.placing.strokes.forEach(draw);
