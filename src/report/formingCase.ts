@@ -73,9 +73,9 @@ export function formingCase(part: Part, { shape, layout, laid, elementMm, materi
     ...(part.mirror && { faceUp: "outside" as const }),
     slantMm: elementMm,
     rimsMm: { large: rimLength(skin, "a"), small: rimLength(skin, "b") },
-    insideDiameterMm: leastWidths(layout.faces.inside),
+    insideDiameterMm: leastWidths(layout.faces.inside, cone !== undefined),
     leanRad: Math.max(Math.abs(leans.least), Math.abs(leans.greatest)),
-    tightestRadiusMm: round ? tightestSquares(skin, stations) : null,
+    tightestRadiusMm: round ? tightestSquares(skin, stations, cone !== undefined) : null,
     ...(cone && {
       cone: {
         halfAngleRad: cone.halfAngleRad,
