@@ -30,8 +30,11 @@ export interface ZoneByHand {
   readonly ranges: readonly ZoneRange[];
 }
 
-/** Shares of the bend at the start of the window that part what is more open than it: from hardly bent to nearly there. */
-const SHARES = [0.25, 0.5, 0.75];
+/** Ranges with a raise, that for whatever is more open still included. */
+const MOST_RANGES = 4;
+/** Less than this share of the bend at the start of the window has hardly bent, and needs no range of its own. [-] */
+const HARDLY = 0.25;
+const HALVINGS = 50;
 /** Radii are round numbers, as templates are marked: 10 mm, or half an inch. [mm] */
 const ROUND = { mm: 10, in: MM_PER_INCH / 2 } as const;
 /** A roll is set to a tenth of a millimetre at the best. [mm] */
@@ -56,10 +59,56 @@ function moreOf(model: ZoneModel, insideAt: (end: "large" | "small") => number |
 }
 
 /**
+ * Radii that part what is more open than the window: from the first range one raise comes into it, from the second two, and so
+ * on, as far as the plate follows the model. A raise is as large as the tightest of its range bears, so no range is longer
+ * than what its own raise and those after it make good. Most open first. [mm]
+ */
+function partedBy({
+  model,
+  openMm,
+  unit,
+  more,
+  insideAt,
+}: {
+  model: ZoneModel;
+  openMm: number;
+  unit: number;
+  more: (insideMm: number) => number;
+  /** Inside radius for a share of the bend at the start of the window. [mm] */
+  insideAt: (share: number) => number;
+}): number[] {
+  const half = model.thicknessMm / 2;
+  const { largeRadiusMm, smallRadiusMm } = model.zone;
+  const setFor = (largeMm: number) => {
+    const smallMm = (smallRadiusMm * (largeMm + half)) / largeRadiusMm - half;
+    return model.read({ zone: model.number, settingMm: model.startMm, largeMm, smallMm }).modelMm;
+  };
+  const atWindow = setFor(openMm);
+  const radii: number[] = [];
+  let reach = 0;
+  while (radii.length < MOST_RANGES - 1) {
+    // What is read off the table is set to a tenth, and down.
+    reach += more(radii[0] ?? openMm) - SET_TO_MM;
+    let [open, tight] = [insideAt(HARDLY), openMm];
+    if (!(atWindow - setFor(open) > reach)) break;
+    for (let i = 0; i < HALVINGS; i++) {
+      const at = (open + tight) / 2;
+      if (atWindow - setFor(at) > reach) open = at;
+      else tight = at;
+    }
+    const radius = unit * Math.floor(tight / unit);
+    if (radius <= (radii[0] ?? openMm)) break;
+    radii.unshift(radius);
+  }
+  return radii;
+}
+
+/**
  * The first correction of an uneven skin as a table, for every setting of the plan: for ranges of the inside radius at the
  * large end, most open first, how much more to raise both ends, by one trial alone, as much as the tightest of the range
  * wants, never further than the liveliest machine may go below the cap, and never more than a more open zone gets. It
- * serves after every trial, from the last setting. The last but one range is the window, the last what is bent further.
+ * serves after every trial, from the last setting: where the plate follows the model, the range next to the window comes into
+ * it by one raise, the one before by two. The last but one range is the window, the last what is bent further.
  *
  * @returns nothing where there is no model to correct by
  * @see derived here
@@ -82,8 +131,7 @@ export function zoneByHand(asked: RollAsked): ZoneByHand[] {
       return moreOf(model, (end) => (end === "large" ? largeMm : smallRadiusMm / share - half));
     };
     const [openMm, tightMm] = [inside(window.from), inside(window.to)];
-    const round = SHARES.map((share) => unit * Math.round(inside(share * window.from) / unit));
-    const radii = [...new Set(round)].filter((radius) => radius > openMm);
+    const radii = partedBy({ model, openMm, unit, more, insideAt: (share) => inside(share * window.from) });
     const depth = (radius: number | null) =>
       radius === null || chordMm === null ? null : depthOfRadius({ chordMm, insideMm: radius });
     const range = (from: number | null, to: number | null, moreMm: number): ZoneRange => ({

@@ -136,6 +136,43 @@ describe("the tables of an uneven skin", () => {
     }
   });
 
+  it("lead into the window from anywhere on plate that follows the model: from the range next to it by one raise, from the one before by two", () => {
+    const { models } = zoneModels(asked) as Extract<ReturnType<typeof zoneModels>, { kind: "models" }>;
+    let longer = 0;
+    for (const table of tables) {
+      const { number, zone, startMm, read } = models[table.zones[0]! - 1]!;
+      const setFor = (largeMm: number) => {
+        const smallMm = (zone.smallRadiusMm * (largeMm + 2)) / zone.largeRadiusMm - 2;
+        return read({ zone: number, settingMm: startMm, largeMm, smallMm }).modelMm;
+      };
+      /** The radius that a setting of the model leaves, by halving. */
+      const leftBy = (mm: number): number => {
+        let [open, tight] = [50 * zone.largeRadiusMm, 0.8 * zone.largeRadiusMm];
+        for (let i = 0; i < 60; i++) {
+          const at = (open + tight) / 2;
+          if (setFor(at) < mm) open = at;
+          else tight = at;
+        }
+        return tight;
+      };
+      const raised = table.ranges.filter(({ moreMm }) => moreMm > 0).toReversed();
+      expect(raised.length).toBeGreaterThan(2);
+      raised.forEach(({ openMm, tightMm }, i) => {
+        const farthest = openMm ?? 3 * tightMm!;
+        for (const share of [0.001, 0.3, 0.6, 0.9, 0.999]) {
+          let radius = tightMm! + share * (farthest - tightMm!);
+          let raises = 0;
+          for (; raiseBy(table, radius) > 0 && raises < 9; raises++)
+            radius = leftBy(setFor(radius) + raiseBy(table, radius));
+          expect(raiseBy(table, radius)).toBe(0);
+          if (openMm !== null) expect(raises).toBeLessThanOrEqual(i + 1);
+          longer = Math.max(longer, raises);
+        }
+      });
+    }
+    expect(longer).toBeGreaterThan(1);
+  });
+
   it("tell the depth that has this radius, under a straightedge that lies in its zone", () => {
     for (const { chordMm, ranges } of tables)
       for (const { tightMm, tightDepthMm } of ranges)
