@@ -1,4 +1,5 @@
 import type { Hit } from "./brakeLines.ts";
+import { type AirBendGeometry, depthOfAngle } from "./brakeTrial.ts";
 
 /** Lines of nearly the same angle, which are bent by the same ram depth. */
 export interface BrakeDepth {
@@ -10,6 +11,8 @@ export interface BrakeDepth {
   /** Only borders beside a flat, only lines within, or both. */
   readonly kind: "border" | "inner" | "both";
   readonly lines: number;
+  /** How much deeper a degree more is. [mm] */
+  readonly perDegreeMm: number;
 }
 
 /** Angles this near to each other are bent by one depth: less than a template on plate shows. Derived here. [°] */
@@ -37,11 +40,11 @@ function grouped(rising: readonly number[], widthDeg: number): number[][] {
  *
  * @see derived here
  */
-export function depthsOf(hits: readonly Pick<Hit, "bendDeg" | "kind">[]): BrakeDepth[] {
+export function depthsOf(hits: readonly Pick<Hit, "bendDeg" | "kind">[]): Omit<BrakeDepth, "perDegreeMm">[] {
   const rising = hits.map(({ bendDeg }) => bendDeg).toSorted((a, b) => a - b);
   let width = ONE_DEPTH_DEG;
   while (grouped(rising, width).length > MOST_DEPTHS) width += ONE_DEPTH_DEG;
-  return grouped(rising, width).map((group, i): BrakeDepth => {
+  return grouped(rising, width).map((group, i) => {
     const [fromDeg, toDeg] = [group[0] as number, group.at(-1) as number];
     const own = hits.filter(({ bendDeg }) => bendDeg >= fromDeg && bendDeg <= toDeg);
     const kinds = new Set(own.map(({ kind }) => kind));
@@ -55,8 +58,25 @@ export function depthsOf(hits: readonly Pick<Hit, "bendDeg" | "kind">[]): BrakeD
   });
 }
 
+/**
+ * How much deeper the ram goes for a degree more, about the middle of a depth's angles: what springs back is the same for
+ * both, and falls out. The shoulders of the die are taken as edges. [mm]
+ *
+ * @see derived here
+ */
+export function perDegreeMm(
+  geometry: AirBendGeometry,
+  { fromDeg, toDeg }: Pick<BrakeDepth, "fromDeg" | "toDeg">,
+): number {
+  const middle = (fromDeg + toDeg) / 2;
+  return depthOfAngle(geometry, middle + 0.5) - depthOfAngle(geometry, middle - 0.5);
+}
+
 /** The depth that a line is bent by. */
-export function depthOf(depths: readonly BrakeDepth[], { bendDeg }: Pick<Hit, "bendDeg">): string {
+export function depthOf(
+  depths: readonly Pick<BrakeDepth, "toDeg" | "letter">[],
+  { bendDeg }: Pick<Hit, "bendDeg">,
+): string {
   const own = depths.find(({ toDeg }) => bendDeg <= toDeg);
   if (!own) throw new RangeError(`no depth for ${bendDeg}°`);
   return own.letter;

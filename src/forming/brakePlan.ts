@@ -1,12 +1,12 @@
 import type { PartAsked } from "./asked.ts";
 import { airBendForceN } from "./airBend.ts";
-import { type BrakeDepth, depthOf, depthsOf } from "./brakeDepths.ts";
+import { type BrakeDepth, depthOf, depthsOf, perDegreeMm } from "./brakeDepths.ts";
 import { type BehindPunch, behindPunch } from "./brakeBehind.ts";
 import { brakeBends, LEAST_FACET_MM } from "./brakeBends.ts";
 import { type BrakeLine, type BrakeZone, orderOfHits } from "./brakeLines.ts";
 import { type BrakeRemark, remarksOf } from "./brakeRemarks.ts";
 import { type BrakeTips, brakeTips } from "./brakeTips.ts";
-import { bentDeg, HALF_TURN_DEG } from "./offThePunch.ts";
+import { closesOf, type ClosesRound } from "./leftOut.ts";
 import type { Check } from "./check.ts";
 import { DERIVED } from "./judge.ts";
 import { leastOpeningMm } from "./dieOpening.ts";
@@ -48,9 +48,12 @@ export interface BrakePlan {
   readonly forceLimitMostKN: number | null;
   /** What a metre of punch and die takes at the highest constant, in the strongest plate of the grade where that is known. [kN/m] */
   readonly forceKNPerM: number;
-  /** Turning of the whole part, and the pieces it has to be in to come off the punch. */
+  /** Turning of the whole part. */
   readonly turnDeg: number;
+  /** The pieces it has to be in to come off the punch, where a number is known; else those that it is in. */
   readonly piecesToComeOff: number;
+  /** What is done where a piece closes round the punch; null where each comes off. */
+  readonly closes: ClosesRound | null;
   /** Plate behind the punch, at the hit where it is most; null where nothing is hit. */
   readonly behind: BehindPunch | null;
   /** Depth behind the bend line that the brake has; null where no shop is given, or it does not say. [mm] */
@@ -66,8 +69,6 @@ export interface BrakePlan {
 const CONSTANT = { used: 1.33, least: 1, greatest: 1.6 };
 const N_PER_KN = 1000;
 const MM_PER_METRE = 1000;
-/** Half shells come off the punch sideways; a whole one closes round it. Derived here. */
-const HALF_SHELLS = 2;
 
 const ruleOf = ({ say }: PartAsked): string =>
   `facet error R (1 − cos φ/2), φ what the plate turns by from line to line, where the lines lie farthest apart ≤ what the part permits, else half the thickness, at least ${say.length(LEAST_FACET_MM)}; spacing there ≥ half the die opening; a line's angle is the turning between the middles of its neighbouring spaces; force = 1.33 × tensile strength × bent length × thickness² / die opening; hits from both seam edges to the middle (common practice, no source)`;
@@ -101,7 +102,8 @@ export function brakePlan(
       dieMm: die,
       constant,
     }) / N_PER_KN;
-  const depths = depthsOf(hits);
+  const air = { dieMm: die, thicknessMm: item.thicknessMm, insideRadiusMm: insideRadiusMm(die) };
+  const depths = depthsOf(hits).map((one) => ({ ...one, perDegreeMm: perDegreeMm(air, one) }));
   const lines = pieces.flatMap((piece) => {
     const own = hits.filter((hit) => hit.piece === piece);
     const order = orderOfHits(own.length);
@@ -114,21 +116,22 @@ export function brakePlan(
     }));
   });
   const turnDeg = zones.reduce((sum, zone) => sum + zone.turnDeg, 0);
-  const piecesToComeOff = bentDeg(item) > HALF_TURN_DEG ? Math.max(item.pieces, HALF_SHELLS) : item.pieces;
+  const closes = closesOf(asked, { lines, brake });
   const radius = leastRadius(asked);
   const longestHitMm = Math.max(0, ...lines.map(({ lengthMm, stopsShortMm }) => lengthMm - stopsShortMm));
   const brakeForceKN = brake?.forceKN ?? null;
   const shape = {
     zones,
-    insideRadiusMm: insideRadiusMm(die),
+    insideRadiusMm: air.insideRadiusMm,
     leastInsideRadiusMm: radius.radius,
     behind: behindPunch(item, bends),
+    closes,
   };
   const fold = sharpFold({ ...asked, dieMm: die, bends, brake });
   return {
     ...shape,
     turnDeg,
-    piecesToComeOff,
+    piecesToComeOff: closes?.better?.pieces ?? item.pieces,
     dieMm: die,
     leastDieMm: least,
     leastInsideRadiusBasis: radius.basis,

@@ -1,9 +1,10 @@
 import type { PartAsked } from "./asked.ts";
 import type { BrakePlan } from "./brakePlan.ts";
 import type { BehindPunch } from "./brakeBehind.ts";
-import { brakeThroat, findsRoom } from "./brakeThroat.ts";
+import { brakeThroat, findsRoom, linesWords } from "./brakeThroat.ts";
 import type { Check } from "./check.ts";
 import type { PressBrake } from "./machine.ts";
+import type { ClosesRound } from "./leftOut.ts";
 import { offThePunch } from "./offThePunch.ts";
 import { widerDie } from "./sharpFold.ts";
 
@@ -11,14 +12,14 @@ import { widerDie } from "./sharpFold.ts";
 export interface BrakeRemark {
   readonly id: "throat" | "off-the-punch" | "facets" | "sharp-fold" | "seam-edge" | "others";
   /** The step of the work sheet at which it bites. */
-  readonly step: "tooling" | "bend" | "tips";
+  readonly step: "tooling" | "bend" | "tips" | "shut";
   /** In whole sentences. */
   readonly text: string;
   /** What that step says of it: the same, or that it stands above, where the step comes too late to choose otherwise. */
   readonly atStep: string;
 }
 
-type Planned = Pick<BrakePlan, "zones" | "insideRadiusMm" | "leastInsideRadiusMm" | "behind">;
+type Planned = Pick<BrakePlan, "zones" | "insideRadiusMm" | "leastInsideRadiusMm" | "behind" | "closes">;
 
 /** What is to be chosen before the blank is cut is no advice any more where it is half bent. */
 const ABOVE = "see “Look at this first”, before the first hit.";
@@ -37,11 +38,33 @@ function throat(asked: PartAsked, behind: BehindPunch | null, brake: PressBrake 
   return [{ id: "throat", step: "tooling", text, atStep }];
 }
 
+/** A part that cannot come off as it is drawn: the better way, and what the steps do where it has to stay so. */
+function closesWords({ item: { pieces } }: PartAsked, { turnDeg, better, left }: ClosesRound): string {
+  const as = pieces === 1 ? "in one piece" : `in ${pieces} pieces`;
+  const does = pieces === 1 ? "it" : "a piece";
+  const mend = better
+    ? `Best in ${better.pieces} pieces, which turn by ${Math.round(better.turnDeg)}° and come off: write pieces: ${better.pieces} into the part file and print its new sheet; this one is then void`
+    : "Best in more pieces: write them into the part file and print its new sheet; this one is then void";
+  return `As drawn, ${as}, it cannot come off this punch: ${does} turns by ${Math.round(turnDeg)}° and closes round it. ${mend}. Only where the foreman keeps it as drawn: the steps below leave ${linesWords(left, pieces)} out, and bend them by hand off the brake.`;
+}
+
 /** The bent piece does not lift off the punch. */
-function embraces(asked: PartAsked, brake: PressBrake | undefined): BrakeRemark[] {
+function embraces(
+  asked: PartAsked,
+  closes: ClosesRound | null,
+  brake: PressBrake | undefined,
+): BrakeRemark[] {
   const { verdict, advice } = offThePunch({ ...asked, brake });
   if (verdict === "pass") return [];
-  return [{ id: "off-the-punch", step: "bend", text: advice, atStep: `It closes round the punch: ${ABOVE}` }];
+  if (!closes) return [{ id: "off-the-punch", step: "bend", text: advice, atStep: advice }];
+  return [
+    {
+      id: "off-the-punch",
+      step: "bend",
+      text: closesWords(asked, closes),
+      atStep: `It closes round the punch: leave out ${linesWords(closes.left, asked.item.pieces)}.`,
+    },
+  ];
 }
 
 /** Checks that a remark speaks of. */
@@ -63,7 +86,8 @@ export function remarksOf(
   }: { brake: PressBrake | undefined; fold: Check | null; checks?: readonly Check[] | undefined },
 ): BrakeRemark[] {
   const { say } = asked;
-  const remarks = [...throat(asked, plan.behind, brake), ...embraces(asked, brake)];
+  const [deep, round] = [throat(asked, plan.behind, brake), embraces(asked, plan.closes, brake)];
+  const remarks = plan.closes ? [...round, ...deep] : [...deep, ...round];
   const push = (one: Omit<BrakeRemark, "atStep">) => remarks.push({ ...one, atStep: one.text });
   const tight = plan.zones.filter(({ roomForAll }) => !roomForAll);
   if (tight.length > 0) {
@@ -77,11 +101,19 @@ export function remarksOf(
   if (fold && fold.verdict !== "pass") {
     const wider = widerDie(asked, brake);
     const radius = say.length(plan.insideRadiusMm);
-    push({
-      id: "sharp-fold",
-      step: "tips",
-      text: `The sharp fold at the tip of a corner over the die of the lines comes out near ${radius} inside, less than the ${say.length(plan.leastInsideRadiusMm)} advised, and may crack: use a wider die there, ${wider}; hits of a few degrees are not in question.`,
-    });
+    const least = say.length(plan.leastInsideRadiusMm);
+    if (plan.closes)
+      push({
+        id: "sharp-fold",
+        step: "shut",
+        text: `A tip folded sharper than ${least} inside may crack: dress it over a bar of that radius or more.`,
+      });
+    else
+      push({
+        id: "sharp-fold",
+        step: "tips",
+        text: `The sharp fold at the tip of a corner over the die of the lines comes out near ${radius} inside, less than the ${least} advised, and may crack: use a wider die there, ${wider}; hits of a few degrees are not in question.`,
+      });
   }
   if (plan.zones.some(({ seamDeg }) => seamDeg > 1))
     push({

@@ -10,7 +10,18 @@ import { listed } from "./words.ts";
 export const lineWords = ({ piece, line }: Pick<BehindPunch, "piece" | "line">, pieces: number): string =>
   `line ${line}${pieces > 1 ? ` of piece ${piece}` : ""}`;
 
-/** The same for several: "lines 19 and 20", "line 7 of piece 1 and line 7 of piece 2". */
+/** Numbers as they are listed, three or more that follow each other as a run: "17 to 20 and 23". */
+function runs(numbers: readonly number[]): string {
+  const found: number[][] = [];
+  for (const one of numbers) {
+    const last = found.at(-1);
+    if (last && last.at(-1) === one - 1) last.push(one);
+    else found.push([one]);
+  }
+  return listed(found.flatMap((run) => (run.length > 2 ? [`${run[0] ?? ""} to ${run.at(-1) ?? ""}`] : run)));
+}
+
+/** The same for several: "lines 19 and 20", "lines 17 to 20", "line 7 of piece 1 and line 7 of piece 2". */
 export function linesWords(lines: BehindPunch["turned"], pieces: number): string {
   const own = [...new Set(lines.map(({ piece }) => piece))].map((piece) =>
     lines.filter((one) => one.piece === piece),
@@ -21,7 +32,7 @@ export function linesWords(lines: BehindPunch["turned"], pieces: number): string
         ? ""
         : more.length === 0
           ? lineWords(first, pieces)
-          : `lines ${listed([first, ...more].map(({ line }) => line))}${pieces > 1 ? ` of piece ${first.piece}` : ""}`,
+          : `lines ${runs([first, ...more].map(({ line }) => line))}${pieces > 1 ? ` of piece ${first.piece}` : ""}`,
     ),
   );
 }
@@ -77,6 +88,6 @@ export function brakeThroat({
     advice: (verdict) =>
       verdict === "pass"
         ? `With the shallower side in the throat ${most} lie behind the line, and there is room for ${say.shops(limit)}.`
-        : `Even with the shallower side behind the punch ${most}, measured flat, lie there, and the throat is ${say.shops(limit)} deep: ${findsRoom(behind, limit) ? inTime(say, behind) : `${inPieces(item, limit).goes}, or the foreman decides before the blank is cut, for past the end of the frame it may hang out where the bed leaves it room.`}`,
+        : `Even with the shallower side behind the punch ${most}, measured flat, lie there, and the throat is ${say.shops(limit)} deep: ${findsRoom(behind, limit) ? inTime(say, behind) : `${inPieces(item, limit).goes}, or, kept as drawn, it has to hang out past the end of the frame, where the bed leaves it room: try that with the flat blank before the first hit.`}`,
   });
 }

@@ -27,6 +27,31 @@ export function linearToleranceMm(tolerance: LinearClass, nominalMm: number): nu
   return LINEAR[tolerance][UP_TO.findIndex((to) => nominalMm <= to)] ?? null;
 }
 
+/** Upper end of each range of the shorter leg of an angle; beyond the last the last column holds. [mm] */
+const LEG_UP_TO = [400, 1000, Infinity] as const;
+
+/** Permitted deviation of angular dimensions, plus and minus. [minutes] */
+const ANGULAR: Readonly<Record<LinearClass, readonly number[]>> = {
+  A: [20, 15, 10],
+  B: [45, 30, 20],
+  C: [60, 45, 30],
+  D: [90, 75, 60],
+};
+const MINUTES_PER_DEGREE = 60;
+
+/**
+ * Permitted deviation of an angle of a welded construction, plus and minus. [°]
+ *
+ * @param legMm length of its shorter leg [mm]
+ * @see sources.yaml#iso-13920, read in a reproduction
+ * @example angularToleranceDeg("B", 500) // → 0.5
+ * @example angularToleranceDeg("C", 400) // → 1
+ */
+export function angularToleranceDeg(tolerance: LinearClass, legMm: number): number {
+  const minutes = ANGULAR[tolerance][LEG_UP_TO.findIndex((to) => legMm <= to)] as number;
+  return minutes / MINUTES_PER_DEGREE;
+}
+
 /**
  * The range of nominal sizes that share a limit with this one.
  *

@@ -4,7 +4,7 @@ import type { FormingCase } from "./case.ts";
 import type { Check } from "./check.ts";
 import { COMMON_PRACTICE, judge } from "./judge.ts";
 import type { PressBrake } from "./machine.ts";
-import { inPieces } from "./piecesToClear.ts";
+import { LITTLE_MORE_DEG, morePieces } from "./piecesToClear.ts";
 
 const FULL_TURN_DEG = 360;
 /** Bent further round than this, a piece closes in behind the punch. */
@@ -18,16 +18,23 @@ const NEARLY_HALF_DEG = 175;
 /** Bent further round than this, its edges meet behind the punch. Derived here: they stand a quarter of the width apart. */
 const NEARLY_CLOSED_DEG = 330;
 
-/** Up to this a half shell is tilted off: it opens by less than a hundredth of its width less than it is wide. Derived here. */
-const LITTLE_MORE_DEG = 190;
-
-/** What all bends of the piece that is bent most come to; without known lines a full turn shared by the pieces, at most. [°] */
-export function bentDeg({ bendZones, pieces }: Pick<FormingCase, "bendZones" | "pieces">): number {
+/** What all bends of each piece come to, where its lines are known, from piece 1. [°] */
+export function bentOf({ bendZones }: Pick<FormingCase, "bendZones">): ReadonlyMap<number, number> {
   const sums = new Map<number, number>();
   for (const zone of bendZones ?? [])
     sums.set(zone.piece, (sums.get(zone.piece) ?? 0) + degrees(zone.turnedRad(zone.toRad)));
-  return sums.size > 0 ? Math.max(...sums.values()) : FULL_TURN_DEG / pieces;
+  return sums;
 }
+
+/** What all bends of the piece that is bent most come to; without known lines a full turn shared by the pieces, at most. [°] */
+export function bentDeg(item: Pick<FormingCase, "bendZones" | "pieces">): number {
+  const sums = bentOf(item);
+  return sums.size > 0 ? Math.max(...sums.values()) : FULL_TURN_DEG / item.pieces;
+}
+
+/** Does a piece that is bent so far close round the punch? A little over half a turn it still comes off, one of several being open on its seam side. */
+export const closesRound = (turnDeg: number, pieces: number): boolean =>
+  turnDeg > (pieces > 1 ? LITTLE_MORE_DEG : HALF_TURN_DEG);
 
 /** Half of what a part is wide across its wider end, at least, outside. [mm] */
 const halfAcrossMm = ({ insideDiameterMm: { large, small }, thicknessMm }: FormingCase): number =>
@@ -51,14 +58,13 @@ export function offThePunch({
   const halfMm = halfAcrossMm(item);
   const caught = nearlyClosed && halfMm > throatMm;
   const turns = `${item.pieces === 1 ? "In one piece it" : "A piece"} turns by ${Math.round(value)}°`;
-  const pieces = inPieces(item, throatMm);
+  const more = morePieces(item, throatMm);
+  const many = more ? `${more.pieces} pieces (pieces: ${more.pieces})` : "more pieces";
   const beyond = caught
-    ? `Not in one piece on this brake: turning by ${Math.round(value)}° it closes round the ram, and half its width, ${say.length(halfMm)}, does not pass the frame with a throat of ${say.shops(throatMm)}; ${pieces.goes}.`
-    : nearlyClosed
-      ? `${turns} and closes round the punch, its seam edges together where the ram stands: make it in ${pieces.many}, or leave out its last lines, slide it off the free end of the punch and pull it shut.`
-      : item.pieces > 1 && value < LITTLE_MORE_DEG
-        ? `${turns}, a little more than half a turn: tilt it off the punch, or slide it off the free end.`
-        : `${turns} and closes round the punch: make it in ${pieces.many}, or find out before the last hits that it slides off the free end of the punch.`;
+    ? `Not in one piece on this brake: turning by ${Math.round(value)}° it closes round the ram, and half its width, ${say.length(halfMm)}, does not pass the frame with a throat of ${say.shops(throatMm)}; make it in ${many}.`
+    : closesRound(value, item.pieces)
+      ? `${turns} and closes round the punch: make it in ${many}, or leave out its last lines, take it off through its open seam and pull it shut.`
+      : `${turns}, a little more than half a turn: tilt it off the punch, or slide it off the free end.`;
   return judge({
     id: "off-the-punch",
     title: "All bends of a piece together",

@@ -1,7 +1,11 @@
+import { degrees, radians, TURN, wrap } from "../geometry/angle.ts";
 import type { FormingCase } from "./case.ts";
 
 /** A part is made in so many pieces at most. */
 const MOST_PIECES = 12;
+
+/** Up to this a half shell is tilted off: it opens by less than a hundredth of its width less than it is wide. Derived here. [°] */
+export const LITTLE_MORE_DEG = 190;
 
 /** Half the width of a blank square to its middle line, for a cone in so many pieces. [mm] */
 function halfWidthMm(
@@ -35,6 +39,52 @@ export function piecesToClear(
   if (!cone) return null;
   for (let more = pieces + 1; more <= MOST_PIECES; more++)
     if (halfWidthMm(cone, more) <= throatMm) return more;
+  return null;
+}
+
+/** A part in more pieces than it has now, of which each comes off the punch. */
+export interface MorePieces {
+  readonly pieces: number;
+  /** What all bends of the piece that is bent most come to. [°] */
+  readonly turnDeg: number;
+}
+
+type Turned = Pick<FormingCase, "bendZones" | "finish">;
+
+/** What the piece that is bent most turns by where a skin is cut into so many, seam 1 staying where it is. [°] */
+function mostTurnedDeg({ bendZones = [], finish }: Turned, pieces: number): number {
+  const [first] = bendZones;
+  if (!first) return degrees(TURN / pieces);
+  const seam = first.afterFlat && finish ? radians(finish.seamDeg) : first.fromRad;
+  const share = TURN / pieces;
+  const turned = Array.from({ length: pieces }, () => 0);
+  for (const { fromRad, toRad, turnedRad } of bendZones) {
+    const from = wrap(fromRad - seam);
+    turned.forEach((before, k) => {
+      const within = (rad: number) => turnedRad(Math.min(toRad, Math.max(fromRad, rad - from + fromRad)));
+      turned[k] = before + within((k + 1) * share) - within(k * share);
+    });
+  }
+  return degrees(Math.max(...turned));
+}
+
+/**
+ * The fewest pieces, more than there are, that each come off the punch: by their own bends, and of a cone by its room in
+ * the throat too.
+ *
+ * @returns null where none of twelve or fewer does
+ * @see derived here
+ */
+export function morePieces(
+  item: Pick<FormingCase, "cone" | "pieces"> & Turned,
+  throatMm: number,
+): MorePieces | null {
+  const least = item.cone ? piecesToClear(item, throatMm) : item.pieces + 1;
+  if (least === null) return null;
+  for (let pieces = least; pieces <= MOST_PIECES; pieces++) {
+    const turnDeg = mostTurnedDeg(item, pieces);
+    if (turnDeg <= LITTLE_MORE_DEG) return { pieces, turnDeg };
+  }
   return null;
 }
 

@@ -3,7 +3,8 @@ import { type BrakeDepth, ONE_DEPTH_DEG } from "../brakeDepths.ts";
 import { brakeEnds } from "../brakeEnds.ts";
 import type { BrakePlan } from "../brakePlan.ts";
 import type { BrakeRemark } from "../brakeRemarks.ts";
-import { COMMON_PRACTICE } from "../judge.ts";
+import { findsRoom } from "../brakeThroat.ts";
+import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { number } from "../say.ts";
 import { type LiftAsked, liftCautions, SHARP } from "./lifting.ts";
 import { type Figure, mm, type NoteBox, type PlanStep, taped } from "./step.ts";
@@ -22,7 +23,22 @@ const angleOf = ({ fromDeg, toDeg }: BrakeDepth): string => `${number((fromDeg +
 function unlike({ depths }: BrakePlan): string {
   const [most] = depths.toSorted((one, other) => other.toDeg - other.fromDeg - (one.toDeg - one.fromDeg));
   if (!most || most.toDeg - most.fromDeg <= ONE_DEPTH_DEG) return "";
-  return ` Lines of one letter are not quite alike: those of ${most.letter} run from ${number(most.fromDeg, 1)}° to ${number(most.toDeg, 1)}°, and its depth is for ${angleOf(most)}. A line that the table gives less wants less depth, one that it gives more wants more, in proportion.`;
+  return ` Lines of one letter are not quite alike: those of ${most.letter} run from ${number(most.fromDeg, 1)}° to ${number(most.toDeg, 1)}°, and its depth is for ${angleOf(most)}. A line that the table gives more, or less, wants so much more or less.`;
+}
+
+/** How much deeper a degree more is, by letters: "A to D 0.14 mm, E and F 0.13 mm"; one number where all are alike. */
+function deeperWords({ say }: PartAsked, { depths }: BrakePlan): string {
+  const groups: { letters: string[]; told: string }[] = [];
+  for (const { letter, perDegreeMm } of depths) {
+    const [last, told] = [groups.at(-1), say.length(perDegreeMm)];
+    if (last?.told === told) last.letters.push(letter);
+    else groups.push({ letters: [letter], told });
+  }
+  const named = groups.map(
+    ({ letters: [first = "", ...more], told }) =>
+      `${first}${more.length > 0 ? ` to ${more.at(-1) ?? ""}` : ""} ${told}`,
+  );
+  return groups.length === 1 ? (groups[0]?.told ?? "") : named.join(", ");
 }
 
 const KINDS = { border: " (the lines beside a flat)", inner: "", both: "" } as const;
@@ -41,13 +57,10 @@ const legWords = ({ depths }: BrakePlan): string =>
 export const depthBoxes = ({ depths }: BrakePlan, label: string): NoteBox[] =>
   depths.map((one) => ({ label: `${one.letter}, ${angleOf(one)}: ${label}`, unit: "mm" }));
 
-/** What is left to whoever answers for the part, and whoever bends it has to know. */
-const decidedBoxes = ({ remarks }: BrakePlan): NoteBox[] =>
-  remarks.some(({ id }) => id === "throat" || id === "off-the-punch")
-    ? [
-        { label: "decided: pieces", unit: "-" },
-        { label: "decided: lines left till closing", unit: "-" },
-      ]
+/** A part that is better made otherwise is bent as drawn only by somebody's order. */
+const orderBoxes = ({ closes, behind, throatMm }: BrakePlan): NoteBox[] =>
+  closes || (throatMm !== null && behind !== null && !findsRoom(behind, throatMm))
+    ? [{ label: "kept as drawn, foreman", unit: "-" }]
     : [];
 
 function mark(asked: LiftAsked, plan: BrakePlan): PlanStep {
@@ -56,7 +69,7 @@ function mark(asked: LiftAsked, plan: BrakePlan): PlanStep {
   const lines = Math.round(plan.lines.length / Math.max(1, item.pieces));
   const turned = item.faceUp === "outside";
   const short = plan.lines.some(({ stopsShortMm }) => stopsShortMm > 0);
-  const decided = decidedBoxes(plan);
+  const ordered = orderBoxes(plan);
   const face = turned
     ? "The pattern is drawn with its outside up: turn the blank over and scribe on the inside; lines that the cutting table has marked are then below"
     : "Inside up, as the pattern is drawn";
@@ -64,10 +77,10 @@ function mark(asked: LiftAsked, plan: BrakePlan): PlanStep {
     id: "mark",
     phase: "set-up",
     title: "Dress and mark",
-    text: `Dress the edges. ${face}. The punch presses on the inside: the plate folds up, on both sides of a line. Scribe the ${lines} bend lines of each piece on the inside, by their distances along both edges from seam edge 1 (see the picture and the table). Write its number and the letter of its depth to each.${short ? ` Where a line is dashed there it is not bent: mark the end of its bent length, measured from the ${brakeEnds(item).from}.` : ""}${lap > 0 ? ` Scribe the lap line too, ${say.tape(lap)} from the edge of the plate beyond seam 2.` : ""}${decided.length > 0 ? " Write in what the foreman decided on “Look at this first”, before the blank was cut." : ""}`,
+    text: `Dress the edges. ${face}. The punch presses on the inside: the plate folds up, on both sides of a line. Scribe the ${lines} bend lines of each piece on the inside, by their distances along both edges from seam edge 1 (see the picture and the table). Write its number and the letter of its depth to each.${short ? ` Where a line is dashed there it is not bent: mark the end of its bent length, measured from the ${brakeEnds(item).from}.` : ""}${lap > 0 ? ` Scribe the lap line too, ${say.tape(lap)} from the edge of the plate beyond seam 2.` : ""}${ordered.length > 0 ? " Begin only with the foreman’s name in the box: see “Look at this first”." : ""}`,
     figures: [],
     cautions: [SHARP, ...liftCautions(asked, "brake")],
-    toNote: decided,
+    toNote: ordered,
     basis: COMMON_PRACTICE,
   };
 }
@@ -148,13 +161,16 @@ function strip({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
     id: "strip",
     phase: "set-up",
     title: several ? "Trial strips" : "Trial strip",
-    text: `Cut ${strips}, ${size}. Its line lies to the rolling direction as on the blank. Bend it over the same die. Let the punch just touch the strip on the die: ram depths count from there. Go deeper little by little and note the depth that leaves the angle after springback: ${depthWords(plan)}. The table has the letter of each line. A bend angle is what the plate turns by, from flat; a protractor between the legs reads 180° less that: ${legWords(plan)}. Bent too far, take another strip and go less deep.${unlike(plan)}`,
+    text: `Cut ${strips}, ${size}. Mark the rolling direction on plate and strip before they are cut apart: a strip’s line lies to it as its lines do on the blank, the middle one of them where they differ. Bend it over the same die. Let the punch just touch the strip on the die and write down the machine’s reading: depths count from there; what is set is that reading and the depth together. Go deeper little by little and note the depth that leaves the angle after springback: ${depthWords(plan)}. A degree more is about ${deeperWords({ item, say }, plan)} deeper. The table has the letter of each line. A bend angle is what the plate turns by, from flat; a protractor between the legs reads 180° less that: ${legWords(plan)}. Bent too far, take another strip and go less deep.${unlike(plan)}`,
     figures: [
       taped("trial strip, across the line at least", acrossMm, COMMON_PRACTICE),
       taped("trial strip, along the line at least", alongMm, COMMON_PRACTICE),
+      ...plan.depths.map(({ letter, perDegreeMm }) =>
+        mm(`${letter}: deeper for a degree more, about`, perDegreeMm, DERIVED),
+      ),
     ],
     cautions: [],
-    toNote: depthBoxes(plan, "ram depth"),
+    toNote: [{ label: "reading at touch", unit: "mm" }, ...depthBoxes(plan, "depth from touch")],
     basis: COMMON_PRACTICE,
   };
 }

@@ -4,7 +4,7 @@ import { number } from "../say.ts";
 import { roundTemplate } from "../inspection.ts";
 import { DERIVED } from "../judge.ts";
 import { isPipe } from "../skin.ts";
-import { type Figure, taped } from "./step.ts";
+import { type Figure, mm, taped } from "./step.ts";
 import { templateBrief, templateFigures } from "./touch.ts";
 
 /** What a part on the brake is tried by: one sentence, and its numbers. */
@@ -19,20 +19,44 @@ export interface BrakeTemplate {
  *
  * @see derived here
  */
-export function brakeTemplate(asked: PartAsked): BrakeTemplate {
+export function brakeTemplate(asked: PartAsked, plan: Pick<BrakePlan, "zones">): BrakeTemplate {
   const { item, say } = asked;
   if (item.tightestRadiusMm === null) {
     const { label, value: radiusMm } = roundTemplate(item);
+    const acrossMm = radiusMm + item.thicknessMm / 2;
+    // In the plane of that end a facet spans as much of its rim as lies from line to line.
+    const light = lightUnder(
+      asked,
+      plan.zones,
+      ({ spacingMm }) => acrossMm * (1 - Math.cos(spacingMm.wide / (2 * acrossMm))),
+    );
     return {
-      words: `Template of the round end: ${say.tape(radiusMm)} radius, on the inside, held in the plane of that end along its edge`,
-      figures: [taped(label, radiusMm, DERIVED)],
+      words: `Template of the round end: ${say.tape(radiusMm)} radius, on the inside, held in the plane of that end along its edge. ${light.words}`,
+      figures: [taped(label, radiusMm, DERIVED), ...light.figures],
     };
   }
   const held = "Templates, on the inside, held square to the element line";
   const figures = templateFigures(item, 1).filter(({ value }) => value > 0);
-  if (figures.length === 0) return unevenTemplates(asked, held);
+  const light = lightUnder(asked, plan.zones, ({ facetMm }) => facetMm);
+  if (figures.length === 0) {
+    const uneven = unevenTemplates(asked, held);
+    return { words: `${uneven.words}. ${light.words}`, figures: [...uneven.figures, ...light.figures] };
+  }
   const radii = `${isPipe(item) ? "both ends" : "large and small end"}: ${templateBrief(item, say, 1)}`;
-  return { words: `${held}, ${radii}`, figures };
+  return { words: `${held}, ${radii}. ${light.words}`, figures: [...figures, ...light.figures] };
+}
+
+/** Between two lines the plate stays flat: the light that this leaves under a template at the wide end, and no more. [mm] */
+function lightUnder(
+  { say }: PartAsked,
+  zones: BrakePlan["zones"],
+  mostOf: (zone: BrakePlan["zones"][number]) => number,
+): BrakeTemplate {
+  const lightMm = Math.max(...zones.map(mostOf));
+  return {
+    words: `It bears on the flats between lines; up to ${say.length(lightMm)} of light at a line comes of them and passes`,
+    figures: [mm("light under the template at a line, up to", lightMm, DERIVED)],
+  };
 }
 
 /** A skin without zones, to a point or curved too unevenly: its tightest and its slackest place at each end. */

@@ -32,6 +32,10 @@ export function middleLines(plan: BrakePlan): string {
   return ` (${pieces.map((piece, i) => `piece ${piece}: ${told[i]}`).join("; ")})`;
 }
 
+/** How the punch gets at a tip, how far it reaches, and when the fold is done. */
+export const reachWords = (from: string): string =>
+  `Open on its seam side the piece lets the punch into every corner: one no longer than the fold, its end a little past the rectangular edge, or the ${from} hung out past the end of punch and die. Short hits, a little at a time, with no depth of their own, until its two flats stand as checked in the next step; what stays round beyond the punch, dress over a bar inside.`;
+
 /** How far a strip is folded: as the sharpest corner, where that is known. */
 function stripWords({ zones }: BrakePlan): string {
   const flats = zones.flatMap(({ flatsDeg }) => flatsDeg ?? []);
@@ -62,7 +66,7 @@ function notThroughout({ say }: PartAsked, { tips, lines, zones }: BrakePlan): s
 /** The tips, where they want a wider die than the lines; nothing where they do not, or no line leaves one. */
 export function foldTips(asked: PartAsked, plan: BrakePlan): PlanStep[] {
   const { tips } = plan;
-  if (!tips || tips.longestMm === 0) return [];
+  if (!tips || tips.longestMm === 0 || plan.closes) return [];
   const { say } = asked;
   const { from } = brakeEnds(asked.item);
   const least = say.length(tips.leastDieMm);
@@ -77,7 +81,7 @@ export function foldTips(asked: PartAsked, plan: BrakePlan): PlanStep[] {
       id: "tips",
       phase: "bending",
       title: "Fold the tips over a wider die",
-      text: `When all lines${plan.lines.some(({ piece }) => piece > 1) ? " of all pieces" : ""} are bent, and right by template and angle (over this die they are not hit again), change the die: ${die}. Set the force limit to ${say.force(tips.forceLimitKN)}${raised}. Fold a strip of the same plate over it first, ${stripWords(plan)}, and look for cracks on its outside. Then fold the tip of each corner along its middle line${middleLines(plan)}, from where the bent length ends: ${longest} at most. Use a punch no longer than the fold, or hang the ${from} out past the end of punch and die. Short hits, a little at a time, with no depth of their own, until its two flats stand as checked in the next step.${notThroughout(asked, plan)}`,
+      text: `When all lines${plan.lines.some(({ piece }) => piece > 1) ? " of all pieces" : ""} are bent, and right by template and angle (over this die they are not hit again), change the die: ${die}. Set the force limit to ${say.force(tips.forceLimitKN)}${raised}. Fold a strip of the same plate over it first, ${stripWords(plan)}, and look for cracks on its outside. Then fold the tip of each corner along its middle line${middleLines(plan)}, from where the bent length ends: ${longest} at most. ${reachWords(from)}${notThroughout(asked, plan)}`,
       figures: [
         mm("die for the tips, opening at least", tips.leastDieMm, COMMON_PRACTICE),
         ...(tips.dieMm === null ? [] : [{ ...mm("die for the tips", tips.dieMm, COMMON_PRACTICE), ...own }]),
