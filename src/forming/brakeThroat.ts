@@ -18,7 +18,11 @@ function runs(numbers: readonly number[]): string {
     if (last && last.at(-1) === one - 1) last.push(one);
     else found.push([one]);
   }
-  return listed(found.flatMap((run) => (run.length > 2 ? [`${run[0] ?? ""} to ${run.at(-1) ?? ""}`] : run)));
+  return listed(
+    found.flatMap((run): readonly (string | number)[] =>
+      run.length > 2 ? [`${run[0] ?? ""} to ${run.at(-1) ?? ""}`] : run,
+    ),
+  );
 }
 
 /** The same for several: "lines 19 and 20", "lines 17 to 20", "line 7 of piece 1 and line 7 of piece 2". */

@@ -1,6 +1,7 @@
 import { degrees } from "../geometry/angle.ts";
 import { SAME_ANGLE } from "../geometry/tolerance.ts";
 import type { FormingCase } from "./case.ts";
+import { cornerLimit } from "./cornerLimit.ts";
 import { type LinearClass, linearToleranceMm } from "./iso13920.ts";
 import { AS_DRAWN, DERIVED } from "./judge.ts";
 import { number, sayIn } from "./say.ts";
@@ -50,6 +51,8 @@ interface InspectionRow {
   readonly nominalDeg: number | null;
   /** Allowed to either side; null where nothing says. [mm] */
   readonly withinMm: number | null;
+  /** The same for an angle; null where a length is measured. [°] */
+  readonly withinDeg: number | null;
   readonly basis: string;
   /** How many readings to write down. */
   readonly readings: number;
@@ -199,11 +202,13 @@ export function inspectionOf(item: FormingCase): Inspection | null {
     nominalMm,
     nominalDeg: null,
     withinMm: null,
+    withinDeg: null,
     basis: DERIVED,
     readings: 1,
     ...more,
   });
 
+  const corner = cornerLimit(item);
   const ends = finish.ends.flatMap(({ name, acrossMm, measured, girthMm }) => {
     const [first, second] = acrossMm;
     if (first === undefined) return [];
@@ -232,8 +237,8 @@ export function inspectionOf(item: FormingCase): Inspection | null {
     toleranceClass: toleranceClass ?? null,
     note: `${whereWords(item, finish)}${
       toleranceClass === undefined
-        ? "The part names no tolerance class, so no limits are given: take them from the drawing, or write the class into the part file (tolerance: A, B, C or D)."
-        : `Limits of class ${toleranceClass} of ISO 13920 for lengths; out of round and edge offset are derived from them. Where none is given, the foreman says what passes. A drawing or a code in force stands above.`
+        ? `The part names no tolerance class, so no limits of lengths are given${corner ? " (that of the corners is common practice)" : ""}: take them from the drawing, or write the class into the part file (tolerance: A, B, C or D).`
+        : `Limits of class ${toleranceClass} of ISO 13920 for lengths${corner ? " and angles" : ""}; out of round and edge offset are derived from them. Where none is given, the foreman says what passes. A drawing or a code in force stands above.`
     }${inZones(item) ? MEANS : ""}`,
     rows: [
       ...ends,
@@ -262,7 +267,11 @@ export function inspectionOf(item: FormingCase): Inspection | null {
       }),
       ...finishedTemplates(item).map(({ label, value }) => row("template", label, value)),
       ...(item.tightestRadiusMm === null ? cornersOf(item) : []).map(({ what, deg, readings }) =>
-        row("corner", what, 0, { nominalDeg: deg, readings }),
+        row("corner", what, 0, {
+          nominalDeg: deg,
+          readings,
+          ...(corner && { withinDeg: corner.withinDeg, basis: corner.basis }),
+        }),
       ),
     ],
   };

@@ -1,3 +1,4 @@
+import { MM_PER_INCH } from "../../geometry/units.ts";
 import type { PartAsked } from "../asked.ts";
 import { type BrakeDepth, ONE_DEPTH_DEG } from "../brakeDepths.ts";
 import { brakeEnds } from "../brakeEnds.ts";
@@ -28,9 +29,11 @@ function unlike({ depths }: BrakePlan): string {
 
 /** How much deeper a degree more is, by letters: "A to D 0.14 mm, E and F 0.13 mm"; one number where all are alike. */
 function deeperWords({ say }: PartAsked, { depths }: BrakePlan): string {
+  // A thousandth of an inch is too coarse for a degree.
+  const fine = (mm: number) => (say.units === "mm" ? say.length(mm) : `${number(mm / MM_PER_INCH, 4)} in`);
   const groups: { letters: string[]; told: string }[] = [];
   for (const { letter, perDegreeMm } of depths) {
-    const [last, told] = [groups.at(-1), say.length(perDegreeMm)];
+    const [last, told] = [groups.at(-1), fine(perDegreeMm)];
     if (last?.told === told) last.letters.push(letter);
     else groups.push({ letters: [letter], told });
   }
@@ -161,7 +164,7 @@ function strip({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
     id: "strip",
     phase: "set-up",
     title: several ? "Trial strips" : "Trial strip",
-    text: `Cut ${strips}, ${size}. Mark the rolling direction on plate and strip before they are cut apart: a strip’s line lies to it as its lines do on the blank, the middle one of them where they differ. Bend it over the same die. Let the punch just touch the strip on the die and write down the machine’s reading: depths count from there; what is set is that reading and the depth together. Go deeper little by little and note the depth that leaves the angle after springback: ${depthWords(plan)}. A degree more is about ${deeperWords({ item, say }, plan)} deeper. The table has the letter of each line. A bend angle is what the plate turns by, from flat; a protractor between the legs reads 180° less that: ${legWords(plan)}. Bent too far, take another strip and go less deep.${unlike(plan)}`,
+    text: `Cut ${strips}, ${size}. Mark the rolling direction on plate and strip before they are cut apart: a strip’s line lies to it as its lines do on the blank, the middle one of them where they differ. Bend it over the same die. Let the punch just touch the strip on the die and write down the machine’s reading: depths count from there: add them to that reading, or take them off where the scale counts down. Go deeper little by little and note the depth that leaves the angle after springback: ${depthWords(plan)}. A degree more is about ${deeperWords({ item, say }, plan)} deeper. The table has the letter of each line. A bend angle is what the plate turns by, from flat; a protractor between the legs reads 180° less that: ${legWords(plan)}. Bent too far, take another strip and go less deep.${unlike(plan)}`,
     figures: [
       taped("trial strip, across the line at least", acrossMm, COMMON_PRACTICE),
       taped("trial strip, along the line at least", alongMm, COMMON_PRACTICE),

@@ -26,7 +26,7 @@ function wrongWords({ lines, closes }: BrakePlan): string {
   const hasTips = lines.some(({ stopsShortMm }) => stopsShortMm > 0);
   const more = closes ? "dress its tip a little more over the bar" : "fold its tip a little further";
   const again = hasTips
-    ? `${more}; where the template shows light too, ${closes ? "its lines too" : "go over its lines once more on their own die, a little deeper, the middle ones first"}`
+    ? `${more}; where the template shows more light than allowed, ${closes ? "its lines too" : "go over its lines once more on their own die, a little deeper, the middle ones first"}`
     : "go over its lines once more, a little deeper, the middle ones first";
   return `If it reads more, the corner is too open: ${again}. If it reads less, it is bent too far: stop and ask the foreman before anything is tacked.`;
 }

@@ -34,7 +34,7 @@ export function middleLines(plan: BrakePlan): string {
 
 /** How the punch gets at a tip, how far it reaches, and when the fold is done. */
 export const reachWords = (from: string): string =>
-  `Open on its seam side the piece lets the punch into every corner: one no longer than the fold, its end a little past the rectangular edge, or the ${from} hung out past the end of punch and die. Short hits, a little at a time, with no depth of their own, until its two flats stand as checked in the next step; what stays round beyond the punch, dress over a bar inside.`;
+  `Open on its seam side the piece lets the punch into every corner. Use one no longer than the fold, its end a little past the rectangular edge, or hang the ${from} out past the end of punch and die. Short hits, a little at a time, with no depth of their own, until its two flats stand as checked in the next step; what stays round beyond the punch, dress over a bar inside.`;
 
 /** How far a strip is folded: as the sharpest corner, where that is known. */
 function stripWords({ zones }: BrakePlan): string {

@@ -2,7 +2,7 @@ import { brakeEnds } from "../brakeEnds.ts";
 import type { PartAsked } from "../asked.ts";
 import type { BrakePlan } from "../brakePlan.ts";
 import { linesWords } from "../brakeThroat.ts";
-import { AS_DRAWN, COMMON_PRACTICE, DERIVED } from "../judge.ts";
+import { AS_DRAWN, COMMON_PRACTICE } from "../judge.ts";
 import { underLap } from "../lapOver.ts";
 import { craneOf, type LiftAsked } from "./lifting.ts";
 import { type PlanStep, taped } from "./step.ts";

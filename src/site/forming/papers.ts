@@ -61,6 +61,9 @@ export function blankPaper({ forming }: Report): Paper {
   return { ...ACROSS, heightMm: Math.min(BLANK_MM.most, Math.max(BLANK_MM.least, own)) };
 }
 
+/** Which corner is which, under the inspection: as low as it can still be read. */
+export const CORNERS_PAPER: Paper = { ...ACROSS, heightMm: 26 };
+
 /** At the foot of the last sheet, alone or two side by side. */
 export const HAND_PAPER: Paper = { ...ACROSS, heightMm: 46 };
 export const HAND_PAIR: Paper = { ...COLUMN, heightMm: 46 };

@@ -1,7 +1,8 @@
 import { strengthText, unitName } from "../../drawing/format.ts";
 import type { Units } from "../../geometry/units.ts";
 import type { Report } from "../../report/report.ts";
-import { numbersIn } from "../words/numbers.ts";
+import type { Inspection } from "../../forming/inspection.ts";
+import { degrees, numbersIn, type Numbers } from "../words/numbers.ts";
 import { bentFrom } from "../words/shapes.ts";
 
 /** Sentences of the work sheet that its page and its PDF both have. */
@@ -27,8 +28,25 @@ export const blankNote = (faceUp: string, pieces: number, zoned: boolean): strin
     "Mark seam 1 and seam 2 on the plate itself. Sizes and marking table are on the part’s own sheets.",
   ].join(" ");
 
-/** In the place of a limit that the tolerance class does not give. */
-export const NO_LIMIT = "none given";
+/** In the place of a limit that nothing gives. */
+const NO_LIMIT = "none given";
+
+/** Has any row of an inspection a limit? */
+export const isLimited = ({ rows }: Inspection): boolean =>
+  rows.some(({ withinMm, withinDeg }) => withinMm !== null || withinDeg !== null);
+
+/** What a row allows to either side; of a fault, which has one side, at most. */
+export const withinWords = (
+  { nominalMm, withinMm, withinDeg }: Inspection["rows"][number],
+  say: Pick<Numbers, "column">,
+): string =>
+  withinDeg !== null
+    ? `± ${degrees(withinDeg, 2)}`
+    : withinMm === null
+      ? NO_LIMIT
+      : nominalMm === 0
+        ? say.column(withinMm)
+        : `± ${say.column(withinMm)}`;
 
 /** What the range is that settings speak of. */
 export const WINDOW_NOTE = "The window is the range in which the first pass may end.";

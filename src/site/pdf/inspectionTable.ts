@@ -1,4 +1,5 @@
 import { blankInHand } from "../../drawing/blankInHand.ts";
+import { cornerSketch } from "../../drawing/forming/cornerSketch.ts";
 import type { FormingPlan } from "../../forming/plan.ts";
 import { beside, type Block, stack } from "../../output/pdf/block.ts";
 import type { Pdf } from "../../output/pdf/document.ts";
@@ -8,8 +9,8 @@ import { tableBlock } from "../../output/pdf/tableBlock.ts";
 import { paragraph } from "../../output/pdf/words.ts";
 import type { Report } from "../../report/report.ts";
 import { handDrawings } from "../forming/handDrawings.ts";
-import { blankPaper } from "../forming/papers.ts";
-import { blankNote, NO_LIMIT } from "../forming/sheetWords.ts";
+import { blankPaper, CORNERS_PAPER } from "../forming/papers.ts";
+import { blankNote, isLimited, withinWords } from "../forming/sheetWords.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
 import { zoneBegins } from "../forming/zoneBegins.ts";
 import { basisRun } from "./basisRun.ts";
@@ -29,9 +30,7 @@ export function inspectionTable(
   const found = forming.inspection;
   if (!found) return [];
   const say = numbersIn(part.units);
-  const limited = found.toleranceClass !== null;
-  const within = (nominalMm: number, withinMm: number | null) =>
-    withinMm === null ? NO_LIMIT : nominalMm === 0 ? say.column(withinMm) : `± ${say.column(withinMm)}`;
+  const limited = isLimited(found);
   const sheet = [
     heading(pdf, `Inspection: ${part.title}`),
     tableBlock(pdf, {
@@ -53,20 +52,29 @@ export function inspectionTable(
           { text: "Basis" },
         ],
       ],
-      rows: found.rows.map(({ what, nominalMm, nominalDeg, withinMm, basis, readings }) => [
-        { text: [bold(what)] },
-        { text: nominalDeg === null ? say.taped(nominalMm) : degrees(nominalDeg, 1) },
-        ...(limited ? [{ text: within(nominalMm, withinMm) }] : []),
-        { text: "", toWrite: readings },
-        { text: [basisRun(known, basis)] },
-      ]),
+      rows: found.rows
+        .map((row) => [row, withinWords(row, say)] as const)
+        .map(([{ what, nominalMm, nominalDeg, basis, readings }, within]) => [
+          { text: [bold(what)] },
+          { text: nominalDeg === null ? say.taped(nominalMm) : degrees(nominalDeg, 1) },
+          ...(limited ? [{ text: within }] : []),
+          { text: "", toWrite: readings },
+          { text: [basisRun(known, basis)] },
+        ]),
     }),
     paragraph(pdf, found.note),
+    ...cornersBlock(pdf, report, plan),
     ...(plan.route === "roll" ? blank(pdf, report, zoneBegins(plan.settings?.zones ?? [])) : []),
   ];
   // Printed at the foot of the last sheet, where that has room left.
   const whole = [...sheet, ...byHand(pdf, report)];
   return [null, ...(stack(whole, GAP_MM).height(room.widthMm) <= room.heightMm ? whole : sheet)];
+}
+
+/** Which corner is which, from above. */
+function cornersBlock(pdf: Pdf, report: Report, { brake }: FormingPlan): Block[] {
+  const sketch = brake && cornerSketch(report, { paper: CORNERS_PAPER, plan: brake });
+  return sketch ? [picture(pdf, sketch)] : [];
 }
 
 /** The blank that goes into the rolls, to see which edge and which line is which. */

@@ -88,6 +88,10 @@ export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; rea
   "forming.plans[].brake.depths[].toDeg": { unit: "°", means: "Greatest angle of its lines." },
   "forming.plans[].brake.depths[].kind": { means: "“border”, “inner” or “both”: which lines these are." },
   "forming.plans[].brake.depths[].lines": { means: "How many lines." },
+  "forming.plans[].brake.depths[].perDegreeMm": {
+    unit: "mm",
+    means: "How much deeper a degree more is, about.",
+  },
   "forming.plans[].brake.tensileMPa": {
     unit: "MPa",
     means: "Tensile strength that forces are reckoned with: the least of the grade.",
@@ -121,8 +125,30 @@ export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; rea
   },
   "forming.plans[].brake.turnDeg": { unit: "°", means: "Turning of the whole part." },
   "forming.plans[].brake.piecesToComeOff": {
-    means: "Pieces it has to be in to come off the punch: half shells at most.",
+    means: "Pieces it has to be in to come off the punch, where a number is known; else those that it is in.",
   },
+  "forming.plans[].brake.closes": {
+    means: "What is done where a piece closes round the punch; null where each comes off.",
+  },
+  "forming.plans[].brake.closes.turnDeg": {
+    unit: "°",
+    means: "What the piece that is bent most turns by.",
+  },
+  "forming.plans[].brake.closes.better": {
+    means: "The fewest pieces that each come off; null where no number is known.",
+  },
+  "forming.plans[].brake.closes.better.pieces": { means: "How many." },
+  "forming.plans[].brake.closes.better.turnDeg": { unit: "°", means: "What one of them turns by at most." },
+  "forming.plans[].brake.closes.left": {
+    means: "As drawn: the lines hit last, which the brake leaves out so that the seam stays open.",
+  },
+  "forming.plans[].brake.closes.left[].piece": { means: "The piece of such a line." },
+  "forming.plans[].brake.closes.left[].line": { means: "Its number." },
+  "forming.plans[].brake.closes.openMm": {
+    unit: "mm",
+    means: "How far the seam edges then stand apart, about.",
+  },
+  "forming.plans[].brake.closes.openAt": { means: "At which end." },
   "forming.plans[].brake.behind": {
     means:
       "Plate behind the punch, at the hit where it is most; null where nothing is hit. The piece is turned so that its shallower side is behind.",
@@ -191,7 +217,7 @@ export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; rea
     means: "“throat”, “off-the-punch”, “facets”, “sharp-fold”, “seam-edge” or “others”.",
   },
   "forming.plans[].brake.remarks[].step": {
-    means: "The step at which it bites: “tooling”, “bend” or “tips”.",
+    means: "The step at which it bites: “tooling”, “bend”, “tips” or “shut”.",
   },
   "forming.plans[].brake.remarks[].text": { means: "In sentences." },
   "forming.plans[].brake.remarks[].atStep": {

@@ -224,6 +224,10 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
     unit: "mm",
     means: "Allowed to either side; null where nothing says.",
   },
+  "forming.inspection.rows[].withinDeg": {
+    unit: "°",
+    means: "The same for an angle; null where a length is measured.",
+  },
   "forming.inspection.rows[].basis": {
     means: "Where the limit comes from, else the size: a source of the list, “as drawn” or “derived here”.",
   },

@@ -45,11 +45,31 @@ export function askedInspection(report: Report): TableAnswers {
 const inInches = (mm: number, units: Report["part"]["units"]): string =>
   units === "in" ? `, that is ${plain(mm / MM_PER_INCH, 3)} in` : "";
 
+/** A corner's limit goes by the shorter side of its rectangular end. */
+function angleLimit(
+  withinDeg: number,
+  toleranceClass: Inspection["toleranceClass"],
+  part: Report["part"],
+): Size {
+  if (toleranceClass === null || part.shape !== "square-to-round")
+    return {
+      rule: "The part names no tolerance class: the limit is common practice, no source.",
+      numbers: `± ${degrees(withinDeg, 2)}`,
+    };
+  const { length, width } = part.rectangularEnd;
+  const shorter = Math.min(length, width);
+  return {
+    rule: `The limit is that of class ${toleranceClass} of ISO 13920 for an angle whose shorter leg is so long: the shorter side.`,
+    numbers: `class ${toleranceClass}, shorter leg ${plain(shorter, 1)} mm${inInches(shorter, part.units)}: ± ${plain(60 * withinDeg, 0)}′ = ± ${degrees(withinDeg, 2)}`,
+  };
+}
+
 function limitOf(
-  { id, nominalMm, withinMm }: Row,
+  { id, nominalMm, withinMm, withinDeg }: Row,
   toleranceClass: Inspection["toleranceClass"],
   { part }: Report,
 ): Size {
+  if (withinDeg !== null) return angleLimit(withinDeg, toleranceClass, part);
   if (withinMm === null || toleranceClass === null) return { rule: "", numbers: "" };
   // Out of round is asked of the diameter's own limit, the edges' offset as of a length of the thickness.
   const asked = id === "edge-offset" ? part.thickness : nominalMm;
