@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { evennessOf } from "../../src/forming/evenness.ts";
-import { linearToleranceMm } from "../../src/forming/iso13920.ts";
+import { angularToleranceDeg, linearToleranceMm } from "../../src/forming/iso13920.ts";
 import { named, reportOf } from "../parts.ts";
 import { coneCase, reducer } from "./cases.ts";
 
@@ -15,6 +15,25 @@ it.each([
 ] as const)("class %s allows %d mm ± %d", (tolerance, nominal, limit) => {
   expect(linearToleranceMm(tolerance, nominal)).toBe(limit);
 });
+
+// ISO 13920, permitted deviations for angular dimensions, from the same reproduction; 400 and 1000 mm belong to the range below.
+it.each([
+  ["A", 400, 20],
+  ["A", 401, 15],
+  ["B", 100, 45],
+  ["B", 1000, 30],
+  ["B", 1001, 20],
+  ["C", 400, 60],
+  ["C", 2000, 30],
+  ["D", 400, 90],
+  ["D", 500, 75],
+  ["D", 9000, 60],
+] as const)(
+  "class %s allows an angle with a shorter leg of %d mm ± %d minutes",
+  (tolerance, leg, minutes) => {
+    expect(angularToleranceDeg(tolerance, leg)).toBeCloseTo(minutes / 60, 12);
+  },
+);
 
 it("has nothing to say below 2 mm", () => expect(linearToleranceMm("A", 1.9)).toBeNull());
 
@@ -87,7 +106,11 @@ describe("the inspection sheet", () => {
     ]);
     const [one, ...more] = find("corner", hood);
     expect(more).toEqual([]);
-    expect(one).toMatchObject({ readings: 4, basis: "derived here" });
+    expect(one).toMatchObject({ readings: 4, withinDeg: 1, basis: "common practice, no source" });
+    // The shorter side is 450 mm: class B, over 400 up to 1000 mm, allows 30 minutes.
+    const limited = find("corner", { ...hood, tolerance: "B" } as typeof hood);
+    expect(limited).toMatchObject([{ withinDeg: 0.5, withinMm: null, basis: "iso-13920" }]);
+    expect(find("side", hood).map(({ withinDeg }) => withinDeg)).toEqual([null, null]);
     expect(one!.what).toMatch(/^each corner, between its two flats, inside/);
     // As laid out by its inside, whose round end is 400 across.
     const slope = (side: number) => Math.atan2(350, (side - 400) / 2);

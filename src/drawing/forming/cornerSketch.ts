@@ -1,6 +1,6 @@
 import { radians } from "../../geometry/angle.ts";
 import { hull } from "../../geometry/polygon.ts";
-import { add2, between2, direction, dot2, type Vec2 } from "../../geometry/vector.ts";
+import { add2, direction, dot2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
 import type { Report } from "../../report/report.ts";
 import type { Board } from "../board.ts";
 import { boxOf, height, width } from "../box.ts";
@@ -66,7 +66,7 @@ export function cornerSketch(
     },
     (board) => {
       for (const ring of [a, b]) if (ring) board.draw(closed("outline", ring));
-      drawSeams(board, report);
+      drawSeams(board, report, [(box.left + box.right) / 2, (box.bottom + box.top) / 2]);
       for (const one of corners) board.put(one.name, cornerWays(board, one));
       const right: Vec2 = [box.right, (box.bottom + box.top) / 2];
       board.put("0°", [
@@ -102,23 +102,22 @@ function cornerWays(board: Board, { name, at, towardsDeg }: NamedCorner) {
 }
 
 /** Seams as lines from end to end, each with its name. */
-function drawSeams(board: Board, report: Report): void {
+function drawSeams(board: Board, report: Report, middle: Vec2): void {
   const seams = report.solid.elements.filter((_, i) => isSeamLine(report, i));
   seams.forEach(({ a, b }, i) => {
     const [from, to] = inPlan([a, b]) as [Vec2, Vec2];
     board.draw(line("outline", from, to));
-    const ways = [0.5, 0.35, 0.65].flatMap((share) =>
-      ([1, -1] as const).map((side) => ({
-        strokes: [],
-        labels: [
-          board.label(`seam ${i + 1}`, add2(between2(from, to, share), [side * board.mm(1.5), 0]), {
-            role: "name",
-            size: "small",
-            anchor: side > 0 ? ("start" as const) : ("end" as const),
-          }),
-        ],
-      })),
-    );
+    // Beyond its foot, outside the rectangle; seams of sides above each other and beside each other have room there.
+    const away = unit2(sub2(from, middle));
+    const ways = [2.5, 4, 5.5].map((clear) => ({
+      strokes: [],
+      labels: [
+        board.label(`seam ${i + 1}`, add2(from, [away[0] * board.mm(2 * clear), away[1] * board.mm(clear)]), {
+          role: "name",
+          size: "small",
+        }),
+      ],
+    }));
     board.put(`seam ${i + 1}`, ways);
   });
 }
