@@ -25,11 +25,14 @@ function runs(numbers: readonly number[]): string {
   );
 }
 
-/** The same for several: "lines 19 and 20", "lines 17 to 20", "line 7 of piece 1 and line 7 of piece 2". */
+/** The same for several: "lines 19 and 20", "lines 17 to 20", "line 7 of each piece". */
 export function linesWords(lines: BehindPunch["turned"], pieces: number): string {
   const own = [...new Set(lines.map(({ piece }) => piece))].map((piece) =>
     lines.filter((one) => one.piece === piece),
   );
+  const told = own.map((some) => some.map(({ line }) => line));
+  if (pieces > 1 && told.length === pieces && told.every((one) => String(one) === String(told[0])))
+    return `line${(told[0]?.length ?? 0) > 1 ? "s" : ""} ${runs(told[0] ?? [])} of each piece`;
   return listed(
     own.map(([first, ...more]) =>
       first === undefined

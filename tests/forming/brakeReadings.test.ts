@@ -30,7 +30,7 @@ describe("what is read at the brake", () => {
   it("is a depth from where the punch touches, with a box for that reading and how much a degree more is", () => {
     const { text, toNote } = step("strip");
     expect(toNote[0]).toEqual({ label: "reading at touch", unit: "mm" });
-    expect(text).toContain("write down the machine’s reading: depths count from there");
+    expect(text).toContain("write down the machine’s reading. All ram depths count from there");
     const air = { dieMm: plan.dieMm, thicknessMm: 4, insideRadiusMm: plan.insideRadiusMm };
     for (const { fromDeg, toDeg, perDegreeMm } of plan.depths) {
       // Of edges V apart a plate that is thin and sharp goes V/4 for a radian: the whole depth over the whole angle is near.
@@ -44,11 +44,13 @@ describe("what is read at the brake", () => {
     expect(told.size).toBe(2);
     const [first, second] = [...told];
     expect(text).toMatch(
-      new RegExp(`A degree more is about A( to [A-E])? ${first!}, [B-F]( to [B-F])? ${second!} deeper`),
+      new RegExp(
+        `A degree more wants about ${first!} \\(A( to [A-E])?\\), ${second!} \\([B-F]( to F)?\\) more\\.`,
+      ),
     );
     // A thousandth of an inch would be a sixth of it or more.
     expect(made({ ...aside, units: "in" }).step("strip").text).toMatch(
-      /A degree more is about .*0\.00\d\d in/,
+      /A degree more wants about 0\.00\d\d in/,
     );
   });
 
@@ -145,7 +147,7 @@ describe("a lap over a bend", () => {
     expect(line!.alongMm.b).toBeCloseTo(0, 6);
     expect(under[0]!.lengthMm).toBeCloseTo((19 / line!.alongMm.a) * line!.lengthMm, 6);
     expect(step("tack").text).toContain(
-      `The lap lies over line 1 of piece 1 and line 1 of piece 2 next to the round end, for about ${say.tape(under[0]!.lengthMm)}: dress it down to that bend over a bar before tacking.`,
+      `The lap lies over line 1 of each piece next to the round end, for about ${say.tape(under[0]!.lengthMm)}: dress it down to that bend over a bar. Set sound tacks`,
     );
   });
 

@@ -75,7 +75,9 @@ describe("a part that closes round the punch as it is drawn", () => {
   });
 
   it("asks for more pieces where two of them turn too far, one side of the part being bent more", () => {
-    const item = formingCase(foot, layOut(foot, tables));
+    const laid = layOut(foot, tables);
+    if (laid.kind === "refused") throw new Error("refused");
+    const item = formingCase(foot, laid);
     const [zone] = item.bendZones!;
     const [fromRad, toRad] = [zone!.fromRad, zone!.fromRad + 2 * Math.PI];
     // All its turning within a quarter and a half of the way round.

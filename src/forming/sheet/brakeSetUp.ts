@@ -24,10 +24,10 @@ const angleOf = ({ fromDeg, toDeg }: BrakeDepth): string => `${number((fromDeg +
 function unlike({ depths }: BrakePlan): string {
   const [most] = depths.toSorted((one, other) => other.toDeg - other.fromDeg - (one.toDeg - one.fromDeg));
   if (!most || most.toDeg - most.fromDeg <= ONE_DEPTH_DEG) return "";
-  return ` Lines of one letter are not quite alike: those of ${most.letter} run from ${number(most.fromDeg, 1)}° to ${number(most.toDeg, 1)}°, and its depth is for ${angleOf(most)}. A line that the table gives more, or less, wants so much more or less.`;
+  return ` Lines of one letter are not quite alike: those of ${most.letter} run from ${number(most.fromDeg, 1)}° to ${number(most.toDeg, 1)}°, and its depth is for ${angleOf(most)}. A line that the table gives more, or less, wants so much more or less for each degree.`;
 }
 
-/** How much deeper a degree more is, by letters: "A to D 0.14 mm, E and F 0.13 mm"; one number where all are alike. */
+/** How much deeper a degree more is, by letters: "0.14 mm (A to D), 0.13 mm (E)"; one number where all are alike. */
 function deeperWords({ say }: PartAsked, { depths }: BrakePlan): string {
   // A thousandth of an inch is too coarse for a degree.
   const fine = (mm: number) => (say.units === "mm" ? say.length(mm) : `${number(mm / MM_PER_INCH, 4)} in`);
@@ -37,10 +37,10 @@ function deeperWords({ say }: PartAsked, { depths }: BrakePlan): string {
     if (last?.told === told) last.letters.push(letter);
     else groups.push({ letters: [letter], told });
   }
-  const named = groups.map(
-    ({ letters: [first = "", ...more], told }) =>
-      `${first}${more.length > 0 ? ` to ${more.at(-1) ?? ""}` : ""} ${told}`,
-  );
+  const named = groups.map(({ letters: [first = "", ...more], told }) => {
+    const last = more.at(-1);
+    return `${told} (${first}${last === undefined ? "" : ` to ${last}`})`;
+  });
   return groups.length === 1 ? (groups[0]?.told ?? "") : named.join(", ");
 }
 
@@ -164,7 +164,7 @@ function strip({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
     id: "strip",
     phase: "set-up",
     title: several ? "Trial strips" : "Trial strip",
-    text: `Cut ${strips}, ${size}. Mark the rolling direction on plate and strip before they are cut apart: a strip’s line lies to it as its lines do on the blank, the middle one of them where they differ. Bend it over the same die. Let the punch just touch the strip on the die and write down the machine’s reading: depths count from there: add them to that reading, or take them off where the scale counts down. Go deeper little by little and note the depth that leaves the angle after springback: ${depthWords(plan)}. A degree more is about ${deeperWords({ item, say }, plan)} deeper. The table has the letter of each line. A bend angle is what the plate turns by, from flat; a protractor between the legs reads 180° less that: ${legWords(plan)}. Bent too far, take another strip and go less deep.${unlike(plan)}`,
+    text: `Cut ${strips}, ${size}. Mark the rolling direction on plate and strip before they are cut apart: a strip’s line lies to it as its lines do on the blank, the middle one of them where they differ. Bend it over the same die. Let the punch just touch the strip on the die and write down the machine’s reading. All ram depths count from there: add them to that reading, or take them off where the scale counts down. Go deeper little by little and note the depth that leaves the angle after springback: ${depthWords(plan)}. A degree more wants about ${deeperWords({ item, say }, plan)} more. The table has the letter of each line. A bend angle is what the plate turns by, from flat; a protractor between the legs reads 180° less that: ${legWords(plan)}. Bent too far, take another strip and go less deep.${unlike(plan)}`,
     figures: [
       taped("trial strip, across the line at least", acrossMm, COMMON_PRACTICE),
       taped("trial strip, along the line at least", alongMm, COMMON_PRACTICE),

@@ -61,7 +61,7 @@ function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
     id: "bend",
     phase: "bending",
     title: "Bend line by line",
-    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle in the table (${range}), by the depth of its letter: at first a little less deep, then, where the template shows it too flat, to the full depth. ${orderWords(plan)}${left.text}${room.text} Try the template after every few hits. ${template.words}.${short > 0 ? ` Lines that run nearer to each other than half the die opening stop short of the ${ends.towards}, by up to ${say.tape(short)}: ${shortHits(ends)} ${tips}` : ""}`,
+    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle in the table (${range}), by the depth of its letter: at first a little less deep, then, where the template shows it too flat, to the full depth; still too flat, deeper by as much for a degree as with the strips. ${orderWords(plan)}${left.text}${room.text} Try the template after every few hits. ${template.words}.${short > 0 ? ` Lines that run nearer to each other than half the die opening stop short of the ${ends.towards}, by up to ${say.tape(short)}: ${shortHits(ends)} ${tips}` : ""}`,
     figures: [
       ...left.figures,
       ...room.figures,

@@ -18,7 +18,7 @@ function lapWords({ item, say }: PartAsked, plan: BrakePlan): string {
   const where =
     item.tightestRadiusMm !== null || ends.size > 1 ? "" : ` next to the ${ends.has("b") ? from : towards}`;
   const most = Math.max(...under.map(({ lengthMm }) => lengthMm));
-  return ` The lap lies over ${linesWords(under, item.pieces)}${where}, for about ${say.tape(most)}: dress it down to that bend over a bar before tacking.`;
+  return ` The lap lies over ${linesWords(under, item.pieces)}${where}, for about ${say.tape(most)}: dress it down to that bend over a bar.`;
 }
 
 /** Seam edges brought together on a drawn outline, and tacked. */
@@ -36,7 +36,7 @@ export function tackBent(asked: LiftAsked, plan: BrakePlan): PlanStep {
     id: "tack",
     phase: "tack and re-round",
     title: "Tack",
-    text: `Stand the ${pieces === 1 ? "piece" : "pieces"} on a drawn outline of the larger end. Bring ${lapMm > 0 ? "" : "the "}${edges}. Set sound tacks from the middle outwards.${left}${lapWords(asked, plan)}`,
+    text: `Stand the ${pieces === 1 ? "piece" : "pieces"} on a drawn outline of the larger end. Bring ${lapMm > 0 ? "" : "the "}${edges}.${lapWords(asked, plan)} Set sound tacks from the middle outwards.${left}`,
     figures: gapMm > 0 ? [taped("gap between the seam edges", gapMm, AS_DRAWN)] : [],
     cautions: [
       "Hot work: fire watch and ventilation by local rules.",
