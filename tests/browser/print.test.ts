@@ -244,6 +244,21 @@ it("says what can spoil a brake's work above its first step, on paper too", asyn
   await page.emulateMedia({ media: null });
 });
 
+it("shows which corner is which on the sheet on which they are measured, by the names of the bend lines", async () => {
+  await page.emulateMedia({ media: "print" });
+  for (const name of ["flue-foot", "screw-feed-transition", "fan-inlet"]) {
+    await page.goto(`${site.url}parts/${name}/forming/`);
+    const sheet = page.locator(".sheet", { has: page.locator(".inspection") });
+    const sketch = sheet.locator(".print-only > svg", { hasText: "corner 1 of piece 1" }).first();
+    expect(await sketch.isVisible(), name).toBe(true);
+    const words = await sketch.textContent();
+    for (const piece of [1, 2])
+      for (const corner of [1, 2]) expect(words, name).toContain(`corner ${corner} of piece ${piece}, `);
+    expect(words).toMatch(/seam 1.*seam 2/s);
+  }
+  await page.emulateMedia({ media: null });
+});
+
 it("has what is taped along an edge in fractions of an inch too, beside every bend line", async () => {
   await page.goto(`${site.url}parts/flue-foot/forming/`);
   const rows = await page
@@ -251,7 +266,8 @@ it("has what is taped along an edge in fractions of an inch too, beside every be
     .evaluateAll((all) =>
       all.map((row) => [4, 5, 7].map((i) => row.querySelector(`:nth-child(${i})`)?.textContent.trim() ?? "")),
     );
-  expect(rows).toHaveLength(36);
+  // Both halves are alike and have one table.
+  expect(rows).toHaveLength(18);
   // Nought is where the edge begins; a whole number of inches needs no fraction.
   for (const cell of rows.flat())
     expect(cell).toMatch(/^(?:0\.000|\d+\.000|\d+\.\d{3}\s\(\d+(?:-\d+\/\d+)?\))$/);
