@@ -7,7 +7,7 @@ import { inPieces } from "./piecesToClear.ts";
 import { listed } from "./words.ts";
 
 /** Which line it is, in few words: "line 7", "line 3 of piece 2". */
-export const lineWords = ({ piece, line }: Pick<BehindPunch, "piece" | "line">, pieces: number): string =>
+const lineWords = ({ piece, line }: Pick<BehindPunch, "piece" | "line">, pieces: number): string =>
   `line ${line}${pieces > 1 ? ` of piece ${piece}` : ""}`;
 
 /** Numbers as they are listed, three or more that follow each other as a run: "17 to 20 and 23". */

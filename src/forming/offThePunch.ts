@@ -8,7 +8,7 @@ import { LITTLE_MORE_DEG, morePieces } from "./piecesToClear.ts";
 
 const FULL_TURN_DEG = 360;
 /** Bent further round than this, a piece closes in behind the punch. */
-export const HALF_TURN_DEG = 180;
+const HALF_TURN_DEG = 180;
 
 /**
  * From here on up to half a turn it takes care: while the last bend is pressed the piece stands further round by what springs

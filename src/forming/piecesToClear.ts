@@ -58,10 +58,12 @@ function mostTurnedDeg({ bendZones = [], finish }: Turned, pieces: number): numb
   const seam = first.afterFlat && finish ? radians(finish.seamDeg) : first.fromRad;
   const share = TURN / pieces;
   const turned = Array.from({ length: pieces }, () => 0);
-  for (const { fromRad, toRad, turnedRad } of bendZones) {
+  for (const zone of bendZones) {
+    const { fromRad, toRad } = zone;
     const from = wrap(fromRad - seam);
     turned.forEach((before, k) => {
-      const within = (rad: number) => turnedRad(Math.min(toRad, Math.max(fromRad, rad - from + fromRad)));
+      const within = (rad: number) =>
+        zone.turnedRad(Math.min(toRad, Math.max(fromRad, rad - from + fromRad)));
       turned[k] = before + within((k + 1) * share) - within(k * share);
     });
   }

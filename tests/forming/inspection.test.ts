@@ -108,7 +108,7 @@ describe("the inspection sheet", () => {
     expect(more).toEqual([]);
     expect(one).toMatchObject({ readings: 4, withinDeg: 1, basis: "common practice, no source" });
     // The shorter side is 450 mm: class B, over 400 up to 1000 mm, allows 30 minutes.
-    const limited = find("corner", { ...hood, tolerance: "B" } as typeof hood);
+    const limited = find("corner", { ...hood, tolerance: "B" });
     expect(limited).toMatchObject([{ withinDeg: 0.5, withinMm: null, basis: "iso-13920" }]);
     expect(find("side", hood).map(({ withinDeg }) => withinDeg)).toEqual([null, null]);
     expect(one!.what).toMatch(/^each corner, between its two flats, inside/);
