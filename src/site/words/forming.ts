@@ -27,7 +27,9 @@ export function withUnit(value: number, unit: string, units: Units): string {
   if (unit === "kN") return say.force(value);
   if (unit === "kN/m") return sayIn(units).forceAlong(value);
   if (unit === "MPa") return sayIn(units).strength(value);
-  if (unit === "mm²" && units === "in") return `${plain(value / MM2_PER_IN2, 1)}\u00a0in²`;
+  // An area that thickness × slant come to: nobody knows either so well that a part of a mm² would tell.
+  if (unit === "mm²" && units === "mm") return `${plain(value, 0)}\u00a0mm²`;
+  if (unit === "mm²") return `${plain(value / MM2_PER_IN2, 1)}\u00a0in²`;
   const figure = plain(value, value !== 0 && Math.abs(value) < 10 ? 2 : 1);
   return unit === "-" ? figure : unit === "°" ? `${figure}°` : `${figure}\u00a0${unit}`;
 }
