@@ -3,7 +3,7 @@ import { MM_PER_INCH } from "../../drawing/format.ts";
 import type { Check } from "../../forming/check.ts";
 import type { Report } from "../../report/report.ts";
 import { cutParagraphs } from "../words/blankWords.ts";
-import { checkFigures, refusal, routeSentence } from "../words/forming.ts";
+import { checkFigures, noMachine, refusal, routeSentence } from "../words/forming.ts";
 import { VERDICTS } from "../../report/verdictWords.ts";
 import { keyFigures, type KeyFigure } from "../words/keyFigures.ts";
 import { sizeFacts } from "../words/partSize.ts";
@@ -110,7 +110,7 @@ function checkMm(check: Check, { part }: Report, widthMm: number): number {
 /** Heights of what stands under "Will it go?" and does not break: the verdict with the first check, each further one, each machine. [mm] */
 function checkHeights(report: Report, widthMm: number): number[] {
   const { forming, part } = report;
-  const verdict = `${VERDICTS[forming.verdict]} ${routeSentence(forming)}`;
+  const verdict = `${VERDICTS[forming.verdict]} ${routeSentence(forming, noMachine(undefined))}`;
   const over = lines(verdict, SIZE.title * 0.8, widthMm) > 1 ? ROW.text : 0;
   const checks = forming.checks.map((one) => checkMm(one, report, widthMm));
   const machines =

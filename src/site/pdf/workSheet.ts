@@ -77,7 +77,7 @@ interface Printed {
 function steps(pdf: Pdf, { part }: Report, plan: FormingPlan, { known, glossary, room }: Around): Printed {
   const notes = footnotes(plan, part.units);
   const before: Block[] = [
-    { ...titled(pdf, `Work sheet: ${part.title}`, plan.machine ?? "no shop file given"), bookmark: "Steps" },
+    { ...titled(pdf, `Work sheet: ${part.title}`, plan.machine ?? "no machine given"), bookmark: "Steps" },
     // In one paragraph: the steps below need the room.
     caution(pdf, plan.route === "roll" ? [ROLL_NEVER.join(" ")] : []),
     ...(plan.brake ? lookFirst(pdf, plan.brake) : []),

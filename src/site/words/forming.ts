@@ -1,14 +1,19 @@
 import type { Check } from "../../forming/check.ts";
 import type { Forming } from "../../forming/answer.ts";
+import type { Shop } from "../../forming/machine.ts";
 import { sayIn } from "../../forming/say.ts";
 import { MM_PER_INCH, plain, type Units } from "../../drawing/format.ts";
 import { numbersIn, percent } from "./numbers.ts";
 
-/** How it will be made, in one sentence. */
-export function routeSentence({ route, machine, machines, verdict }: Forming): string {
+/** Why no machine was asked. */
+export const noMachine = (shop: Shop | undefined): string =>
+  shop ? "The shop has no machine" : "No shop file was given";
+
+/** How it will be made, in one sentence; where no machine was asked, with why. */
+export function routeSentence({ route, machine, machines, verdict }: Forming, lacking: string): string {
   const way = route === "roll" ? "on the plate roll" : "on the press brake";
   if (machines.length === 0)
-    return `Formed ${way}, the usual way for this shape. No shop file was given, so only the part itself was checked.`;
+    return `Formed ${way}, the usual way for this shape. ${lacking}, so only the part itself was checked.`;
   if (machine === null)
     return `None of the shop’s machines takes it. The checks below are those of the nearest miss, ${way}.`;
   if (verdict === "fail") return `The nearest is ${machine}, ${way}.`;
