@@ -23,6 +23,7 @@ import { SETTING_NAMES, settingProblems, settingRows } from "../forming/settingR
 import { explainedIn, type Glossary } from "../forming/rollWords.ts";
 import { isLarge, onTheBack, type Side, sidesOf, turnOver, WORDS_NEXT } from "../forming/stepSides.ts";
 import { hitsNote, WINDOW_NOTE } from "../forming/sheetWords.ts";
+import { bendsBeside } from "../words/bendsBeside.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
 import { bentFrom } from "../words/shapes.ts";
 import { ROLL_NEVER } from "../words/work.ts";
@@ -225,6 +226,7 @@ function bendLines(
 ): (Block | null)[] {
   const { units } = report.part;
   const say = numbersIn(units);
+  const beside = bendsBeside(report, plan);
   const own = report.blanks.filter(({ sameAs }) => sameAs === null);
   const several = report.blanks.length > 1;
   const named = (text: string): Block => ({ ...paragraph(pdf, [bold(text)]), withNext: true });
@@ -246,10 +248,11 @@ function bendLines(
         ),
         ...(several ? [] : [named("Lines from seam 1")]),
         tableBlock(pdf, {
-          columns: [{ align: "right", share: 0.6 }, ...Array.from({ length: 8 }, () => right)],
+          columns: [{ align: "right", share: 0.6 }, ...Array.from({ length: 9 }, () => right)],
           head: [
             [
               "Line",
+              "Between marking lines",
               "Bend",
               "Depth",
               ...ends.map((end) => `Along ${end}, ${units}`),
@@ -262,6 +265,7 @@ function bendLines(
           rows: lines.map((one) => [
             { text: [bold(String(one.number))] },
             ...[
+              beside.marking(one),
               degrees(one.bendDeg, 1),
               one.depth,
               say.taped(one.alongMm.a),

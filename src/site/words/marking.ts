@@ -1,4 +1,5 @@
 import { unitName } from "../../drawing/format.ts";
+import { together } from "../../drawing/together.ts";
 import { NOUGHT } from "../../output/origin.ts";
 import type { MarkingRow, Report } from "../../report/report.ts";
 import { degrees, numbersIn } from "./numbers.ts";
@@ -13,6 +14,8 @@ export interface MarkingColumn {
   readonly group: string | null;
   readonly name: string;
   readonly cell: (row: MarkingRow) => string;
+  /** What a tape in inches reads there; null where the cell says it all. */
+  readonly tape?: (row: MarkingRow) => string | null;
 }
 
 export interface Marking {
@@ -35,25 +38,36 @@ export function markingOf(report: Report): Marking {
   const rows = report.hand.rows.filter(({ piece }) => pieces.includes(piece));
   const say = numbersIn(part.units);
   const ends = END_NAMES[part.shape];
-  const next = (pick: (next: NonNullable<MarkingRow["next"]>) => number) => (row: MarkingRow) =>
-    row.next ? say.column(pick(row.next)) : "";
-  const points: MarkingColumn[] = [
-    { key: "ax", group: ends.a, name: "x", cell: ({ a }) => say.column(a[0]) },
-    { key: "ay", group: ends.a, name: "y", cell: ({ a }) => say.column(a[1]) },
-    { key: "bx", group: ends.b, name: "x", cell: ({ b }) => say.column(b[0]) },
-    { key: "by", group: ends.b, name: "y", cell: ({ b }) => say.column(b[1]) },
+  const column = (
+    key: MarkingColumn["key"],
+    [group, name]: readonly [string, string],
+    mm: (row: MarkingRow) => number | undefined,
+  ): MarkingColumn => {
+    const told = (row: MarkingRow, words: (mm: number) => string | null) => {
+      const value = mm(row);
+      return value === undefined ? null : words(value);
+    };
+    return {
+      key,
+      group,
+      name,
+      cell: (row) => told(row, say.column) ?? "",
+      tape: (row) => told(row, say.onTape),
+    };
+  };
+  const points = [
+    column("ax", [ends.a, "x"], ({ a }) => a[0]),
+    column("ay", [ends.a, "y"], ({ a }) => a[1]),
+    column("bx", [ends.b, "x"], ({ b }) => b[0]),
+    column("by", [ends.b, "y"], ({ b }) => b[1]),
   ];
-  const lengths: MarkingColumn[] = [
-    { key: "true", group: "line length", name: "true", cell: ({ trueMm }) => say.column(trueMm) },
-    { key: "inPlan", group: "line length", name: "in plan", cell: ({ planMm }) => say.column(planMm) },
-    { key: "nextA", group: "to the next line", name: ends.a, cell: next(({ flat }) => flat.aMm) },
-    { key: "nextB", group: "to the next line", name: ends.b, cell: next(({ flat }) => flat.bMm) },
-    {
-      key: "diagonal",
-      group: "to the next line",
-      name: "diagonal",
-      cell: next(({ flat }) => flat.diagonalMm),
-    },
+  const NEXT = "to the next line";
+  const lengths = [
+    column("true", ["line length", "true"], ({ trueMm }) => trueMm),
+    column("inPlan", ["line length", "in plan"], ({ planMm }) => planMm),
+    column("nextA", [NEXT, ends.a], ({ next }) => next?.flat.aMm),
+    column("nextB", [NEXT, ends.b], ({ next }) => next?.flat.bMm),
+    column("diagonal", [NEXT, "diagonal"], ({ next }) => next?.flat.diagonalMm),
   ];
   const angle: MarkingColumn = {
     key: "plan",
@@ -75,8 +89,11 @@ export function markingOf(report: Report): Marking {
       rows,
       tables: 1,
     };
-  const [trueLength, inPlan, alongA, alongB, diagonal] = values;
-  const b = Number(alongB) === 0 ? "" : `, ${alongB} along the ${ends.b}`;
+  const [trueLength, inPlan, alongA, alongB, diagonal] = lengths.map(({ cell, tape }) => {
+    const [value, read] = first ? [cell(first), tape?.(first)] : ["", null];
+    return together(read ? `${value} (${read})` : value);
+  });
+  const b = Number(values[3]) === 0 ? "" : `, ${alongB} along the ${ends.b}`;
   return {
     columns: [angle, ...bends, ...points],
     told: lengths,
@@ -109,7 +126,7 @@ export function markingSentences(report: Report): string[] {
       ? `The first and last line of a piece, along its seam edges, stand before the ${gap > 0 ? "gap is taken off" : "lap is added"}: the cut corners are in its CSV file.`
       : "",
     columns.some(({ name }) => name === "Bend")
-      ? "Bend: that of the line’s whole zone, half way to the lines on either side; in brackets what is left along a seam edge."
+      ? "Bend: that of the line’s whole zone, half way to the lines on either side; in brackets what is left along a seam edge. The brake’s bend lines lie between these lines and are numbered on their own."
       : "",
     alike ?? "",
   ];
