@@ -249,7 +249,7 @@ it("has what is taped along an edge in fractions of an inch too, beside every be
   const rows = await page
     .locator(".lines tbody tr")
     .evaluateAll((all) =>
-      all.map((row) => [4, 5, 7].map((i) => row.querySelector(`:nth-child(${i})`)?.textContent.trim() ?? "")),
+      all.map((row) => [5, 6, 8].map((i) => row.querySelector(`:nth-child(${i})`)?.textContent.trim() ?? "")),
     );
   expect(rows).toHaveLength(36);
   // Nought is where the edge begins; a whole number of inches needs no fraction.

@@ -92,7 +92,7 @@ export function partCard(pdf: Pdf, report: Report, { material, gauge, known, sho
     ...[...cutParagraphs(report), ...trustParagraphs(report)].map((sentences) =>
       paragraph(pdf, sentences.join(" ")),
     ),
-    paragraph(pdf, girthSentence(report)),
+    paragraph(pdf, girthSentence(report, { brief: false })),
     heading(pdf, "Marking table"),
     ...marking(pdf, report),
     ...closure(pdf, report),

@@ -22,7 +22,7 @@ import { sectionsOf } from "../forming/sections.ts";
 import { SETTING_NAMES, settingProblems, settingRows } from "../forming/settingRows.ts";
 import { explainedIn, type Glossary } from "../forming/rollWords.ts";
 import { isLarge, onTheBack, type Side, sidesOf, turnOver, WORDS_NEXT } from "../forming/stepSides.ts";
-import { hitsNote, WINDOW_NOTE } from "../forming/sheetWords.ts";
+import { BESIDE_NOTE, hitsNote, WINDOW_NOTE } from "../forming/sheetWords.ts";
 import { bendsBeside } from "../words/bendsBeside.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
 import { bentFrom } from "../words/shapes.ts";
@@ -232,7 +232,7 @@ function bendLines(
   const named = (text: string): Block => ({ ...paragraph(pdf, [bold(text)]), withNext: true });
   return [
     heading(pdf, "Bend lines"),
-    paragraph(pdf, hitsNote(report.part)),
+    paragraph(pdf, `${hitsNote(report.part)} ${BESIDE_NOTE}`),
     ...own.flatMap((blank): Block[] => {
       const lines = linesOf(plan, blank);
       const ends = endsOf(edgePaths(blank)).map((end) => end?.name ?? "point");

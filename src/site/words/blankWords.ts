@@ -116,14 +116,14 @@ function accuracySentences({ part, accuracy, hand }: Report): string[] {
 const HUNDREDTHS = 1e4;
 const share = (rel: number): string => percent(Math.max(1, Math.ceil(rel * HUNDREDTHS)) / HUNDREDTHS, 2);
 
-/** What the tape shows along the edges of every flat blank, before it is bent. */
-export function girthSentence({ part, blanks }: Report): string {
+/** What the tape shows along the edges of every flat blank, before it is bent; in inches with their fractions, unless it is to be brief. */
+export function girthSentence({ part, blanks }: Report, { brief }: { readonly brief: boolean }): string {
   const say = numbersIn(part.units);
   const own = ownOf(blanks);
   const tape = ({ edges }: Blank) =>
     edges
       .filter(({ lengthMm }) => lengthMm > 0)
-      .map(({ name, lengthMm }) => `${name}: ${say.taped(lengthMm)}`)
+      .map(({ name, lengthMm }) => `${name}: ${brief ? say.bare(lengthMm) : say.taped(lengthMm)}`)
       .join(", ");
   const which = blanks.length > 1 ? "each blank" : "the blank";
   const all =

@@ -21,7 +21,7 @@ export interface MarkingColumn {
 export interface Marking {
   readonly columns: readonly MarkingColumn[];
   /** What is the same at every line, told once instead of in columns: all lines of a right cone are alike. */
-  readonly alike: string | null;
+  readonly alike: ((onTape: boolean) => string) | null;
   /** The columns that `alike` stands for. */
   readonly told: readonly MarkingColumn[];
   /** The pieces that have a pattern of their own, and their rows; a piece cut from an earlier pattern needs none. */
@@ -42,7 +42,7 @@ export function markingOf(report: Report): Marking {
     key: MarkingColumn["key"],
     [group, name]: readonly [string, string],
     mm: (row: MarkingRow) => number | undefined,
-  ): MarkingColumn => {
+  ): Required<MarkingColumn> => {
     const told = (row: MarkingRow, words: (mm: number) => string | null) => {
       const value = mm(row);
       return value === undefined ? null : words(value);
@@ -89,18 +89,21 @@ export function markingOf(report: Report): Marking {
       rows,
       tables: 1,
     };
-  const [trueLength, inPlan, alongA, alongB, diagonal] = lengths.map(({ cell, tape }) => {
-    const [value, read] = first ? [cell(first), tape?.(first)] : ["", null];
-    return together(read ? `${value} (${read})` : value);
-  });
-  const b = Number(values[3]) === 0 ? "" : `, ${alongB} along the ${ends.b}`;
+  const toldBy = (onTape: boolean): string => {
+    const [trueLength, inPlan, alongA, alongB, diagonal] = lengths.map(({ cell, tape }) => {
+      const [value, read] = first ? [cell(first), onTape ? tape(first) : null] : ["", null];
+      return together(read === null ? value : `${value} (${read})`);
+    });
+    const b = Number(values[3]) === 0 ? "" : `, ${alongB} along the ${ends.b}`;
+    return `Every line is ${trueLength} ${say.unit} long, ${inPlan} in plan. To the next line: chord ${alongA} along the ${ends.a}${b}, diagonal ${diagonal}.`;
+  };
   return {
     columns: [angle, ...bends, ...points],
     told: lengths,
     pieces,
     rows,
     tables: pieces.length > 1 ? 1 : bends.length > 0 ? 2 : 3,
-    alike: `Every line is ${trueLength} ${say.unit} long, ${inPlan} in plan. To the next line: chord ${alongA} along the ${ends.a}${b}, diagonal ${diagonal}.`,
+    alike: toldBy,
   };
 }
 
@@ -114,9 +117,12 @@ function bendCell({ hand: { rows } }: Report): (row: MarkingRow) => string {
   };
 }
 
-/** What a reader of the marking table has to know beforehand, in sentences. */
-export function markingSentences(report: Report): string[] {
-  const { hand, part } = report;
+/**
+ * What a reader of the marking table has to know beforehand, in sentences; as few words as a page has room for that is
+ * printed from a browser, where nothing shrinks beside them, or with all that a tape reads and how the brake counts its lines.
+ */
+export function markingSentences(report: Report, { brief }: { readonly brief: boolean }): string[] {
+  const { hand, part, forming } = report;
   const { columns, alike } = markingOf(report);
   const { gap = 0, lap = 0 } = part.seam ?? {};
   const sentences = [
@@ -126,9 +132,12 @@ export function markingSentences(report: Report): string[] {
       ? `The first and last line of a piece, along its seam edges, stand before the ${gap > 0 ? "gap is taken off" : "lap is added"}: the cut corners are in its CSV file.`
       : "",
     columns.some(({ name }) => name === "Bend")
-      ? "Bend: that of the line’s whole zone, half way to the lines on either side; in brackets what is left along a seam edge. The brake’s bend lines lie between these lines and are numbered on their own."
+      ? "Bend: that of the line’s whole zone, half way to the lines on either side; in brackets what is left along a seam edge."
       : "",
-    alike ?? "",
+    forming.route === "brake" && !brief
+      ? "The brake’s bend lines lie between these lines and are numbered on their own."
+      : "",
+    alike?.(!brief) ?? "",
   ];
   return sentences.filter((sentence) => sentence !== "");
 }
