@@ -164,7 +164,7 @@ it("has fractions of a tape in the marking table of a part in inches, and both n
   await marking.getByText("Bend lines up to the next").first().waitFor();
   const first = page.locator(".bench .lines tbody tr").first();
   expect((await first.locator("td").first().textContent())?.trim()).toMatch(/^1(?:–2)?$/);
-  expect((await marking.locator("tbody tr").first().locator("td").last().textContent())?.trim()).toMatch(
+  expect((await marking.locator("tbody tr").first().locator("td").first().textContent())?.trim()).toMatch(
     /^1\b/,
   );
 });

@@ -115,7 +115,7 @@ it("has a button from the beginning for what stands far down, and leads to it wi
   await files.waitFor();
   // Nobody has come near either; a search in the page finds both.
   expect(await page.locator(".bench #set-up, .bench #cut-files").count()).toBe(0);
-  expect(await page.locator(".bench").innerText()).toMatch(/For the cutting table, and as PDF/);
+  expect(await page.locator(".bench").innerText()).toMatch(/For the cutting table\s+Go to the DXF/);
   const top = await sheets.evaluate((one) => one.getBoundingClientRect().top + scrollY);
   await sheets.evaluate((one: HTMLElement) => one.click());
   await expect

@@ -30,7 +30,7 @@ const HEAD = { plain: 13.6, titleLine: 6.4, figures: 10.2, second: 3.2 };
 /** The title block: one of two lines, what a third adds, and what its cells take besides title and name. [mm] */
 const BLOCK = { plain: 9.1, line: 4.5, others: 270 };
 /** Lettering of the print stylesheet. [points] */
-const SIZE = { title: 15, text: 8, check: 7.5, basis: 6.6 };
+const SIZE = { title: 15, text: 8, check: 7.5, basis: 7.5 };
 /** From line to line, and round each row. [mm] */
 const ROW = { text: 8 * 1.32 * POINT_MM, check: 7.5 * 1.25 * POINT_MM, around: 2.35 };
 /** Bold lettering over plain. [-] */

@@ -252,7 +252,7 @@ function bendLines(
           head: [
             [
               "Line",
-              "Between marking lines",
+              "Marking lines",
               "Bend",
               "Depth",
               ...ends.map((end) => `Along ${end}, ${units}`),

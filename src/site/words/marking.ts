@@ -1,9 +1,13 @@
 import { unitName } from "../../drawing/format.ts";
 import { together } from "../../drawing/together.ts";
+import { inchFraction } from "../../geometry/inches.ts";
 import { NOUGHT } from "../../output/origin.ts";
 import type { MarkingRow, Report } from "../../report/report.ts";
 import { degrees, numbersIn } from "./numbers.ts";
 import { END_NAMES } from "./shapes.ts";
+
+/** No tape has finer parts of an inch. */
+const FINEST = 64;
 
 /** One column of the marking table. */
 export interface MarkingColumn {
@@ -52,8 +56,13 @@ export function markingOf(report: Report): Marking {
       group,
       name,
       cell: (row) => told(row, say.column) ?? "",
-      tape: (row) => told(row, say.onTape),
+      tape: (row) => told(row, (value) => say.onTape(value) ?? finely(value)),
     };
+  };
+  /** What is marked from an edge is a place on the tape, however near: where thirty-seconds would be far off, to a sixty-fourth. */
+  const finely = (value: number): string | null => {
+    const fraction = inchFraction(value, FINEST);
+    return part.units === "mm" || /^\d+$/.test(fraction) ? null : fraction;
   };
   const points = [
     column("ax", [ends.a, "x"], ({ a }) => a[0]),

@@ -10,11 +10,10 @@ type Step = FormingPlan["steps"][number];
 type Figure = Pick<Step["figures"][number], "label" | "value">;
 
 /** Tables whose answers tell how figures of the steps were worked out too. */
-export const ASKED_TABLES = ["checks", "settings", "closure", "bends", "inspection"] as const;
-export type AskedTable = (typeof ASKED_TABLES)[number];
+export type AskedTable = "checks" | "settings" | "closure" | "bends" | "inspection";
 
 /** Where a figure of a step is answered already. */
-export interface AnsweredAt {
+interface AnsweredAt {
   readonly table: AskedTable;
   /** Under which it is asked there. */
   readonly of: string;
@@ -39,7 +38,7 @@ const CHECKS: readonly (readonly [RegExp, string])[] = [
 ];
 
 /** Where this figure was worked out; undefined where nothing answers for it yet. */
-export function answeredAt(
+function answeredAt(
   report: Report,
   plan: FormingPlan,
   step: Pick<Step, "id">,
