@@ -55,7 +55,7 @@ export function markingOf(report: Report): Marking {
       key,
       group,
       name,
-      cell: (row) => told(row, say.column) ?? "",
+      cell: (row) => told(row, (value) => say.column(value)) ?? "",
       tape: (row) => told(row, (value) => say.onTape(value) ?? finely(value)),
     };
   };

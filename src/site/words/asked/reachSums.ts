@@ -23,7 +23,7 @@ export function reachSums(item: FormingCase, roll: PlateRoll | undefined, say: N
   const open = openReach(item);
   const trial = passPoints(item).find(({ id }) => id === "trial");
   if (!open || !trial) return {};
-  const { acrossMm, sweepRad, leanRad } = open.from;
+  const { acrossMm, sweepRad, leanRad, leanSine } = open.from;
   const length = (mm: number) => `${closely(say, mm)}\u00a0${say.unit}`;
   const [small, lean] = [item.rimsMm.small / Math.PI, angle(item.leanRad)];
   const closed = plain(open.closed, SHARE_PLACES);
@@ -47,7 +47,7 @@ export function reachSums(item: FormingCase, roll: PlateRoll | undefined, say: N
       `Closed at the first trial, a share of the turn: √(sin(${half})² + (${plain(trial.share, SHARE_PLACES)} × cos(${half}))²) = ${closed}`,
       `Small end while open: ${closely(say, small)} / ${closed} = ${length(acrossMm)}`,
       `Turn while open: ${sweepRad === Math.PI ? "half a turn or more counts as 180°" : `${turn(`360° × ${closed}`)} = ${angle(sweepRad)}`}`,
-      `Lean while open: sin(${lean}) / ${closed} = ${plain(Math.sin(leanRad), SHARE_PLACES)}, the sine of ${angle(leanRad)}`,
+      `Lean while open: sin(${lean}) / ${closed} = ${plain(leanSine, SHARE_PLACES)}, the sine of ${angle(leanRad)}`,
       `Over the pinch while open: ${closely(say, open.pastMm)} / tan(${angle(leanRad)}) = ${length(open.highMm)}`,
       `Closed: ${closely(say, small)} / 2 × (1 − cos(${swept}°)) × sin(${lean}) = ${length(shutMm)}`,
     ],
