@@ -157,7 +157,7 @@ it("has fractions of a tape in the marking table of a part in inches, and both n
     /^-?\d+\.\d{3}\s\(-?\d+(?:-\d+\/\d+)?\)$|^-?\d+\.\d{3}\s\(-?\d+\/\d+\)$/.test(text.trim()),
   );
   expect(taped.length).toBeGreaterThan(20);
-  expect(await marking.locator("> p").textContent()).toMatch(
+  expect(await marking.locator("> p").first().textContent()).toMatch(
     /In brackets: what a tape reads, to the nearest 1\/32/,
   );
   await page.locator(".machine-choice").getByLabel("Brake", { exact: true }).check();
