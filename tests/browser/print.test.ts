@@ -138,7 +138,7 @@ describe.each(PAPERS)("on $format", ({ format, contentPx, proportion }) => {
     for (const path of PARTS) {
       await page.goto(site.url + path);
       const sizes = await page
-        .locator(":is(.checks, .machines) :is(li, small), .caution")
+        .locator(":is(.checks, .machines) :is(li, small)")
         .evaluateAll((all) => all.map((one) => Number.parseFloat(getComputedStyle(one).fontSize)));
       expect(Math.min(...sizes), path).toBeGreaterThanOrEqual((7.5 / 72) * 96 - 0.01);
     }
