@@ -209,7 +209,8 @@ it("says what to do where the last machine was taken off the list, and is as bef
     await expect.poll(() => machines.count()).toBe(left - 1);
   }
   const care = page.locator(".bench > .care", { hasText: "No machine is listed" });
-  await care.waitFor();
+  // Each removal is judged before the next is seen to be.
+  await care.waitFor({ timeout: 20_000 });
   expect(await care.textContent()).toMatch(/Add one below, .*or go\s+back to the binder’s own shop/s);
   expect(await shop.locator(".problem").count()).toBe(0);
   const words = await page.locator(".bench").textContent();
