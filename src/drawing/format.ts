@@ -81,11 +81,13 @@ export const forceColumn = (kN: number, units: Units): string =>
 export const strengthText = (mpa: number, units: Units): string =>
   units === "mm" ? `${plain(mpa, 0)} MPa` : `${plain(mpa / MPA_PER_KSI, 1)} ksi`;
 
-/** Three decimals of a square metre are a sheet of writing paper's twentieth. */
+/** Paint and lining are bought by a hundredth of a square metre; of less than a tenth three decimals still tell something. */
+const measured = (value: number): string => plain(value, Math.abs(value) < 0.1 ? 3 : 2);
+
 export const areaText = (mm2: number, units: Units): string =>
-  units === "mm" ? `${plain(mm2 / 1e6, 3)} m²` : `${plain(mm2 / (12 * MM_PER_INCH) ** 2, 2)} ft²`;
+  units === "mm" ? `${measured(mm2 / 1e6)} m²` : `${measured(mm2 / (12 * MM_PER_INCH) ** 2)} ft²`;
 
 export function volumeText(mm3: number, units: Units): string {
-  if (units === "in") return `${plain(mm3 / (12 * MM_PER_INCH) ** 3, 3)} ft³`;
-  return mm3 < 1e9 ? `${plain(mm3 / 1e6, 1)} litres` : `${plain(mm3 / 1e9, 3)} m³`;
+  if (units === "in") return `${measured(mm3 / (12 * MM_PER_INCH) ** 3)} ft³`;
+  return mm3 < 1e9 ? `${plain(mm3 / 1e6, 1)} litres` : `${measured(mm3 / 1e9)} m³`;
 }

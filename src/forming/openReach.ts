@@ -28,8 +28,13 @@ export interface OpenReach {
   readonly pastMm: number;
   /** Over the pinch. [mm] */
   readonly highMm: number;
-  /** What it is reckoned from: the small end's diameter, how much of the turn a piece sweeps up to half of it, and the lean, all as open as that. [mm, rad] */
-  readonly from: { readonly acrossMm: number; readonly sweepRad: number; readonly leanRad: number };
+  /** What it is reckoned from: the small end's diameter, how much of the turn a piece sweeps up to half of it, and the lean with its sine, all as open as that. [mm, rad, -] */
+  readonly from: {
+    readonly acrossMm: number;
+    readonly sweepRad: number;
+    readonly leanRad: number;
+    readonly leanSine: number;
+  };
 }
 
 /**
@@ -48,10 +53,16 @@ export function openReach(item: FormingCase): OpenReach | null {
   const trial = passPoints(item).find(({ id }) => id === "trial");
   if (!trial) return null;
   const closed = trial.closed ?? closureOfShare({ halfAngleRad: item.leanRad, share: trial.share });
-  const leanRad = Math.asin(Math.min(1, Math.sin(item.leanRad) / closed));
+  const leanSine = Math.min(1, Math.sin(item.leanRad) / closed);
+  const leanRad = Math.asin(leanSine);
   const acrossMm = item.rimsMm.small / Math.PI / closed;
   const pieces = item.pieces / closed;
   const pastMm = reachBeyondStopMm({ diameterMm: acrossMm, leanRad, pieces });
   const sweepRad = Math.min(Math.PI, (2 * Math.PI) / pieces);
-  return { closed, pastMm, highMm: pastMm / Math.tan(leanRad), from: { acrossMm, sweepRad, leanRad } };
+  return {
+    closed,
+    pastMm,
+    highMm: pastMm / Math.tan(leanRad),
+    from: { acrossMm, sweepRad, leanRad, leanSine },
+  };
 }

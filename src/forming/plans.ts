@@ -43,12 +43,13 @@ function bentPlan(part: PartAsked, brake: PressBrake | null, answer: MachineAnsw
 }
 
 const NO_SHOP = "no settings: no shop file was given";
+const NO_MACHINE = "no settings: the shop has no machine";
 
-/** Without a shop: the usual way, on a machine that nobody has described. */
-const generalPlan = (part: PartAsked): MachinePlan =>
+/** Without a machine: the usual way, on one that nobody has described. */
+const generalPlan = (part: PartAsked, noSettings: string): MachinePlan =>
   part.item.usualRoute === "brake"
     ? bentPlan(part, null, null)
-    : { machine: null, route: "roll", settings: null, noSettings: NO_SHOP, brake: null };
+    : { machine: null, route: "roll", settings: null, noSettings, brake: null };
 
 /** A plan for every machine of the shop that takes the part, in the shop's order; without a shop one plan for the usual way. */
 export function plansOf(
@@ -60,7 +61,8 @@ export function plansOf(
     ...plan,
     ...sheetOf(part, plan, { machine, shop: machine ? shop : undefined }),
   });
-  if (!shop || shop.machines.length === 0) return [whole(generalPlan(part), null)];
+  if (!shop) return [whole(generalPlan(part, NO_SHOP), null)];
+  if (shop.machines.length === 0) return [whole(generalPlan(part, NO_MACHINE), null)];
   return shop.machines.flatMap((machine, i) => {
     const answer = answers[i];
     if (!answer || answer.verdict === "fail") return [];

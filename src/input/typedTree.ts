@@ -49,7 +49,8 @@ function treeFor(typed: Typed): Tree | undefined {
   if (typeof typed === "boolean") return scalar(typed, String(typed));
   if (!isList(typed)) return group(typed);
   const items = typed.map(treeFor);
-  if (items.every((item) => item === undefined)) return undefined;
+  // A list that everything was taken from is one with nothing in it: a shop may have no machine.
+  if (items.length > 0 && items.every((item) => item === undefined)) return undefined;
   return { kind: "list", items: items.map((item) => item ?? scalar(null, "")), at: NOWHERE };
 }
 

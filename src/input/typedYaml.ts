@@ -61,7 +61,9 @@ function plainOf(typed: Typed): unknown {
 
 function plainList(typed: TypedList): unknown {
   const items = typed.map(plainOf);
-  return items.every((item) => item === undefined) ? undefined : items.map((item) => item ?? null);
+  return items.length > 0 && items.every((item) => item === undefined)
+    ? undefined
+    : items.map((item) => item ?? null);
 }
 
 function plainGroup(typed: TypedGroup): Map<string, unknown> | undefined {

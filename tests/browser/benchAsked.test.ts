@@ -123,3 +123,48 @@ it("answers for the closure table and for springback", async () => {
   await ask("How was it worked out: what it is bent to?").click();
   await expect.poll(() => answer("Springback").textContent()).toMatch(/Radius under load: .* = [\d.]+\smm/);
 });
+
+it("answers for figures within the steps where they stand, by the answers of the tables", async () => {
+  await openShape("right-cone");
+  await atWork();
+  await ask("How was it worked out: Raise for the first pass, start at the large edge?").click();
+  const said = answer("Raise for the first pass");
+  await said.waitFor();
+  expect(await said.textContent()).toMatch(
+    /first pass, first trial\..*Large end: [\d.]+ \/ [\d.]+ = [\d.]+\smm/s,
+  );
+  // Beside the step, not at the table.
+  const step = page.locator(".bench .steps > li", { hasText: "Raise for the first pass." });
+  expect(await step.getByRole("status").count()).toBe(1);
+  await ask(/^How was it worked out: Close, template radius inside, large end/).click();
+  expect(await answer("Close").textContent()).toMatch(/Template square: .* = [\d.]+\smm/s);
+  await ask("How was it worked out: Set the cone stop, reach past the stop when closed?").click();
+  expect(await answer("Set the cone stop").textContent()).toMatch(/Closed: [\d.]+ \/ 2 × .* = [\d.]+\smm/s);
+  await page.locator(".machine-choice input").last().check();
+  await ask("How was it worked out: Bend line by line, bend angle of each line?").click();
+  expect(await answer("Bend line by line").textContent()).toMatch(/Stretch 1 turns/);
+});
+
+it("has fractions of a tape in the marking table of a part in inches, and both numberings of a brake's lines", async () => {
+  await page.goto(`${site.url}parts/sand-trap-cone/`);
+  await page.locator(".bench-ask button").click();
+  await page.locator(".bench .machine-choice").waitFor();
+  await page.locator(".bench-form input").first().focus();
+  const marking = page.locator(".bench .marking");
+  await marking.waitFor();
+  const cells = await marking.locator("tbody td").allTextContents();
+  const taped = cells.filter((text) =>
+    /^-?\d+\.\d{3}\s\(-?\d+(?:-\d+\/\d+)?\)$|^-?\d+\.\d{3}\s\(-?\d+\/\d+\)$/.test(text.trim()),
+  );
+  expect(taped.length).toBeGreaterThan(20);
+  expect(await marking.locator("> p").first().textContent()).toMatch(
+    /In brackets: what a tape reads, to the nearest 1\/32/,
+  );
+  await page.locator(".machine-choice").getByLabel("Brake", { exact: true }).check();
+  await marking.getByText("Bend lines up to the next").first().waitFor();
+  const first = page.locator(".bench .lines tbody tr").first();
+  expect((await first.locator("td").first().textContent())?.trim()).toMatch(/^1(?:–2)?$/);
+  expect((await marking.locator("tbody tr").first().locator("td").first().textContent())?.trim()).toMatch(
+    /^1\b/,
+  );
+});

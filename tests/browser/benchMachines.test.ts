@@ -169,3 +169,54 @@ it("asks the last shop that was right after the page is loaded anew with a mista
   await openShop();
   expect(await shop.locator(".problem").first().textContent()).toMatch(/last shop that was right/);
 });
+
+it("says at the machine's own field what its change did to the part, and where something else is wrong by it", async () => {
+  await openPart("sand-trap-cone");
+  await page.getByRole("button", { name: /^Look at the shop/ }).click();
+  const shop = page.locator(".bench-shop").first();
+  const roll = shop.locator("details", { hasText: "Big roll" }).first();
+  await roll.locator("summary").click();
+  const rated = roll.getByLabel(/^Cone rating, thickness/);
+  const saidAt = (field: typeof rated) =>
+    field.locator("xpath=ancestor::div[contains(@class, 'bench-field')][1]").locator(".bench-said");
+  const before = await rated.inputValue();
+  await rated.fill("2 mm");
+  await expect
+    .poll(() => saidAt(rated).locator(".care.fails").first().textContent())
+    .toMatch(/^With this Big roll does not take the part\. /);
+  // At no other field of the shop, and gone with its cause.
+  expect(await shop.locator(".care.fails").count()).toBe(await saidAt(rated).locator(".care.fails").count());
+  await rated.fill(before);
+  await expect.poll(() => shop.locator(".care.fails").count()).toBe(0);
+  // The slide is measured under plate of this thickness: the mistake is told at the slide.
+  const full = roll.getByLabel(/^Rated thickness at full width/);
+  await full.fill("2 mm");
+  await expect
+    .poll(() => saidAt(full).textContent())
+    .toMatch(/The checks do not follow yet: “Slide, .*” of Big roll /);
+  await roll.locator(".bench-field.wrong").first().waitFor();
+});
+
+it("says what to do where the last machine was taken off the list, and is as before with the binder's own shop", async () => {
+  await openPart("sand-trap-cone");
+  await page.getByRole("button", { name: /^Look at the shop/ }).click();
+  const shop = page.locator(".bench-shop").first();
+  const machines = shop.locator(".bench-shop > details");
+  for (let left = await machines.count(); left > 0; left--) {
+    const one = machines.first();
+    if ((await one.getAttribute("open")) === null) await one.locator("summary").click();
+    await one.getByRole("button", { name: /^Remove / }).click();
+    await expect.poll(() => machines.count()).toBe(left - 1);
+  }
+  const care = page.locator(".bench > .care", { hasText: "No machine is listed" });
+  // Each removal is judged before the next is seen to be.
+  await care.waitFor({ timeout: 20_000 });
+  expect(await care.textContent()).toMatch(/Add one below, .*or go\s+back to the binder’s own shop/s);
+  expect(await shop.locator(".problem").count()).toBe(0);
+  const words = await page.locator(".bench").textContent();
+  expect(words).toMatch(/No machine is listed, so only the part itself was checked/);
+  expect(words).not.toMatch(/file was given|hyphen|square brackets/);
+  await care.getByRole("button").click();
+  await page.locator(".bench .machine-choice").waitFor();
+  expect(await care.count()).toBe(0);
+});

@@ -106,3 +106,27 @@ it("has the sections of a part for the brake in a row on a wide screen, without 
   await way(page, "Check and correct").click();
   await expect.poll(() => arrived(page), { timeout: 10_000 }).toEqual(["check-and-correct", true]);
 });
+
+it("has a button from the beginning for what stands far down, and leads to it without moving what stands above", async () => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.goto(`${site.url}shapes/right-cone/`);
+  const sheets = page.getByRole("button", { name: /^Go to marking table, set-up/ });
+  const files = page.getByRole("button", { name: "Go to the DXF, SVG, CSV and PDF files" });
+  await files.waitFor();
+  // Nobody has come near either; a search in the page finds both.
+  expect(await page.locator(".bench #set-up, .bench #cut-files").count()).toBe(0);
+  expect(await page.locator(".bench").innerText()).toMatch(/For the cutting table\s+Go to the DXF/);
+  const top = await sheets.evaluate((one) => one.getBoundingClientRect().top + scrollY);
+  await sheets.evaluate((one: HTMLElement) => one.click());
+  await expect
+    .poll(() => page.evaluate(() => document.activeElement?.id), { timeout: 15_000 })
+    .toBe("set-up");
+  expect(
+    Math.abs((await sheets.evaluate((one) => one.getBoundingClientRect().top + scrollY)) - top),
+  ).toBeLessThan(2);
+  await files.evaluate((one: HTMLElement) => one.click());
+  await expect
+    .poll(() => page.evaluate(() => document.activeElement?.id), { timeout: 15_000 })
+    .toBe("cut-files");
+  expect(await page.locator(".bench #cut-files button", { hasText: ".dxf" }).count()).toBeGreaterThan(0);
+});

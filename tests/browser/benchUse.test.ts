@@ -168,3 +168,19 @@ it("says where something is wrong at the field that was typed in too", async () 
   await page.getByRole("button", { name: "Undo" }).click();
   await expect.poll(() => said.count()).toBe(0);
 });
+
+it("says at the verdict that it is that of the last whole sizes, for as long as a field is half typed", async () => {
+  await page.goto(`${site.url}shapes/right-cone/`);
+  const verdict = page.locator(".bench section[aria-labelledby=will-it-go]");
+  await verdict.locator(".checks").waitFor();
+  const height = page.locator(".bench-form").getByLabel(/^Height between/);
+  const before = await height.inputValue();
+  const said = verdict.locator(".section-head p");
+  expect(await said.count()).toBe(0);
+  await height.fill("12 m of");
+  await expect
+    .poll(() => said.allTextContents())
+    .toEqual(["Of the last sizes that could be laid out, not of what is typed now."]);
+  await height.fill(before);
+  await expect.poll(() => said.count()).toBe(0);
+});

@@ -128,6 +128,23 @@ describe.each(PAPERS)("on $format", ({ format, contentPx, proportion }) => {
     await page.emulateMedia({ media: null });
   });
 
+  it("has all gauges on one page, none of them left over alone on another", async () => {
+    await page.goto(`${site.url}tables/gauges/`);
+    expect(pagesIn(await page.pdf({ format }))).toBe(1);
+  });
+
+  it("has no check on a part's card in letters smaller than 7.5 points, the reasons behind it no less", async () => {
+    await page.emulateMedia({ media: "print" });
+    for (const path of PARTS) {
+      await page.goto(site.url + path);
+      const sizes = await page
+        .locator(":is(.checks, .machines) :is(li, small)")
+        .evaluateAll((all) => all.map((one) => Number.parseFloat(getComputedStyle(one).fontSize)));
+      expect(Math.min(...sizes), path).toBeGreaterThanOrEqual((7.5 / 72) * 96 - 0.01);
+    }
+    await page.emulateMedia({ media: null });
+  });
+
   it.each(pagesOf(DIST).filter((path) => !PARTS.includes(path)))("%s has nothing cut off", async (path) => {
     await page.goto(site.url + path);
     expect(await cutOff(contentPx)).toEqual([]);
@@ -264,7 +281,7 @@ it("has what is taped along an edge in fractions of an inch too, beside every be
   const rows = await page
     .locator(".lines tbody tr")
     .evaluateAll((all) =>
-      all.map((row) => [4, 5, 7].map((i) => row.querySelector(`:nth-child(${i})`)?.textContent.trim() ?? "")),
+      all.map((row) => [5, 6, 8].map((i) => row.querySelector(`:nth-child(${i})`)?.textContent.trim() ?? "")),
     );
   // Both halves are alike and have one table.
   expect(rows).toHaveLength(18);

@@ -89,7 +89,11 @@ describe("other quantities", () => {
     expect(angleText(90)).toBe("90°");
     expect(massText(42.04, "mm")).toBe("42 kg");
     expect(massText(0.45359237 * 123.4, "in")).toBe("123 lb");
-    expect(areaText(1_234_567, "mm")).toBe("1.235 m²");
+    expect(areaText(1_234_567, "mm")).toBe("1.23 m²");
+    // A third decimal is told only where two would leave one figure.
+    expect(areaText(46_700, "mm")).toBe("0.047 m²");
+    expect(volumeText(1.2345e9, "mm")).toBe("1.23 m³");
+    expect(volumeText(304.8 ** 3 * 0.0123, "in")).toBe("0.012 ft³");
     expect(areaText(304.8 ** 2 * 2.5, "in")).toBe("2.5 ft²");
     expect(volumeText(250e6, "mm")).toBe("250 litres");
     expect(volumeText(1.5e9, "mm")).toBe("1.5 m³");

@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import { develop } from "../../src/report/develop.ts";
+import { openReach } from "../../src/forming/openReach.ts";
 import { chosenPlan } from "../../src/site/forming/plan.ts";
 import { askedBendLines } from "../../src/site/words/asked/bendLines.ts";
 import { formingCase } from "../../src/report/formingCase.ts";
@@ -205,4 +206,41 @@ it("tells what the small edge slides, and from which number on a least is allowe
   expect(forming.checks.find(({ id }) => id === "cone-attachment")!.advice).toContain(`slides ${slide} mm`);
   expect(numbersOf("small-end")).toMatch(/^This part: .*; Allowed: .* or more; /);
   expect(numbersOf("room-beyond-stop")).toMatch(/^This part: .* × \(1 − cos\(.*\) × sin\(.* = /);
+});
+
+it.each([1, 4])("tells the reach past the stop of %i pieces from the drawing's own sizes on", (pieces) => {
+  const { part } = parts.find((one) => one.part.name === "dust-cyclone-cone")!;
+  const own = { ...part, pieces };
+  const laid = layOut(own, tables);
+  if (laid.kind !== "laid") throw new Error(part.name);
+  const item = formingCase(own, laid);
+  const roll = shop!.machines.find((one) => one.kind === "plate roll")!;
+  const reach = openReach(item)!.pastMm;
+  const machine = {
+    ...roll,
+    coneAttachment: { fitted: true, range: [0, 900], clearRoom: reach * 0.9 },
+  } satisfies typeof roll;
+  const made = develop(own, { ...tables, shop: { ...shop!, machines: [machine] } });
+  if (made.kind === "refused") throw new Error(part.name);
+  const { checks } = made.report.forming.machines[0]!;
+  const { worked } = askedChecks({ checks, item, machine, brake: undefined }).get("room-beyond-stop")!
+    .rows[0]!;
+  const sums = worked.numbers.replaceAll("\u00a0", " ").split("; ");
+  const about = (name: string) => sums.find((sum) => sum.startsWith(name))!;
+  // The stop is set further in, and that is added to the room that the shop file gives.
+  expect(about("Allowed")).toMatch(/^Allowed: [\d.]+ \+ [\d.]+ = /);
+  // What each step comes to is what the next begins with.
+  const came = (name: string) => / = ([\d.]+)/.exec(about(name))![1]!;
+  const closed = came("Closed at the first trial");
+  expect(about("Small end while open")).toContain(`/ ${closed} = `);
+  expect(about("This part")).toContain(`${came("Small end while open")} / 2 × `);
+  if (pieces > 1) expect(about("This part")).toContain(`cos(${came("Turn while open")}°)`);
+  expect(about("Over the pinch")).toMatch(/ \/ tan\([\d.]+°\) = /);
+  expect(about("Closed: ")).toContain(`cos(${pieces === 1 ? 180 : 90}°)`);
+  for (const sum of sums.filter((one) => !one.startsWith("Left") && !one.startsWith("Beyond"))) {
+    const [, left, right] = /: (.*) = ([\d.]+)/.exec(sum) ?? [];
+    if (left !== undefined) expect(Math.abs(worth(left) / Number(right) - 1), sum).toBeLessThan(2e-3);
+  }
+  expect(worked.rule).toMatch(/diameter \/ closed, sin of the lean \/ closed, turn × closed/);
+  expect(SOURCES).toContain(worked.basis);
 });

@@ -49,7 +49,7 @@ function judge(report: Report): void {
   expect(spoken.toSorted((p, q) => p - q)).toEqual(report.blanks.map(({ piece }) => piece));
 
   const cut = tape(cutParagraphs(report).flat().join(" "));
-  const girths = tape(girthSentence(report));
+  const girths = tape(girthSentence(report, { brief: true }));
   for (const { asDrawn, edges, massKg, cutLengthMm } of report.blanks) {
     expect(cut).toContain(tape(`${say.bare(asDrawn.xMm)} × ${say.bare(asDrawn.yMm)} mm`));
     for (const figure of [say.mass(massKg), say.length(cutLengthMm)]) expect(cut).toContain(tape(figure));

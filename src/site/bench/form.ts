@@ -25,6 +25,8 @@ export interface Typing {
   readonly problems: readonly Complaint[];
   /** Path of the field that was typed in last, its steps joined; none where the form does not say. */
   readonly typedLast?: string | undefined;
+  /** What is said where something was typed last and something else is wrong; of a part where this is left out. */
+  readonly elsewhere?: (wrong: Complaint) => string;
   /** What is said of a file, in words of the form. */
   readonly inWords: (text: string) => string;
   readonly put: (path: FieldPath, value: Typed | undefined) => void;

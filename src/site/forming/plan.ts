@@ -1,3 +1,4 @@
+import type { Snippet } from "svelte";
 import type { FormingPlan } from "../../forming/plan.ts";
 import type { Report } from "../../report/report.ts";
 
@@ -13,6 +14,9 @@ export function stepsUnder(report: Report, phases: readonly Step["phase"][]): Ph
 }
 
 type Step = FormingPlan["steps"][number];
+
+/** Draws something of a step. */
+export type StepSnippet = Snippet<[step: Step]>;
 
 /** Steps of one part of the work. */
 export interface Phase {

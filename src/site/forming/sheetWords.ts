@@ -55,6 +55,10 @@ export const WINDOW_NOTE = "The window is the range in which the first pass may 
 export const hitsNote = ({ shape, seam }: Pick<Report["part"], "shape" | "seam">): string =>
   `Solid: bent, measured from the ${bentFrom(shape)}. Dashed: not bent.${seam?.joint === "lap" ? " Chain-dotted: the lap line, to which seam edge 1 comes; not bent either." : ""} The lines of the hits, numbered on their own: the marking table of the part’s page numbers the lines of the layout.`;
 
+/** Where both numberings stand side by side. */
+export const BESIDE_NOTE =
+  "Beside each bend line: the two lines of the marking table that it lies between, or the one that it lies on.";
+
 /** How the letters of footnotes are read. */
 export const BASIS_NOTE = "Basis, by the letter behind a step’s title (how it is done) or behind a figure:";
 

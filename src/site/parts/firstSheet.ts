@@ -3,7 +3,7 @@ import { MM_PER_INCH } from "../../drawing/format.ts";
 import type { Check } from "../../forming/check.ts";
 import type { Report } from "../../report/report.ts";
 import { cutParagraphs } from "../words/blankWords.ts";
-import { checkFigures, refusal, routeSentence } from "../words/forming.ts";
+import { checkFigures, noMachine, refusal, routeSentence } from "../words/forming.ts";
 import { VERDICTS } from "../../report/verdictWords.ts";
 import { keyFigures, type KeyFigure } from "../words/keyFigures.ts";
 import { sizeFacts } from "../words/partSize.ts";
@@ -30,7 +30,7 @@ const HEAD = { plain: 13.6, titleLine: 6.4, figures: 10.2, second: 3.2 };
 /** The title block: one of two lines, what a third adds, and what its cells take besides title and name. [mm] */
 const BLOCK = { plain: 9.1, line: 4.5, others: 270 };
 /** Lettering of the print stylesheet. [points] */
-const SIZE = { title: 15, text: 8, check: 7.5, basis: 6.6 };
+const SIZE = { title: 15, text: 8, check: 7.5, basis: 7.5 };
 /** From line to line, and round each row. [mm] */
 const ROW = { text: 8 * 1.32 * POINT_MM, check: 7.5 * 1.25 * POINT_MM, around: 2.35 };
 /** Bold lettering over plain. [-] */
@@ -110,7 +110,7 @@ function checkMm(check: Check, { part }: Report, widthMm: number): number {
 /** Heights of what stands under "Will it go?" and does not break: the verdict with the first check, each further one, each machine. [mm] */
 function checkHeights(report: Report, widthMm: number): number[] {
   const { forming, part } = report;
-  const verdict = `${VERDICTS[forming.verdict]} ${routeSentence(forming)}`;
+  const verdict = `${VERDICTS[forming.verdict]} ${routeSentence(forming, noMachine(undefined))}`;
   const over = lines(verdict, SIZE.title * 0.8, widthMm) > 1 ? ROW.text : 0;
   const checks = forming.checks.map((one) => checkMm(one, report, widthMm));
   const machines =

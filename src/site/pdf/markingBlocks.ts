@@ -55,7 +55,7 @@ export function marking(pdf: Pdf, report: Report): Block[] {
       }),
     }),
   );
-  const words = { ...paragraph(pdf, markingSentences(report).join(" ")), withNext: true };
+  const words = { ...paragraph(pdf, markingSentences(report, { brief: false }).join(" ")), withNext: true };
   const [first] = own;
   return [
     words,

@@ -6,11 +6,12 @@ import { beside, type Block, stack } from "../../output/pdf/block.ts";
 import type { Pdf } from "../../output/pdf/document.ts";
 import { tableBlock } from "../../output/pdf/tableBlock.ts";
 import { paragraph } from "../../output/pdf/words.ts";
+import type { Shop } from "../../forming/machine.ts";
 import type { Report } from "../../report/report.ts";
 import { pairPaper } from "../parts/pairPaper.ts";
 import { ACROSS, COLUMN } from "../parts/papers.ts";
 import { cutParagraphs, girthSentence, trustParagraphs } from "../words/blankWords.ts";
-import { checkFigures, refusal, routeSentence } from "../words/forming.ts";
+import { checkFigures, noMachine, refusal, routeSentence } from "../words/forming.ts";
 import { numbersIn, percent, thickness } from "../words/numbers.ts";
 import { sizeFacts } from "../words/partSize.ts";
 import { SHAPE_NAMES } from "../words/shapes.ts";
@@ -24,6 +25,8 @@ export interface CardAround {
   readonly material: string;
   readonly gauge: string | null;
   readonly known: ReadonlyMap<string, string>;
+  /** Whose machines were asked. */
+  readonly shop?: Shop | undefined;
 }
 
 /** How large the views are on the card. */
@@ -51,7 +54,7 @@ export interface PartCard {
 }
 
 /** A part on paper, in the order of the work: sizes, whether it goes, the blank with its marking table, what is checked. */
-export function partCard(pdf: Pdf, report: Report, { material, gauge, known }: CardAround): PartCard {
+export function partCard(pdf: Pdf, report: Report, { material, gauge, known, shop }: CardAround): PartCard {
   const { part, forming } = report;
   const rolled = forming.route === "roll";
   const what = [
@@ -75,9 +78,13 @@ export function partCard(pdf: Pdf, report: Report, { material, gauge, known }: C
   ]);
   const checks = (letters: Letters) => [
     heading(pdf, "Will it go?"),
-    paragraph(pdf, [bold(`${verdictWords(forming.verdict)}. `), { text: routeSentence(forming) }], {
-      capMm: 2.2,
-    }),
+    paragraph(
+      pdf,
+      [bold(`${verdictWords(forming.verdict)}. `), { text: routeSentence(forming, noMachine(shop)) }],
+      {
+        capMm: 2.2,
+      },
+    ),
     ...pairs(forming.checks.map((one) => checkBlock(pdf, one, { report, known, letters }))),
     ...machines(pdf, report, letters),
   ];
@@ -85,7 +92,7 @@ export function partCard(pdf: Pdf, report: Report, { material, gauge, known }: C
     ...[...cutParagraphs(report), ...trustParagraphs(report)].map((sentences) =>
       paragraph(pdf, sentences.join(" ")),
     ),
-    paragraph(pdf, girthSentence(report)),
+    paragraph(pdf, girthSentence(report, { brief: false })),
     heading(pdf, "Marking table"),
     ...marking(pdf, report),
     ...closure(pdf, report),

@@ -22,7 +22,8 @@ import { sectionsOf } from "../forming/sections.ts";
 import { SETTING_NAMES, settingProblems, settingRows } from "../forming/settingRows.ts";
 import { explainedIn, type Glossary } from "../forming/rollWords.ts";
 import { isLarge, onTheBack, type Side, sidesOf, turnOver, WORDS_NEXT } from "../forming/stepSides.ts";
-import { hitsNote, WINDOW_NOTE } from "../forming/sheetWords.ts";
+import { BESIDE_NOTE, hitsNote, WINDOW_NOTE } from "../forming/sheetWords.ts";
+import { bendsBeside } from "../words/bendsBeside.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
 import { bentFrom } from "../words/shapes.ts";
 import { ROLL_NEVER } from "../words/work.ts";
@@ -77,7 +78,7 @@ interface Printed {
 function steps(pdf: Pdf, { part }: Report, plan: FormingPlan, { known, glossary, room }: Around): Printed {
   const notes = footnotes(plan, part.units);
   const before: Block[] = [
-    { ...titled(pdf, `Work sheet: ${part.title}`, plan.machine ?? "no shop file given"), bookmark: "Steps" },
+    { ...titled(pdf, `Work sheet: ${part.title}`, plan.machine ?? "no machine given"), bookmark: "Steps" },
     // In one paragraph: the steps below need the room.
     caution(pdf, plan.route === "roll" ? [ROLL_NEVER.join(" ")] : []),
     ...(plan.brake ? lookFirst(pdf, plan.brake) : []),
@@ -225,12 +226,13 @@ function bendLines(
 ): (Block | null)[] {
   const { units } = report.part;
   const say = numbersIn(units);
+  const beside = bendsBeside(report, plan);
   const own = report.blanks.filter(({ sameAs }) => sameAs === null);
   const several = report.blanks.length > 1;
   const named = (text: string): Block => ({ ...paragraph(pdf, [bold(text)]), withNext: true });
   return [
     heading(pdf, "Bend lines"),
-    paragraph(pdf, hitsNote(report.part)),
+    paragraph(pdf, `${hitsNote(report.part)} ${BESIDE_NOTE}`),
     ...own.flatMap((blank): Block[] => {
       const lines = linesOf(plan, blank);
       const ends = endsOf(edgePaths(blank)).map((end) => end?.name ?? "point");
@@ -246,10 +248,11 @@ function bendLines(
         ),
         ...(several ? [] : [named("Lines from seam 1")]),
         tableBlock(pdf, {
-          columns: [{ align: "right", share: 0.6 }, ...Array.from({ length: 8 }, () => right)],
+          columns: [{ align: "right", share: 0.6 }, ...Array.from({ length: 9 }, () => right)],
           head: [
             [
               "Line",
+              "Marking lines",
               "Bend",
               "Depth",
               ...ends.map((end) => `Along ${end}, ${units}`),
@@ -262,6 +265,7 @@ function bendLines(
           rows: lines.map((one) => [
             { text: [bold(String(one.number))] },
             ...[
+              beside.marking(one),
               degrees(one.bendDeg, 1),
               one.depth,
               say.taped(one.alongMm.a),

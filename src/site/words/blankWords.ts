@@ -14,8 +14,8 @@ function blankSentences(report: Report): string[] {
     const inner = cone.innerRadiusMm ?? 0;
     sentences.push(
       inner > 0
-        ? `The whole pattern is a ring sector of ${degrees(cone.sectorDeg, 3)}, struck with radii of ${say.length(cone.outerRadiusMm)} and ${say.length(inner)}.`
-        : `The whole pattern is a sector of ${degrees(cone.sectorDeg, 3)}, struck with a radius of ${say.length(cone.outerRadiusMm)}.`,
+        ? `The whole pattern is a ring sector of ${degrees(cone.sectorDeg)}, struck with radii of ${say.length(cone.outerRadiusMm)} and ${say.length(inner)}.`
+        : `The whole pattern is a sector of ${degrees(cone.sectorDeg)}, struck with a radius of ${say.length(cone.outerRadiusMm)}.`,
     );
   } else if (cone) sentences.push("The pattern is a plain rectangle: the part is a pipe.");
 
@@ -112,18 +112,18 @@ function accuracySentences({ part, accuracy, hand }: Report): string[] {
   return sentences;
 }
 
-function share(rel: number): string {
-  return percent(Math.max(rel, 1e-5), 3);
-}
+/** A hundredth of a percent is closer than anybody weighs or paints by; what lies below it is told as that. */
+const HUNDREDTHS = 1e4;
+const share = (rel: number): string => percent(Math.max(1, Math.ceil(rel * HUNDREDTHS)) / HUNDREDTHS, 2);
 
-/** What the tape shows along the edges of every flat blank, before it is bent. */
-export function girthSentence({ part, blanks }: Report): string {
+/** What the tape shows along the edges of every flat blank, before it is bent; in inches with their fractions, unless it is to be brief. */
+export function girthSentence({ part, blanks }: Report, { brief }: { readonly brief: boolean }): string {
   const say = numbersIn(part.units);
   const own = ownOf(blanks);
   const tape = ({ edges }: Blank) =>
     edges
       .filter(({ lengthMm }) => lengthMm > 0)
-      .map(({ name, lengthMm }) => `${name}: ${say.bare(lengthMm)}`)
+      .map(({ name, lengthMm }) => `${name}: ${brief ? say.bare(lengthMm) : say.taped(lengthMm)}`)
       .join(", ");
   const which = blanks.length > 1 ? "each blank" : "the blank";
   const all =

@@ -1,14 +1,19 @@
 import type { Check } from "../../forming/check.ts";
 import type { Forming } from "../../forming/answer.ts";
+import type { Shop } from "../../forming/machine.ts";
 import { sayIn } from "../../forming/say.ts";
 import { MM_PER_INCH, plain, type Units } from "../../drawing/format.ts";
 import { numbersIn, percent } from "./numbers.ts";
 
-/** How it will be made, in one sentence. */
-export function routeSentence({ route, machine, machines, verdict }: Forming): string {
+/** Why no machine was asked. */
+export const noMachine = (shop: Shop | undefined): string =>
+  shop ? "The shop has no machine" : "No shop file was given";
+
+/** How it will be made, in one sentence; where no machine was asked, with why. */
+export function routeSentence({ route, machine, machines, verdict }: Forming, lacking: string): string {
   const way = route === "roll" ? "on the plate roll" : "on the press brake";
   if (machines.length === 0)
-    return `Formed ${way}, the usual way for this shape. No shop file was given, so only the part itself was checked.`;
+    return `Formed ${way}, the usual way for this shape. ${lacking}, so only the part itself was checked.`;
   if (machine === null)
     return `None of the shop’s machines takes it. The checks below are those of the nearest miss, ${way}.`;
   if (verdict === "fail") return `The nearest is ${machine}, ${way}.`;
@@ -27,7 +32,9 @@ export function withUnit(value: number, unit: string, units: Units): string {
   if (unit === "kN") return say.force(value);
   if (unit === "kN/m") return sayIn(units).forceAlong(value);
   if (unit === "MPa") return sayIn(units).strength(value);
-  if (unit === "mm²" && units === "in") return `${plain(value / MM2_PER_IN2, 1)}\u00a0in²`;
+  // An area that thickness × slant come to: nobody knows either so well that a part of a mm² would tell.
+  if (unit === "mm²" && units === "mm") return `${plain(value, 0)}\u00a0mm²`;
+  if (unit === "mm²") return `${plain(value / MM2_PER_IN2, 1)}\u00a0in²`;
   const figure = plain(value, value !== 0 && Math.abs(value) < 10 ? 2 : 1);
   return unit === "-" ? figure : unit === "°" ? `${figure}°` : `${figure}\u00a0${unit}`;
 }

@@ -28,7 +28,7 @@ function layout({ part, cone, shape }: Shaped, say: Numbers): KeyFigure[] {
     return [
       length(say, "Outer radius", cone.outerRadiusMm),
       inner > 0 ? length(say, "Inner radius", inner) : { name: "Inner radius", value: "none: a point" },
-      { name: "Angle of the pattern", value: degrees(cone.sectorDeg, 3) },
+      { name: "Angle of the pattern", value: degrees(cone.sectorDeg) },
     ];
   }
   const ends = END_NAMES[part.shape];

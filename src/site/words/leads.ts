@@ -1,3 +1,5 @@
+import type { Material } from "../../shapes/material.ts";
+
 /** What a sheet is for, in a sentence below its title; the same on its page, in the whole binder and as PDF. */
 export const LEADS = {
   materials:
@@ -12,6 +14,10 @@ export const LEADS = {
 export const NET_AREA_NOTE =
   "Net area of the blanks, without the waste between them. Masses from nominal thickness and density.";
 
+/** A material as its table names it: its grade, and what the metal is called by whoever buys it. */
+export const nameAndTrade = ({ name, trade }: Pick<Material, "name" | "trade">): string =>
+  trade === undefined ? name : `${name}, ${trade}`;
+
 /** Below the materials. */
 export const FROM_MEMORY_NOTE =
-  "A source marked “from memory” was recalled, not seen. Check it before you rely on it.";
+  "What a metal is bought as and what else it is read as are from memory: order by the grade. A source marked “from memory” was recalled, not seen. Check it before you rely on it.";

@@ -1,8 +1,13 @@
 import { unitName } from "../../drawing/format.ts";
+import { together } from "../../drawing/together.ts";
+import { inchFraction } from "../../geometry/inches.ts";
 import { NOUGHT } from "../../output/origin.ts";
 import type { MarkingRow, Report } from "../../report/report.ts";
 import { degrees, numbersIn } from "./numbers.ts";
 import { END_NAMES } from "./shapes.ts";
+
+/** No tape has finer parts of an inch. */
+const FINEST = 64;
 
 /** One column of the marking table. */
 export interface MarkingColumn {
@@ -13,12 +18,14 @@ export interface MarkingColumn {
   readonly group: string | null;
   readonly name: string;
   readonly cell: (row: MarkingRow) => string;
+  /** What a tape in inches reads there; null where the cell says it all. */
+  readonly tape?: (row: MarkingRow) => string | null;
 }
 
 export interface Marking {
   readonly columns: readonly MarkingColumn[];
   /** What is the same at every line, told once instead of in columns: all lines of a right cone are alike. */
-  readonly alike: string | null;
+  readonly alike: ((onTape: boolean) => string) | null;
   /** The columns that `alike` stands for. */
   readonly told: readonly MarkingColumn[];
   /** The pieces that have a pattern of their own, and their rows; a piece cut from an earlier pattern needs none. */
@@ -35,25 +42,41 @@ export function markingOf(report: Report): Marking {
   const rows = report.hand.rows.filter(({ piece }) => pieces.includes(piece));
   const say = numbersIn(part.units);
   const ends = END_NAMES[part.shape];
-  const next = (pick: (next: NonNullable<MarkingRow["next"]>) => number) => (row: MarkingRow) =>
-    row.next ? say.column(pick(row.next)) : "";
-  const points: MarkingColumn[] = [
-    { key: "ax", group: ends.a, name: "x", cell: ({ a }) => say.column(a[0]) },
-    { key: "ay", group: ends.a, name: "y", cell: ({ a }) => say.column(a[1]) },
-    { key: "bx", group: ends.b, name: "x", cell: ({ b }) => say.column(b[0]) },
-    { key: "by", group: ends.b, name: "y", cell: ({ b }) => say.column(b[1]) },
+  const column = (
+    key: MarkingColumn["key"],
+    [group, name]: readonly [string, string],
+    mm: (row: MarkingRow) => number | undefined,
+  ): Required<MarkingColumn> => {
+    const told = (row: MarkingRow, words: (mm: number) => string | null) => {
+      const value = mm(row);
+      return value === undefined ? null : words(value);
+    };
+    return {
+      key,
+      group,
+      name,
+      cell: (row) => told(row, (value) => say.column(value)) ?? "",
+      tape: (row) => told(row, (value) => say.onTape(value) ?? finely(value)),
+    };
+  };
+  /** What is marked from an edge is a place on the tape, however near: where thirty-seconds would be far off, to a sixty-fourth. */
+  const finely = (value: number): string | null => {
+    const fraction = inchFraction(value, FINEST);
+    return part.units === "mm" || /^\d+$/.test(fraction) ? null : fraction;
+  };
+  const points = [
+    column("ax", [ends.a, "x"], ({ a }) => a[0]),
+    column("ay", [ends.a, "y"], ({ a }) => a[1]),
+    column("bx", [ends.b, "x"], ({ b }) => b[0]),
+    column("by", [ends.b, "y"], ({ b }) => b[1]),
   ];
-  const lengths: MarkingColumn[] = [
-    { key: "true", group: "line length", name: "true", cell: ({ trueMm }) => say.column(trueMm) },
-    { key: "inPlan", group: "line length", name: "in plan", cell: ({ planMm }) => say.column(planMm) },
-    { key: "nextA", group: "to the next line", name: ends.a, cell: next(({ flat }) => flat.aMm) },
-    { key: "nextB", group: "to the next line", name: ends.b, cell: next(({ flat }) => flat.bMm) },
-    {
-      key: "diagonal",
-      group: "to the next line",
-      name: "diagonal",
-      cell: next(({ flat }) => flat.diagonalMm),
-    },
+  const NEXT = "to the next line";
+  const lengths = [
+    column("true", ["line length", "true"], ({ trueMm }) => trueMm),
+    column("inPlan", ["line length", "in plan"], ({ planMm }) => planMm),
+    column("nextA", [NEXT, ends.a], ({ next }) => next?.flat.aMm),
+    column("nextB", [NEXT, ends.b], ({ next }) => next?.flat.bMm),
+    column("diagonal", [NEXT, "diagonal"], ({ next }) => next?.flat.diagonalMm),
   ];
   const angle: MarkingColumn = {
     key: "plan",
@@ -75,15 +98,21 @@ export function markingOf(report: Report): Marking {
       rows,
       tables: 1,
     };
-  const [trueLength, inPlan, alongA, alongB, diagonal] = values;
-  const b = Number(alongB) === 0 ? "" : `, ${alongB} along the ${ends.b}`;
+  const toldBy = (onTape: boolean): string => {
+    const [trueLength, inPlan, alongA, alongB, diagonal] = lengths.map(({ cell, tape }) => {
+      const [value, read] = first ? [cell(first), onTape ? tape(first) : null] : ["", null];
+      return together(read === null ? value : `${value} (${read})`);
+    });
+    const b = Number(values[3]) === 0 ? "" : `, ${alongB} along the ${ends.b}`;
+    return `Every line is ${trueLength} ${say.unit} long, ${inPlan} in plan. To the next line: chord ${alongA} along the ${ends.a}${b}, diagonal ${diagonal}.`;
+  };
   return {
     columns: [angle, ...bends, ...points],
     told: lengths,
     pieces,
     rows,
     tables: pieces.length > 1 ? 1 : bends.length > 0 ? 2 : 3,
-    alike: `Every line is ${trueLength} ${say.unit} long, ${inPlan} in plan. To the next line: chord ${alongA} along the ${ends.a}${b}, diagonal ${diagonal}.`,
+    alike: toldBy,
   };
 }
 
@@ -97,9 +126,12 @@ function bendCell({ hand: { rows } }: Report): (row: MarkingRow) => string {
   };
 }
 
-/** What a reader of the marking table has to know beforehand, in sentences. */
-export function markingSentences(report: Report): string[] {
-  const { hand, part } = report;
+/**
+ * What a reader of the marking table has to know beforehand, in sentences; as few words as a page has room for that is
+ * printed from a browser, where nothing shrinks beside them, or with all that a tape reads and how the brake counts its lines.
+ */
+export function markingSentences(report: Report, { brief }: { readonly brief: boolean }): string[] {
+  const { hand, part, forming } = report;
   const { columns, alike } = markingOf(report);
   const { gap = 0, lap = 0 } = part.seam ?? {};
   const sentences = [
@@ -111,7 +143,10 @@ export function markingSentences(report: Report): string[] {
     columns.some(({ name }) => name === "Bend")
       ? "Bend: that of the line’s whole zone, half way to the lines on either side; in brackets what is left along a seam edge."
       : "",
-    alike ?? "",
+    forming.route === "brake" && !brief
+      ? "The brake’s bend lines lie between these lines and are numbered on their own."
+      : "",
+    alike?.(!brief) ?? "",
   ];
   return sentences.filter((sentence) => sentence !== "");
 }

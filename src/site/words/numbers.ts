@@ -23,7 +23,9 @@ export interface Numbers {
   bare(mm: number): string;
   /** For a column of a table. */
   column(mm: number): string;
-  /** The same where it is taped: inches with the nearest fraction, where a rule comes near enough. */
+  /** What a tape in inches reads, to the nearest 1/32 and finer for small sizes; null in millimetres, where no rule comes near enough, and where it says no more than the decimals. */
+  onTape(mm: number): string | null;
+  /** For a column, and in inches what a tape reads beside it. */
   taped(mm: number): string;
   length(mm: number): string;
   mass(kg: number): string;
@@ -33,14 +35,19 @@ export interface Numbers {
   volume(mm3: number): string;
 }
 
+function onTape(mm: number, unit: Units): string | null {
+  const fraction = unit === "in" && mm !== 0 ? nearestFraction(mm) : null;
+  return fraction === lengthNumber(mm, unit) ? null : fraction;
+}
+
 export const numbersIn = (unit: Units): Numbers => ({
   unit,
   bare: (mm) => lengthNumber(mm, unit),
   column: (mm) => columnLength(mm, unit),
+  onTape: (mm) => onTape(mm, unit),
   taped(mm) {
-    const fraction = unit === "in" && mm !== 0 ? nearestFraction(mm) : null;
-    const same = fraction === null || fraction === lengthNumber(mm, unit);
-    return together(`${columnLength(mm, unit)}${same ? "" : ` (${fraction})`}`);
+    const fraction = onTape(mm, unit);
+    return together(`${columnLength(mm, unit)}${fraction === null ? "" : ` (${fraction})`}`);
   },
   length: (mm) => together(lengthText(mm, unit)),
   mass: (kg) => together(massText(kg, unit)),

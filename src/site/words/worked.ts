@@ -105,7 +105,7 @@ function coneFigures({ shape }: Shaped, cone: NonNullable<Shaped["cone"]>, say: 
       "Angle of the pattern",
       {
         rule: "360° × the sine of the half angle: the outer arc is as long as the large end is round.",
-        numbers: `360° × sin ${half} = ${degrees(cone.sectorDeg, 3)}`,
+        numbers: `360° × sin ${half} = ${degrees(cone.sectorDeg)}`,
         basis: "net-of-a-frustum",
       },
     ],
@@ -153,7 +153,7 @@ function massSum(
   say: Numbers,
 ): string {
   if (say.unit === "mm")
-    return `${plain(areaMm2 / MM2_PER_M2, 4)} m² × ${plain(thicknessMm, 3)} mm × ${densityKgM3} kg/m³ / 1000 = ${plain(massKg, 2)} kg`;
+    return `${plain(areaMm2 / MM2_PER_M2, 4)} m² × ${plain(thicknessMm, 3)} mm × ${densityKgM3} kg/m³ / 1000 = ${say.mass(massKg)}`;
   const perInch3 = (densityKgM3 * MM_PER_INCH ** 3) / MM3_PER_M3 / KG_PER_POUND;
-  return `${plain(areaMm2 / MM_PER_INCH ** 2, 1)} in² (${say.area(areaMm2)}) × ${plain(thicknessMm / MM_PER_INCH, 4)} in × ${plain(perInch3, 5)} lb/in³ = ${plain(massKg / KG_PER_POUND, 1)} lb; the density is ${densityKgM3} kg/m³`;
+  return `${plain(areaMm2 / MM_PER_INCH ** 2, 1)} in² (${say.area(areaMm2)}) × ${plain(thicknessMm / MM_PER_INCH, 4)} in × ${plain(perInch3, 5)} lb/in³ = ${say.mass(massKg)}; the density is ${densityKgM3} kg/m³`;
 }

@@ -43,8 +43,8 @@ const LABELS: Readonly<Record<string, string>> = {
   edge: "Along the edges of the plate",
 };
 
-/** @returns the key itself where it has no name yet */
+/** @returns of a pair as a whole the name of its first size, the key itself where it has no name yet */
 export function machineLabel(path: FieldPath): string {
   const key = path.slice(path[0] === "cutting" ? 1 : path.length > 1 ? 2 : 0).join(".");
-  return LABELS[key] ?? key;
+  return LABELS[key] ?? LABELS[`${key}.0`] ?? key;
 }

@@ -1,13 +1,18 @@
 import { untrack } from "svelte";
+import type { MachineAnswer } from "../../../forming/answer.ts";
 import type { FieldPath } from "../../../input/problem.ts";
 import { typedAt, typedWith, type Typed, type TypedGroup, type TypedList } from "../../../input/typed.ts";
 import type { Bench } from "../bench.svelte.ts";
 import type { Units } from "../../../input/units.ts";
+import type { Care } from "../cares.ts";
 import type { FieldItem, Typing } from "../form.ts";
 import { begin, change, redo, settle, undo, type History } from "../history.ts";
 import { inFieldWords } from "../fieldWords.ts";
 import { inOtherUnits } from "../otherUnits.ts";
+import type { Complaint } from "../typedReading.ts";
+import { machineLabel } from "./labels.ts";
 import { plainShop } from "./plainShop.ts";
+import { whatItDid } from "./whatItDid.ts";
 
 const EMPTY: TypedGroup = { name: "Our shop", units: "mm", machines: [] };
 
@@ -23,6 +28,9 @@ export class ShopEdit implements Typing {
   private readonly bench: Bench;
   /** The shop of the bench as it was last seen from here. */
   private known: TypedGroup | undefined;
+  typedLast: string | undefined = $state();
+  /** What the machine of that field said to the part before it was typed in. */
+  private before: MachineAnswer | undefined;
 
   constructor(bench: Bench) {
     this.bench = bench;
@@ -48,8 +56,31 @@ export class ShopEdit implements Typing {
   }
 
   readonly inWords = inFieldWords;
-  readonly put = (path: FieldPath, value: Typed | undefined): void =>
+  readonly put = (path: FieldPath, value: Typed | undefined): void => {
+    const field = path.join();
+    if (this.typedLast !== field) this.before = this.answerOf(path[1]);
     this.show(change(this.history, typedWith(this.typed, path, value) as TypedGroup, JSON.stringify(path)));
+    this.typedLast = field;
+  };
+  /** What is wrong stands at another field than the one that was changed. */
+  readonly elsewhere = ({ path, problem }: Complaint): string => {
+    const [list, i] = path;
+    const name = list === "machines" && i !== undefined ? typedAt(this.typed, [list, i, "name"]) : undefined;
+    return `The checks do not follow yet: “${machineLabel(path)}”${typeof name === "string" ? ` of ${name}` : ""} ${inFieldWords(problem)}.`;
+  };
+  /** What the change of a field did to the part on its machine: for the worse, and only at the field that was typed in last. */
+  did(path: FieldPath): Care[] {
+    const { bench } = this;
+    if (path[0] !== "machines" || path.join() !== this.typedLast) return [];
+    if (!bench.isJudged || this.problems.length > 0) return [];
+    return whatItDid(this.before, this.answerOf(path[1]));
+  }
+  /** What a machine of the list says to the part, by the shop that is asked. */
+  private answerOf(i: FieldPath[number] | undefined): MachineAnswer | undefined {
+    const { shop, report } = this.bench;
+    const name = typeof i === "number" ? shop.now?.machines[i]?.name : undefined;
+    return report?.forming.machines.find(({ machine }) => machine === name);
+  }
   readonly leave = (): void => {
     this.history = settle(this.history);
   };
@@ -100,6 +131,7 @@ export class ShopEdit implements Typing {
 
   private show(history: History<TypedGroup>): void {
     this.history = history;
+    this.typedLast = undefined;
     this.known = history.now;
     this.bench.shop.take(history.now, true);
   }

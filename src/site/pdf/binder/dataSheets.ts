@@ -3,7 +3,7 @@ import { beside, type Block } from "../../../output/pdf/block.ts";
 import { tableBlock } from "../../../output/pdf/tableBlock.ts";
 import { paragraph } from "../../../output/pdf/words.ts";
 import { columns } from "../../bits/columns.ts";
-import { FROM_MEMORY_NOTE, LEADS } from "../../words/leads.ts";
+import { FROM_MEMORY_NOTE, LEADS, nameAndTrade } from "../../words/leads.ts";
 import { basisRun, basisRuns } from "../basisRun.ts";
 import { bold, heading, soft } from "../blocks.ts";
 import { type BinderSheet, type Making, sheetCells } from "./model.ts";
@@ -28,7 +28,7 @@ export const dataSheets = (making: Making): BinderSheet[] => [
 /** Headings and what of the width each gets: the other names are many, and stand on several lines. */
 const MATERIAL_COLUMNS: readonly (readonly [string, number])[] = [
   ["Id", 1.2],
-  ["Name", 1.7],
+  ["Name, and what it is bought as", 2.2],
   ["Also read as", 3.6],
   ["Gauges of", 1],
   ["Yield MPa", 0.7],
@@ -51,7 +51,7 @@ function materialBlocks({ pdf, tables, known }: Making): Block[] {
       rows: all.map(([id, one]) => [
         { text: [bold(id)] },
         ...[
-          one.name,
+          nameAndTrade(one),
           (one.aliases ?? []).join(", "),
           one.family,
           one.yieldMPa,

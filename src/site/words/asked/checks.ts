@@ -5,7 +5,6 @@ import type { Check } from "../../../forming/check.ts";
 import { leastOpeningMm } from "../../../forming/dieOpening.ts";
 import type { Machine, PlateRoll } from "../../../forming/machine.ts";
 import { strengthRatio } from "../../../forming/ratedThickness.ts";
-import { openReach } from "../../../forming/openReach.ts";
 import { closesOnItself, isPipe, isPointed, tightestRadiusMm } from "../../../forming/skin.ts";
 import { degrees } from "../../../geometry/angle.ts";
 import {
@@ -19,6 +18,7 @@ import { withUnit } from "../forming.ts";
 import { closely } from "../girth.ts";
 import { numbersIn, type Numbers, percent } from "../numbers.ts";
 import type { TableAnswers } from "./answers.ts";
+import { reachSums } from "./reachSums.ts";
 import { shopSizesOf } from "./shopSizes.ts";
 
 /** What the checks of a part were answered by. */
@@ -34,11 +34,13 @@ export interface CheckedBy {
 }
 
 /** What a check compares, as sums; either may be left out where it is no sum. */
-interface Sums {
+export interface Sums {
   readonly asked?: string | undefined;
   readonly allowed?: string | undefined;
   /** What is told in its sentence besides, with a name and a sum each. */
   readonly more?: readonly string[];
+  /** What its rule leaves to be said where there is room for it. */
+  readonly how?: string;
 }
 
 /** How each check was answered: its rule, with this part's numbers put in. */
@@ -48,7 +50,7 @@ export function askedChecks(by: CheckedBy): TableAnswers {
   return new Map(
     by.checks.map((check) => {
       const { id, title, rule, basis, value, limit, sense, unit } = check;
-      const { asked, allowed, more = [] } = SUMS[id]?.(by, say) ?? {};
+      const { asked, allowed, more = [], how = "" } = SUMS[id]?.(by, say) ?? {};
       const told = (sum: string | undefined, name: string, figure: number | null): string[] =>
         figure === null
           ? []
@@ -60,7 +62,7 @@ export function askedChecks(by: CheckedBy): TableAnswers {
         ...more,
         ...shopSizesOf(id, by.machine, { say, shopUnits: by.shopUnits }),
       ].join("; ");
-      return [id, { name: title, rows: [{ row: "", worked: { rule: `${rule}.`, numbers, basis } }] }];
+      return [id, { name: title, rows: [{ row: "", worked: { rule: `${rule}.${how}`, numbers, basis } }] }];
     }),
   );
 }
@@ -163,15 +165,7 @@ const SUMS: Readonly<Record<string, (by: CheckedBy, say: Numbers) => Sums>> = {
       ? {}
       : { allowed: `(${closely(say, closes)} + ${closely(say, item.thicknessMm)}) / 2` };
   },
-  "room-beyond-stop"({ item }, say) {
-    const open = openReach(item);
-    if (!open) return {};
-    const { acrossMm, sweepRad, leanRad } = open.from;
-    const [sweep, lean] = [sweepRad, leanRad].map((rad) => plain(degrees(rad), 3));
-    return {
-      asked: `${closely(say, acrossMm)} / 2 × (1 − cos(${sweep}°)) × sin(${lean}°)`,
-    };
-  },
+  "room-beyond-stop": (by, say) => reachSums(by.item, rollOf(by), say),
   "stock-plate": ({ checks, item }, say) => {
     const isSought = checks.some(({ id, limit }) => id === "stock-plate" && limit === null);
     const boxes = item.blanks.map(

@@ -5,10 +5,10 @@ import { closureOfShare } from "../../../forming/firstPass.ts";
 import { degrees as inDegrees } from "../../../geometry/angle.ts";
 import type { Units } from "../../../geometry/units.ts";
 import { closely } from "../girth.ts";
-import { degrees, numbersIn, type Numbers, percent } from "../numbers.ts";
+import { degrees, numbersIn, type Numbers } from "../numbers.ts";
 import type { Worked } from "../worked.ts";
 import { type TableAnswers, withUnitOf } from "./answers.ts";
-import { CLOSURE_COLUMNS } from "./closureColumns.ts";
+import { CLOSURE_COLUMNS, closureRow } from "./closureColumns.ts";
 
 /** Figures of a share of the turn: a gap across a large end asks for as many. */
 const PLACES = 6;
@@ -32,7 +32,7 @@ export function askedClosure(rows: readonly ClosureRow[], item: FormingCase, uni
         name,
         rows: rows
           .filter((row) => id === "closed" || (id === "share" ? row.share : row[id]) !== null)
-          .map((row) => ({ row: percent(row.closed, 1), worked: WORKED[id]({ row, item, cone, say }) })),
+          .map((row) => ({ row: closureRow(row), worked: WORKED[id]({ row, item, cone, say }) })),
       },
     ]),
   );

@@ -48,7 +48,7 @@ export function zoneWorked(
     };
   return {
     rule: `The plate is cut from its seam on into as few zones as keep the radii within each nearly alike: the slackest at most ${plain(WITHIN_ZONE, 2)} times the tightest, at both ends; evenly shared out. Each is rolled with one setting, for the mean of its bends; more than ${MOST_ZONES} are not worth setting up for.`,
-    numbers: `From ${degrees(fromDeg, 1)} to ${degrees(toDeg, 1)} in plan: the slackest radius is ${plain(spread, 3)} times the tightest. ${middle}`,
+    numbers: `From ${degrees(fromDeg, 1)} to ${degrees(toDeg, 1)} in plan: the slackest radius is ${plain(spread, 2)} times the tightest. ${middle}`,
     basis: "derived here",
   };
 }
