@@ -1,4 +1,4 @@
-import { insideAcrossMm } from "./closure.ts";
+import { insideAcrossMm, takenAtSeamMm } from "./closure.ts";
 import type { FormingCase } from "./case.ts";
 
 type Cone = NonNullable<FormingCase["cone"]>;
@@ -15,7 +15,8 @@ const MOST_CLOSED = 1.25;
  * @see derived here
  */
 export function closedOfGap(item: FormingCase, cone: Cone, gapMm: number): number {
-  const { thicknessMm, edges, pieces, seamGapMm } = item;
+  const { thicknessMm, edges, pieces } = item;
+  const seamGapMm = takenAtSeamMm(item);
   const { halfAngleRad, largeRadiusMm: radiusMm } = cone;
   // An overlap is a gap below 0, which the table's own figure does not go to.
   const gap = (closed: number) =>

@@ -13,7 +13,7 @@ interface PartRolled {
   readonly thicknessMm: number;
   readonly edges: "level" | "square";
   readonly pieces: number;
-  /** Taken off the seam edges for the weld, half off each. [mm] */
+  /** Taken off the seam edges for the weld, half off each; below 0 where a lap is added. [mm] */
   readonly seamGapMm?: number | undefined;
 }
 
@@ -53,7 +53,7 @@ export const insideAcrossMm = (rolled: PartRolled): number => gapAcross(rolled)(
  *
  * One of n pieces sweeps k/n of the turn, and its seam edges stand 2 (r/k) sin(π k/n) apart.
  * A gap g left for the weld takes half of itself off each edge, along the plate: it widens the gap of one piece by
- * g cos(π (1 − k)) and narrows one of several by g cos(π k/n).
+ * g cos(π (1 − k)) and narrows one of several by g cos(π k/n). A lap is such a gap below 0.
  * Inside: level r/k − (t/2) cos a_k at square edges, r/k − (t/2)/cos a_k in the plane of the middle rim at level ones;
  * square to the element R − t/2; the gap between inside corners likewise. Never below 0: no inside is left there. [mm]
  *
@@ -74,12 +74,20 @@ export function partRolled(rolled: PartRolled): ClosureEnd {
   };
 }
 
+/** What the seam takes off both edges of a blank for the weld; below 0 what a lap adds to them. [mm] */
+export const takenAtSeamMm = ({
+  seamGapMm = 0,
+  seamLapMm = 0,
+}: Pick<FormingCase, "seamGapMm" | "seamLapMm">): number => seamGapMm - seamLapMm;
+
 /** An end of this right cone's blank, rolled so far. */
 export function endRolled(
-  { thicknessMm, edges, pieces, seamGapMm }: FormingCase,
+  item: FormingCase,
   { halfAngleRad }: { readonly halfAngleRad: number },
   { radiusMm, closed }: { readonly radiusMm: number; readonly closed: number },
 ): ClosureEnd {
+  const { thicknessMm, edges, pieces } = item;
+  const seamGapMm = takenAtSeamMm(item);
   return partRolled({ radiusMm, closed, halfAngleRad, thicknessMm, edges, pieces, seamGapMm });
 }
 

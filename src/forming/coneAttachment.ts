@@ -25,7 +25,7 @@ export function coneAttachment({ item, roll, say }: RollAsked): Check | null {
     ? state({
         ...words,
         verdict: "pass",
-        advice: `Dress the small edge smooth and grease the stop: the edge slides ${slide} along it in one pass.`,
+        advice: `Dress the small edge smooth and grease the stop: in one pass the large edge runs ${slide} further, and the small one slides on the stop.`,
       })
     : state({
         ...words,

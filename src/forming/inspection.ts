@@ -42,6 +42,7 @@ interface InspectionRow {
     | "height"
     | "tape"
     | "edge-offset"
+    | "lap"
     | "template"
     | "corner";
   readonly what: string;
@@ -186,7 +187,7 @@ function whereWords({ pieces, quantity }: FormingCase, { seamDeg, ends }: Finish
  * @see sources.yaml#iso-13920
  */
 export function inspectionOf(item: FormingCase): Inspection | null {
-  const { finish, thicknessMm } = item;
+  const { finish, thicknessMm, seamLapMm = 0 } = item;
   if (!finish) return null;
   const { toleranceClass } = finish;
   const within = (nominalMm: number) =>
@@ -233,12 +234,27 @@ export function inspectionOf(item: FormingCase): Inspection | null {
       ...(girthMm === null ? [] : [row("girth", `${name}, tape round the outside`, girthMm)]),
     ];
   });
+  // Lapped edges lie one above the other by the thickness: there the lap itself is what is measured.
+  const seam =
+    seamLapMm > 0
+      ? [
+          row("lap", "lap of the seam edges, at both ends and half way", seamLapMm, {
+            withinMm: within(seamLapMm),
+            basis: basisOf(within(seamLapMm), AS_DRAWN),
+            readings: 3,
+          }),
+        ]
+      : [
+          row("edge-offset", "offset of the seam edges, one above the other", 0, {
+            withinMm: within(thicknessMm),
+          }),
+        ];
   return {
     toleranceClass: toleranceClass ?? null,
     note: `${whereWords(item, finish)}${
       toleranceClass === undefined
-        ? `The part names no tolerance class, so no limits of lengths are given${corner ? " (that of the corners is common practice)" : ""}: take them from the drawing, or write the class into the part file (tolerance: A, B, C or D).`
-        : `Limits of class ${toleranceClass} of ISO 13920 for lengths${corner ? " and angles" : ""}; out of round and edge offset are derived from them. Where none is given, the foreman says what passes. A drawing or a code in force stands above.`
+        ? `The part names no tolerance class, so no limits of lengths are given${corner ? " (that of the corners is common practice)" : ""}: write them in from the drawing, or write the class into the part file (tolerance: A, B, C or D).`
+        : `Limits of class ${toleranceClass} of ISO 13920 for lengths${corner ? " and angles" : ""}; out of round${seamLapMm > 0 ? " is" : " and edge offset are"} derived from them. Where none is given, the foreman says what passes. A drawing or a code in force stands above.`
     }${inZones(item) ? MEANS : ""}`,
     rows: [
       ...ends,
@@ -262,9 +278,7 @@ export function inspectionOf(item: FormingCase): Inspection | null {
           basis: basisOf(within(lengthMm), DERIVED),
         }),
       ),
-      row("edge-offset", "offset of the seam edges, one above the other", 0, {
-        withinMm: within(thicknessMm),
-      }),
+      ...seam,
       ...finishedTemplates(item).map(({ label, value }) => row("template", label, value)),
       ...(item.tightestRadiusMm === null ? cornersOf(item) : []).map(({ what, deg, readings }) =>
         row("corner", what, 0, {

@@ -20,12 +20,13 @@ const told = (value: unknown): string =>
 
 /** What trials of this part on this roll hold for. */
 export function trialFit(item: FormingCase, roll: PlateRoll): TrialFit {
-  const { cone, curvature, rimsMm, slantMm, pieces, seamGapMm, edges } = item;
+  const { cone, curvature, rimsMm, slantMm, pieces, seamGapMm, seamLapMm, edges } = item;
   const { name, arrangement, rolls, slide, workingWidth, bearings, coneAttachment } = roll;
   const stop = stopPlace({ item, roll });
   return {
     shape: told([
       ...[cone, curvature, rimsMm, slantMm, pieces, seamGapMm, edges],
+      ...(seamLapMm === undefined ? [] : [seamLapMm]),
       // Further in than the nearest it stands where the piece's own reach and the room ask for it.
       ...(stop && stop.furtherInMm > 0 ? [stop.mm] : []),
     ]),

@@ -296,7 +296,7 @@ it("has what is taped along an edge in fractions of an inch too, beside every be
 it("says of a size without a limit that none is given, and who says what passes", async () => {
   await page.goto(`${site.url}parts/gravel-bin-bottom/forming/`);
   const text = await page.locator(".sheet", { has: page.locator(".inspection") }).innerText();
-  expect(text).toMatch(/tape round the outside\s+5340\.7\s+none given/);
+  expect(text).toMatch(/tape round the outside\s+5340\.7\s+none given:\s+the\s+foreman\s+decides/);
   expect(text).not.toContain("—");
   expect(text).toContain("Where none is given, the foreman says what passes.");
   expect(text).toMatch(/standing with its small end up, 0° is/);

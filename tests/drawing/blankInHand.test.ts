@@ -58,7 +58,7 @@ it("marks where zones begin, from seam edge 1 along both edges", () => {
   const zones = report.forming.plans.find(({ route }) => route === "roll")!.settings!.zones;
   const begins = zones.flatMap(({ begins: mark }, i) => (mark ? [{ ...mark, name: `zone ${i + 1}` }] : []));
   const [blank] = report.blanks;
-  const drawing = blankInHand(report, { paper: blankPaper(report), blank: blank!, zones: begins });
+  const drawing = blankInHand(report, { paper: blankPaper(report, zones), blank: blank!, zones: begins });
   const names = drawing.labels.map(({ text }) => text).filter((text) => text.startsWith("zone"));
   expect(names).toEqual(["zone 2", "zone 3"]);
   const lines = drawing.strokes.flatMap(({ kind, shape }) =>

@@ -60,6 +60,19 @@ describe("the inspection sheet", () => {
     expect(find("edge-offset")).toMatchObject([{ nominalMm: 0, withinMm: 1 }]);
   });
 
+  it("measures a lapped seam by its lap, for its edges lie one above the other anyway", () => {
+    const lapped = { ...cone, seam: { at: 0, joint: "lap", lap: 40 } } as typeof cone;
+    // Class B, 30 to 120 mm.
+    expect(find("lap", lapped)).toMatchObject([
+      { nominalMm: 40, withinMm: 2, readings: 3, basis: "iso-13920" },
+    ]);
+    expect(find("edge-offset", lapped)).toEqual([]);
+    expect(find("lap")).toEqual([]);
+    const note = (part: typeof cone) => reportOf(part).forming.inspection!.note;
+    expect(note(cone)).toContain("edge offset");
+    expect(note(lapped)).not.toContain("edge offset");
+  });
+
   it("has diagonals and templates that the closed form gives", () => {
     // Inside to inside, straight across: from one side of the large end to the other side of the small one.
     for (const { nominalMm } of find("tape")) expect(nominalMm).toBeCloseTo(Math.hypot(560, 300 + 130), 5);

@@ -61,7 +61,7 @@ describe("the work sheet of a right cone", () => {
     expect(first.text).toContain(`${Number(trial!.start!.largeMm.toFixed(1))} mm at the large edge`);
     expect(figure(step(steps, "second-raise"), "start at the small edge")).toBe(finished!.start!.smallMm);
     expect(figure(step(steps, "stop"), "stop from the drop end")).toBe(60);
-    expect(figure(step(steps, "edges"), "small edge slides")).toBeCloseTo(2 * Math.PI * 250, 9);
+    expect(figure(step(steps, "edges"), "large edge runs further")).toBeCloseTo(2 * Math.PI * 250, 9);
     expect(first.cautions[0]).toMatch(/Never make a large raise under standing plate, never roll backwards/);
   });
 

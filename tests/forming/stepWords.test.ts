@@ -57,7 +57,7 @@ describe("the steps beside the machine", () => {
       /^With the plate moving raise towards .*, from 0 in \d+ like steps/,
     );
     expect(words("first-measure")).toMatch(
-      /Release the piece and support it\. Measure straight across from inside corner to inside corner/,
+      /Release the piece and support it: bending roll lowered, pinch open; it lies on the rolls, inside up, seam edges level.*in doubt stand it on its large end on a level floor: that counts\. Measure straight across from inside corner to inside corner/,
     );
     expect(words("first-correct")).toMatch(
       /Lower the bending roll, bring the piece back to .* and pinch it again;.*after a third raise: stop and ask the foreman/,
@@ -69,7 +69,7 @@ describe("the steps beside the machine", () => {
       "the open end's bearing alone (large end: drop end; small end: fixed end)",
     );
     expect(words("unload")).toMatch(
-      /Lower the bending roll, open the pinch and lift the piece off through its gap/,
+      /Lower the bending roll, open the pinch and take the piece off by the manual: sideways, the top roll \(\d+ mm\) coming out between the seam edges/,
     );
   });
 
@@ -206,5 +206,11 @@ it("notes no gap left of a piece that stays open", () => {
   const labels = (pieces: number) =>
     step(planOn(coneCase(reducer, { pieces })).steps, "close").toNote.map(({ label }) => label);
   expect(labels(1)).toContain("gap left, large end");
-  expect(labels(2)).toEqual(["raise at the end, set", "template, tight or open"]);
+  expect(labels(2)).toEqual([
+    "scale at the end, drop end",
+    "scale at the end, fixed end",
+    "apart, large end",
+    "apart, small end",
+    "template, tight or open",
+  ]);
 });

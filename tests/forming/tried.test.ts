@@ -34,7 +34,7 @@ describe("a sheet with trials kept beside its part", () => {
     const { set, nextMm } = correction(seen);
     const raise = step(stepsAfter(seen), "first-raise");
     expect(raise.text).toMatch(
-      /^By this part's own trials, which overrule the plan's start[^:]*: raise to .* at the large edge and .* at the small edge .*\. Last set 30 mm, came out gap 1500 mm: 58 % closed, wanted 66 % to 80 %\. Raise with the plate moving\. Go in steps of 5 mm or less.* The boxes here have it for the scales at the bearings: set that\.$/,
+      /^By this part's own trials, which overrule the plan's start[^:]* and were made on an earlier blank: raise to .* at the large edge and .* at the small edge .*\. Last set 30 mm, came out gap 1500 mm: 58 % closed, wanted 66 % to 80 %\. Go in steps of 5 mm or less.* The boxes here have it for the scales at the bearings: set that\.$/,
     );
     // The gap to expect is the one that lies in the middle of the window, where the setting aims.
     const expected = Number(/expect a gap near (\d+) mm at the large end/.exec(raise.text)![1]);
@@ -56,7 +56,7 @@ describe("a sheet with trials kept beside its part", () => {
     const done = [{ settingMm: 41, closed: window.to - 0.01 }];
     const raise = step(stepsAfter(done), "first-raise");
     expect(raise.text).toMatch(
-      /^By this part's own trials, which overrule the plan's start[^:]*: raise to 41 mm at the large edge .*; expect a gap near \d+ mm at the large end\. Last set 41 mm, came out closed 79 %: 79 % closed, within 66 % to 80 %\./,
+      /^By this part's own trials, which overrule the plan's start[^:]* and were made on an earlier blank: raise to 41 mm at the large edge .*; expect a gap near \d+ mm at the large end\. Last set 41 mm, came out closed 79 %: 79 % closed, within 66 % to 80 %\./,
     );
     // The next blank's first pass is not done, and its second pass has a step of its own.
     expect(raise.text).not.toMatch(/pass is done|[Ss]econd pass|this blank/);

@@ -203,7 +203,9 @@ it("tells what the small edge slides, and from which number on a least is allowe
   const answers = askedChecks({ checks: forming.checks, item, machine, brake: undefined });
   const numbersOf = (id: string) => answers.get(id)!.rows[0]!.worked.numbers.replaceAll("\u00a0", " ");
   const slide = / = ([\d.]+) mm$/.exec(numbersOf("cone-attachment"))?.[1];
-  expect(forming.checks.find(({ id }) => id === "cone-attachment")!.advice).toContain(`slides ${slide} mm`);
+  expect(forming.checks.find(({ id }) => id === "cone-attachment")!.advice).toContain(
+    `the large edge runs ${slide} mm further`,
+  );
   expect(numbersOf("small-end")).toMatch(/^This part: .*; Allowed: .* or more; /);
   expect(numbersOf("room-beyond-stop")).toMatch(/^This part: .* × \(1 − cos\(.*\) × sin\(.* = /);
 });

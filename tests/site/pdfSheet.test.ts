@@ -12,10 +12,15 @@ import { chosenPlan } from "../../src/site/forming/plan.ts";
 import {
   BASIS_NOTE,
   blankNote,
+  limitHead,
+  limitWords,
   LOT_HEADING,
   lotNote,
+  PASSES,
   WINDOW_NOTE,
 } from "../../src/site/forming/sheetWords.ts";
+import { bevelNote, bevelRows } from "../../src/site/forming/bevelRows.ts";
+import { zoneMarksSaid } from "../../src/site/forming/zoneBegins.ts";
 import { reportAfter } from "../../src/site/pdf/triedReport.ts";
 import { sheetsPdf } from "../../src/site/pdf/write.ts";
 import { basisName, shortName } from "../../src/site/words/sources.ts";
@@ -93,16 +98,25 @@ it.each(planned)("$name: every text of the printed sheet stands in the PDF", asy
   if (plan.settings) has(WINDOW_NOTE);
   const lot = lotOf(report, plan);
   if (lot) {
-    [LOT_HEADING, lotNote(lot.blanks, lot.numbers.length, units)].forEach(has);
+    [LOT_HEADING, lotNote(lot, units)].forEach(has);
     for (const { name, columns } of lot.groups) [name, ...columns].forEach(has);
   }
   if (report.forming.springback && plan.route === "roll") has("Springback");
   if (report.forming.evenness) has("Curvature round the part");
   if (plan.route === "roll" && report.forming.inspection) {
     const [blank] = report.blanks;
+    const bevels = bevelRows(report, blank!.piece);
+    for (const { name, cells } of bevels) has([name, ...cells].join(" "));
+    for (const row of report.forming.inspection.rows) {
+      has(row.what);
+      if (report.forming.inspection.toleranceClass !== null) has(limitWords(row, units).range);
+    }
     [
+      PASSES,
+      limitHead(report.forming.inspection.toleranceClass),
       "The blank",
-      blankNote(blank!.faceUp, report.blanks.length, (plan.settings?.zones.length ?? 0) > 1),
+      blankNote(report, zoneMarksSaid(report, plan.settings?.zones ?? [])),
+      ...(bevels.length > 0 ? [bevelNote(units)] : []),
     ].forEach(has);
   }
   expect(all).not.toContain("…");
@@ -188,7 +202,7 @@ it("starts from trials that were kept in the browser", async () => {
   const after = reportAfter(report, asked, seen);
   const [first] = await pagesOf(one, "letter", after);
   const start = run(
-    `By this part's own trials, which overrule the plan's start (in the table of settings): Last set ${sayIn(units).length(23)}, came out sprang back flat.`,
+    `By this part's own trials, which overrule the plan's start (in the table of settings) and were made on an earlier blank: Last set ${sayIn(units).length(23)}, came out sprang back flat.`,
   );
   expect(words([first!])).toContain(start);
   expect(words(await pagesOf(one, "letter"))).not.toContain(start);

@@ -50,7 +50,7 @@ export function firstByTrials(asked: RollSheetAsked, step: PlanStep, always: str
   if (!tried) return step;
   return {
     ...step,
-    text: `By this part's own trials, which overrule the plan's start (in the table of settings): ${[tried.words, ...(tried.look ? [] : [always, scales(step)])].filter((words) => words !== "").join(" ")}`,
+    text: `By this part's own trials, which overrule the plan's start (in the table of settings) and were made on an earlier blank: ${[tried.words, ...(tried.look ? [] : [always, scales(step)])].filter((words) => words !== "").join(" ")}`,
     figures: [...triedFigures(asked, tried.set), ...zoneFigures(asked, "set"), ...step.figures],
   };
 }

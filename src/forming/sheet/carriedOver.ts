@@ -6,16 +6,13 @@ import { isPipe } from "../skin.ts";
 import { listedZones } from "../zoneWords.ts";
 import { zoneByHand } from "../zoneByHand.ts";
 import type { RollSheetAsked } from "./asked.ts";
-import { type ModelTable, modelTables } from "./modelTable.ts";
+import { down, type ModelTable, modelTables } from "./modelTable.ts";
 import { type Figure, type PlanStep, scaled } from "./step.ts";
 
 interface Carried extends Pick<PlanStep, "model"> {
   readonly text: string;
   readonly figures: readonly Figure[];
 }
-
-/** Down to a tenth of a millimetre, as a roll is set: what is not to be passed is never rounded up. */
-const down = (mm: number): number => Math.floor(mm * 10) / 10;
 
 const bare = (mm: number, say: Say): string => say.bare(settable(mm, say.units));
 /** "+ 4.7" as it stands in a sum. */
@@ -75,7 +72,7 @@ export function carriedOver(asked: RollSheetAsked): Carried {
   const whose = several ? `in ${listedZones(first.zones)}, ` : "";
   const each = several ? "But first, zone by zone, carry" : "But first carry";
   return {
-    text: ` ${each} over what the first pass taught: its last ${pipe ? "raise" : "raise at the large edge"}, less what the table here has for the ${by} that it left (between columns in proportion). Move ${pipe ? "the raise" : "both ends"} by that: down where it is below 0, never up by more than ${most}. Example, not your numbers: ${whose}${example}.`,
+    text: ` ${each} over what the first pass taught: its last ${pipe ? "raise" : "raise at the large edge"}, less what the table has for the ${by} that it left (between columns in proportion). Move ${pipe ? "the raise" : "both ends"} by that: down where it is below 0, never up by more than ${most}.${asked.tried && several ? "" : ` Example, not your numbers: ${whose}${example}.`}`,
     figures: model.flatMap(({ zones, at }) =>
       zones.length > 0
         ? []

@@ -16,15 +16,14 @@ function tightRoom(asked: RollSheetAsked): StopRoom | null {
   return open.pastMm > roomMm * (1 + AT_LIMIT_REL) ? { ...least, roomMm } : null;
 }
 
-const YOKE =
-  "The piece must not strike the yoke: watch the first turn by hand jog (short taps). The longer it stays open, the further it reaches.";
+const YOKE = "The piece must not strike the yoke: watch the first turn by hand jog (short taps).";
 
 function yoke(asked: RollSheetAsked): string {
   const open = openReach(asked.item);
   const tight = tightRoom(asked);
   if (!open || !tight) return YOKE;
   const where = tight.end === "fixed end" ? " at the fixed end" : "";
-  return `${YOKE} While still open its far side reaches ${asked.say.length(open.pastMm)} past the stop, at ${asked.say.length(open.highMm)} over the pinch; the clear room${where} is ${asked.say.length(tight.roomMm)}: look whether the yoke is as high as that before the plate goes in. If it is, do not roll it so: make more pieces, or take the press brake.`;
+  return `${YOKE} While open it reaches further than there is room; the clear room${where} is ${asked.say.length(tight.roomMm)}: look whether the yoke is as high as that far side (${asked.say.length(open.highMm)}) before the plate goes in. If it is, do not roll it so: make more pieces, or take the press brake.`;
 }
 
 /** What the second pass wants at the other end of the rolls; nothing where the job is not turned round. */
@@ -52,7 +51,7 @@ export function coneStop(asked: RollSheetAsked): PlanStep | null {
   const where =
     given === null
       ? "Set the stop for the small edge as close to the drop end as the closing of the yoke allows"
-      : `Set the stop for the small edge ${say.tape(given)} from the drop end of the roll face: ${inMm > 0 ? `${say.length(inMm)} further in than its nearest place, so that the open piece has room before the yoke` : "its nearest place"}`;
+      : `Set the stop for the small edge ${say.tape(given)} from the drop end of the roll face: ${inMm > 0 ? `${say.length(inMm)} further in than its nearest place, so that it has room while open` : "its nearest place"}`;
   const nearest = roll?.coneAttachment?.clearRoom;
   const clear = nearest === undefined ? undefined : nearest + inMm;
   const room = clear === undefined ? "" : ` From stop to yoke there are ${say.length(clear)}.`;
@@ -62,7 +61,7 @@ export function coneStop(asked: RollSheetAsked): PlanStep | null {
     id: "stop",
     phase: "set-up",
     title: "Set the cone stop",
-    text: `${where}. Grease it. The far side of the small end reaches ${say.length(reach)} past it when closed.${open ? ` While still open, at the first trial, it reaches ${say.length(open.pastMm)} past it (${say.length(open.highMm)} above the pinch).` : ""}${room}${other}`,
+    text: `${where}. Grease it. The far side of the small end reaches ${say.length(reach)} past it when closed.${open ? ` While open, at the first trial, it reaches ${say.length(open.pastMm)} past it (${say.length(open.highMm)} above the pinch).` : ""}${room}${other}`,
     figures: [
       ...(given === null ? [] : [taped("stop from the drop end of the roll face", given, DERIVED)]),
       derived("reach past the stop when closed", reach),

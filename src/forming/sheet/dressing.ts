@@ -14,18 +14,31 @@ import { type Figure, mm } from "./step.ts";
  */
 function standsOverMm(item: FormingCase): number {
   if (item.edges !== "level" || isPipe(item)) return 0;
-  return (item.thicknessMm / 2) * Math.tan(item.leanRad) * (item.trimAllowance ? 2 : 1);
+  const { thicknessMm, leanRad, trimAllowance: allowed = false } = item;
+  return standsOver({ thicknessMm, leanRad, allowed });
 }
+
+/** The same for any plate and lean. [mm] */
+export const standsOver = ({
+  thicknessMm,
+  leanRad,
+  allowed,
+}: {
+  readonly thicknessMm: number;
+  readonly leanRad: number;
+  readonly allowed: boolean;
+}): number => (thicknessMm / 2) * Math.tan(leanRad) * (allowed ? 2 : 1);
 
 /** Which face of which edge is bevelled, how far, and to where that runs out, in few words; empty where nothing is. */
 export function dressingWords({ item, say }: PartAsked): string {
   const over = standsOverMm(item);
   if (over === 0) return "";
-  const most = item.cone ? "" : "up to ";
-  const small = isPointed(item) ? "" : ", the small edge on the outside";
-  const other = item.cone ? "" : " (where the wall leans outwards, the other face)";
   const to = item.trimAllowance ? "the other face" : "half the thickness";
-  return `the large edge on the inside${small}${other}: there ${most}${say.length(over)} off along the wall, running out to nothing at ${to}`;
+  const off = `${say.length(over)} off along the wall`;
+  if (!item.cone)
+    return `${isPointed(item) ? "the large end" : "both ends"}, at each line by what stands under the picture of the blank (up to ${off}), running out to nothing at ${to}`;
+  const small = isPointed(item) ? "" : ", the small edge on the outside";
+  return `the large edge on the inside${small}: there ${off}, running out to nothing at ${to}`;
 }
 
 export const dressingFigures = (item: FormingCase): Figure[] =>

@@ -1,23 +1,28 @@
-import { COMMON_PRACTICE } from "../judge.ts";
+import { AS_DRAWN, COMMON_PRACTICE } from "../judge.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
-import type { PlanStep } from "./step.ts";
+import { LAPPED } from "./closed.ts";
+import { type PlanStep, taped } from "./step.ts";
 import { feelerWords } from "./touch.ts";
 
 const HOT =
-  "Hot work: fire watch and ventilation by local rules; inside a closed piece the shop's rules for confined spaces hold.";
+  "Hot work: fire watch, ventilation by local rules; inside a closed piece the shop's rules for confined spaces hold.";
 
 /** Tacking, and bringing a rolled piece round. */
 export function finishRolled({ item, say, settings }: RollSheetAsked): PlanStep[] {
-  const weld = item.seamGapMm ?? 0;
-  const gap = weld > 0 ? ` to a gap of ${feelerWords(weld, say)} for the weld (by feeler blade)` : "";
+  const { seamGapMm: weld = 0, seamLapMm: lap = 0 } = item;
+  const gap = weld > 0 ? ` to a gap of ${feelerWords(weld, say)} for the weld (by feeler)` : "";
+  const edges =
+    lap > 0
+      ? `Draw the seam edges over each other by ${say.tape(lap)} and clamp them tight on each other: ${LAPPED}, unless the drawing says otherwise`
+      : `Clamp the seam edges together${gap}`;
   const tack: PlanStep = {
     id: "tack",
     phase: "tack and re-round",
     title: "Tack",
-    text: `Clamp the seam edges together${gap}${item.pieces === 1 ? "" : ", piece by piece on a level floor round a drawn circle"}, both ends level. Set sound tacks from the middle outwards.`,
-    figures: [],
-    cautions: [HOT, "A sprung seam opens with force when a clamp slips: stand aside of it."],
+    text: `${edges}${item.pieces === 1 ? "" : ", piece by piece on a level floor round a drawn circle"}, both ends level. Sound tacks, from the middle outwards.`,
+    figures: lap > 0 ? [taped("lap", lap, AS_DRAWN)] : [],
+    cautions: [HOT, "A sprung seam opens with force when a clamp slips: stand aside."],
     toNote: [],
     basis: COMMON_PRACTICE,
   };
@@ -28,7 +33,7 @@ export function finishRolled({ item, say, settings }: RollSheetAsked): PlanStep[
       id: "re-round",
       phase: "tack and re-round",
       title: "Re-round",
-      text: `Beside the seam ${isPipe(item) ? "the piece" : "the small end"} is usually flat. Grind the bead of the tacks flush. Put the piece back over the open end${isPipe(item) ? "" : ", its small edge on the stop as that stands"}; close and lock the yoke. Pinch lightly, and with the piece turning raise to what closed it${(settings?.zones.length ?? 0) > 1 ? ", each zone to its own," : ""} and no tighter: several turns, until the template fits. Take it off as in the closing, and weld by the shop's own procedure.`,
+      text: `Beside the seam ${isPipe(item) ? "the piece" : "the small end"} is usually flat. ${lap > 0 ? "" : "Grind the bead of the tacks flush. "}Put it back over the open end${isPipe(item) ? "" : ", its small edge on the stop as that stands"}; close and lock the yoke. Pinch lightly, and with the piece turning raise to what closed it${(settings?.zones.length ?? 0) > 1 ? ", each zone to its own," : ""} and no tighter: ${lap > 0 ? "to and fro between both sides of the lap, which never goes through the pinch, lowered before each reversing" : "several turns"}, until the template fits. Take it off as before; weld by the shop's procedure.`,
       figures: [],
       cautions: ["Stop if a tack cracks: a piece that opens on the rolls swings out."],
       toNote: [{ label: "turns, and raise", unit: "-" }],

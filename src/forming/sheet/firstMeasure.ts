@@ -18,6 +18,12 @@ function halfWay({ item, say }: RollSheetAsked): string {
   return `half way, at a gap of ${say.tape(insideGapMm)}${isPipe(item) ? "" : " at the large end"}, ${templateBrief(item, say, aim.share)}. More open is right too, up to ${widest} at the widest gap`;
 }
 
+/** How the piece lies, the same for everything that is measured on it: a bent or a squeezed one tells nothing. */
+function lying({ item }: RollSheetAsked): string {
+  const stood = isPipe(item) ? "on end" : "on its large end";
+  return `Release the piece and support it: bending roll lowered, pinch open; it lies on the rolls, inside up, seam edges level, slings not squeezing it. Always measure it so; in doubt stand it ${stood} on a level floor: that counts.`;
+}
+
 /** A straightedge tells a radius too; the window of its depths stands in the next step's table, for the large end. */
 function byDepth({ item, roll, say }: RollSheetAsked): string {
   const [table] = roll ? zoneByHand({ item, roll, say }) : [];
@@ -54,8 +60,8 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
           .map(([name, of]) => `${name}: ${templateBrief(item, say, of)}.`)
           .join(" ")}`;
   const text = large
-    ? `Release the piece and support it. Measure straight across from inside corner to inside corner of its seam edges: right is ${windows} (the window). Never below ${caps} in this pass.${held}`
-    : `Release the piece and support it. Hold the inside templates of the first pass, square to the element line, to ${templates.length <= 2 ? "it" : "the middle of every zone"}, past the straight lead. Right is ${say.percent(from)} to ${say.percent(to)} of the final bend${boxed ? ", the two radii of each box" : ""}; never above ${say.percent(cap)}.${boxed ? ` Write in the radius that came out${byDepth(asked)}.` : ""}${limits}`;
+    ? `${lying(asked)} Measure straight across from inside corner to inside corner of its seam edges: right is ${windows} (the window). Never below ${caps} in this pass.${held}`
+    : `${lying(asked)} Hold the inside templates of the first pass, square to the element line, to ${templates.length <= 2 ? "it" : "the middle of every zone"}, past the straight lead. Right is ${say.percent(from)} to ${say.percent(to)} of the final bend${boxed ? ", the two radii of each box" : ""}; never above ${say.percent(cap)}.${boxed ? ` Write in the radius that came out${byDepth(asked)}.` : ""}${limits}`;
   const at = (when: string, of: number) =>
     templateFigures(item, of).map((one) => ({ ...one, label: `${one.label}, ${when}` }));
   return {

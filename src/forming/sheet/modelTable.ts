@@ -30,6 +30,9 @@ export interface ModelTable {
   readonly mostMm: number;
 }
 
+/** Down to a tenth of a millimetre, as a roll is set: what is not to be passed is never rounded up. */
+export const down = (mm: number): number => Math.floor(mm * 10) / 10;
+
 /** Planned for the closed part, and how far the plan's own high lies above it at both ends; null where it has no start. */
 function finishedOf(pass: PassSettings | undefined): Pick<ModelTable, "plannedMm" | "mostMm"> | null {
   if (!pass?.start) return null;

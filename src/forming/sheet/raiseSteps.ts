@@ -11,8 +11,21 @@ const STEP = { mm: 5, in: (3 / 16) * MM_PER_INCH } as const;
 const most = ({ units }: Say): string => (units === "mm" ? "5 mm" : "3/16 in");
 
 /** The same raise put on over another length of plate leaves another gap. */
-const ALIKE =
-  " Note how far the plate had gone when the whole raise was on, and take as long over every blank.";
+const ALIKE = "Note how far it went, and do the same with every blank.";
+
+/**
+ * How soon the whole raise is to be on. What is bent first comes over the bending roll once the plate has gone as far as
+ * that stands from the pinch; until then the roll lifts the straight lead alone. What passes the pinch before the raise is
+ * whole stays more open. How fast a roll may be raised is the manual's.
+ *
+ * @see derived here
+ */
+function soon({ item, settings, say }: RollSheetAsked): string {
+  const arm = settings?.flat.acrossMm;
+  if (arm === undefined) return ` Have it all on as soon as the machine's manual lets you. ${ALIKE}`;
+  const wider = item.cone ? " and the gap is wider" : "";
+  return ` Have it all on before the plate has gone ${say.tape(arm)}, if the machine's manual lets you: later, a longer end stays open${wider}. ${ALIKE}`;
+}
 
 /** Raises that are all but none are not told in steps. [mm] */
 const NONE = 0.05;
@@ -46,12 +59,12 @@ export function raiseSteps(asked: RollSheetAsked, places: RollPlaces | null): st
   const pipe = isPipe(asked.item);
   const like = likeSteps(asked, places, "trial");
   return like === null
-    ? `Go in steps of ${most(asked.say)} or less on the scale${pipe ? "" : ", both bearings by turns and in proportion, so that both arrive together"}.${ALIKE}`
-    : `From 0 go in ${like}${pipe ? "" : ", by turns, so that both arrive together"}.${ALIKE}`;
+    ? `Go in steps of ${most(asked.say)} or less on the scale${pipe ? "" : ", both bearings by turns and in proportion, so that both arrive together"}.${soon(asked)}`
+    : `From 0 go in ${like}${pipe ? "" : ", by turns, so that both arrive together"}.${soon(asked)}`;
 }
 
 /** The same for the second pass, in few words: the first has said how. */
 export function raiseStepsAgain(asked: RollSheetAsked, places: RollPlaces | null): string {
   const like = likeSteps(asked, places, "finished");
-  return like === null ? `in small steps (${most(asked.say)} or less)` : `from 0 in ${like}`;
+  return like === null ? `in steps of ${most(asked.say)} or less` : `from 0 in ${like}`;
 }

@@ -10,17 +10,18 @@ import { firstCorrect } from "./firstCorrect.ts";
 import { settingBoxes } from "./settingBoxes.ts";
 import { settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
 import { startAllRound } from "./startAllRound.ts";
-import { type PlanStep, taped } from "./step.ts";
+import { closedWords, raiseAtEnd } from "./closed.ts";
+import { type PlanStep, stepNamed, taped } from "./step.ts";
 import { firstByTrials, secondByTrials, secondTold } from "./byTrials.ts";
 import { zonesBack, zonesOn } from "./zoneChange.ts";
 import { stillOpen } from "./stillOpen.ts";
-import { feelerWords, gapWindows, templateBrief, templateFigures } from "./touch.ts";
+import { gapWindows, templateBrief, templateFigures } from "./touch.ts";
 
 /** The same in short, where the first raise has said why. */
 const RAISE_AGAIN = "Raise only while the plate travels; never roll backwards at setting.";
 
 export const RAISE_MOVING =
-  "Raise only while the plate travels towards the bending roll. Never make a large raise under standing plate, never roll backwards at setting: what suits moving plate creases standing plate.";
+  "Raise only while the plate travels towards the bending roll. Never make a large raise under standing plate, never roll backwards at setting.";
 const OVERLAP = "Never let an overlap enter the pinch.";
 const rising = ({ item }: RollSheetAsked): string =>
   `Support the rising ${isPipe(item) ? "" : "large "}end; keep clear of its swing.`;
@@ -40,14 +41,20 @@ function raise(asked: RollSheetAsked): PlanStep {
     phase: "first pass",
     title: "Raise for the first pass",
     text: words
-      ? `With the plate moving raise to ${words}. ${raiseSteps(asked, startAllRound(asked, "trial"))} This first trial stays short of the window on purpose${expected.text}.`
+      ? `With the plate moving raise to ${words}. ${raiseSteps(asked, startAllRound(asked, "trial"))} The first trial stays short of the window on purpose${expected.text}.`
       : `With the plate moving raise in small steps, try the template, and raise again${noSettings === null ? "" : ` (${noSettings})`}.`,
-    figures: settings ? [...settingFigures(settings, "trial"), ...expected.figures] : [],
+    figures: settings
+      ? [
+          ...settingFigures(settings, "trial"),
+          ...expected.figures,
+          taped("whole raise on before the plate has gone", settings.flat.acrossMm, DERIVED),
+        ]
+      : [],
     cautions: [RAISE_MOVING, ...(settings ? settingProblems(settings, "trial", say) : [])],
     toNote: settingBoxes(asked, "trial"),
     basis: settings ? DERIVED : COMMON_PRACTICE,
   };
-  return firstByTrials(asked, plan, `Raise with the plate moving. ${raiseSteps(asked, null)}`);
+  return firstByTrials(asked, plan, raiseSteps(asked, null));
 }
 
 function through(asked: RollSheetAsked): PlanStep {
@@ -77,19 +84,18 @@ export const firstPassSteps = (asked: RollSheetAsked): (PlanStep | null)[] => [
   firstCorrect(asked),
 ];
 
-/** How a piece between its passes comes off the top roll: through its gap, where that is wide enough at both ends. */
+/** How a piece between its passes comes off the top roll: sideways, where that goes between its seam edges at both ends. */
 function wayOff({ item, roll, say }: RollSheetAsked): string {
   const gaps = gapWindows(item);
-  const over = "over the drop end, the yoke open";
-  if (!roll) return `through its gap, where that is wider than the top roll at both ends, else ${over}`;
-  const { topDiameter } = roll.rolls;
-  if (gaps.length === 0)
-    return `through its gap, where that is wider than the top roll (${say.length(topDiameter)}) at both ends, else ${over}`;
+  const over = "over the drop end, yoke open";
+  const top = `the top roll${roll ? ` (${say.length(roll.rolls.topDiameter)})` : ""}`;
   // What is past the window is still to be taken off, down to the cap.
   const narrowest = Math.min(...gaps.map(({ capMm }) => capMm));
-  return narrowest > topDiameter
-    ? `through its gap, wider at both ends than the top roll (${say.length(topDiameter)})`
-    : `${over}: its gap may be narrower than the top roll (${say.length(topDiameter)})`;
+  if (!roll || gaps.length === 0)
+    return `sideways, ${top} coming out between the seam edges if wider at both ends; else ${over}`;
+  return narrowest > roll.rolls.topDiameter
+    ? `sideways, ${top} coming out between the seam edges, which stand further apart; or ${over}`
+    : `${over}: the seam edges may stand nearer than ${top} is thick`;
 }
 
 const allOf = ({ pieces, quantity }: RollSheetAsked["item"]): string =>
@@ -106,7 +112,7 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       id: "unload",
       phase: "turning the job round",
       title: "Unload",
-      text: `Lower the bending roll, open the pinch and lift the piece off ${wayOff(asked)}.${lot && !pipe ? ` Make the first pass of ${allOf(item)} of the lot before the stop is moved.` : ""}`,
+      text: `Lower the bending roll, open the pinch and take the piece off by the manual: ${wayOff(asked)}.${lot && !pipe ? ` Make the first pass of ${allOf(item)} of the lot before the stop is moved.` : ""}`,
       figures: [],
       cautions: [PRESSURE],
       toNote: [],
@@ -118,7 +124,7 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       title: "Turn the job round",
       text: pipe
         ? `Turn the piece end for end so that ${order.second} leads. Lower the bending roll and set it parallel again; close and lock the yoke.`
-        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in as before: ${say.tape(stopMm)}`}. Set the bending roll down and parallel; the readings at 0 stay, the small edge's bearing is now the one at the fixed end. Put the piece on the way it came off, the inside up and the small edge on the stop: now ${order.second} lies ahead. Lay that edge over the bending roll, in its groove, close and lock the yoke, and pinch as before.`,
+        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in as before: ${say.tape(stopMm)}`}. Set the bending roll down and parallel; the readings at 0 stay, the small edge's bearing is now the one at the fixed end. Put the piece back round the top roll bent as it is (never flattened), the inside up and the small edge on the stop: now ${order.second} lies ahead. Lay that edge over the bending roll, in its groove, close and lock the yoke, and pinch as before.`,
       figures: [],
       cautions: [
         `The piece is springy and awkward now: slings so that it cannot roll or spring open.${pipe ? "" : " It must not strike the machine at this end either: watch the first turn by hand jog."}`,
@@ -130,6 +136,10 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
     },
   ];
 }
+
+/** How soon it is to be on in the second pass; the first has said why. */
+const soonAgain = ({ settings, say }: RollSheetAsked): string =>
+  settings ? `, again before the plate has gone ${say.tape(settings.flat.acrossMm)}` : "";
 
 function second(asked: RollSheetAsked): PlanStep {
   const { settings, say } = asked;
@@ -144,9 +154,15 @@ function second(asked: RollSheetAsked): PlanStep {
     phase: "second pass",
     title: "Raise for the second pass",
     text: words
-      ? `With the plate moving raise towards ${words}, ${raiseStepsAgain(asked, startAllRound(asked, "finished"))}.${carried.text} Roll from ${order.second} to the other.${zonesBack(settings, order)}`
+      ? `With the plate moving raise towards ${words}, ${raiseStepsAgain(asked, startAllRound(asked, "finished"))}${soonAgain(asked)}.${carried.text} Roll from ${order.second} to the other.${zonesBack(settings, order)}`
       : `With the plate moving raise in small steps, a little tighter than the first pass, and roll from ${order.second} to the other.`,
-    figures: settings ? [...settingFigures(settings, "finished"), ...carried.figures] : [],
+    figures: settings
+      ? [
+          ...settingFigures(settings, "finished"),
+          taped("whole raise on before the plate has gone", settings.flat.acrossMm, DERIVED),
+          ...carried.figures,
+        ]
+      : [],
     cautions: [RAISE_AGAIN, rising(asked), ...(settings ? settingProblems(settings, "finished", say) : [])],
     toNote: settingBoxes(asked, "finished", carried.model !== undefined),
     ...(carried.model && { model: carried.model }),
@@ -157,29 +173,16 @@ function second(asked: RollSheetAsked): PlanStep {
 function close(asked: RollSheetAsked): PlanStep {
   const { item, say } = asked;
   const more = stillOpen(asked);
+  const end = closedWords(asked);
   const templates = templateFigures(item, 1);
-  const weld = item.seamGapMm ?? 0;
-  const meet = weld > 0 ? `stand ${feelerWords(weld, say)} apart (weld gap, by feeler blade)` : "meet";
-  const end =
-    item.pieces === 1
-      ? `Close until the seam edges ${meet} over their whole length, both ends level`
-      : `Roll until the templates fit at both ends; each of the ${item.pieces} pieces stays open`;
   return {
     id: "close",
     phase: "closing",
     title: item.pieces === 1 ? "Close" : "Bring to the template",
-    text: `${end}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}.${more.text} Will it not close, stop: no force by clamps beyond what springs back. When it is right, lower the bending roll, open pinch and yoke, take the piece off.`,
-    figures: [...templates, ...more.figures],
+    text: `${end.text}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}. Judge it released, as in ${stepNamed("first-measure")}.${more.text} Will it not close, stop: no force by clamps beyond what springs back. When right, lower the bending roll, open pinch and yoke, take it off.`,
+    figures: [...templates, ...end.figures, ...more.figures],
     cautions: [OVERLAP, REVERSING],
-    toNote: [
-      { label: "raise at the end, set", unit: "mm" },
-      ...(item.pieces === 1
-        ? [
-            { label: "gap left, large end", unit: "mm", ...(weld > 0 && { planned: weld }) },
-            { label: "gap left, small end", unit: "mm", ...(weld > 0 && { planned: weld }) },
-          ]
-        : [{ label: "template, tight or open", unit: "-" }]),
-    ],
+    toNote: [...raiseAtEnd(asked), ...end.toNote],
     basis: COMMON_PRACTICE,
   };
 }

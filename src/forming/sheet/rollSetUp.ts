@@ -3,7 +3,7 @@ import { setting } from "../rollPlaces.ts";
 import { number } from "../say.ts";
 import { seamOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
-import { type RollZone, zonesOf } from "../zones.ts";
+import { zonesOf } from "../zones.ts";
 import { alikeZones } from "../zoneWords.ts";
 import type { FormingCase } from "../case.ts";
 import type { RollSheetAsked } from "./asked.ts";
@@ -12,7 +12,7 @@ import { heaviestKg, isHeavy, liftCautions, SHARP } from "./lifting.ts";
 import { ROLL_ENDS } from "./rollEnds.ts";
 import { dressingFigures, dressingWords } from "./dressing.ts";
 import { startAllRound } from "./startAllRound.ts";
-import { mm, type PlanStep } from "./step.ts";
+import { type Figure, mm, type PlanStep, taped } from "./step.ts";
 import { templateFigures } from "./touch.ts";
 
 const step = (one: Omit<PlanStep, "phase" | "basis" | "toNote"> & Partial<PlanStep>): PlanStep => ({
@@ -23,15 +23,7 @@ const step = (one: Omit<PlanStep, "phase" | "basis" | "toNote"> & Partial<PlanSt
 });
 
 const GUARDS =
-  "The rolls draw in hands, sleeves and gloves: gloves off before they turn; every stop button and emergency stop tried before the first plate, nobody within reach of the nip while they turn. The machine's manual comes first.";
-
-/** Where one setting does not serve all round: where each begins. */
-function beginning({ item, say }: RollSheetAsked, { begins, fromDeg }: RollZone): string {
-  const deg = `plan ${Math.round(fromDeg % 360)}°`;
-  if (!begins) return deg;
-  const piece = item.pieces > 1 ? ` of piece ${begins.piece}` : "";
-  return `${say.length(begins.largeMm)} and ${say.length(begins.smallMm)}${piece} (${deg})`;
-}
+  "The rolls draw in hands, sleeves and gloves: gloves off before they turn; every stop button and emergency stop tried before the first plate, nobody within reach of the nip while they turn.";
 
 /** Templates of both passes; zones that are curved alike share theirs. */
 function templatesAtHand(item: FormingCase): number {
@@ -44,8 +36,20 @@ function zoneMarks(asked: RollSheetAsked): string {
   const { settings } = asked;
   const zones = settings?.zones ?? [];
   if (zones.length < 2) return "";
-  const marks = zones.map((zone, i) => `${i + 1} from ${beginning(asked, zone)}`).join("; ");
-  return ` Mark the ${zones.length} zones by a line across the blank where each begins, along large and small edge from seam edge 1: ${marks}.`;
+  return ` Mark the ${zones.length} zones by a line across the blank where each begins, by the measures under its picture; write its number in each.`;
+}
+
+/** Where each further zone begins; in words that is told under the picture of the blank. */
+function zoneFigures({ settings }: RollSheetAsked): Figure[] {
+  const zones = settings?.zones ?? [];
+  return zones.flatMap((zone, i) =>
+    zone.begins
+      ? [
+          taped(`zone ${i + 1} begins, along the large edge`, zone.begins.largeMm, DERIVED),
+          taped(`zone ${i + 1} begins, along the small edge`, zone.begins.smallMm, DERIVED),
+        ]
+      : [],
+  );
 }
 
 function edges(asked: RollSheetAsked): PlanStep {
@@ -55,10 +59,11 @@ function edges(asked: RollSheetAsked): PlanStep {
   return step({
     id: "edges",
     title: "Dress and mark",
-    text: `${bevel(asked)}Dress all edges free of dross and burrs.${pipe ? "" : ` Smooth the small edge: it slides ${say.length(slide)} along the stop in one pass.`} Mark seam edges 1 and 2 as on the picture of the blank. Scribe the element lines on the inside face.${zoneMarks(asked)} Measure the blank against its card. At hand: the inside templates of first pass and closing (${templatesAtHand(item)}), tape, straightedge${(item.seamGapMm ?? 0) > 0 ? ", feeler blade" : ""}.`,
+    text: `${bevel(asked)}Dress all edges free of dross and burrs.${pipe ? "" : ` Smooth the small edge, which the stop holds back: in one pass the large one runs ${say.length(slide)} further.`} Mark seam edges 1 and 2 and scribe the element lines on the inside face, as on the picture of the blank.${zoneMarks(asked)} Measure the blank against its card. At hand: the inside templates of first pass and closing (${templatesAtHand(item)}), tape, straightedge${(item.seamGapMm ?? 0) > 0 ? ", feeler blade" : ""}.`,
     figures: [
       ...dressingFigures(item),
-      ...(pipe ? [] : [mm("small edge slides along the stop", slide, COMMON_PRACTICE)]),
+      ...zoneFigures(asked),
+      ...(pipe ? [] : [mm("large edge runs further than the small one in a pass", slide, COMMON_PRACTICE)]),
     ],
     cautions: [SHARP, ...liftCautions(asked, "roll")],
   });
@@ -112,13 +117,13 @@ const boxed = ({ settings }: RollSheetAsked): boolean => {
 function tiltWords(asked: RollSheetAsked): string {
   const start = startAllRound(asked, "trial");
   if (isPipe(asked.item)) return "";
-  const lower = " Then lower the bending roll clear";
+  const lower = " Then lower it clear";
   if (!start && !boxed(asked)) return `${lower} and tilt it for the cone, small end higher.`;
   if (!start)
-    return `${lower}: the tilt of each zone (small end higher) follows from the raises of its two bearings.`;
+    return `${lower}: the tilt of each zone (small end higher) follows from the raises of both bearings.`;
   const by = `${number(start.tiltDeg, 1)}°`;
   if (start.smallBearingMm !== null)
-    return `${lower}: the tilt (${by}, small end higher) follows from the raises of its two bearings.`;
+    return `${lower}: the tilt (${by}, small end higher) follows from the raises of both bearings.`;
   const higher = setting(start.smallMm - start.largeMm, asked.say);
   return `${lower} and tilt it by ${by}, small end higher: the small edge ${higher} above the large one.`;
 }
@@ -130,7 +135,7 @@ function zero(asked: RollSheetAsked): PlanStep {
   return step({
     id: "zero",
     title: "Find 0 (nought)",
-    text: `Pinch the blank so that it lies flat. Bring the bending roll up, parallel to the top roll, until it just touches the plate along its whole length. This is 0${two ? ", at both ends of the roll: write down both readings" : ": write down the reading"}. Every raise on this sheet is counted from here up the slide${two ? "; a scale shows its reading at 0 plus the raise" : ""}.${tilt}`,
+    text: `Pinch the blank so that it lies flat. Bring the bending roll up, parallel to the top roll, until it just touches the plate along its whole length. This is 0${two ? ", at both ends of the roll: write down both readings" : ": write down the reading"}. Every raise here counts from it, up the slide${two ? "; a scale shows its reading at 0 plus the raise" : ""}.${tilt}`,
     figures: [],
     cautions: [],
     toNote: two

@@ -32,13 +32,22 @@ export function rollSheet(asked: RollSheetAsked): NumberedStep[] {
   );
 }
 
+/** What the blanks of a lot are of the parts that they become, and what is written on each. */
+function namedBlanks({ pieces, quantity }: RollSheetAsked["item"], blanks: number): string {
+  if (pieces === 1) return `${blanks} blanks, one a part: mark them 1 to ${blanks}.`;
+  const share = pieces === 2 ? "its halves" : `its ${pieces} pieces`;
+  return quantity === 1
+    ? `${blanks} blanks for one part, ${share}: mark them piece 1 to piece ${pieces}.`
+    : `${blanks} blanks, ${pieces} for each of ${quantity} parts, ${share}: mark them part and piece, 1.1 to ${quantity}.${pieces}.`;
+}
+
 /** How a lot goes through: in which order its blanks are rolled. Nothing for a single blank. */
 export function rollBatch({ item }: Pick<RollSheetAsked, "item">): string[] {
   const blanks = item.pieces * item.quantity;
   if (blanks === 1) return [];
   return [
-    `${blanks} blanks (${item.quantity} × ${item.pieces}): number each.`,
-    "The first one alone through its first pass: correct the setting on it and write it down.",
+    namedBlanks(item, blanks),
+    "The first alone through its first pass: correct the setting on it and write it down.",
     `Then all others, ${item.cone ? "the gap" : "the fit of the templates"} of each on its line of the lot's sheet (plate of one delivery may differ).`,
     "Only then move the stop for the second passes.",
     "Inspect the first finished one before the last is closed.",

@@ -90,7 +90,24 @@ export interface NumberedStep extends PlanStep {
   readonly number: number;
 }
 
-/** Steps in their order; those that do not arise are left out. */
+/** Points from one step's words at another of the same sheet, before anybody knows its number. */
+export const stepNamed = (id: string): string => `step {${id}}`;
+
+/**
+ * Steps in their order; those that do not arise are left out.
+ *
+ * @throws where the words of a step point at one that is not on the sheet
+ */
 export function numbered(steps: readonly (PlanStep | null)[]): NumberedStep[] {
-  return steps.filter((step) => step !== null).map((step, i) => ({ number: i + 1, ...step }));
+  const all = steps.filter((step) => step !== null);
+  const numberOf = (id: string): string => {
+    const at = all.findIndex((step) => step.id === id);
+    if (at < 0) throw new Error(`a step points at “${id}”, which is not on its sheet`);
+    return String(at + 1);
+  };
+  return all.map((step, i) => ({
+    number: i + 1,
+    ...step,
+    text: step.text.replaceAll(/\{([a-z-]+)\}/g, (_, id: string) => numberOf(id)),
+  }));
 }

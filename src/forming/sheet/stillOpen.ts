@@ -1,7 +1,8 @@
 import { TURN } from "../../geometry/angle.ts";
 import { MM_PER_INCH } from "../../geometry/units.ts";
 import type { RollAsked } from "../asked.ts";
-import { endRolled } from "../closure.ts";
+import type { FormingCase } from "../case.ts";
+import { insideAcrossMm, takenAtSeamMm } from "../closure.ts";
 import { shareOfClosure } from "../firstPass.ts";
 import { DERIVED } from "../judge.ts";
 import { seamOrder } from "../seamOrder.ts";
@@ -33,7 +34,7 @@ export function stillOpen(asked: RollSheetAsked): {
     : ` One end closed before the other: raise a little more at the open end's bearing alone (large end: ${endTowards("large", "finished")}; small end: ${endTowards("small", "finished")}).`;
   const past =
     item.pieces === 1
-      ? " Edges past each other: lower the bending roll, take the piece off, and spring them apart by a spreader, never by rolling on."
+      ? ` Edges ${(item.seamLapMm ?? 0) > 0 ? "further " : ""}past each other${(item.seamLapMm ?? 0) > 0 ? " than the lap" : ""}: take the piece off and spring them apart by a spreader, never by rolling on.`
       : "";
   const rest = `${tilt}${past}`;
   const rate = roll && (item.cone ? coneRate({ item, roll, say }) : zoneRate({ item, roll, say }));
@@ -57,18 +58,27 @@ interface Rate {
   readonly where: string;
 }
 
-const GAP = "gap too much at the large end";
+/** What of a part in one piece is still to be closed, as a tape tells it. */
+const lacking = (item: FormingCase): string =>
+  `${(item.seamLapMm ?? 0) > 0 ? "lap lacking" : "gap too much"}${isPipe(item) ? "" : " at the large end"}`;
+
+/** Inside corner to inside corner at the large end, below 0 where the edges lap. [mm] */
+function gapOf(item: FormingCase, halfAngleRad: number, radiusMm: number): (closed: number) => number {
+  const { thicknessMm, edges, pieces } = item;
+  const rolled = { radiusMm, halfAngleRad, thicknessMm, edges, pieces, seamGapMm: takenAtSeamMm(item) };
+  return (closed) => insideAcrossMm({ ...rolled, closed });
+}
 
 function coneRate(asked: RollAsked): Rate | null {
   const { item } = asked;
-  const answer = item.pieces === 1 ? trialModel(asked) : null;
-  if (answer?.kind !== "model") return null;
+  const answer = trialModel(asked);
+  if (answer.kind !== "model") return null;
   const { cone, read } = answer.model;
   const modelMm = (closed: number) => read({ settingMm: 0, closed }).modelMm;
-  const gap = (closed: number) => endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed }).insideGapMm;
+  const gap = gapOf(item, cone.halfAngleRad, cone.largeRadiusMm);
   const everyMm = TAPE[item.units ?? "mm"];
   const moreMm = (everyMm * (modelMm(1) - modelMm(LAST_CLOSED))) / (gap(LAST_CLOSED) - gap(1));
-  return { moreMm, everyMm, of: isPipe(item) ? "gap too much" : GAP, where: "" };
+  return { moreMm, everyMm, of: lacking(item), where: "" };
 }
 
 /**
@@ -88,12 +98,11 @@ function zoneRate(asked: RollAsked): Rate | null {
   const raise = (model: ZoneModel) => zoneModelMm(model, 1, half) - zoneModelMm(model, share, half);
   const where = models.length > 1 ? " in every zone" : "";
   if (item.pieces === 1) {
-    const radiusMm = item.rimsMm.large / TURN;
-    const gap = (closed: number) => endRolled(item, { halfAngleRad }, { radiusMm, closed }).insideGapMm;
+    const gap = gapOf(item, halfAngleRad, item.rimsMm.large / TURN);
     const everyMm = TAPE[item.units ?? "mm"];
     const moreMm = (everyMm * Math.min(...models.map(raise))) / (gap(LAST_CLOSED) - gap(1));
     // Beyond what the roll bends the model knows no difference.
-    return moreMm > 0 ? { moreMm, everyMm, of: GAP, where } : null;
+    return moreMm > 0 ? { moreMm, everyMm, of: lacking(item), where } : null;
   }
   const chordMm = straightedgeOf(item);
   if (chordMm === null) return null;

@@ -41,7 +41,7 @@ export function zonesBack(settings: Settings, order: SeamOrder): string {
   const zones = settings?.zones.length ?? 0;
   if (zones < 2) return "";
   const from = zoneOrder(order, zones, "second");
-  return ` The zones come ${from === "" ? "in the other order" : `from ${from}`} now; at each mark each bearing goes to its own number.`;
+  return ` The zones come ${from === "" ? "in the other order" : `from ${from}`} now; at each mark each bearing to its own number.`;
 }
 
 const comeFrom = (order: string): string => (order === "" ? "" : `The zones come from ${order}. `);

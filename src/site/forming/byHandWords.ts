@@ -104,7 +104,7 @@ function modelRows(tables: readonly ModelTable[], units: Units): ByHandRow[] {
         : [{ name: `${before}R left, large end, ${units}`, cells: radii }]),
       ...(chordMm === null ? [] : [{ name: depthName(set(chordMm), units), cells: depths }]),
       {
-        name: "Table, raise at the large edge",
+        name: "Table, raise at the large edge, at the first trial’s tilt",
         cells: [
           ...at.map(({ largeMm }) => set(largeMm)),
           `last raise ${BLANK} − table ${BLANK} = ± ${BLANK}`,

@@ -45,18 +45,26 @@ export function linesPaper({
 }
 
 /** What the sheet of the inspection holds on US Letter, the shorter paper: a row, one that takes a second line, and all else. [mm] */
-const INSPECTION = { room: 252, row: 7.2, second: 3.4, letters: 74, fixed: 68 };
-const BLANK_MM = { least: 38, good: 58, most: 110 };
+const INSPECTION = { room: 252, row: 7.2, second: 3.4, letters: 58, fixed: 68, uneven: 22 };
+const BLANK_MM = { least: 38, good: 58, most: 110, apart: 95 };
 /** What the drawings for the layout by hand take at its foot. [mm] */
 const SPARE_MM = 72;
 
+/** The blank of a part that is rolled in zones stands below the plots, where there is room for its lines, its zones and its bevels. */
+export const isBlankApart = ({ forming }: Report, zones: readonly unknown[]): boolean =>
+  zones.length > 1 && forming.springback !== null;
+
 /** The blank under the inspection: which edge is which, not to be measured; as tall as the rows above it leave room for, that for the drawings by hand kept where it can be. */
-export function blankPaper({ forming }: Report): Paper {
-  const { room, row, second, letters, fixed } = INSPECTION;
+export function blankPaper(report: Report, zones: readonly unknown[] = []): Paper {
+  if (isBlankApart(report, zones)) return { ...ACROSS, heightMm: BLANK_MM.apart };
+  const { forming, part } = report;
+  const { room, row, second, letters, fixed, uneven } = INSPECTION;
   const rows = (forming.inspection?.rows ?? []).map(({ what }) =>
     what.length > letters ? row + second : row,
   );
-  const left = room - fixed - rows.reduce((sum, one) => sum + one, 0);
+  // Bevels line by line, and where zones begin.
+  const under = part.shape === "eccentric-cone" ? uneven : 0;
+  const left = room - fixed - under - rows.reduce((sum, one) => sum + one, 0);
   const own = left - SPARE_MM >= BLANK_MM.good ? left - SPARE_MM : left;
   return { ...ACROSS, heightMm: Math.min(BLANK_MM.most, Math.max(BLANK_MM.least, own)) };
 }

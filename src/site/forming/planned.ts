@@ -27,6 +27,8 @@ export const isSum = ({ planned, onto }: NoteBox): boolean => planned !== undefi
 const FEW_BOXES = 4;
 /** A row of zone's boxes: both bearings and the large edge. */
 const ROW = 3;
+/** A row of a further raise: both bearings, the large edge, and what it left. */
+const FOUR = 4;
 
 interface Boxed {
   readonly id: string;
@@ -35,15 +37,16 @@ interface Boxed {
 
 /**
  * How the lines to write on stand, each a class of its step: "sums" below the words, in one row; "zone-sums" the same, a
- * row a zone; "pairs" below the words, two in a row; "wide" beside the words, large and small edge in one row.
+ * row a zone; "fours" below the words, a row a further raise: both bearings, the large edge, what it left; "pairs" below the words, two in a row; "wide" beside the words, large and small edge in one row.
  */
-export const GRIDS = ["sums", "zone-sums", "pairs", "wide"] as const;
+export const GRIDS = ["sums", "zone-sums", "fours", "pairs", "wide"] as const;
 export type Grid = (typeof GRIDS)[number];
 
 /** How a step's lines to write on stand; null where one below the other beside the words. */
 export function gridOf({ id, toNote }: Boxed): Grid | null {
   if (toNote.some(({ onto }) => onto)) return toNote.length > ROW ? "zone-sums" : "sums";
   if (toNote.length <= FEW_BOXES) return null;
+  if (id === "first-correct" && toNote.length % FOUR === 0) return "fours";
   return id.endsWith("-raise") ? "wide" : "pairs";
 }
 

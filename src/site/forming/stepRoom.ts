@@ -24,7 +24,7 @@ const SET = 0.965;
 /** Beside the words: one column of boxes, or two. A row of them, and of a table to correct by. [mm] */
 const BOXES = { one: 50.5, two: 84.5, rowMm: 3.9, tableRowMm: 2.9 };
 /** Boxes in a row, by how they stand. */
-const IN_ROW: Readonly<Record<Grid, number>> = { sums: 3, "zone-sums": 3, pairs: 2, wide: 2 };
+const IN_ROW: Readonly<Record<Grid, number>> = { sums: 3, "zone-sums": 3, fours: 4, pairs: 2, wide: 2 };
 
 /** What takes as much room among words as the raised letter of a basis. */
 export const RAISED = "t";

@@ -1,4 +1,3 @@
-import { blankInHand } from "../../drawing/blankInHand.ts";
 import { cornerSketch } from "../../drawing/forming/cornerSketch.ts";
 import type { FormingPlan } from "../../forming/plan.ts";
 import { beside, type Block, stack } from "../../output/pdf/block.ts";
@@ -9,11 +8,11 @@ import { tableBlock } from "../../output/pdf/tableBlock.ts";
 import { paragraph } from "../../output/pdf/words.ts";
 import type { Report } from "../../report/report.ts";
 import { handDrawings } from "../forming/handDrawings.ts";
-import { blankPaper, CORNERS_PAPER } from "../forming/papers.ts";
-import { blankNote, isLimited, withinWords } from "../forming/sheetWords.ts";
+import { CORNERS_PAPER, isBlankApart } from "../forming/papers.ts";
+import { isWrittenIn, limitHead, limitWords, PASSES } from "../forming/sheetWords.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
-import { zoneBegins } from "../forming/zoneBegins.ts";
 import { basisRun } from "./basisRun.ts";
+import { blankBlocks } from "./blankBlocks.ts";
 import { bold, heading, picture } from "./blocks.ts";
 
 /** Height of a row that is written in. [mm] */
@@ -30,7 +29,11 @@ export function inspectionTable(
   const found = forming.inspection;
   if (!found) return [];
   const say = numbersIn(part.units);
-  const limited = isLimited(found);
+  const zones = plan.settings?.zones ?? [];
+  const limit = (row: (typeof found.rows)[number]) => {
+    const { range, within } = limitWords(row, part.units);
+    return within === "" ? range : `${range}, ${within}`;
+  };
   const sheet = [
     heading(pdf, `Inspection: ${part.title}`),
     tableBlock(pdf, {
@@ -39,32 +42,33 @@ export function inspectionTable(
       columns: [
         { align: "left", share: 3 },
         right,
-        ...(limited ? [right] : []),
-        { align: "left", share: 3 },
-        { align: "left", share: 1.6 },
+        { align: "right", share: 1.7 },
+        { align: "left", share: 2.2 },
+        { align: "left", share: 0.6 },
+        { align: "left", share: 1.5 },
       ],
       head: [
         [
           { text: "What" },
           { text: `Nominal, ${part.units}` },
-          ...(limited ? [{ text: `Within, ${part.units}` }] : []),
+          { text: `${limitHead(found.toleranceClass)}, ${part.units}` },
           { text: "Measured" },
+          { text: PASSES },
           { text: "Basis" },
         ],
       ],
-      rows: found.rows
-        .map((row) => [row, withinWords(row, say)] as const)
-        .map(([{ what, nominalMm, nominalDeg, basis, readings }, within]) => [
-          { text: [bold(what)] },
-          { text: nominalDeg === null ? say.taped(nominalMm) : degrees(nominalDeg, 1) },
-          ...(limited ? [{ text: within }] : []),
-          { text: "", toWrite: readings },
-          { text: [basisRun(known, basis)] },
-        ]),
+      rows: found.rows.map((row) => [
+        { text: [bold(row.what)] },
+        { text: row.nominalDeg === null ? say.taped(row.nominalMm) : degrees(row.nominalDeg, 1) },
+        isWrittenIn(row, found.toleranceClass) ? { text: "", toWrite: 1 } : { text: limit(row) },
+        { text: "", toWrite: row.readings },
+        { text: "", toWrite: 1 },
+        { text: [basisRun(known, row.basis)] },
+      ]),
     }),
     paragraph(pdf, found.note),
     ...cornersBlock(pdf, report, plan),
-    ...(plan.route === "roll" ? blank(pdf, report, zoneBegins(plan.settings?.zones ?? [])) : []),
+    ...(plan.route === "roll" && !isBlankApart(report, zones) ? blankBlocks(pdf, report, zones) : []),
   ];
   // Printed at the foot of the last sheet, where that has room left.
   const whole = [...sheet, ...byHand(pdf, report)];
@@ -75,20 +79,6 @@ export function inspectionTable(
 function cornersBlock(pdf: Pdf, report: Report, { brake }: FormingPlan): Block[] {
   const sketch = brake && cornerSketch(report, { paper: CORNERS_PAPER, plan: brake });
   return sketch ? [picture(pdf, sketch)] : [];
-}
-
-/** The blank that goes into the rolls, to see which edge and which line is which. */
-function blank(pdf: Pdf, report: Report, zones: ReturnType<typeof zoneBegins>): Block[] {
-  // Pieces that differ are few; the part's card shows them all.
-  const [first] = report.blanks;
-  if (!first) return [];
-  return [
-    heading(pdf, "The blank"),
-    stack([
-      picture(pdf, blankInHand(report, { paper: blankPaper(report), blank: first, zones })),
-      paragraph(pdf, blankNote(first.faceUp, report.blanks.length, zones.length > 0)),
-    ]),
-  ];
 }
 
 function byHand(pdf: Pdf, report: Report): Block[] {

@@ -15,7 +15,7 @@ const WRITE_MM = 7.6;
 export function lotTable(pdf: Pdf, report: Report, plan: FormingPlan): Block[] {
   const lot = lotOf(report, plan);
   if (!lot) return [];
-  const { groups, numbers, blanks } = lot;
+  const { groups, names } = lot;
   const columns = groups.flatMap((one) => one.columns);
   return [
     heading(pdf, LOT_HEADING),
@@ -29,8 +29,8 @@ export function lotTable(pdf: Pdf, report: Report, plan: FormingPlan): Block[] {
         [{ text: "" }, ...groups.map((one) => ({ text: one.name, span: one.columns.length }))],
         ["Blank", ...columns].map((text) => ({ text })),
       ],
-      rows: numbers.map((number) => [{ text: [bold(String(number))] }, ...columns.map(() => ({ text: "" }))]),
+      rows: names.map((name) => [{ text: [bold(name)] }, ...columns.map(() => ({ text: "" }))]),
     }),
-    paragraph(pdf, lotNote(blanks, numbers.length, report.part.units)),
+    paragraph(pdf, lotNote(lot, report.part.units)),
   ];
 }

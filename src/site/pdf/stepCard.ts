@@ -25,7 +25,7 @@ const NUMBER_MM = 7;
 /** The letter of a footnote is no larger than that. [mm] */
 const MARK_CAP = 1.8;
 /** Lines to write on in a row. */
-const COLUMNS: Readonly<Record<Grid, number>> = { sums: 3, "zone-sums": 3, pairs: 2, wide: 2 };
+const COLUMNS: Readonly<Record<Grid, number>> = { sums: 3, "zone-sums": 3, fours: 4, pairs: 2, wide: 2 };
 /** Boxes stand at the right: one column of them, or two where several zones are set. [mm] */
 const BOXES = { one: 47, two: 84, gap: 2.5 };
 

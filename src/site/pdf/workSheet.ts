@@ -29,6 +29,8 @@ import { bentFrom } from "../words/shapes.ts";
 import { ROLL_NEVER } from "../words/work.ts";
 import { basisRun } from "./basisRun.ts";
 import { bold, caution, heading, picture } from "./blocks.ts";
+import { isBlankApart } from "../forming/papers.ts";
+import { blankBlocks } from "./blankBlocks.ts";
 import { inspectionTable } from "./inspectionTable.ts";
 import { lotTable } from "./lotTable.ts";
 import { springbackPlots } from "./springbackPlots.ts";
@@ -51,6 +53,7 @@ export function workSheet(pdf: Pdf, report: Report, around: Around): (Block | nu
   if (!plan) return undefined;
   const { shop, known, room } = around;
   const few = lotOf(report, plan)?.few === true;
+  const zones = plan.settings?.zones ?? [];
   const lotLines = lotTable(pdf, report, plan);
   const printed = steps(pdf, report, plan, around);
   return [
@@ -63,6 +66,7 @@ export function workSheet(pdf: Pdf, report: Report, around: Around): (Block | nu
     // In one piece: of a few lines none is left alone on another page.
     ...(few ? [stack(lotLines, GAP_MM)] : []),
     ...springbackPlots(pdf, report, { plan, known }),
+    ...(isBlankApart(report, zones) ? blankBlocks(pdf, report, zones) : []),
     ...(plan.brake ? bendLines(pdf, report, { plan: plan.brake, known }) : []),
     ...inspectionTable(pdf, report, { plan, known, room }),
   ];

@@ -1,5 +1,6 @@
 import { plain } from "../../../drawing/format.ts";
 import type { ClosureEnd, ClosureRow } from "../../../forming/answer.ts";
+import { takenAtSeamMm } from "../../../forming/closure.ts";
 import type { FormingCase } from "../../../forming/case.ts";
 import { closureOfShare } from "../../../forming/firstPass.ts";
 import { degrees as inDegrees } from "../../../geometry/angle.ts";
@@ -59,7 +60,8 @@ const half = ({ halfAngleRad }: Asked["cone"]): string => degrees(inDegrees(half
 const noLess = (mm: number): string => (mm === 0 ? "Nought: no inside is left there." : "");
 
 function end({ row, item, cone, say }: Asked, told: ClosureEnd | null, radiusMm: number): Worked {
-  const { thicknessMm, edges, pieces, seamGapMm = 0 } = item;
+  const { thicknessMm, edges, pieces } = item;
+  const seamMm = takenAtSeamMm(item);
   const k = plain(row.closed, PLACES);
   const [r, t, inside] = [radiusMm, thicknessMm, told?.insideLevelRadiusMm ?? 0].map((mm) =>
     closely(say, mm),
@@ -67,11 +69,14 @@ function end({ row, item, cone, say }: Asked, told: ClosureEnd | null, radiusMm:
   const bend = `√(${k}² − sin(${half(cone)})²)`;
   const turn = pieces === 1 ? `180° × (1 − ${k})` : `180° × ${k} / ${pieces}`;
   const weld =
-    seamGapMm === 0 ? "" : ` ${pieces === 1 ? "+" : "−"} ${closely(say, seamGapMm)} × cos(${turn})`;
-  const sum = (name: string, left: string, mm: number): string =>
-    mm === 0 ? `${name}: ${noLess(mm)}` : `${name}: ${left} = ${withUnitOf(say, mm)}`;
+    seamMm === 0
+      ? ""
+      : ` ${(pieces === 1) === seamMm > 0 ? "+" : "−"} ${closely(say, Math.abs(seamMm))} × cos(${turn})`;
+  const sum = (name: string, left: string, mm: number, nought = noLess(mm)): string =>
+    mm === 0 ? `${name}: ${nought}` : `${name}: ${left} = ${withUnitOf(say, mm)}`;
+  const lapped = seamMm < 0 ? "Nought: the seam edges lap there." : undefined;
   return {
-    rule: `Rolled so far the blank is part of a cone whose end is as long and wider: its radius r grows to r / closed, and its wall leans less. Template level lies in the plane of the end, template square stands square to the lines; both go inside, so that ${edges === "square" ? "half the thickness × the cosine of the lean is taken off where the edges are square" : "half the thickness, over the cosine of the lean where the edges are level, is taken off"}. The gap is straight across from inside corner to inside corner${seamGapMm === 0 ? "" : ", with what is left for the weld"}.`,
+    rule: `Rolled so far the blank is part of a cone whose end is as long and wider: its radius r grows to r / closed, and its wall leans less. Template level lies in the plane of the end, template square stands square to the lines; both go inside, so that ${edges === "square" ? "half the thickness × the cosine of the lean is taken off where the edges are square" : "half the thickness, over the cosine of the lean where the edges are level, is taken off"}. The gap is straight across from inside corner to inside corner${seamMm === 0 ? "" : seamMm > 0 ? ", with what is left for the weld" : ", the lap reckoned in"}.`,
     numbers: [
       `Middle radius r of the finished end: ${r}\u00a0${say.unit}. Closed: ${k}.`,
       sum(
@@ -82,7 +87,7 @@ function end({ row, item, cone, say }: Asked, told: ClosureEnd | null, radiusMm:
         told?.insideLevelRadiusMm ?? 0,
       ),
       sum("Template square", `${r} / ${bend} − ${t} / 2`, told?.insideSquareRadiusMm ?? 0),
-      sum("Gap", `2 × ${inside} × sin(${turn})${weld}`, told?.insideGapMm ?? 0),
+      sum("Gap", `2 × ${inside} × sin(${turn})${weld}`, told?.insideGapMm ?? 0, lapped),
     ].join("\n"),
     basis: "derived here",
   };

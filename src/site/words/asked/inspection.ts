@@ -112,6 +112,11 @@ function sizeOf(row: Row, report: Report, say: Numbers): Size {
         rule: "Nought is what is wanted: the edges meet flush. The limit is that of a length as small as the plate is thick.",
         numbers: "",
       };
+    case "lap":
+      return {
+        rule: "How far one seam edge goes over the other, as drawn.",
+        numbers: withUnitOf(say, row.nominalMm),
+      };
     case "diagonal":
       return diagonal(row, report, say);
     case "template":

@@ -1,0 +1,72 @@
+import { endRolled } from "../closure.ts";
+import { AS_DRAWN, DERIVED } from "../judge.ts";
+import { isPipe } from "../skin.ts";
+import type { RollSheetAsked } from "./asked.ts";
+import { ROLL_ENDS } from "./rollEnds.ts";
+import { type NoteBox, type PlanStep, taped } from "./step.ts";
+import { feelerWords } from "./touch.ts";
+
+/** Which edge of a lapped seam lies where. */
+export const LAPPED = "seam edge 1 inside, up to the lap line";
+
+/** When a piece has its shape, and the lines for what was found. */
+export function closedWords(asked: RollSheetAsked): Pick<PlanStep, "text" | "figures" | "toNote"> {
+  const { item, say } = asked;
+  if (item.pieces > 1) return ofPieces(asked);
+  const { seamGapMm: weld = 0, seamLapMm: lap = 0 } = item;
+  const both = (what: string, planned: number): NoteBox[] =>
+    ["large end", "small end"].map((end) => ({
+      label: `${what}, ${end}`,
+      unit: "mm",
+      ...(planned > 0 && { planned }),
+    }));
+  if (lap > 0)
+    return {
+      text: `Close until the templates fit. The seam edges then lap by ${say.tape(lap)}: ${LAPPED}. Stop before the lap comes to the pinch; what is missing is drawn over off the rolls`,
+      figures: [taped("lap", lap, AS_DRAWN)],
+      toNote: both("lap", lap),
+    };
+  const meet = weld > 0 ? `stand ${feelerWords(weld, say)} apart (weld gap, by feeler blade)` : "meet";
+  return {
+    text: `Close until the seam edges ${meet} over their whole length, both ends level`,
+    figures: [],
+    toNote: both("gap left", weld),
+  };
+}
+
+/** A piece of a part never closes: templates say when it is right, and of a right cone a tape too. */
+function ofPieces({ item, say }: RollSheetAsked): Pick<PlanStep, "text" | "figures" | "toNote"> {
+  const { cone, pieces } = item;
+  const share = pieces === 2 ? "half" : `one of ${pieces} alike`;
+  const tight: NoteBox = { label: "template, tight or open", unit: "-" };
+  const text = `A piece is ${share} of the part and stays open: roll until the finished part's templates fit at both ends`;
+  if (!cone) return { text, figures: [], toNote: [tight] };
+  const at = (radiusMm: number) => endRolled(item, cone, { radiusMm, closed: 1 }).insideGapMm;
+  const ends = isPipe(item)
+    ? [{ end: "both ends", mm: at(cone.largeRadiusMm) }]
+    : [
+        { end: "the large end", mm: at(cone.largeRadiusMm) },
+        { end: "the small end", mm: at(cone.smallRadiusMm) },
+      ];
+  const across = ends.map(({ end, mm }) => `${say.tape(mm)} at ${end}`).join(", ");
+  return {
+    text: `${text}; its seam edges then stand ${across}`,
+    figures: ends.map(({ end, mm }) => taped(`seam edges apart when right, ${end}`, mm, DERIVED)),
+    toNote: [
+      ...ends.map(({ end, mm: planned }) => ({
+        label: `apart, ${end.replace("the ", "")}`,
+        unit: "mm",
+        planned,
+      })),
+      tight,
+    ],
+  };
+}
+
+/** What the roll stood at when the piece was right: at both bearings, where the scales are. */
+export function raiseAtEnd({ item, roll, settings }: RollSheetAsked): NoteBox[] {
+  if ((settings?.zones.length ?? 0) > 1) return [{ label: "all zones raised by", unit: "mm" }];
+  if (!settings || roll?.bearings === undefined || isPipe(item))
+    return [{ label: "raise at the end, set", unit: "mm" }];
+  return ROLL_ENDS.map(({ name }) => ({ label: `scale at the end, ${name}`, unit: "mm" }));
+}
