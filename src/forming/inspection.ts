@@ -253,7 +253,7 @@ export function inspectionOf(item: FormingCase): Inspection | null {
     toleranceClass: toleranceClass ?? null,
     note: `${whereWords(item, finish)}${
       toleranceClass === undefined
-        ? `The part names no tolerance class, so no limits of lengths are given${corner ? " (that of the corners is common practice)" : ""}: write them in from the drawing, or write the class into the part file (tolerance: A, B, C or D).`
+        ? `The part names no tolerance class, so no limits of lengths are given${corner ? " (that of the corners is common practice)" : ""}: the foreman writes them in from the drawing. (The office can name the class in the part file, tolerance: A, B, C or D.)`
         : `Limits of class ${toleranceClass} of ISO 13920 for lengths${corner ? " and angles" : ""}; out of round${seamLapMm > 0 ? " is" : " and edge offset are"} derived from them. Where none is given, the foreman says what passes. A drawing or a code in force stands above.`
     }${inZones(item) ? MEANS : ""}`,
     rows: [

@@ -31,7 +31,7 @@ export interface ZoneByHand {
 }
 
 /** Ranges with a raise, that for whatever is more open still included. */
-const MOST_RANGES = 4;
+const MOST_RANGES = 3;
 /** Less than this share of the bend at the start of the window has hardly bent, and needs no range of its own. [-] */
 const HARDLY = 0.25;
 const HALVINGS = 50;

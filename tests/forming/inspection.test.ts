@@ -193,7 +193,7 @@ describe("templates of a skin that is curved unevenly", () => {
       expect(large).toContain(`${Number(mm.toFixed(1))} mm`);
     expect(forming.inspection!.note).toMatch(/templates of zones are means/);
     expect(forming.inspection!.note).toMatch(
-      /write the class into the part file \(tolerance: A, B, C or D\)/,
+      /foreman writes them in from the drawing\. \(The office can name the class in the part file, tolerance: A, B, C or D\.\)/,
     );
   });
 

@@ -55,11 +55,11 @@ describe("one step points at another by its number", () => {
 it("says within which travel the raise is on: as far as the bending roll stands from the pinch, in both passes", () => {
   const { steps, settings } = planOn(cone);
   const arm = settings!.flat.acrossMm;
-  const within = `before the plate has gone ${say.tape(arm)}`;
+  const gone = `has gone ${say.tape(arm)}`;
   expect(step(steps, "first-raise").text).toContain(
-    `Have it all on ${within}, if the machine's manual lets you: later, a longer end stays open and the gap is wider.`,
+    `Chalk the plate at the pinch first: all of it on before the chalk ${gone}, if the machine's manual lets you: later, a longer end stays open and the gap is wider.`,
   );
-  expect(step(steps, "second-raise").text).toContain(`again ${within}.`);
+  expect(step(steps, "second-raise").text).toContain(`again before chalk at the pinch ${gone}.`);
   for (const id of ["first-raise", "second-raise"])
     expect(step(steps, id).figures).toContainEqual(
       expect.objectContaining({

@@ -5,6 +5,7 @@ import type { NumberedStep } from "../../src/forming/sheet/step.ts";
 import { firstPassShares } from "../../src/forming/firstPass.ts";
 import { meanHalfAngleRad } from "../../src/forming/skin.ts";
 import { sayIn } from "../../src/forming/say.ts";
+import { straightedgeOf } from "../../src/forming/straightedge.ts";
 import { coneCase, coneless, reducer, roll, shop } from "./cases.ts";
 
 const machine = roll({
@@ -54,17 +55,17 @@ describe("the steps beside the machine", () => {
     );
     expect(words("first-raise")).toMatch(/^With the plate moving raise to .*\. From 0 go in \d+ like steps/);
     expect(words("second-raise")).toMatch(
-      /^With the plate moving raise towards .*, from 0 in \d+ like steps/,
+      /^Carry over what the first pass taught.* write it into the boxes\..* Then, with the plate moving, raise towards .*, from 0 in \d+ like steps/s,
     );
     expect(words("first-measure")).toMatch(
       /Release the piece and support it: bending roll lowered, pinch open; it lies on the rolls, inside up, seam edges level.*in doubt stand it on its large end on a level floor: that counts\. Measure straight across from inside corner to inside corner/,
     );
     expect(words("first-correct")).toMatch(
-      /Lower the bending roll, bring the piece back to .* and pinch it again;.*after a third raise: stop and ask the foreman/,
+      /Bending roll lowered, pinch lightly and run the piece back to .*; pinch as before,.*after a third raise: stop and ask the foreman/,
     );
     // The yoke is closed before the rolls turn for the first time, and again after the piece has come off over it.
     expect(words("align")).toContain("Close and lock the yoke.");
-    expect(words("turn")).toContain("close and lock the yoke, and pinch as before");
+    expect(words("turn")).toContain("close and lock the yoke, pinch as before");
     expect(words("close")).toContain(
       "the open end's bearing alone (large end: drop end; small end: fixed end)",
     );
@@ -157,16 +158,16 @@ it("has a sum for both bearings of every zone, the other way round in the second
   const zones = settings!.zones;
   expect(zones.length).toBeGreaterThan(2);
   const raise = step(steps, "first-raise");
-  // The skin is the same on both sides of its seam, and so are its zones: two of a kind share a line.
+  // The skin is the same on both sides of its seam, and so are its zones: two of a kind share a line, till each has its own sum.
   const half = Math.ceil(zones.length / 2);
   const second = step(steps, "second-raise");
   expect(raise.toNote).toHaveLength(3 * half);
-  expect(second.toNote).toHaveLength(3 * half);
+  expect(second.toNote).toHaveLength(3 * zones.length);
   for (const [i, { passes }] of zones.slice(0, half).entries()) {
     const at = (id: string) => passes.find((pass) => pass.id === id)!.start!;
     const name = i === half - 1 ? `zone ${i + 1}` : `zones ${i + 1} and ${zones.length - i}`;
-    const row = (drop: number, fixed: number, large: number) => [
-      { label: `${name}, drop end, set`, unit: "mm", planned: tenth(drop), onto: "reading at 0" },
+    const row = (drop: number, fixed: number, large: number, of = name) => [
+      { label: `${of}, drop end, set`, unit: "mm", planned: tenth(drop), onto: "reading at 0" },
       { label: "fixed end, set", unit: "mm", planned: tenth(fixed), onto: "reading at 0" },
       { label: "large edge, set", unit: "mm", planned: tenth(large) },
     ];
@@ -174,11 +175,12 @@ it("has a sum for both bearings of every zone, the other way round in the second
     expect(raise.toNote.slice(3 * i, 3 * i + 3)).toEqual(
       row(trial.smallBearingMm!, trial.largeBearingMm!, trial.largeMm),
     );
-    expect(second.toNote.slice(3 * i, 3 * i + 3)).toEqual(
-      row(finished.largeBearingMm!, finished.smallBearingMm!, finished.largeMm).map((one) =>
-        "onto" in one ? carried(one) : one,
-      ),
-    );
+    for (const at of [i, zones.length - 1 - i])
+      expect(second.toNote.slice(3 * at, 3 * at + 3)).toEqual(
+        row(finished.largeBearingMm!, finished.smallBearingMm!, finished.largeMm, `zone ${at + 1}`).map(
+          (one) => ("onto" in one ? carried(one) : one),
+        ),
+      );
     expect(step(steps, "close").text).toContain(`${name}: R `);
   }
   expect(step(steps, "first-through").text).toContain(
@@ -196,10 +198,24 @@ it("has a sum for both bearings of every zone, the other way round in the second
       [0, "large", largeRadiusMm],
       [1, "small", smallRadiusMm],
     ] as const)
-      expect(boxes[2 * i + j]!.label).toBe(
+      expect(boxes[2 * i + j]!.label.replace(/ \(.*/, "")).toBe(
         `zone ${i + 1} ${end} end R ${inside(middle, window.from)} to ${inside(middle, window.to)}`,
       );
   });
+  // The same as depths, by the circle through both ends of the straightedge and the middle of what it spans.
+  const reach = straightedgeOf(item)! / 2;
+  const told = boxes.flatMap(({ label }) => {
+    const [, open, tight, least, most] = /R ([\d.]+) to ([\d.]+) \(([\d.]+) to ([\d.]+)\)$/.exec(label) ?? [];
+    return open === undefined
+      ? []
+      : [
+          [open, least],
+          [tight, most],
+        ].map((pair) => pair.map(Number));
+  });
+  expect(told.length).toBeGreaterThan(zones.length);
+  for (const [radius, depth] of told)
+    expect((reach ** 2 + depth! ** 2) / (2 * depth!) / radius!).toBeCloseTo(1, 2);
 });
 
 it("notes no gap left of a piece that stays open", () => {

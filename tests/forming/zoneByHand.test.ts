@@ -181,8 +181,9 @@ describe("the tables of an uneven skin", () => {
     expect(depthOfRadius({ chordMm: 300, insideMm: 1130 })).toBeCloseTo(10, 9);
     const chord = straightedgeOf(item)!;
     expect(step("first-correct").text).toContain(
-      `the radius (or the depth: what it stands off the middle of a ${say.length(chord)} straightedge inside, square to the element) in the middle of the zone at the large end`,
+      "find the radius (or depth: what it stands off the straightedge's middle inside, square to the element) at the large end in the table",
     );
+    expect(step("first-measure").text).toContain(`the depth under a ${say.length(chord)} straightedge`);
     for (const { fromDeg, toDeg } of zonesOf(item))
       expect(chord).toBeLessThanOrEqual((item.rimsMm.large * (toDeg - fromDeg)) / 720);
     expect(
@@ -251,7 +252,7 @@ describe("what an uneven skin's first pass is expected to leave, and teaches the
         }
       });
     }
-    expect(text).toMatch(/zone by zone, carry over what the first pass taught.*never up by more than/s);
+    expect(text).toMatch(/^Zone by zone carry over what the first pass taught.*never up by more than/s);
     expect(toNote.filter(({ onto }) => onto).length).toBeGreaterThan(0);
     for (const { onto, carried } of toNote) expect(carried === true).toBe(onto !== undefined);
   });
@@ -259,12 +260,19 @@ describe("what an uneven skin's first pass is expected to leave, and teaches the
   it("says in one reckoning what anybody gets who does it again", () => {
     const { text, model } = step("second-raise");
     const sum =
-      /: (?:in [^,]+, )?([\d.]+) left R ([\d.]+) mm \(table: ([\d.]+)\): ([\d.]+) − ([\d.]+) = ([−+])([\d.]+), so ([\d.]+) ([−+]) ([\d.]+) = ([\d.]+)\./.exec(
+      /: (?:in [^,]+, )?([\d.]+) left R ([\d.]+) mm \(table: ([\d.]+)\): ([\d.]+) − ([\d.]+) = ([−+])([\d.]+), so drop end ([\d.]+) ([−+]) ([\d.]+) = ([\d.]+), fixed end ([\d.]+) ([−+]) ([\d.]+) = ([\d.]+)\./.exec(
         text,
       )!;
-    const [, last, left, between, same, table, sign, by, planned, again, alike, out] = sum;
+    const [, last, left, between, same, table, sign, by, planned, again, alike, out, ...fixed] = sum;
     expect([again, same, table]).toEqual([sign, last, between]);
     expect(alike).toBe(by);
+    // Both scales move alike, from what is planned for each.
+    expect(fixed.slice(1, 3)).toEqual([again, alike]);
+    const { largeBearingMm, smallBearingMm } = models[0]!.pass("finished")!.start!;
+    expect([Number(planned), Number(fixed[0])].map((mm) => mm.toFixed(1))).toEqual(
+      [largeBearingMm!, smallBearingMm!].map((mm) => mm.toFixed(1)),
+    );
+    expect(Number(fixed[0]) + (sign === "−" ? -1 : 1) * Number(by)).toBeCloseTo(Number(fixed[3]), 6);
     expect(Number(last) - Number(table)).toBeCloseTo((sign === "−" ? -1 : 1) * Number(by), 6);
     expect(Number(planned) + (sign === "−" ? -1 : 1) * Number(by)).toBeCloseTo(Number(out), 6);
     // What was left lies between two columns of the table, and its raise in proportion.

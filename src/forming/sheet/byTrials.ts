@@ -36,7 +36,7 @@ function zoneFigures(asked: RollSheetAsked, of: "set" | "second"): Figure[] {
 /** What the numbers beside the lines are, where there are any for the bearings: the words tell them at the edges. */
 const scales = ({ toNote }: PlanStep): string =>
   toNote.some(({ planned, onto }) => planned !== undefined && onto !== undefined)
-    ? "The boxes here have it for the scales at the bearings: set that."
+    ? "Set what the boxes here have for the scales."
     : "";
 
 /**

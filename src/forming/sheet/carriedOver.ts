@@ -1,11 +1,13 @@
 import { MM_PER_INCH } from "../../geometry/units.ts";
 import { byHand } from "../byHand.ts";
 import { setting, settable } from "../rollPlaces.ts";
+import { settableStart } from "../settingProblem.ts";
 import type { Say } from "../say.ts";
 import { isPipe } from "../skin.ts";
 import { listedZones } from "../zoneWords.ts";
 import { zoneByHand } from "../zoneByHand.ts";
 import type { RollSheetAsked } from "./asked.ts";
+import { ROLL_ENDS } from "./rollEnds.ts";
 import { down, type ModelTable, modelTables } from "./modelTable.ts";
 import { type Figure, type PlanStep, scaled } from "./step.ts";
 
@@ -25,8 +27,9 @@ const ROUND = { mm: 10, in: MM_PER_INCH / 2 } as const;
  * One reckoning with this part's own numbers: the plan's start corrected once by the table of the first pass, come out about
  * half-way between the first two columns of the window, as far down as nobody could take it for one of them.
  */
-function worked(asked: RollSheetAsked, { at, plannedMm, mostMm }: ModelTable, lastMm: number): string {
+function worked(asked: RollSheetAsked, table: ModelTable, lastMm: number): string {
   const { say } = asked;
+  const { at, mostMm } = table;
   const [open, next] = at;
   if (!open || !next) return "";
   const of = ({ gapMm, insideMm }: typeof open) => settable(gapMm ?? insideMm ?? 0, say.units);
@@ -35,14 +38,33 @@ function worked(asked: RollSheetAsked, { at, plannedMm, mostMm }: ModelTable, la
   const rounded = Math.round(middleMm / ROUND[say.units]) * ROUND[say.units];
   const leftMm = rounded < openMm && rounded > nextMm ? rounded : middleMm;
   // Reckoned with the numbers that stand there, so that whoever does it again gets the same.
-  const [last, least, most, planned] = [lastMm, open.largeMm, next.largeMm, plannedMm].map((mm) =>
-    settable(mm, say.units),
-  ) as [number, number, number, number];
+  const [last, least, most] = [lastMm, open.largeMm, next.largeMm].map((mm) => settable(mm, say.units)) as [
+    number,
+    number,
+    number,
+  ];
   const share = (openMm - leftMm) / (openMm - nextMm);
-  const table = settable(least + share * (most - least), say.units);
-  const over = Math.min(last - table, down(mostMm));
+  const told = settable(least + share * (most - least), say.units);
+  const over = Math.min(last - told, down(mostMm));
   const out = open.gapMm === null ? `R ${say.tape(leftMm)}` : `a gap of ${say.tape(leftMm)}`;
-  return `${bare(last, say)} left ${out} (table: ${bare(table, say)}): ${bare(last, say)} − ${bare(table, say)} = ${added(last - table, say).replace(" ", "")}, so ${bare(planned, say)} ${added(over, say)} = ${bare(planned + over, say)}`;
+  return `${bare(last, say)} left ${out} (table: ${bare(told, say)}): ${bare(last, say)} − ${bare(told, say)} = ${added(last - told, say).replace(" ", "")}, so ${setThen(asked, table, over)}`;
+}
+
+/** What is set then: at the bearings, where the scales are; where the shop gives none, at the large edge. */
+function setThen(
+  { settings, say, item }: RollSheetAsked,
+  { zones, plannedMm }: ModelTable,
+  over: number,
+): string {
+  const sum = (mm: number): string => {
+    const planned = settable(mm, say.units);
+    return `${bare(planned, say)} ${added(over, say)} = ${bare(planned + over, say)}`;
+  };
+  const { passes } = settings?.zones[(zones[0] ?? 1) - 1] ?? {};
+  const start = settableStart(passes?.find(({ id }) => id === "finished"));
+  if (isPipe(item) || start?.smallBearingMm == null || start.largeBearingMm === null) return sum(plannedMm);
+  const raises = { small: start.smallBearingMm, large: start.largeBearingMm };
+  return ROLL_ENDS.map(({ name, edge }) => `${name} ${sum(raises[edge.second])}`).join(", ");
 }
 
 /** Raise at the large edge after the first correction by the sheet's own table, from the plan's start. [mm] */
@@ -70,9 +92,9 @@ export function carriedOver(asked: RollSheetAsked): Carried {
     .join(", ");
   const example = worked(asked, first, lastMm);
   const whose = several ? `in ${listedZones(first.zones)}, ` : "";
-  const each = several ? "But first, zone by zone, carry" : "But first carry";
+  const each = several ? "Zone by zone carry" : "Carry";
   return {
-    text: ` ${each} over what the first pass taught: its last ${pipe ? "raise" : "raise at the large edge"}, less what the table has for the ${by} that it left (between columns in proportion). Move ${pipe ? "the raise" : "both ends"} by that: down where it is below 0, never up by more than ${most}.${asked.tried && several ? "" : ` Example, not your numbers: ${whose}${example}.`}`,
+    text: `${each} over what the first pass taught: its last ${pipe ? "raise" : "raise at the large edge"} less the table's for the ${by} that it left (between columns in proportion). Move ${pipe ? "the raise" : "both ends"} by that: down where it is below 0, never up by more than ${most}, and write it into the boxes. ${asked.tried && several ? "" : `Example, not yours: ${whose}${example}. `}`,
     figures: model.flatMap(({ zones, at }) =>
       zones.length > 0
         ? []

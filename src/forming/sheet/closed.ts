@@ -1,6 +1,10 @@
 import { endRolled } from "../closure.ts";
 import { AS_DRAWN, DERIVED } from "../judge.ts";
 import { isPipe } from "../skin.ts";
+import type { FormingCase } from "../case.ts";
+import { inspectionOf } from "../inspection.ts";
+import type { Say } from "../say.ts";
+import { listed } from "../words.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { ROLL_ENDS } from "./rollEnds.ts";
 import { type NoteBox, type PlanStep, taped } from "./step.ts";
@@ -50,7 +54,7 @@ function ofPieces({ item, say }: RollSheetAsked): Pick<PlanStep, "text" | "figur
       ];
   const across = ends.map(({ end, mm }) => `${say.tape(mm)} at ${end}`).join(", ");
   return {
-    text: `${text}; its seam edges then stand ${across}`,
+    text: `${text}; its seam edges then stand ${across}${within(item, say)}. Tighter: stop and ask the foreman`,
     figures: ends.map(({ end, mm }) => taped(`seam edges apart when right, ${end}`, mm, DERIVED)),
     toNote: [
       ...ends.map(({ end, mm: planned }) => ({
@@ -63,9 +67,17 @@ function ofPieces({ item, say }: RollSheetAsked): Pick<PlanStep, "text" | "figur
   };
 }
 
+/** How near that is to be: as near as the finished diameters are. */
+function within(item: FormingCase, say: Say): string {
+  const limits = inspectionOf(item)?.rows.flatMap(({ id, withinMm }) =>
+    id === "diameter" && withinMm !== null ? [`± ${say.bare(withinMm)}`] : [],
+  );
+  return limits && limits.length > 0 ? ` (${listed(limits)} as the diameters' limits)` : "";
+}
+
 /** What the roll stood at when the piece was right: at both bearings, where the scales are. */
 export function raiseAtEnd({ item, roll, settings }: RollSheetAsked): NoteBox[] {
-  if ((settings?.zones.length ?? 0) > 1) return [{ label: "all zones raised by", unit: "mm" }];
+  if ((settings?.zones.length ?? 0) > 1) return [{ label: "all zones raised by, each time", unit: "mm" }];
   if (!settings || roll?.bearings === undefined || isPipe(item))
     return [{ label: "raise at the end, set", unit: "mm" }];
   return ROLL_ENDS.map(({ name }) => ({ label: `scale at the end, ${name}`, unit: "mm" }));

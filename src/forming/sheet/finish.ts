@@ -1,4 +1,6 @@
 import { AS_DRAWN, COMMON_PRACTICE } from "../judge.ts";
+import type { FormingCase } from "../case.ts";
+import type { Say } from "../say.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { LAPPED } from "./closed.ts";
@@ -7,6 +9,14 @@ import { feelerWords } from "./touch.ts";
 
 const HOT =
   "Hot work: fire watch, ventilation by local rules; inside a closed piece the shop's rules for confined spaces hold.";
+
+/** What the pieces are stood round. */
+function circle({ finish }: FormingCase, say: Say): string {
+  const [end] = finish?.ends ?? [];
+  const [across, other] = end?.acrossMm ?? [];
+  if (!end || across === undefined || other !== undefined) return "";
+  return ` round a drawn circle of ${say.tape(across)} (${end.name}, ${end.measured})`;
+}
 
 /** Tacking, and bringing a rolled piece round. */
 export function finishRolled({ item, say, settings }: RollSheetAsked): PlanStep[] {
@@ -20,7 +30,7 @@ export function finishRolled({ item, say, settings }: RollSheetAsked): PlanStep[
     id: "tack",
     phase: "tack and re-round",
     title: "Tack",
-    text: `${edges}${item.pieces === 1 ? "" : ", piece by piece on a level floor round a drawn circle"}, both ends level. Sound tacks, from the middle outwards.`,
+    text: `${edges}${item.pieces === 1 ? "" : `, piece by piece on a level floor${circle(item, say)}`}, both ends level. Sound tacks, from the middle outwards.`,
     figures: lap > 0 ? [taped("lap", lap, AS_DRAWN)] : [],
     cautions: [HOT, "A sprung seam opens with force when a clamp slips: stand aside."],
     toNote: [],

@@ -2,7 +2,6 @@ import { edgeOfBearings } from "../rollPlaces.ts";
 import { byHand } from "../byHand.ts";
 import { DERIVED } from "../judge.ts";
 import { seamOrder } from "../seamOrder.ts";
-import type { Say } from "../say.ts";
 import { isPipe } from "../skin.ts";
 import { listed } from "../words.ts";
 import type { RollSheetAsked } from "./asked.ts";
@@ -18,12 +17,19 @@ import { zoneModels } from "../zoneModel.ts";
 const CORRECTION = "the trial correction (have this sheet's web page opened)";
 const ASK = "stop and ask the foreman";
 /** In few words what the trial correction says of such a blank. */
-const PAST_CAP = "stop: do not roll on, take the blank out, mark it and set it aside. The foreman decides.";
+const PAST_CAP = "do not roll on; take the blank out, mark it and set it aside: the foreman decides.";
+const LARGE_DECIDES = " The large end decides: closing brings in a small end still open.";
 const NO_WAY_BACK = "A blank closed too far is not opened again by rolling on.";
+
+/** What is done with a raise of the table. */
+const addTo = ({ item, roll }: RollSheetAsked): string =>
+  isPipe(item)
+    ? "add its raise to the last"
+    : `add its raise to ${roll?.bearings === undefined ? "what both ends were set to last" : "both last scale readings"}`;
 
 /** How a blank gets a further raise. */
 const onceMore = (asked: RollSheetAsked): string =>
-  `Lower the bending roll, bring the piece back to ${seamOrder(asked).first} and pinch it again; set the answer with the plate moving, roll once more and measure as in ${stepNamed("first-measure")}.`;
+  `Bending roll lowered, pinch lightly and run the piece back to ${seamOrder(asked).first}; pinch as before, set the answer with the plate moving, roll once more and measure as in ${stepNamed("first-measure")}.`;
 
 /** What is done after the first pass is measured: wider than the window, narrower, and past the cap. */
 export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
@@ -36,10 +42,10 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
     id: "first-correct",
     phase: "first pass",
     title: "Correct the setting",
-    text: `Gap wider than the window: give it and the ${isPipe(item) ? "raise" : "setting at the large edge"} to ${CORRECTION}. ${onceMore(asked)}${table.length > 0 ? ` Without a screen raise by the table for the gap that came out, from what was set last.${careful(raises)}` : ""} Still wider after a ${lastSaid(raises)} raise: ${ASK}. Narrower: no further raise in this pass, unload it; less for the next blank. Below the “never below”: ${PAST_CAP}${isPipe(item) ? "" : " The large end decides: a small end still open is brought in in the closing."}${atBearings(asked)}`,
+    text: `Gap wider than the window: give it and the ${isPipe(item) ? "raise" : "setting at the large edge"} to ${CORRECTION}. ${onceMore(asked)}${table.length > 0 ? ` No screen: find the gap in the table, ${addTo(asked)} and roll once more.${careful(raises)}` : ""} Still wider after a ${lastSaid(raises)} raise: ${ASK}. Narrower: no further raise in this pass, unload it; less for the next blank. Below the “never below”: ${PAST_CAP}${isPipe(item) ? "" : LARGE_DECIDES}${atBearings(asked)}`,
     figures: [],
     cautions: [NO_WAY_BACK],
-    toNote: raiseBoxes(asked, { name: "", after: "gap after it", raises }),
+    toNote: raiseBoxes(asked, { after: "gap after it", raises }),
     ...(table.length > 0 && { byHand: table }),
     basis: DERIVED,
   };
@@ -75,19 +81,13 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
   // Trials begin elsewhere than the plan.
   const raises = asked.tried ? null : raisesOf(asked);
   const several = answer.models.length > 1;
-  const each = several ? "Zone by zone. " : "";
+
   const both = isPipe(item) ? "" : " at both ends";
   return {
     ...step,
-    text: `${each}Curve more open than the window: give the inside radius that came out${both}, and the setting at the large edge, to ${CORRECTION}. ${onceMore(asked)}${byTable(asked, table, raises)} ${several ? "Right: its last setting. Tighter: the same, and less for the next blank." : "Tighter: no further raise in this pass, less for the next blank."} Tighter than the “never tighter”: ${PAST_CAP}${atBearings(asked)}`,
+    text: `Curve more open than the window: give the inside radius that came out${both}, and the setting at the large edge, to ${CORRECTION}. ${onceMore(asked)}${byTable(asked, table, raises)} ${several ? "Right or tighter: its last setting once more, which bends it no further; if tighter, less for the next blank." : "Tighter: no further raise in this pass, less for the next blank."} At either end past the “never tighter”: ${PAST_CAP}${isPipe(item) ? "" : LARGE_DECIDES}${atBearings(asked)}`,
     cautions: [],
-    toNote: table.flatMap(({ zones }) =>
-      raiseBoxes(asked, {
-        name: table.length > 1 ? `${listedZones(zones)}, ` : "",
-        after: "R after it, large end",
-        raises,
-      }),
-    ),
+    toNote: several ? zoneBoxes(asked, table, raises) : raiseBoxes(asked, { after: AFTER, raises }),
     byHandZones: table,
   };
 }
@@ -112,37 +112,37 @@ function careful(raises: number | null): string {
   return ` It is careful: by the model, from the plan's start, the ${before} of the window, the ${reaches} reaches it.`;
 }
 
-/** What a depth of the table is measured by. */
-function depthTold([first]: readonly ZoneByHand[], say: Say): string {
-  if (first?.chordMm == null) return "";
-  return ` (or the depth: what it stands off the middle of a ${say.length(first.chordMm)} straightedge inside, square to the element)`;
+function byTable(asked: RollSheetAsked, table: readonly ZoneByHand[], raises: number | null): string {
+  const alike = table.some(({ zones }) => zones.length > 1) ? " Each zone by its own reading." : "";
+  return ` No screen: find the radius${table[0]?.chordMm == null ? "" : " (or depth: what it stands off the straightedge's middle inside, square to the element)"} at the large end in the table, ${addTo(asked)} and roll once more.${careful(raises)} Still open after a ${lastSaid(raises)} raise, or at the most that it allows: ${ASK}.${alike}`;
 }
 
-function byTable(
-  { say, tried }: RollSheetAsked,
-  table: readonly ZoneByHand[],
-  raises: number | null,
-): string {
-  const alike = table.some(({ zones }) => zones.length > 1)
-    ? " Zones in one line are set alike: the one bent most decides."
-    : "";
-  return ` Without a screen raise by the table, ${tried ? "after this rolling, " : ""}from what was set last, for the radius${depthTold(table, say)} ${table.length > 1 ? "in the middle of the zone" : "past the straight lead"} at the large end.${careful(raises)} Still open after a ${lastSaid(raises)} raise, or at the most that it allows: ${ASK}.${alike}`;
-}
+const AFTER = "R after it, large end";
 
-/** Where the settings after the first one are written down, and what they left: at both bearings, where the scales are. */
-function raiseBoxes(
-  { item, roll }: RollSheetAsked,
-  { name, after, raises }: { readonly name: string; readonly after: string; readonly raises: number | null },
-): NoteBox[] {
+/** Lines for one raise: what was set, at both bearings, where the scales are, and what it left. */
+function raiseLine({ item, roll }: RollSheetAsked, which: string, after: string): NoteBox[] {
   const one = (label: string): NoteBox => ({ label, unit: "mm" });
   const pipe = isPipe(item);
-  return ORDINALS.slice(1, lastRaise(raises)).flatMap((which) =>
-    roll?.bearings === undefined || pipe
-      ? [one(`${name}${which} raise${pipe ? "" : ", large edge"}`), one(after)]
-      : [
-          ...ROLL_ENDS.map(({ name: end }, i) => one(i === 0 ? `${name}${which}: scale, ${end}` : end)),
-          one("raise, large edge"),
-          one(after),
-        ],
-  );
+  return roll?.bearings === undefined || pipe
+    ? [one(`${which} raise${pipe ? "" : ", large edge"}`), one(after)]
+    : [
+        ...ROLL_ENDS.map(({ name: end }, i) => one(i === 0 ? `${which}: scale, ${end}` : end)),
+        one("raise, large edge"),
+        one(after),
+      ];
+}
+
+/** Where the settings after the first one are written down. */
+const raiseBoxes = (
+  asked: RollSheetAsked,
+  { after, raises }: { readonly after: string; readonly raises: number | null },
+): NoteBox[] => ORDINALS.slice(1, lastRaise(raises)).flatMap((which) => raiseLine(asked, which, after));
+
+/** The same for zones that are set alike, and lines for what single ones need besides, with room for which zone it is. */
+function zoneBoxes(asked: RollSheetAsked, table: readonly ZoneByHand[], raises: number | null): NoteBox[] {
+  const [second = "", ...further] = ORDINALS.slice(1, lastRaise(raises));
+  return [
+    ...table.map(({ zones }) => raiseLine(asked, `${listedZones(zones)}, ${second}`, AFTER)),
+    ...further.map((which) => raiseLine(asked, `zone __, ${which}`, AFTER)),
+  ].flat();
 }

@@ -29,7 +29,7 @@ function byDepth({ item, roll, say }: RollSheetAsked): string {
   const [table] = roll ? zoneByHand({ item, roll, say }) : [];
   return table?.chordMm == null
     ? ""
-    : " (a depth under the straightedge: by the next step's table, large end only)";
+    : ` (or the depth under a ${say.length(table.chordMm)} straightedge, its window in brackets)`;
 }
 
 /** What is measured when the first pass is through: gaps of a right cone, inside radii of each zone of an uneven skin. */
@@ -61,7 +61,7 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
           .join(" ")}`;
   const text = large
     ? `${lying(asked)} Measure straight across from inside corner to inside corner of its seam edges: right is ${windows} (the window). Never below ${caps} in this pass.${held}`
-    : `${lying(asked)} Hold the inside templates of the first pass, square to the element line, to ${templates.length <= 2 ? "it" : "the middle of every zone"}, past the straight lead. Right is ${say.percent(from)} to ${say.percent(to)} of the final bend${boxed ? ", the two radii of each box" : ""}; never above ${say.percent(cap)}.${boxed ? ` Write in the radius that came out${byDepth(asked)}.` : ""}${limits}`;
+    : `${lying(asked)} Hold the inside templates of the first pass, square to the element line, to ${templates.length <= 2 ? "it" : "the middle of every zone (of the one that was rolled first nearer its far mark)"}, never on the straight lead, nor where the raise was still going on. Right (the window) is ${say.percent(from)} to ${say.percent(to)} of the final bend${boxed ? ", the two radii of each box" : ""}; never above ${say.percent(cap)}.${boxed ? ` Write in the radius that came out${byDepth(asked)}.` : ""}${limits}`;
   const at = (when: string, of: number) =>
     templateFigures(item, of).map((one) => ({ ...one, label: `${one.label}, ${when}` }));
   return {

@@ -12,6 +12,8 @@ const most = ({ units }: Say): string => (units === "mm" ? "5 mm" : "3/16 in");
 
 /** The same raise put on over another length of plate leaves another gap. */
 const ALIKE = "Note how far it went, and do the same with every blank.";
+const NOTE = "Note how far it went.";
+const noted = ({ item }: RollSheetAsked): string => (item.pieces * item.quantity > 1 ? ALIKE : NOTE);
 
 /**
  * How soon the whole raise is to be on. What is bent first comes over the bending roll once the plate has gone as far as
@@ -20,11 +22,12 @@ const ALIKE = "Note how far it went, and do the same with every blank.";
  *
  * @see derived here
  */
-function soon({ item, settings, say }: RollSheetAsked): string {
+function soon(asked: RollSheetAsked): string {
+  const { item, settings, say } = asked;
   const arm = settings?.flat.acrossMm;
-  if (arm === undefined) return ` Have it all on as soon as the machine's manual lets you. ${ALIKE}`;
+  if (arm === undefined) return ` Have it all on as soon as the machine's manual lets you. ${noted(asked)}`;
   const wider = item.cone ? " and the gap is wider" : "";
-  return ` Have it all on before the plate has gone ${say.tape(arm)}, if the machine's manual lets you: later, a longer end stays open${wider}. ${ALIKE}`;
+  return ` Chalk the plate at the pinch first: all of it on before the chalk has gone ${say.tape(arm)}, if the machine's manual lets you: later, a longer end stays open${wider}. ${noted(asked)}`;
 }
 
 /** Raises that are all but none are not told in steps. [mm] */
@@ -59,7 +62,7 @@ export function raiseSteps(asked: RollSheetAsked, places: RollPlaces | null): st
   const pipe = isPipe(asked.item);
   const like = likeSteps(asked, places, "trial");
   return like === null
-    ? `Go in steps of ${most(asked.say)} or less on the scale${pipe ? "" : ", both bearings by turns and in proportion, so that both arrive together"}.${soon(asked)}`
+    ? `Go in steps of ${most(asked.say)} or less on the scale${pipe ? "" : ", both bearings by turns, so that both arrive together"}.${soon(asked)}`
     : `From 0 go in ${like}${pipe ? "" : ", by turns, so that both arrive together"}.${soon(asked)}`;
 }
 

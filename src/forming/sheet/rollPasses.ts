@@ -65,11 +65,11 @@ function through(asked: RollSheetAsked): PlanStep {
     id: "first-through",
     phase: "first pass",
     title: "Roll from seam edge to seam edge",
-    text: `Roll on towards the bending roll up to ${order.second}. Keep the element lines parallel to the rolls all the way${isPipe(item) ? "" : ", and the small edge against the stop"}. The leading end stays straight${arm === undefined ? "" : ` for about ${say.tape(arm)}`}: the second pass bends it. ${zonesOn(asked)}Stop before ${order.second} leaves the pinch.`,
+    text: `Roll on towards the bending roll up to ${order.second}. Keep the element lines parallel to the rolls all the way${isPipe(item) ? "" : ", and the small edge against the stop"}. Out of parallel: stop, lower the bending roll, open the pinch, square the plate, pinch, go on. The leading end stays straight${arm === undefined ? "" : ` for about ${say.tape(arm)}`}, then too open as far as the chalk had gone: the second pass bends both. ${zonesOn(asked)}Stop before ${order.second} leaves the pinch.`,
     figures: arm === undefined ? [] : [taped("straight lead, about", arm, DERIVED)],
     cautions: [rising(asked), OVERLAP],
     toNote: [
-      { label: "gone, when all raise was on", unit: "mm" },
+      { label: "chalk gone, when all raise was on", unit: "mm" },
       { label: "straight lead, measured", unit: "mm" },
     ],
     basis: COMMON_PRACTICE,
@@ -124,7 +124,7 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       title: "Turn the job round",
       text: pipe
         ? `Turn the piece end for end so that ${order.second} leads. Lower the bending roll and set it parallel again; close and lock the yoke.`
-        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in as before: ${say.tape(stopMm)}`}. Set the bending roll down and parallel; the readings at 0 stay, the small edge's bearing is now the one at the fixed end. Put the piece back round the top roll bent as it is (never flattened), the inside up and the small edge on the stop: now ${order.second} lies ahead. Lay that edge over the bending roll, in its groove, close and lock the yoke, and pinch as before.`,
+        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in as before: ${say.tape(stopMm)}`}. Set the bending roll down and parallel; the readings at 0 stay, the small edge's bearing is now the one at the fixed end. Put the piece back round the top roll bent as it is (never flattened), the inside up and the small edge on the stop: now ${order.second} lies ahead. Bring that edge over the lowered bending roll, square to the rolls (bent, it fits no groove); close and lock the yoke, pinch as before.`,
       figures: [],
       cautions: [
         `The piece is springy and awkward now: slings so that it cannot roll or spring open.${pipe ? "" : " It must not strike the machine at this end either: watch the first turn by hand jog."}`,
@@ -139,22 +139,23 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
 
 /** How soon it is to be on in the second pass; the first has said why. */
 const soonAgain = ({ settings, say }: RollSheetAsked): string =>
-  settings ? `, again before the plate has gone ${say.tape(settings.flat.acrossMm)}` : "";
+  settings ? `, again before chalk at the pinch has gone ${say.tape(settings.flat.acrossMm)}` : "";
 
 function second(asked: RollSheetAsked): PlanStep {
   const { settings, say } = asked;
-  const words = settings && settingWords(settings, "finished", { say, zoneBy: ownSetting(asked) });
+  const carries = !secondTold(asked);
+  const words =
+    settings &&
+    settingWords(settings, "finished", { say, zoneBy: carries ? "as in the boxes" : ownSetting(asked) });
   // Trials have it all in them already: what was carried over by hand on top of that would be counted twice.
-  const carried: ReturnType<typeof carriedOver> = secondTold(asked)
-    ? { text: "", figures: [] }
-    : carriedOver(asked);
+  const carried: ReturnType<typeof carriedOver> = carries ? carriedOver(asked) : { text: "", figures: [] };
   const order = seamOrder(asked);
   return {
     id: "second-raise",
     phase: "second pass",
     title: "Raise for the second pass",
     text: words
-      ? `With the plate moving raise towards ${words}, ${raiseStepsAgain(asked, startAllRound(asked, "finished"))}${soonAgain(asked)}.${carried.text} Roll from ${order.second} to the other.${zonesBack(settings, order)}`
+      ? `${carried.text}${carried.text === "" ? "With the plate moving" : "Then, with the plate moving,"} raise towards ${words}, ${raiseStepsAgain(asked, startAllRound(asked, "finished"))}${soonAgain(asked)}. Roll from ${order.second} to the other, and stop before that leaves the pinch.${zonesBack(settings, order)}`
       : `With the plate moving raise in small steps, a little tighter than the first pass, and roll from ${order.second} to the other.`,
     figures: settings
       ? [

@@ -95,7 +95,7 @@ function pinch({ item, roll }: RollSheetAsked): PlanStep {
   return step({
     id: "pinch",
     title: "Set the pinch",
-    text: `${trim} Pinch only as hard as drives the ${pipe ? "plate" : "large edge"}: the blank can still be moved by hand.`,
+    text: `${trim} Pinch only as hard as drives the ${pipe ? "plate" : "large edge"}, no harder.`,
     figures: [],
     cautions: [GUARDS, "Move the blank by hand only with the rolls stopped."],
     toNote: [
@@ -128,6 +128,10 @@ function tiltWords(asked: RollSheetAsked): string {
   return `${lower} and tilt it by ${by}, small end higher: the small edge ${higher} above the large one.`;
 }
 
+/** Many a machine's scales read millimetres, whatever the drawing does. */
+const otherScale = ({ say }: RollSheetAsked): string =>
+  say.units === "in" ? " A scale in millimetres shows 25.4 times the inches given here." : "";
+
 function zero(asked: RollSheetAsked): PlanStep {
   const { item, roll } = asked;
   const tilt = tiltWords(asked);
@@ -135,7 +139,7 @@ function zero(asked: RollSheetAsked): PlanStep {
   return step({
     id: "zero",
     title: "Find 0 (nought)",
-    text: `Pinch the blank so that it lies flat. Bring the bending roll up, parallel to the top roll, until it just touches the plate along its whole length. This is 0${two ? ", at both ends of the roll: write down both readings" : ": write down the reading"}. Every raise here counts from it, up the slide${two ? "; a scale shows its reading at 0 plus the raise" : ""}.${tilt}`,
+    text: `Pinch the blank so that it lies flat. Bring the bending roll up, parallel to the top roll, until it just touches the plate along its whole length. This is 0${two ? ", at both ends of the roll: write down both readings" : ": write down the reading"}. Every raise here counts from it, up the slide${two ? "; a scale shows its reading at 0 plus the raise" : ""}.${otherScale(asked)}${tilt}`,
     figures: [],
     cautions: [],
     toNote: two

@@ -50,6 +50,8 @@ export function rollBatch({ item }: Pick<RollSheetAsked, "item">): string[] {
     "The first alone through its first pass: correct the setting on it and write it down.",
     `Then all others, ${item.cone ? "the gap" : "the fit of the templates"} of each on its line of the lot's sheet (plate of one delivery may differ).`,
     "Only then move the stop for the second passes.",
-    "Inspect the first finished one before the last is closed.",
+    item.pieces > 1
+      ? "Try the templates on the first finished piece before the last is rolled."
+      : "Inspect the first finished one before the last is closed.",
   ];
 }

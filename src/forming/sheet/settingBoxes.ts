@@ -33,7 +33,8 @@ export function settingBoxes(
     unit,
     ...(planned !== undefined && { planned }),
   });
-  const zones = alikeZones(settings?.zones ?? []);
+  // What each zone taught comes on top: those that are planned alike may then be set otherwise.
+  const zones = carried ? eachZone(settings?.zones ?? []) : alikeZones(settings?.zones ?? []);
   const passes = zones.map(({ zone }) => zone.passes.find((pass) => pass.id === id));
   // A number beside the line to write on is one to set.
   const starts = passes.map(settableStart);
@@ -58,8 +59,13 @@ export function settingBoxes(
     (pass) => pass?.start?.smallBearingMm != null && pass.start.largeBearingMm !== null,
   );
   if (zones.length > 1) {
-    const all = tried?.zones.length ? byTrials(settings?.zones ?? [], tried.zones, { id, say }) : null;
-    return (all ?? zones.map(({ name }, i) => ({ name, start: starts[i] }))).flatMap(({ name, start }) =>
+    const all =
+      tried?.zones.length && !carried ? byTrials(settings?.zones ?? [], tried.zones, { id, say }) : null;
+    const planned = zones.map(({ name }, i) => ({
+      name,
+      start: carried && tried?.zones[i]?.look ? null : starts[i],
+    }));
+    return (all ?? planned).flatMap(({ name, start }) =>
       isPipe(item) ? [box(name, start?.largeMm)] : boxes(name, start, withBearings),
     );
   }
@@ -68,6 +74,9 @@ export function settingBoxes(
   if (isPipe(item)) return [box("raise", start?.largeMm)];
   return boxes("", start, withBearings && starts.length > 0);
 }
+
+const eachZone = (zones: RollSettings["zones"]) =>
+  zones.map((zone, i) => ({ zone, name: listedZones([i + 1]) }));
 
 interface Named {
   readonly name: string;

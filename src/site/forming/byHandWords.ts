@@ -89,6 +89,7 @@ function zoneRows(tables: readonly ZoneByHand[], units: Units): ByHandRow[] {
 
 /** Long enough for a number by hand. */
 const BLANK = "______";
+const SHORT_BLANK = "____";
 
 /** What the model asks for what came out of the first pass, and the sum that carries it over. */
 function modelRows(tables: readonly ModelTable[], units: Units): ByHandRow[] {
@@ -104,14 +105,19 @@ function modelRows(tables: readonly ModelTable[], units: Units): ByHandRow[] {
         : [{ name: `${before}R left, large end, ${units}`, cells: radii }]),
       ...(chordMm === null ? [] : [{ name: depthName(set(chordMm), units), cells: depths }]),
       {
-        name: "Table, raise at the large edge, at the first trial’s tilt",
-        cells: [
-          ...at.map(({ largeMm }) => set(largeMm)),
-          `last raise ${BLANK} − table ${BLANK} = ± ${BLANK}`,
-        ],
+        name: "Table, raise at the large edge",
+        cells: at.map(({ largeMm }) => set(largeMm)),
       },
-    ];
+    ].map((row, i, { length }) => ({ ...row, cells: [...row.cells, ...sumBeside(zones, i, length)] }));
   });
+}
+
+/** The sum of each zone beside the rows of its table, the last beside the last; one where a gap tells all round. */
+function sumBeside(zones: readonly number[], row: number, rows: number): string[] {
+  const sum = (blank: string) => `last raise ${blank} − table ${blank} = ± ${blank}`;
+  if (zones.length < 2) return row === rows - 1 ? [sum(BLANK)] : [];
+  const zone = zones[row - rows + zones.length];
+  return zone === undefined ? [] : [`zone ${zone}: ${sum(SHORT_BLANK)}`];
 }
 
 /** The tables of a step to work by without a screen, row by row: the same words on the page, on paper and in a PDF. */
