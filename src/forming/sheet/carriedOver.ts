@@ -16,7 +16,7 @@ interface Carried extends Pick<PlanStep, "model"> {
   readonly figures: readonly Figure[];
 }
 
-const bare = (mm: number, say: Say): string => say.bare(settable(mm, say.units));
+const bare = (mm: number, say: Say): string => say.bare(settable(mm, say.units)).replace("-", "−");
 /** "+ 4.7" as it stands in a sum. */
 const added = (mm: number, say: Say): string => `${mm < 0 ? "−" : "+"} ${bare(Math.abs(mm), say)}`;
 

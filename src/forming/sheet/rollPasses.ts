@@ -180,9 +180,9 @@ function close(asked: RollSheetAsked): PlanStep {
     id: "close",
     phase: "closing",
     title: item.pieces === 1 ? "Close" : "Bring to the template",
-    text: `${end.text}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}. Judge it released, as in ${stepNamed("first-measure")}.${more.text} Will it not close, stop: no force by clamps beyond what springs back. When right, lower the bending roll, open pinch and yoke, take it off.`,
+    text: `${end.text}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}. Judge it released, as in ${stepNamed("first-measure")}.${more.text}${item.pieces === 1 ? " Will it not close, stop: no force by clamps beyond what springs back." : ""} When right, lower the bending roll, open pinch and yoke, take it off.`,
     figures: [...templates, ...end.figures, ...more.figures],
-    cautions: [OVERLAP, REVERSING],
+    cautions: [...(item.pieces === 1 ? [OVERLAP] : []), REVERSING],
     toNote: [...raiseAtEnd(asked), ...end.toNote],
     basis: COMMON_PRACTICE,
   };

@@ -31,7 +31,7 @@ export function stillOpen(asked: RollSheetAsked): {
   const { second } = seamOrder(asked);
   const tilt = isPipe(item)
     ? ""
-    : ` One end closed before the other: raise a little more at the open end's bearing alone (large end: ${endTowards("large", "finished")}; small end: ${endTowards("small", "finished")}).`;
+    : ` One end ${item.pieces === 1 ? "closed" : "right"} before the other: raise a little more at the open end's bearing alone (large end: ${endTowards("large", "finished")}; small end: ${endTowards("small", "finished")}).`;
   const past =
     item.pieces === 1
       ? ` Edges ${(item.seamLapMm ?? 0) > 0 ? "further " : ""}past each other${(item.seamLapMm ?? 0) > 0 ? " than the lap" : ""}: take the piece off and spring them apart by a spreader, never by rolling on.`
