@@ -30,7 +30,7 @@ export type SettingsAnswer =
   | { readonly kind: "none"; readonly why: string };
 
 const RULE =
-  "Raise along the slide from where the bending roll touches the flat plate: low as if the plate had sprung back already, high as if it still were fully bent, best two thirds of the way. A start for a trial: pinch and frame give, and the small end, which is not gripped, usually needs more. A trial is corrected at the tilt of the first one: every place by as much. Here each row of the window has its own tilt; the table of the second pass's raise has the window at the first trial's tilt, and so other raises at the large edge.";
+  "Raise along the slide from where the bending roll touches the flat plate: low as if the plate had sprung back already, high as if still fully bent, best two thirds of the way. A start for a trial: pinch and frame give, and the small end, not gripped, usually needs more. Corrections keep the first trial's tilt; here each row has its own, so the second pass's table has other raises for the window.";
 
 const OTHER: Readonly<Record<NonNullable<RollAsked["roll"]["arrangement"]>, string>> = {
   "initial-pinch": "",

@@ -85,7 +85,7 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
   const both = isPipe(item) ? "" : " at both ends";
   return {
     ...step,
-    text: `Curve more open than the window: give the inside radius that came out${both}, and the setting at the large edge, to ${CORRECTION}. ${onceMore(asked)}${byTable(asked, table, raises)} ${several ? "Right or tighter: its last setting once more, which bends it no further; if tighter, less for the next blank." : "Tighter: no further raise in this pass, less for the next blank."} At either end past the “never tighter”: ${PAST_CAP}${isPipe(item) ? "" : LARGE_DECIDES}${atBearings(asked)}`,
+    text: `Curve more open than the window: give the inside radius that came out${both}, and the setting at the large edge, to ${CORRECTION}. ${onceMore(asked)}${byTable(asked, table, raises)} ${several ? "No zone open: go on. Some open: the others run at their last setting, which bends them no further (tighter: less for the next blank)." : "Tighter: no further raise in this pass, less for the next blank."} At either end past the “never tighter”: ${PAST_CAP}${isPipe(item) ? "" : LARGE_DECIDES}${atBearings(asked)}`,
     cautions: [],
     toNote: several ? zoneBoxes(asked, table, raises) : raiseBoxes(asked, { after: AFTER, raises }),
     byHandZones: table,

@@ -3,6 +3,7 @@ import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { passPoints } from "../passPoints.ts";
 import { isPipe } from "../skin.ts";
 import { zoneByHand } from "../zoneByHand.ts";
+import { zonesOf } from "../zones.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { type PlanStep, taped } from "./step.ts";
 import { gapWindows, sharesOf, templateBrief, templateFigures } from "./touch.ts";
@@ -29,7 +30,9 @@ function byDepth({ item, roll, say }: RollSheetAsked): string {
   const [table] = roll ? zoneByHand({ item, roll, say }) : [];
   return table?.chordMm == null
     ? ""
-    : ` (or the depth under a ${say.length(table.chordMm)} straightedge, its window in brackets)`;
+    : zonesOf(item).length > 1
+      ? ` (or the depth under a ${say.length(table.chordMm)} straightedge, its window in brackets)`
+      : " (a depth under the straightedge: by the next step's table, large end only)";
 }
 
 /** What is measured when the first pass is through: gaps of a right cone, inside radii of each zone of an uneven skin. */

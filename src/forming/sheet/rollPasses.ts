@@ -69,7 +69,7 @@ function through(asked: RollSheetAsked): PlanStep {
     figures: arm === undefined ? [] : [taped("straight lead, about", arm, DERIVED)],
     cautions: [rising(asked), OVERLAP],
     toNote: [
-      { label: "chalk gone, when all raise was on", unit: "mm" },
+      { label: "chalk gone, all raise on", unit: "mm" },
       { label: "straight lead, measured", unit: "mm" },
     ],
     basis: COMMON_PRACTICE,

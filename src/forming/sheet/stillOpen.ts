@@ -96,7 +96,7 @@ function zoneRate(asked: RollAsked): Rate | null {
   if (share === null) return null;
   const half = item.thicknessMm / 2;
   const raise = (model: ZoneModel) => zoneModelMm(model, 1, half) - zoneModelMm(model, share, half);
-  const where = models.length > 1 ? " in every zone" : "";
+  const where = models.length > 1 ? " in every zone still open" : "";
   if (item.pieces === 1) {
     const gap = gapOf(item, halfAngleRad, item.rimsMm.large / TURN);
     const everyMm = TAPE[item.units ?? "mm"];

@@ -54,7 +54,7 @@ export function windowBoxes(item: FormingCase, say: Say): NoteBox[] {
   const chordMm = straightedgeOf(item);
   return zones.flatMap((zone, i) =>
     endWindows(item, zone).map((window) => ({
-      label: `${zones.length === 1 ? "" : `zone ${i + 1} `}${window.end} R ${say.bare(window.openMm)} to ${say.bare(window.tightMm)}${depthsIn(window, chordMm, say, edgeMm(item, zone, window.end))}`,
+      label: `${zones.length === 1 ? "" : `zone ${i + 1} `}${window.end} R ${say.bare(window.openMm)} to ${say.bare(window.tightMm)}${zones.length === 1 ? "" : depthsIn(window, chordMm, say, edgeMm(item, zone, window.end))}`,
       unit: "mm",
     })),
   );
