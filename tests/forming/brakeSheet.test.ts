@@ -603,18 +603,14 @@ it("reads the light under a template the right way: more at a line is bent too f
   const lights = (bends: readonly number[]) => {
     const middle = (bends.length - 1) / 2;
     const space = 2 * radius * Math.tan((right * Math.PI) / 360);
-    const half = (from: number, step: 1 | -1) => {
-      let [x, y, turned] = [0, 0, ((bends[middle] as number) / 2) * (Math.PI / 180)];
-      const out: (readonly [number, number])[] = [[0, 0]];
-      for (let i = from; i >= 0 && i < bends.length; i += step) {
-        x += space * Math.cos(turned);
-        y += space * Math.sin(turned);
-        out.push([x, y]);
-        turned += ((bends[i] as number) * Math.PI) / 180;
-      }
-      return out;
-    };
-    const chain = half(middle + 1, 1);
+    const chain: (readonly [number, number])[] = [[0, 0]];
+    let [x, y, turned] = [0, 0, ((bends[middle] as number) * Math.PI) / 360];
+    for (const bend of bends.slice(middle + 1)) {
+      x += space * Math.cos(turned);
+      y += space * Math.sin(turned);
+      chain.push([x, y]);
+      turned += (bend * Math.PI) / 180;
+    }
     const bears = (high: number) =>
       chain.slice(1).every(([x2, y2], i) => {
         const [x1, y1] = chain[i] as readonly [number, number];
@@ -645,7 +641,9 @@ it("reads the light under a template the right way: more at a line is bent too f
   expect(step("bend").text).toContain(
     "touches in the middle, with light at both its ends, the plate is too flat",
   );
-  const halves = planOn({ ...shoe, pieces: 2 }, longBrake()).step("corners").text;
+  const { step: inHalves } = planOn({ ...shoe, pieces: 2 }, longBrake());
+  const halves = inHalves("corners").text;
+  expect(inHalves("tack").text).toContain("outline of the larger end (800 mm × 800 mm outside).");
   expect(halves).toMatch(
     /light at both its ends, put die 32 mm and force limit 133 kN back, and hit a line a degree deeper for each/,
   );
