@@ -80,7 +80,7 @@ function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
       "A line bent too far is hard to open again: bend its neighbours less, by the template.",
       "Look before each hit that no flange meets ram, punch holder or frame as it swings up.",
     ],
-    toNote: depthBoxes(plan, "from touch, in the end"),
+    toNote: depthBoxes(plan, "depth used"),
     basis: COMMON_PRACTICE,
   };
 }
