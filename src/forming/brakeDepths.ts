@@ -72,6 +72,23 @@ export function perDegreeMm(
   return depthOfAngle(geometry, middle + 0.5) - depthOfAngle(geometry, middle - 0.5);
 }
 
+/** Are lines of one depth so unlike that a template on plate shows it? */
+export const isUnlike = ({ fromDeg, toDeg }: Pick<BrakeDepth, "fromDeg" | "toDeg">): boolean =>
+  toDeg - fromDeg > ONE_DEPTH_DEG;
+
+/**
+ * How much deeper than its letter says a line is bent, less deep where negative; nought where all of that letter are alike. [mm]
+ *
+ * @see derived here
+ */
+export function besideLetterMm(
+  depths: readonly BrakeDepth[],
+  { bendDeg, depth }: Pick<Hit, "bendDeg"> & { readonly depth: string },
+): number {
+  const own = depths.find(({ letter }) => letter === depth);
+  return own && isUnlike(own) ? (bendDeg - (own.fromDeg + own.toDeg) / 2) * own.perDegreeMm : 0;
+}
+
 /** The depth that a line is bent by. */
 export function depthOf(
   depths: readonly Pick<BrakeDepth, "toDeg" | "letter">[],

@@ -210,6 +210,8 @@ export function inspectionOf(item: FormingCase): Inspection | null {
   });
 
   const corner = cornerLimit(item);
+  // Across a lap the wall is there twice.
+  const clear = seamLapMm > 0 ? ", clear of the laps" : "";
   const ends = finish.ends.flatMap(({ name, acrossMm, measured, girthMm }) => {
     const [first, second] = acrossMm;
     if (first === undefined) return [];
@@ -223,12 +225,17 @@ export function inspectionOf(item: FormingCase): Inspection | null {
       );
     const limit = within(first);
     return [
-      row("diameter", `${name}, diameter ${measured}, across two directions square to each other`, first, {
-        withinMm: limit,
-        basis: basisOf(limit, AS_DRAWN),
-        readings: 2,
-      }),
-      row("out-of-round", `${name}, largest less smallest diameter`, 0, {
+      row(
+        "diameter",
+        `${name}, diameter ${measured}, across two directions square to each other${clear}`,
+        first,
+        {
+          withinMm: limit,
+          basis: basisOf(limit, AS_DRAWN),
+          readings: 2,
+        },
+      ),
+      row("out-of-round", `${name}, largest less smallest diameter${clear}`, 0, {
         withinMm: limit === null ? null : 2 * limit,
       }),
       ...(girthMm === null ? [] : [row("girth", `${name}, tape round the outside`, girthMm)]),

@@ -92,7 +92,8 @@ describe("the printed brake sheet of a duct shoe", () => {
     );
     expect(halves.step("bend").text).toContain("(lines 1 to 7), that edge’s");
     expect(halves.step("bend").text).toContain("and go from there (lines 14 to 8).");
-    for (const one of [step("bend"), halves.step("bend")]) expect(one.text).not.toContain("behind instead");
+    for (const one of [step("bend"), halves.step("bend")])
+      expect(one.text).not.toMatch(/behind instead|turn instead/);
     // A half of a hood that stands aside have a line near the middle that is shallower on its other side.
     const aside = planOn(
       named({
@@ -108,7 +109,7 @@ describe("the printed brake sheet of a duct shoe", () => {
     const { turned } = aside.plan.behind!;
     expect(turned).toEqual([{ piece: 2, line: 7 }]);
     expect(aside.step("bend").text).toContain(
-      "For line 7 of piece 2 have seam edge 2’s side behind instead: it is shallower there. Plate",
+      "Hit line 7 of piece 2 right after the turn instead: with seam edge 2’s side behind it is shallower there. Plate",
     );
   });
 
@@ -586,6 +587,65 @@ it("rises on both sides of a line, and is bent a little less deep at first", () 
   const { step } = planOn(shoe, longBrake());
   expect(step("mark").text).toContain("the plate folds up, on both sides of a line.");
   expect(step("bend").text).toMatch(
-    /by its own angle in the table .*, by the depth of its letter: at first a little less deep, then, where .* too flat/,
+    /by the depth of its letter as it is: at first a degree less deep, by [\d.]+ mm, then, where .* too flat/,
   );
+  // Seven lines of a corner, a degree each.
+  expect(step("bend").text).toContain(
+    "one or two of its lines a degree deeper, then try again, for a degree on",
+  );
+  expect(step("bend").text).toContain("each of 7 lines closes it by 7°");
+});
+
+// Flats beside each other, turning by the angles given, from half of the middle bend on; a disc as large as the template let
+// down into the hollow until it bears: how far it then stands off each bend.
+it("reads the light under a template the right way: more at a line is bent too far, light at both ends too flat", () => {
+  const [radius, right] = [200, 12];
+  const lights = (bends: readonly number[]) => {
+    const middle = (bends.length - 1) / 2;
+    const space = 2 * radius * Math.tan((right * Math.PI) / 360);
+    const chain: (readonly [number, number])[] = [[0, 0]];
+    let [x, y, turned] = [0, 0, ((bends[middle] as number) * Math.PI) / 360];
+    for (const bend of bends.slice(middle + 1)) {
+      x += space * Math.cos(turned);
+      y += space * Math.sin(turned);
+      chain.push([x, y]);
+      turned += (bend * Math.PI) / 180;
+    }
+    const bears = (high: number) =>
+      chain.slice(1).every(([x2, y2], i) => {
+        const [x1, y1] = chain[i] as readonly [number, number];
+        const [dx, dy] = [x2 - x1, y2 - y1];
+        const t = Math.max(0, Math.min(1, (-x1 * dx + (high - y1) * dy) / (dx * dx + dy * dy)));
+        return Math.hypot(x1 + t * dx, y1 + t * dy - high) >= radius;
+      });
+    let [low, high] = [0, 3 * radius];
+    for (let i = 0; i < 60; i++) {
+      const mid = (low + high) / 2;
+      if (bears(mid)) high = mid;
+      else low = mid;
+    }
+    return chain.map(([x, y]) => Math.hypot(x, y - high) - radius);
+  };
+  const passes = radius * (1 / Math.cos((right * Math.PI) / 360) - 1);
+  // As planned: the same at every line, and all of it passes.
+  for (const light of lights([12, 12, 12, 12, 12])) expect(light).toBeCloseTo(passes, 6);
+  // The middle line too far: more light there. All of them too little: none in the middle, most at the ends.
+  expect(lights([12, 12, 14, 12, 12])[0]).toBeGreaterThan(1.3 * passes);
+  const [inMiddle, , atEnd] = lights([10, 10, 10, 10, 10]) as [number, number, number];
+  expect(inMiddle).toBeLessThan(passes);
+  expect(atEnd).toBeGreaterThan(passes);
+  const { step } = planOn(shoe, longBrake());
+  expect(step("bend").text).toMatch(
+    /where both flats beside a line bear, up to [\d.]+ mm of light at that line passes; more says that it is bent too far: do not hit it/,
+  );
+  expect(step("bend").text).toContain(
+    "touches in the middle, with light at both its ends, the plate is too flat",
+  );
+  const { step: inHalves } = planOn({ ...shoe, pieces: 2 }, longBrake());
+  const halves = inHalves("corners").text;
+  expect(inHalves("tack").text).toContain("outline of the larger end (800 mm × 800 mm outside).");
+  expect(halves).toMatch(
+    /light at both its ends, put die 32 mm and force limit 133 kN back, and hit a line a degree deeper for each/,
+  );
+  expect(halves).not.toContain("more light");
 });

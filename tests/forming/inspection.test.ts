@@ -67,6 +67,11 @@ describe("the inspection sheet", () => {
       { nominalMm: 40, withinMm: 2, readings: 3, basis: "iso-13920" },
     ]);
     expect(find("edge-offset", lapped)).toEqual([]);
+    // Across a lap the wall is there twice.
+    for (const id of ["diameter", "out-of-round"] as const) {
+      for (const { what } of find(id, lapped)) expect(what).toContain("clear of the laps");
+      for (const { what } of find(id)) expect(what).not.toContain("lap");
+    }
     expect(find("lap")).toEqual([]);
     const note = (part: typeof cone) => reportOf(part).forming.inspection!.note;
     expect(note(cone)).toContain("edge offset");

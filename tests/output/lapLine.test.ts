@@ -63,13 +63,53 @@ it("is on the template and in the picture of bend lines where the brake’s own 
   const { from, to } = blank!.lines.at(-1)!;
   // Among a brake's lines those not bent are dashed: the lap's is chain-dotted there.
   const drawings = [
-    [templateOf(report, blank!), "hidden"],
-    [brakePicture(report, { paper: SHEET, blank: blank!, plan: plan! }), "centre"],
+    [templateOf(report, blank!), "hidden", "lap to here"],
+    [
+      brakePicture(report, { paper: SHEET, blank: blank!, plan: plan! }),
+      "centre",
+      "lap line: seam edge 1 to here",
+    ],
   ] as const;
-  for (const [{ strokes, labels }, lapKind] of drawings) {
-    expect(labels.map(({ text }) => text)).toContain("lap to here");
+  for (const [{ strokes, labels }, lapKind, name] of drawings) {
+    expect(labels.map(({ text }) => text)).toContain(name);
     const ends = strokes.filter(({ kind }) => kind === lapKind).map(endsOf);
     expect(ends.some(([a, b]) => a && b && distance2(a, from) < 1e-3 && distance2(b, to) < 1e-3)).toBe(true);
+  }
+});
+
+it("has its name on its own inner side, and that of seam 2 along the edge of the plate, whichever face is up", () => {
+  const hood = named({
+    shape: "square-to-round",
+    thickness: 2,
+    rectangularEnd: { length: 610, width: 457, measured: "outside" },
+    roundEnd: { diameter: 400, measured: "outside" },
+    height: 368,
+    pieces: 2,
+    seam: { at: 90, joint: "lap", lap: 19 },
+  });
+  for (const part of [hood, { ...hood, mirror: true }]) {
+    const report = reportOf(part);
+    const [blank] = report.blanks;
+    const { labels } = brakePicture(report, {
+      paper: SHEET,
+      blank: blank!,
+      plan: report.forming.plans[0]!.brake!,
+    });
+    const placed = (text: RegExp) => labels.find((one) => text.test(one.text))!.at;
+    const { points } = edgePaths(blank!).find(({ name }) => name === "seam 2")!;
+    const edge = lineThrough(points[0]!, points.at(-1)!);
+    const lap = blank!.lines.at(-1)!;
+    const inwards = Math.sign(leftOf(edge, lap.from));
+    const from = (at: Vec2) => inwards * leftOf(edge, at);
+    const wide = from(lap.from);
+    expect(from(placed(/^lap (line: seam edge 1 )?to here$/))).toBeGreaterThan(wide);
+    expect(from(placed(/^seam 2$/))).toBeLessThan(0);
+    // The last number stands at its line, nearer than to the corner of the plate beyond.
+    const lines = report.forming.plans[0]!.brake!.lines.filter(({ piece }) => piece === blank!.piece);
+    const last = lines.at(-1)!;
+    const at = placed(new RegExp(`^${last.number}$`));
+    const own = Math.min(distance2(at, last.from), distance2(at, last.to));
+    for (const corner of [points[0]!, points.at(-1)!]) expect(distance2(at, corner)).toBeGreaterThan(own);
   }
 });
 

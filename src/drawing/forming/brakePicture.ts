@@ -1,5 +1,5 @@
 import { TURN } from "../../geometry/angle.ts";
-import { add2, direction, scale2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
+import { add2, direction, dot2, scale2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
 import type { Blank, Report } from "../../report/report.ts";
 import type { Board, Placing } from "../board.ts";
 import { boxOf, height, width } from "../box.ts";
@@ -19,6 +19,10 @@ type BrakeLine = BrakePlan["lines"][number];
 
 /** A name across an outline or a figure is rather left out; in the board's measure. */
 const DEAREST_NAME = 30;
+/** What stands along a lap line where there is room, and what a shorter name costs. */
+const LAP_LINE = "lap line: seam edge 1 to here";
+const SHORT_NAME = 8;
+const SEAM_2 = "seam 2";
 
 /** The lines that a brake bends one blank along. */
 export const linesOf = ({ lines }: BrakePlan, { piece }: Pick<Blank, "piece">): BrakeLine[] =>
@@ -100,6 +104,21 @@ function cornerName(board: Board, lines: readonly BrakeLine[], zone: number): Pl
   );
 }
 
+const seam2Of = (blank: Blank): readonly Vec2[] =>
+  edgePaths(blank).find(({ name }) => name === SEAM_2)?.points ?? [];
+
+/** A lap line the way its edge of the outline runs: the blank lies to the same hand of both. */
+function alongSeam2(blank: Blank, { from, to }: { readonly from: Vec2; readonly to: Vec2 }): [Vec2, Vec2] {
+  const [p, q] = [seam2Of(blank)[0], seam2Of(blank).at(-1)];
+  return p && q && dot2(sub2(q, p), sub2(to, from)) < 0 ? [to, from] : [from, to];
+}
+
+/** The corners of the plate beyond a lap line. */
+function beyondLap(blank: Blank, lap: ReturnType<typeof lapLine>): Vec2[] {
+  const points = seam2Of(blank);
+  return lap ? [points[0], points.at(-1)].flatMap((p) => (p ? [p] : [])) : [];
+}
+
 function drawPicture(
   board: Board,
   blank: Blank,
@@ -120,21 +139,25 @@ function drawPicture(
       at: end === "a" ? from : to,
       other: end === "a" ? to : from,
     }));
-    numberEnds(board, marksAlong(seen));
+    numberEnds(board, marksAlong(seen), { corners: beyondLap(blank, lap) });
   }
   if (cornered)
     for (const zone of new Set(lines.map((one) => one.zone)))
       board.put(`corner ${zone}`, cornerName(board, lines, zone));
   if (lap) {
-    const edge = { name: LAP_TO_HERE, lengthMm: lap.lengthMm, points: [lap.from, lap.to] };
-    board.put(
-      edge.name,
-      nameAlong(board, edge, { clearMm: [1.6, 3, 5, -1.6, -3, -5], insideToo: true }),
-      DEAREST_NAME,
+    // Inside it: on the other side the name would stand along the edge of the plate, which edge 1 does not come to.
+    const edge = { lengthMm: lap.lengthMm, points: alongSeam2(blank, lap) };
+    const ways = [LAP_LINE, LAP_TO_HERE].flatMap((name, i) =>
+      nameAlong(board, { ...edge, name }, { clearMm: [1.6, 3, 5], insideToo: true }).map((way) => ({
+        ...way,
+        extra: (way.extra ?? 0) + i * SHORT_NAME,
+      })),
     );
+    board.put(LAP_LINE, ways, DEAREST_NAME);
   }
   for (const edge of edgePaths(blank)) {
-    const ways = nameAlong(board, edge, { clearMm: [1.6, 3, 5, -5, -8], insideToo: true });
+    const clearMm = lap && edge.name === SEAM_2 ? [-1.6, -3, -5] : [1.6, 3, 5, -5, -8];
+    const ways = nameAlong(board, edge, { clearMm, insideToo: true });
     board.put(edge.name, ways, DEAREST_NAME);
   }
 }

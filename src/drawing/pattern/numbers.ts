@@ -1,5 +1,5 @@
 import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
-import { add2, distance2, left2, scale2, type Vec2 } from "../../geometry/vector.ts";
+import { add2, distance2, dot2, left2, scale2, sub2, type Vec2 } from "../../geometry/vector.ts";
 import { type Board, lazily, type Placing } from "../board.ts";
 import { textWidth } from "../lettering.ts";
 import { path } from "../model.ts";
@@ -28,6 +28,8 @@ const ASIDE = [0, 1, -1, 2, -2];
 const LEADER = { lengthsMm: [6, 9, 12, 16, 20, 25], turnsDeg: [0, 20, -20, 40, -40, 60, -60, 80, -80] };
 /** Between others a number keeps its turn: its leader leans no further, and is no longer, or it would pass its neighbours'. [degrees, mm of paper] */
 const IN_TURN = { deg: 40, mm: 12 };
+/** The cosine of how far a leader is turned from a corner of the plate beside its line, at least. [-] */
+const PAST_CORNER = 0.5;
 /** A leader is liked less than a place at the line itself. */
 const LEADER_EXTRA = 1;
 
@@ -38,6 +40,7 @@ const LEADER_EXTRA = 1;
  * @param step only every so many lines are drawn, and a number stands at a line
  * @param elsewhere do other numbers of the drawing tell which way they run?
  * @param many do most lines stand without a number, and so near that it is enough to be nearest to its own?
+ * @param corners of the plate near which a line ends: a number does not stand at one of them
  * @param forced rather write the first and the last across a line than leave them out
  * @returns which of the two stand
  */
@@ -49,22 +52,31 @@ export function numberEnds(
     elsewhere = false,
     forced = true,
     many = false,
-  }: { step?: number; elsewhere?: boolean; forced?: boolean; many?: boolean } = {},
+    corners = [],
+  }: {
+    step?: number;
+    elsewhere?: boolean;
+    forced?: boolean;
+    many?: boolean;
+    corners?: readonly Vec2[];
+  } = {},
 ): Told {
   const every = step * Math.ceil(stride(board, marks) / step);
   const last = marks.length - 1;
   // The last is always there, so the one before it gives way.
   const between = marks.filter((_, i) => i > 0 && i < last && i % every === 0 && i <= last - every);
+  const near = [...marks, ...corners.map((at) => ({ at, isCorner: true }))];
   const [first, final] = [marks[0], last > 0 ? marks[last] : undefined];
   const isFirst =
-    first !== undefined && number(board, { mark: first, marks, isEnd: true, elsewhere, forced, many });
+    first !== undefined && number(board, { mark: first, marks: near, isEnd: true, elsewhere, forced, many });
   const isEnd = first?.closesRound !== true;
-  const isLast = final === undefined || number(board, { mark: final, marks, isEnd, elsewhere, forced, many });
+  const isLast =
+    final === undefined || number(board, { mark: final, marks: near, isEnd, elsewhere, forced, many });
   const missing = between.filter(
-    (mark) => !number(board, { mark, marks, isEnd: false, elsewhere, forced: false, many }),
+    (mark) => !number(board, { mark, marks: near, isEnd: false, elsewhere, forced: false, many }),
   );
   // In a row that has every number a gap is miscounted: what finds no room at its line stands on a leader.
-  if (every === step && !elsewhere) for (const mark of missing) onLeader(board, mark, marks);
+  if (every === step && !elsewhere) for (const mark of missing) onLeader(board, mark, near);
   return { first: isFirst, last: isLast };
 }
 
@@ -100,7 +112,7 @@ export function numberLeftOut(board: Board, ends: readonly (readonly Mark[])[], 
 }
 
 /** A number on a leader, across an extension line where it has to be; never across the plate. */
-function onLeader(board: Board, mark: Mark, marks: readonly Mark[]): void {
+function onLeader(board: Board, mark: Mark, marks: readonly Ending[]): void {
   const { out } = mark;
   if (!out) return;
   const name = `number ${mark.text}`;
@@ -108,6 +120,9 @@ function onLeader(board: Board, mark: Mark, marks: readonly Mark[]): void {
   if (board.tried(leaders(board, inTurn), DEAREST)) return;
   board.put(name, leaders(board, { ...inTurn, across: true }), DEAREST_LEFT_OUT);
 }
+
+/** Where a line ends, or a corner of the plate is. */
+type Ending = Pick<Mark, "at"> & { readonly isCorner?: boolean };
 
 /** Do the first and the last number stand? */
 interface Told {
@@ -117,7 +132,7 @@ interface Told {
 
 interface Numbered {
   readonly mark: Mark;
-  readonly marks: readonly Mark[];
+  readonly marks: readonly Ending[];
   readonly isEnd: boolean;
   readonly elsewhere: boolean;
   readonly forced: boolean;
@@ -160,7 +175,7 @@ const isOwn = (
     marks,
     most = Infinity,
     nearer = NEARER,
-  }: { mark: Mark; marks: readonly Mark[]; most?: number; nearer?: number },
+  }: { mark: Mark; marks: readonly Ending[]; most?: number; nearer?: number },
 ): boolean =>
   marks.every(
     (other) =>
@@ -184,7 +199,7 @@ function* leaders(
     most = { deg: Infinity, mm: Infinity },
   }: {
     mark: Mark;
-    marks: readonly Mark[];
+    marks: readonly Ending[];
     out: Vec2;
     across?: boolean;
     most?: { deg: number; mm: number };
@@ -196,6 +211,7 @@ function* leaders(
       const turn = (deg * Math.PI) / 180;
       const [c, s] = [Math.cos(turn), Math.sin(turn)];
       const dir: Vec2 = [c * out[0] - s * out[1], s * out[0] + c * out[1]];
+      if (isOverCorner({ at: mark.at, dir, long: board.mm(length) }, marks)) continue;
       const tip = add2(mark.at, scale2(dir, board.mm(length)));
       const at = add2(tip, scale2(dir, board.mm(roomAlong(board, mark, dir) + 0.6)));
       if (!isOwn(at, { mark, marks, most: board.mm(NOT_ITS) })) continue;
@@ -207,6 +223,18 @@ function* leaders(
       };
     }
 }
+
+/** Does a leader run past a corner of the plate that is within its reach? */
+const isOverCorner = (
+  { at, dir, long }: { at: Vec2; dir: Vec2; long: number },
+  marks: readonly Ending[],
+): boolean =>
+  marks.some(({ at: corner, isCorner = false }) => {
+    const away = distance2(corner, at);
+    return (
+      isCorner && away > SAME_POINT_MM && away < long && dot2(dir, sub2(corner, at)) > PAST_CORNER * away
+    );
+  });
 
 /** Half the room that a number takes in a direction. [mm of paper] */
 function roomAlong(board: Board, { text }: Mark, [x, y]: Vec2): number {

@@ -5,6 +5,7 @@ import { linesWords } from "../brakeThroat.ts";
 import { DERIVED } from "../judge.ts";
 import { type PlanStep, taped } from "./step.ts";
 
+type Turned = NonNullable<BrakePlan["behind"]>["turned"];
 type Words = Pick<PlanStep, "text" | "figures">;
 
 const piecesIn = ({ lines }: BrakePlan): number[] => [...new Set(lines.map(({ piece }) => piece))];
@@ -39,6 +40,14 @@ export function orderWords(plan: BrakePlan): string {
   return `Go from seam edge 1 to the middle${first}, that edge’s ${behind}; then turn the piece round on the table, inside still up, so that seam edge 2’s side is behind, and go from there${then}.`;
 }
 
+/** Are all lines between this one and the turn hit after it, so that the order of hits stays? */
+function isLastBefore(plan: BrakePlan, own: Turned, { piece, line }: Turned[number]): boolean {
+  const half = fromSeam1(countIn(plan, piece));
+  return Array.from({ length: half - line }, (_, i) => line + 1 + i).every(
+    (next) => isLeft(plan, piece, next) || own.some((one) => one.piece === piece && one.line === next),
+  );
+}
+
 /** Lines at which the other side is behind, because it is shallower there: which side that is. */
 function turnedWords({ item }: PartAsked, plan: BrakePlan): string {
   const turned = (plan.behind?.turned ?? []).filter(({ piece, line }) => !isLeft(plan, piece, line));
@@ -47,9 +56,10 @@ function turnedWords({ item }: PartAsked, plan: BrakePlan): string {
       const own = turned.filter(
         ({ piece, line }) => (line <= fromSeam1(countIn(plan, piece)) ? 2 : 1) === edge,
       );
-      return own.length === 0
-        ? ""
-        : ` For ${linesWords(own, item.pieces)} have seam edge ${edge}’s side behind instead: it is shallower there.`;
+      if (own.length === 0) return "";
+      if (edge === 2 && own.every((one) => isLastBefore(plan, own, one)))
+        return ` Hit ${linesWords(own, item.pieces)} right after the turn instead: with seam edge 2’s side behind it is shallower there.`;
+      return ` For ${linesWords(own, item.pieces)} have seam edge ${edge}’s side behind instead: it is shallower there.`;
     })
     .join("");
 }

@@ -1,6 +1,6 @@
 import { MM_PER_INCH } from "../../geometry/units.ts";
 import type { PartAsked } from "../asked.ts";
-import { type BrakeDepth, ONE_DEPTH_DEG } from "../brakeDepths.ts";
+import { type BrakeDepth, isUnlike } from "../brakeDepths.ts";
 import { brakeEnds } from "../brakeEnds.ts";
 import type { BrakePlan } from "../brakePlan.ts";
 import type { BrakeRemark } from "../brakeRemarks.ts";
@@ -23,12 +23,12 @@ const angleOf = ({ fromDeg, toDeg }: BrakeDepth): string => `${number((fromDeg +
 /** Where angles are so many that one depth serves unlike lines: how unlike, and what to do. */
 function unlike({ depths }: BrakePlan): string {
   const [most] = depths.toSorted((one, other) => other.toDeg - other.fromDeg - (one.toDeg - one.fromDeg));
-  if (!most || most.toDeg - most.fromDeg <= ONE_DEPTH_DEG) return "";
-  return ` Lines of one letter are not quite alike: those of ${most.letter} run from ${number(most.fromDeg, 1)}° to ${number(most.toDeg, 1)}°, and its depth is for ${angleOf(most)}. A line that the table gives more, or less, wants so much more or less for each degree.`;
+  if (!most || !isUnlike(most)) return "";
+  return ` Lines of one letter are not quite alike: those of ${most.letter} run from ${number(most.fromDeg, 1)}° to ${number(most.toDeg, 1)}°, and its depth is for ${angleOf(most)}. What each line wants more or less than that stands beside its letter in the table.`;
 }
 
 /** How much deeper a degree more is, by letters: "0.14 mm (A to D), 0.13 mm (E)"; one number where all are alike. */
-function deeperWords({ say }: PartAsked, { depths }: BrakePlan): string {
+export function deeperWords({ say }: PartAsked, { depths }: BrakePlan): string {
   // A thousandth of an inch is too coarse for a degree.
   const fine = (mm: number) => (say.units === "mm" ? say.length(mm) : `${number(mm / MM_PER_INCH, 4)} in`);
   const groups: { letters: string[]; told: string }[] = [];

@@ -2,12 +2,12 @@ import type { PartAsked } from "../asked.ts";
 import { checkCorners } from "./checkCorners.ts";
 import { type LiftAsked, withLifting } from "./lifting.ts";
 import { type BrakeEnds, brakeEnds } from "../brakeEnds.ts";
+import { isUnlike } from "../brakeDepths.ts";
 import type { BrakePlan } from "../brakePlan.ts";
 import { COMMON_PRACTICE } from "../judge.ts";
-import { number } from "../say.ts";
 import { isPointed } from "../skin.ts";
 import { behindWords, leftWords, orderWords } from "./brakeOrder.ts";
-import { brakeSetUp, depthBoxes, GUARDS, lookAt } from "./brakeSetUp.ts";
+import { brakeSetUp, deeperWords, depthBoxes, GUARDS, lookAt } from "./brakeSetUp.ts";
 import { brakeTemplate } from "./brakeTemplates.ts";
 import { INSPECT } from "./finish.ts";
 import { foldTips, middleLines, reachWords } from "./foldTips.ts";
@@ -40,13 +40,17 @@ const NO_LINES: PlanStep = {
   basis: COMMON_PRACTICE,
 };
 
+/** A degree more on every line of a stretch is soon too much: what is missing is shared out. */
+function stillFlat({ zones }: BrakePlan): string {
+  const most = Math.max(...zones.map(({ hits }) => hits));
+  const all = most > 2 ? `, for a degree on each of ${most} lines closes it by ${most}°` : "";
+  return `Still too flat: one or two of its lines a degree deeper, then try again${all}.`;
+}
+
 function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
   const { item, say } = asked;
   const corners = item.tightestRadiusMm === null;
-  const angles = plan.lines.map(({ bendDeg }) => bendDeg);
   const short = Math.max(0, ...plan.lines.map(({ stopsShortMm }) => stopsShortMm));
-  const [least, most] = [Math.min(...angles), Math.max(...angles)].map((deg) => `${number(deg, 1)}°`);
-  const range = least === most ? least : `${least} to ${most}`;
   const tips =
     plan.closes && corners
       ? "The tips are dressed in the next step."
@@ -61,7 +65,7 @@ function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
     id: "bend",
     phase: "bending",
     title: "Bend line by line",
-    text: `Inside up. Lay each line under the punch by its two ends and bend it by its own angle in the table (${range}), by the depth of its letter: at first a little less deep, then, where the template shows it too flat, to the full depth; still too flat, deeper by as much for a degree as with the strips. ${orderWords(plan)}${left.text}${room.text} Try the template after every few hits. ${template.words}.${short > 0 ? ` Lines that run nearer to each other than half the die opening stop short of the ${ends.towards}, by up to ${say.tape(short)}: ${shortHits(ends)} ${tips}` : ""}`,
+    text: `Inside up. Lay each line under the punch by its two ends and bend it by ${plan.depths.some(isUnlike) ? "the depth of its letter, more or less by what stands beside that in the table" : "the depth of its letter as it is"}: at first a degree less deep, by ${deeperWords(asked, plan)}, then, where the template shows it too flat, to the full depth. ${stillFlat(plan)} ${orderWords(plan)}${left.text}${room.text} Try the template after every few hits, over lines already bent. ${template.words}.${short > 0 ? ` Lines that run nearer to each other than half the die opening stop short of the ${ends.towards}, by up to ${say.tape(short)}: ${shortHits(ends)} ${tips}` : ""}`,
     figures: [
       ...left.figures,
       ...room.figures,
@@ -76,7 +80,7 @@ function bend(asked: PartAsked, plan: BrakePlan): PlanStep {
       "A line bent too far is hard to open again: bend its neighbours less, by the template.",
       "Look before each hit that no flange meets ram, punch holder or frame as it swings up.",
     ],
-    toNote: depthBoxes(plan, "in the end"),
+    toNote: depthBoxes(plan, "depth used"),
     basis: COMMON_PRACTICE,
   };
 }

@@ -7,6 +7,9 @@ import { isPipe } from "../skin.ts";
 import { type Figure, mm, taped } from "./step.ts";
 import { templateBrief, templateFigures } from "./touch.ts";
 
+/** What an inside template shows over lines that are bent, but not enough. */
+export const TOO_FLAT = "touches in the middle, with light at both its ends";
+
 /** What a part on the brake is tried by: one sentence, and its numbers. */
 export interface BrakeTemplate {
   readonly words: string;
@@ -46,7 +49,12 @@ export function brakeTemplate(asked: PartAsked, plan: Pick<BrakePlan, "zones">):
   return { words: `${held}, ${radii}. ${light.words}`, figures: [...figures, ...light.figures] };
 }
 
-/** Between two lines the plate stays flat: the light that this leaves under a template at the wide end, and no more. [mm] */
+/**
+ * What light under an inside template means, whose rounded edge lies in the hollow. It bears on the flats; light at a line
+ * is R (1 − cos φ/2) and grows with what that line is bent by. A hollow less curved than the template touches its middle.
+ *
+ * @see derived here
+ */
 function lightUnder(
   { say }: PartAsked,
   zones: BrakePlan["zones"],
@@ -54,7 +62,7 @@ function lightUnder(
 ): BrakeTemplate {
   const lightMm = Math.max(...zones.map(mostOf));
   return {
-    words: `It bears on the flats between lines; up to ${say.length(lightMm)} of light at a line comes of them and passes`,
+    words: `It bears on the flats between lines: where both flats beside a line bear, up to ${say.length(lightMm)} of light at that line passes; more says that it is bent too far: do not hit it again. Where the template ${TOO_FLAT}, the plate is too flat`,
     figures: [mm("light under the template at a line, up to", lightMm, DERIVED)],
   };
 }

@@ -5,7 +5,7 @@ import type { BrakePlan } from "../brakePlan.ts";
 import { type CornerLimit, cornerLimit } from "../cornerLimit.ts";
 import { COMMON_PRACTICE } from "../judge.ts";
 import { number } from "../say.ts";
-import { cornerCheck } from "./brakeTemplates.ts";
+import { cornerCheck, TOO_FLAT } from "./brakeTemplates.ts";
 import type { Figure, PlanStep } from "./step.ts";
 
 /** How far from a corner the light under a try square is looked at: a round number on the rule. [mm] */
@@ -22,12 +22,16 @@ function squareWords({ item, say }: PartAsked, limit: CornerLimit | null): strin
 }
 
 /** What is done with a corner that reads too much or too little. */
-function wrongWords({ lines, closes }: BrakePlan): string {
+function wrongWords({ say }: PartAsked, { lines, closes, tips, dieMm, forceLimitKN }: BrakePlan): string {
   const hasTips = lines.some(({ stopsShortMm }) => stopsShortMm > 0);
   const more = closes ? "dress its tip a little more over the bar" : "fold its tip a little further";
-  const again = hasTips
-    ? `${more}; where the template shows more light than allowed, ${closes ? "its lines too" : "go over its lines once more on their own die, a little deeper, the middle ones first"}`
-    : "go over its lines once more, a little deeper, the middle ones first";
+  const one = "a line a degree deeper for each degree that it lacks, the middle ones first, and no other";
+  // Over the wider die of the tips no line is hit again.
+  const back = tips
+    ? `put die ${say.shops(dieMm)} and force limit ${say.force(forceLimitKN)} back, and hit `
+    : "hit ";
+  const flat = `where the template ${TOO_FLAT}`;
+  const again = hasTips ? `${more}; ${flat}, ${closes ? "its lines too" : `${back}${one}`}` : `hit ${one}`;
   return `If it reads more, the corner is too open: ${again}. If it reads less, it is bent too far: stop and ask the foreman before anything is tacked.`;
 }
 
@@ -45,7 +49,7 @@ export function checkCorners(asked: PartAsked, plan: BrakePlan): PlanStep[] {
       id: "corners",
       phase: "bending",
       title: "Check the corners",
-      text: `${squareWords(asked, limit)}${reading} Within that it passes. ${wrongWords(plan)} The hits of a corner add up to ${turn}; that is their sum, and no angle to measure, because a corner is a cone. Corners are numbered on the sketch of the inspection sheet.`,
+      text: `${squareWords(asked, limit)}${reading} Within that it passes. ${wrongWords(asked, plan)} The hits of a corner add up to ${turn}; that is their sum, and no angle to measure, because a corner is a cone. Corners are numbered on the sketch of the inspection sheet.`,
       figures: [
         ...(limit
           ? [{ label: "corner, within", value: limit.withinDeg, unit: "°", basis: limit.basis } as Figure]

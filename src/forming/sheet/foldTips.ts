@@ -74,6 +74,9 @@ export function foldTips(asked: PartAsked, plan: BrakePlan): PlanStep[] {
   const die = tips.dieMm === null ? `one of ${least} or more` : `${say.shops(tips.dieMm)}, at least ${least}`;
   const longest = say.tape(tips.longestMm);
   const most = tips.forceLimitMostKN;
+  const protractor = plan.zones.every(({ flatsDeg }) => flatsDeg !== null)
+    ? ", and the corners by the protractor as in the next step, held towards the round end (the tips may hold them a little open)"
+    : "";
   const raised =
     most !== null && most > tips.forceLimitKN ? `, never above ${say.force(most)} for stronger plate` : "";
   return [
@@ -81,7 +84,7 @@ export function foldTips(asked: PartAsked, plan: BrakePlan): PlanStep[] {
       id: "tips",
       phase: "bending",
       title: "Fold the tips over a wider die",
-      text: `When all lines${plan.lines.some(({ piece }) => piece > 1) ? " of all pieces" : ""} are bent, and right by template and angle (over this die they are not hit again), change the die: ${die}. Set the force limit to ${say.force(tips.forceLimitKN)}${raised}. Fold a strip of the same plate over it first, ${stripWords(plan)}, and look for cracks on its outside. Then fold the tip of each corner along its middle line${middleLines(plan)}, from where the bent length ends: ${longest} at most. ${reachWords(from)}${notThroughout(asked, plan)}`,
+      text: `When all lines${plan.lines.some(({ piece }) => piece > 1) ? " of all pieces" : ""} are bent, and right by the template${protractor}, change the die: ${die}. Set the force limit to ${say.force(tips.forceLimitKN)}${raised}; if it cannot be set so low, the lowest it takes. Fold a strip of the same plate over it first, ${stripWords(plan)}, and look for cracks on its outside. Then fold the tip of each corner along its middle line${middleLines(plan)}, from where the bent length ends: ${longest} at most. ${reachWords(from)}${notThroughout(asked, plan)}`,
       figures: [
         mm("die for the tips, opening at least", tips.leastDieMm, COMMON_PRACTICE),
         ...(tips.dieMm === null ? [] : [{ ...mm("die for the tips", tips.dieMm, COMMON_PRACTICE), ...own }]),

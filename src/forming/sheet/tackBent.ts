@@ -21,6 +21,16 @@ function lapWords({ item, say }: PartAsked, plan: BrakePlan): string {
   return ` The lap lies over ${linesWords(under, item.pieces)}${where}, for about ${say.tape(most)}: dress it down to that bend over a bar.`;
 }
 
+/** The size of what is drawn on the floor, as the drawing measures it: " (24 × 18 in outside)"; nothing where it is not known. */
+function outlineWords({ item: { finish }, say }: PartAsked): string {
+  const [end] = (finish?.ends ?? []).toSorted(
+    (p, q) => Math.max(0, ...q.acrossMm) - Math.max(0, ...p.acrossMm),
+  );
+  if (!end || end.acrossMm.length === 0) return "";
+  const size = end.acrossMm.map((mm) => say.length(mm)).join(" × ");
+  return ` (${end.acrossMm.length === 1 ? "Ø " : ""}${size} ${end.measured})`;
+}
+
 /** Seam edges brought together on a drawn outline, and tacked. */
 export function tackBent(asked: LiftAsked, plan: BrakePlan): PlanStep {
   const { item, say } = asked;
@@ -36,7 +46,7 @@ export function tackBent(asked: LiftAsked, plan: BrakePlan): PlanStep {
     id: "tack",
     phase: "tack and re-round",
     title: "Tack",
-    text: `Stand the ${pieces === 1 ? "piece" : "pieces"} on a drawn outline of the larger end. Bring ${lapMm > 0 ? "" : "the "}${edges}.${lapWords(asked, plan)} Set sound tacks from the middle outwards.${left}`,
+    text: `Stand the ${pieces === 1 ? "piece" : "pieces"} on a drawn outline of the larger end${outlineWords(asked)}. Bring ${lapMm > 0 ? "" : "the "}${edges}.${lapWords(asked, plan)} Set sound tacks from the middle outwards.${left}`,
     figures: gapMm > 0 ? [taped("gap between the seam edges", gapMm, AS_DRAWN)] : [],
     cautions: [
       "Hot work: fire watch and ventilation by local rules.",

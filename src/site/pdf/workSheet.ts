@@ -24,6 +24,8 @@ import { explainedIn, type Glossary } from "../forming/rollWords.ts";
 import { isLarge, onTheBack, type Side, sidesOf, turnOver, WORDS_NEXT } from "../forming/stepSides.ts";
 import { BESIDE_NOTE, hitsNote, WINDOW_NOTE } from "../forming/sheetWords.ts";
 import { bendsBeside } from "../words/bendsBeside.ts";
+import { alikeName } from "../words/alikeName.ts";
+import { depthCell } from "../words/depthCell.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
 import { bentFrom } from "../words/shapes.ts";
 import { ROLL_NEVER } from "../words/work.ts";
@@ -241,7 +243,7 @@ function bendLines(
       const lines = linesOf(plan, blank);
       const ends = endsOf(edgePaths(blank)).map((end) => end?.name ?? "point");
       return [
-        ...(several ? [named(`Piece ${blank.piece}`)] : []),
+        ...(several ? [named(alikeName(report, blank))] : []),
         picture(
           pdf,
           brakePicture(report, {
@@ -271,7 +273,7 @@ function bendLines(
             ...[
               beside.marking(one),
               degrees(one.bendDeg, 1),
-              one.depth,
+              depthCell(plan, one, units),
               say.taped(one.alongMm.a),
               say.taped(one.alongMm.b),
               say.column(one.lengthMm),
