@@ -89,7 +89,7 @@ describe("what is read at the brake", () => {
     // Outside sizes are held at the wall's own slope: the middle is a little off 173 mm.
     expect(found.value).toBeGreaterThan(0.97 * sagitta);
     expect(found.value).toBeLessThan(1.03 * sagitta);
-    expect(step("bend").text).toContain(`up to ${say.length(found.value)} of light at that line passes`);
+    expect(step("bend").text).toContain(`up to ${say.length(found.value)} of light at it passes`);
   });
 });
 

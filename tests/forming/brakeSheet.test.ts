@@ -391,7 +391,7 @@ describe("the printed brake sheet of a duct shoe", () => {
     );
     expect(said("corners")).toMatch(/try square .* 90° inside/);
     expect(said("corners")).toMatch(/greatest reading is 97\.8°, ± 1°\. Within that it passes/);
-    expect(said("corners")).toMatch(/add up to 83\.3°; that is their sum, and no angle to measure/);
+    expect(said("corners")).toMatch(/add up to 83\.3°: no angle to measure/);
     // A newcomer is told what a wrong reading means.
     expect(halves.said("corners")).toMatch(/If it reads more, .*deeper.*If it reads less, .*ask the foreman/);
     expect(step("corners").toNote.map(({ label }) => label)).toEqual(
@@ -636,10 +636,10 @@ it("reads the light under a template the right way: more at a line is bent too f
   expect(atEnd).toBeGreaterThan(passes);
   const { step } = planOn(shoe, longBrake());
   expect(step("bend").text).toMatch(
-    /where both flats beside a line bear, up to [\d.]+ mm of light at that line passes; more says that it is bent too far: do not hit it/,
+    /where both flats beside a line bear, up to [\d.]+ mm of light at it passes; more: it is bent too far, do not hit it/,
   );
   expect(step("bend").text).toContain(
-    "touches in the middle, with light at both its ends, the plate is too flat",
+    "shows light at both its ends, the plate is too flat",
   );
   const { step: inHalves } = planOn({ ...shoe, pieces: 2 }, longBrake());
   const halves = inHalves("corners").text;

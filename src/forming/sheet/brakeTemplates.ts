@@ -8,7 +8,7 @@ import { type Figure, mm, taped } from "./step.ts";
 import { templateBrief, templateFigures } from "./touch.ts";
 
 /** What an inside template shows over lines that are bent, but not enough. */
-export const TOO_FLAT = "touches in the middle, with light at both its ends";
+export const TOO_FLAT = "shows light at both its ends";
 
 /** What a part on the brake is tried by: one sentence, and its numbers. */
 export interface BrakeTemplate {
@@ -62,7 +62,7 @@ function lightUnder(
 ): BrakeTemplate {
   const lightMm = Math.max(...zones.map(mostOf));
   return {
-    words: `It bears on the flats between lines: where both flats beside a line bear, up to ${say.length(lightMm)} of light at that line passes; more says that it is bent too far: do not hit it again. Where the template ${TOO_FLAT}, the plate is too flat`,
+    words: `It bears on the flats: where both flats beside a line bear, up to ${say.length(lightMm)} of light at it passes; more: it is bent too far, do not hit it again. Where the template ${TOO_FLAT}, the plate is too flat.`,
     figures: [mm("light under the template at a line, up to", lightMm, DERIVED)],
   };
 }

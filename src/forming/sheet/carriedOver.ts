@@ -1,13 +1,11 @@
 import { MM_PER_INCH } from "../../geometry/units.ts";
 import { byHand } from "../byHand.ts";
 import { setting, settable } from "../rollPlaces.ts";
-import { settableStart } from "../settingProblem.ts";
 import type { Say } from "../say.ts";
 import { isPipe } from "../skin.ts";
 import { listedZones } from "../zoneWords.ts";
 import { zoneByHand } from "../zoneByHand.ts";
 import type { RollSheetAsked } from "./asked.ts";
-import { ROLL_ENDS } from "./rollEnds.ts";
 import { down, type ModelTable, modelTables } from "./modelTable.ts";
 import { type Figure, type PlanStep, scaled } from "./step.ts";
 
@@ -47,24 +45,7 @@ function worked(asked: RollSheetAsked, table: ModelTable, lastMm: number): strin
   const told = settable(least + share * (most - least), say.units);
   const over = Math.min(last - told, down(mostMm));
   const out = open.gapMm === null ? `R ${say.tape(leftMm)}` : `a gap of ${say.tape(leftMm)}`;
-  return `${bare(last, say)} left ${out} (table: ${bare(told, say)}): ${bare(last, say)} − ${bare(told, say)} = ${added(last - told, say).replace(" ", "")}, so ${setThen(asked, table, over)}`;
-}
-
-/** What is set then: at the bearings, where the scales are; where the shop gives none, at the large edge. */
-function setThen(
-  { settings, say, item }: RollSheetAsked,
-  { zones, plannedMm }: ModelTable,
-  over: number,
-): string {
-  const sum = (mm: number): string => {
-    const planned = settable(mm, say.units);
-    return `${bare(planned, say)} ${added(over, say)} = ${bare(planned + over, say)}`;
-  };
-  const { passes } = settings?.zones[(zones[0] ?? 1) - 1] ?? {};
-  const start = settableStart(passes?.find(({ id }) => id === "finished"));
-  if (isPipe(item) || start?.smallBearingMm == null || start.largeBearingMm === null) return sum(plannedMm);
-  const raises = { small: start.smallBearingMm, large: start.largeBearingMm };
-  return ROLL_ENDS.map(({ name, edge }) => `${name} ${sum(raises[edge.second])}`).join(", ");
+  return `${bare(last, say)} left ${out} (table: ${bare(told, say)}): ${bare(last, say)} − ${bare(told, say)} = ${added(last - told, say).replace(" ", "")}, so ${isPipe(asked.item) ? "the raise" : "both ends"} by ${added(over, say).replace(" ", "")}`;
 }
 
 /** Raise at the large edge after the first correction by the sheet's own table, from the plan's start. [mm] */

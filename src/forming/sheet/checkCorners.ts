@@ -49,7 +49,7 @@ export function checkCorners(asked: PartAsked, plan: BrakePlan): PlanStep[] {
       id: "corners",
       phase: "bending",
       title: "Check the corners",
-      text: `${squareWords(asked, limit)}${reading} Within that it passes. ${wrongWords(asked, plan)} The hits of a corner add up to ${turn}; that is their sum, and no angle to measure, because a corner is a cone. Corners are numbered on the sketch of the inspection sheet.`,
+      text: `${squareWords(asked, limit)}${reading} Within that it passes. ${wrongWords(asked, plan)} The hits of a corner add up to ${turn}: no angle to measure. Corners are numbered on the inspection sheet's sketch.`,
       figures: [
         ...(limit
           ? [{ label: "corner, within", value: limit.withinDeg, unit: "°", basis: limit.basis } as Figure]

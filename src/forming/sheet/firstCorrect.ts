@@ -42,7 +42,7 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
     id: "first-correct",
     phase: "first pass",
     title: "Correct the setting",
-    text: `Gap wider than the window: give it and the ${isPipe(item) ? "raise" : "setting at the large edge"} to ${CORRECTION}. ${onceMore(asked)}${table.length > 0 ? ` No screen: find the gap in the table, ${addTo(asked)} and roll once more.${careful(raises)}` : ""} Still wider after a ${lastSaid(raises)} raise: ${ASK}. Narrower: no further raise in this pass, unload it; less for the next blank. Below the “never below”: ${PAST_CAP}${isPipe(item) ? "" : LARGE_DECIDES}${atBearings(asked)}`,
+    text: `Gap wider than the window: give it and the ${isPipe(item) ? "raise" : "setting at the large edge"} to ${CORRECTION}. ${onceMore(asked)}${table.length > 0 ? ` No screen: find the gap in the table, ${addTo(asked)}, roll again.${careful(raises)}` : ""} Still wider after a ${lastSaid(raises)} raise: ${ASK}. Narrower: no further raise in this pass, unload it; less for the next blank. Below the “never below”: ${PAST_CAP}${isPipe(item) ? "" : LARGE_DECIDES}${atBearings(asked)}`,
     figures: [],
     cautions: [NO_WAY_BACK],
     toNote: raiseBoxes(asked, { after: "gap after it", raises }),
@@ -114,7 +114,7 @@ function careful(raises: number | null): string {
 
 function byTable(asked: RollSheetAsked, table: readonly ZoneByHand[], raises: number | null): string {
   const alike = table.some(({ zones }) => zones.length > 1) ? " Each zone by its own reading." : "";
-  return ` No screen: find the radius${table[0]?.chordMm == null ? "" : " (or depth: what it stands off the straightedge's middle inside, square to the element)"} at the large end in the table, ${addTo(asked)} and roll once more.${careful(raises)} Still open after a ${lastSaid(raises)} raise, or at the most that it allows: ${ASK}.${alike}`;
+  return ` No screen: find the radius${table[0]?.chordMm == null ? "" : " (or depth: what it stands off the straightedge's middle inside, square to the element)"} at the large end in the table, ${addTo(asked)}, roll again.${careful(raises)} Still open after a ${lastSaid(raises)} raise, or at the most that it allows: ${ASK}.${alike}`;
 }
 
 const AFTER = "R after it, large end";

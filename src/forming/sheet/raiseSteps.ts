@@ -11,9 +11,8 @@ const STEP = { mm: 5, in: (3 / 16) * MM_PER_INCH } as const;
 const most = ({ units }: Say): string => (units === "mm" ? "5 mm" : "3/16 in");
 
 /** The same raise put on over another length of plate leaves another gap. */
-const ALIKE = "Note how far it went, and do the same with every blank.";
-const NOTE = "Note how far it went.";
-const noted = ({ item }: RollSheetAsked): string => (item.pieces * item.quantity > 1 ? ALIKE : NOTE);
+const ALIKE = " Note how far it went, and do the same with every blank.";
+const noted = ({ item }: RollSheetAsked): string => (item.pieces * item.quantity > 1 ? ALIKE : "");
 
 /**
  * How soon the whole raise is to be on. What is bent first comes over the bending roll once the plate has gone as far as
@@ -25,9 +24,9 @@ const noted = ({ item }: RollSheetAsked): string => (item.pieces * item.quantity
 function soon(asked: RollSheetAsked): string {
   const { item, settings, say } = asked;
   const arm = settings?.flat.acrossMm;
-  if (arm === undefined) return ` Have it all on as soon as the machine's manual lets you. ${noted(asked)}`;
+  if (arm === undefined) return ` Have it all on as soon as the machine's manual lets you.${noted(asked)}`;
   const wider = item.cone ? " and the gap is wider" : "";
-  return ` Chalk the plate at the pinch first: all of it on before the chalk has gone ${say.tape(arm)}, if the machine's manual lets you: later, a longer end stays open${wider}. ${noted(asked)}`;
+  return ` Chalk the plate at the pinch first: all of it on before the chalk has gone ${say.tape(arm)}, if the machine's manual lets you: later, a longer end stays open${wider}.${noted(asked)}`;
 }
 
 /** Raises that are all but none are not told in steps. [mm] */

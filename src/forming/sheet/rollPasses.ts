@@ -65,7 +65,7 @@ function through(asked: RollSheetAsked): PlanStep {
     id: "first-through",
     phase: "first pass",
     title: "Roll from seam edge to seam edge",
-    text: `Roll on towards the bending roll up to ${order.second}. Keep the element lines parallel to the rolls all the way${isPipe(item) ? "" : ", and the small edge against the stop"}. Out of parallel: stop, lower the bending roll, open the pinch, square the plate, pinch, go on. The leading end stays straight${arm === undefined ? "" : ` for about ${say.tape(arm)}`}, then too open as far as the chalk had gone: the second pass bends both. ${zonesOn(asked)}Stop before ${order.second} leaves the pinch.`,
+    text: `Roll on towards the bending roll up to ${order.second}. Keep the element lines parallel to the rolls${isPipe(item) ? "" : " and the small edge against the stop"}; out of parallel: stop, lower the roll, open the pinch, square the plate. The leading end stays straight${arm === undefined ? "" : ` for about ${say.tape(arm)}`}, then too open as far as the chalk had gone: the second pass bends both. ${zonesOn(asked)}Stop before ${order.second} leaves the pinch.`,
     figures: arm === undefined ? [] : [taped("straight lead, about", arm, DERIVED)],
     cautions: [rising(asked), OVERLAP],
     toNote: [
@@ -124,7 +124,7 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       title: "Turn the job round",
       text: pipe
         ? `Turn the piece end for end so that ${order.second} leads. Lower the bending roll and set it parallel again; close and lock the yoke.`
-        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in as before: ${say.tape(stopMm)}`}. Set the bending roll down and parallel; the readings at 0 stay, the small edge's bearing is now the one at the fixed end. Put the piece back round the top roll bent as it is (never flattened), the inside up and the small edge on the stop: now ${order.second} lies ahead. Bring that edge over the lowered bending roll, square to the rolls (bent, it fits no groove); close and lock the yoke, pinch as before.`,
+        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in as before: ${say.tape(stopMm)}`}. Set the bending roll down and parallel; the readings at 0 stay, the small edge's bearing is now the one at the fixed end. Put the piece back round the top roll bent as it is (never flattened), the inside up and the small edge on the stop: now ${order.second} lies ahead. Bring that edge over the lowered bending roll, square to the rolls; close and lock the yoke, pinch as before.`,
       figures: [],
       cautions: [
         `The piece is springy and awkward now: slings so that it cannot roll or spring open.${pipe ? "" : " It must not strike the machine at this end either: watch the first turn by hand jog."}`,

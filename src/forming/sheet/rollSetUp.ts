@@ -91,7 +91,7 @@ function pinch({ item, roll }: RollSheetAsked): PlanStep {
     ? "Set the pinch parallel."
     : half
       ? trimWords(roll.pinchTrim)
-      : "Set the pinch parallel: the slant takes no more than half the rolls, and their crown usually frees the small end.";
+      : "Set the pinch parallel: the slant takes no more than half the rolls.";
   return step({
     id: "pinch",
     title: "Set the pinch",
@@ -128,10 +128,6 @@ function tiltWords(asked: RollSheetAsked): string {
   return `${lower} and tilt it by ${by}, small end higher: the small edge ${higher} above the large one.`;
 }
 
-/** Many a machine's scales read millimetres, whatever the drawing does. */
-const otherScale = ({ say }: RollSheetAsked): string =>
-  say.units === "in" ? " A scale in millimetres shows 25.4 times the inches given here." : "";
-
 function zero(asked: RollSheetAsked): PlanStep {
   const { item, roll } = asked;
   const tilt = tiltWords(asked);
@@ -139,7 +135,7 @@ function zero(asked: RollSheetAsked): PlanStep {
   return step({
     id: "zero",
     title: "Find 0 (nought)",
-    text: `Pinch the blank so that it lies flat. Bring the bending roll up, parallel to the top roll, until it just touches the plate along its whole length. This is 0${two ? ", at both ends of the roll: write down both readings" : ": write down the reading"}. Every raise here counts from it, up the slide${two ? "; a scale shows its reading at 0 plus the raise" : ""}.${otherScale(asked)}${tilt}`,
+    text: `Pinch the blank so that it lies flat. Bring the bending roll up, parallel to the top roll, until it just touches the plate along its whole length. This is 0${two ? ", at both ends of the roll: write down both readings" : ": write down the reading"}. Every raise here counts from it, up the slide${two ? "; a scale shows its reading at 0 plus the raise" : ""}.${tilt}`,
     figures: [],
     cautions: [],
     toNote: two

@@ -109,7 +109,7 @@ export const turnOver = ([, back]: Sides): string =>
   `One sheet, both sides: ${numbers(back.steps)}, and the notes, are on the back.`;
 
 /** At the foot of the back, where what words mean had to give way to the steps. */
-export const WORDS_NEXT = "What words mean is said on the next sheet.";
+export const WORDS_NEXT = "What words mean is said on another sheet.";
 
 /** At the head of the back. */
 export const onTheBack = ([, back]: Sides): string => `Back of the sheet: ${numbers(back.steps)}`;
