@@ -638,9 +638,7 @@ it("reads the light under a template the right way: more at a line is bent too f
   expect(step("bend").text).toMatch(
     /where both flats beside a line bear, up to [\d.]+ mm of light at it passes; more: it is bent too far, do not hit it/,
   );
-  expect(step("bend").text).toContain(
-    "shows light at both its ends, the plate is too flat",
-  );
+  expect(step("bend").text).toContain("shows light at both its ends, the plate is too flat");
   const { step: inHalves } = planOn({ ...shoe, pieces: 2 }, longBrake());
   const halves = inHalves("corners").text;
   expect(inHalves("tack").text).toContain("outline of the larger end (800 mm × 800 mm outside).");
