@@ -11,7 +11,7 @@ const STEP = { mm: 5, in: (3 / 16) * MM_PER_INCH } as const;
 const most = ({ units }: Say): string => (units === "mm" ? "5 mm" : "3/16 in");
 
 /** The same raise put on over another length of plate leaves another gap. */
-const ALIKE = " Note how far it went, and do the same with every blank.";
+const ALIKE = " Do the same with every blank.";
 const noted = ({ item }: RollSheetAsked): string => (item.pieces * item.quantity > 1 ? ALIKE : "");
 
 /**
@@ -62,7 +62,7 @@ export function raiseSteps(asked: RollSheetAsked, places: RollPlaces | null): st
   const like = likeSteps(asked, places, "trial");
   return like === null
     ? `Go in steps of ${most(asked.say)} or less on the scale${pipe ? "" : ", both bearings by turns, so that both arrive together"}.${soon(asked)}`
-    : `From 0 go in ${like}${pipe ? "" : ", by turns, so that both arrive together"}.${soon(asked)}`;
+    : `From 0 go in ${like}${pipe ? "" : ", by turns"}.${soon(asked)}`;
 }
 
 /** The same for the second pass, in few words: the first has said how. */

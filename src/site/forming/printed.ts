@@ -16,8 +16,8 @@ const TYPES = {
   small: { points: 7.5, leading: 1.35 },
   notes: { points: 7.5, leading: 1.2 },
 } as const;
-/** Title line of a side; frame and padding of a box; between blocks; a line of small print at the foot. [mm] */
-const HEAD = { titleMm: 10, boxMm: 4, gapMm: 1.5, footMm: 5, spareMm: 5 };
+/** Title line of a side; frame and padding of a box; between blocks; a line of small print at the foot; to spare, and in front besides. [mm] */
+const HEAD = { titleMm: 10, boxMm: 4, gapMm: 1.5, footMm: 5, spareMm: 5, frontMm: 1 };
 
 /** One side of the printed sheet of steps. */
 export interface PrintedSide {
@@ -69,7 +69,8 @@ function frontRoom({ plan, title }: Printed, paper: PaperName): number {
     look -
     lot -
     HEAD.footMm -
-    HEAD.spareMm
+    HEAD.spareMm -
+    HEAD.frontMm
   );
 }
 
