@@ -76,7 +76,7 @@ it("says once how a piece lies when it is measured, and points there", () => {
   const { steps } = planOn(cone);
   const { number, text } = step(steps, "first-measure");
   expect(text).toMatch(
-    /bending roll lowered, pinch open;.*Always measure it so; in doubt stand it on its large end/,
+    /bending roll lowered, pinch open;.*In doubt stand it on its large end/,
   );
   expect(step(steps, "first-correct").text).toContain(`measure as in step ${number}.`);
   expect(step(steps, "close").text).toContain(`Judge it released, as in step ${number}.`);

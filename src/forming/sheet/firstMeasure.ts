@@ -22,7 +22,7 @@ function halfWay({ item, say }: RollSheetAsked): string {
 /** How the piece lies, the same for everything that is measured on it: a bent or a squeezed one tells nothing. */
 function lying({ item }: RollSheetAsked): string {
   const stood = isPipe(item) ? "on end" : "on its large end";
-  return `Release the piece and support it: bending roll lowered, pinch open; it lies on the rolls, inside up, seam edges level, slings not squeezing it. Always measure it so; in doubt stand it ${stood} on a level floor: that counts.`;
+  return `Release the piece and support it: bending roll lowered, pinch open; it lies on the rolls, inside up, seam edges level, slings not squeezing it. In doubt stand it ${stood} on a level floor: that counts.`;
 }
 
 /** A straightedge tells a radius too; the window of its depths stands in the next step's table, for the large end. */

@@ -158,7 +158,7 @@ function align(asked: RollSheetAsked): PlanStep {
   return step({
     id: "align",
     title: "Load and align",
-    text: `Lower the bending roll and open the pinch. Lay the blank in (${say.mass(heaviest)}), inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll. Lay it square in that roll's groove; where there is none, square to the rolls by the machine's manual. Close and lock the yoke.`,
+    text: `Lower the bending roll and open the pinch. Lay the blank in (${say.mass(heaviest)}), inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll. Lay it square in that roll's groove; where it has none, square to the rolls by the manual. Close and lock the yoke.`,
     figures: [{ label: "mass of the heaviest blank", value: heaviest, unit: "kg", basis: DERIVED }],
     cautions: [
       `${isHeavy(asked) ? "Crane or hoist, and support" : "Support the blank"} on both sides of the rolls.`,

@@ -47,7 +47,7 @@ const FRAME = 0.8;
 /** One row of names and values; what its name takes of the width. [mm] */
 const FACT = { row: 4.6, name: 28 };
 /** The heading of the sizes with all that keeps them apart; that of the checks with its verdict; that of the blank; a note's, a paragraph's and the machines' distance. [mm] */
-const AROUND = { sizes: 8.4, verdict: 15.6, cut: 8.4, apart: 1.5 };
+const AROUND = { sizes: 8.4, verdict: 13.6, cut: 8.4, apart: 1.5 };
 /** The sign of a verdict before its word. [mm] */
 const SIGN = 4;
 
