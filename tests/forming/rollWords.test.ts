@@ -75,16 +75,14 @@ it("says within which travel the raise is on: as far as the bending roll stands 
 it("says once how a piece lies when it is measured, and points there", () => {
   const { steps } = planOn(cone);
   const { number, text } = step(steps, "first-measure");
-  expect(text).toMatch(
-    /bending roll lowered, pinch open;.*In doubt stand it on its large end/,
-  );
+  expect(text).toMatch(/bending roll lowered, pinch open;.*In doubt stand it on its large end/);
   expect(step(steps, "first-correct").text).toContain(`measure as in step ${number}.`);
   expect(step(steps, "close").text).toContain(`Judge it released, as in step ${number}.`);
   // A pipe needs no stop, and has no large end to stand on.
   const straight = planOn(pipe).steps;
   expect(step(straight, "first-measure").number).toBe(number - 1);
   expect(step(straight, "close").text).toContain(`as in step ${number - 1}.`);
-  expect(step(straight, "first-measure").text).toContain("in doubt stand it on end on a level floor");
+  expect(step(straight, "first-measure").text).toContain("In doubt stand it on end on a level floor");
 });
 
 it("has a line for both bearings of every further raise, where the scales are there", () => {
