@@ -37,3 +37,12 @@ export function reportOf(part: NamedPart): Report {
   if (developed.kind === "refused") throw new Error(JSON.stringify({ part, issues: developed.issues }));
   return developed.report;
 }
+
+/** A wide rectangle under a small round far aside: nearly every line has an angle of its own. */
+export const askewHood = named({
+  shape: "square-to-round",
+  thickness: 1,
+  rectangularEnd: { length: 900, width: 500, measured: "inside" },
+  roundEnd: { diameter: 300, measured: "inside", offset: [230, 90] },
+  height: 250,
+});

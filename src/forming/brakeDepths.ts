@@ -16,7 +16,7 @@ export interface BrakeDepth {
 }
 
 /** Angles this near to each other are bent by one depth: less than a template on plate shows. Derived here. [°] */
-export const ONE_DEPTH_DEG = 0.5;
+const ONE_DEPTH_DEG = 0.5;
 /** Nobody tries more strips than these: where angles are many they are taken in wider groups. Derived here. */
 const MOST_DEPTHS = 6;
 /** Angles that differ by rounding alone are one. [°] */

@@ -1,13 +1,12 @@
 import { MM_PER_INCH, type Units } from "../geometry/units.ts";
 import type { FormingCase } from "./case.ts";
-import { zonesOf } from "./zones.ts";
+import { alongZoneMm, zonesOf } from "./zones.ts";
 
 /** Lengths that straightedges are cut to, longest first. [mm] */
 const LENGTHS: Readonly<Record<Units, readonly number[]>> = {
   mm: [500, 400, 300, 200, 150, 100, 50],
   in: [20, 16, 12, 8, 6, 4, 2].map((inches) => inches * MM_PER_INCH),
 };
-const FULL_TURN_DEG = 360;
 /** The rest of a zone to either side of it takes some of its neighbour's setting. [-] */
 const OF_ITS_ZONE = 0.5;
 
@@ -20,11 +19,8 @@ const OF_ITS_ZONE = 0.5;
  */
 export function straightedgeOf(item: FormingCase): number | null {
   const most = Math.min(
-    ...zonesOf(item).map(({ fromDeg, toDeg, largeRadiusMm }) =>
-      Math.min(
-        (OF_ITS_ZONE * item.rimsMm.large * (toDeg - fromDeg)) / FULL_TURN_DEG,
-        largeRadiusMm - item.thicknessMm / 2,
-      ),
+    ...zonesOf(item).map((zone) =>
+      Math.min(OF_ITS_ZONE * alongZoneMm(zone, item.rimsMm.large), zone.largeRadiusMm - item.thicknessMm / 2),
     ),
   );
   return LENGTHS[item.units ?? "mm"].find((length) => length <= most) ?? null;

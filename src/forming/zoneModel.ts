@@ -11,7 +11,7 @@ import { problemsOf } from "./startProblems.ts";
 import { plateOf } from "./springback.ts";
 import { type Aim, TOOK_SET, type Trial } from "./trialCorrection.ts";
 import { ownTiltDeg, settingRead } from "./trialModel.ts";
-import { MOST_ZONES, type RollZone } from "./zones.ts";
+import { alongZoneMm, MOST_ZONES, type RollZone } from "./zones.ts";
 import { MOST_BENT, type ZoneSeen } from "./zoneSeen.ts";
 
 /** One trial of a zone as the correction takes it: bend and model's setting at half the slant, the setting at the large edge. */
@@ -70,14 +70,13 @@ const HALVINGS = 50;
 
 /** A zone shorter than this share of the roll's arm is bent by its neighbours' settings as much as by its own. Derived here, by simulated rolls. [-] */
 const SHORTEST = 0.5;
-const FULL_TURN_DEG = 360;
 
 /** Why zones cannot be corrected one by one; null where they can. */
 function unsound({ item, say }: RollAsked, zones: readonly RollZone[], armMm: number): string | null {
   if (zones.length > MOST_ZONES)
     return `one turn would take ${zones.length} settings, each too short to be corrected by itself: bend it on the press brake`;
   if (zones.length === 1) return null;
-  const lengths = zones.map(({ fromDeg, toDeg }) => (item.rimsMm.small * (toDeg - fromDeg)) / FULL_TURN_DEG);
+  const lengths = zones.map((zone) => alongZoneMm(zone, item.rimsMm.small));
   const short = lengths.findIndex((length) => length < SHORTEST * armMm);
   return short < 0
     ? null

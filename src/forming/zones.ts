@@ -24,11 +24,16 @@ export interface RollZone {
   readonly begins: ZoneMark | null;
 }
 
+const FULL_TURN_DEG = 360;
+
+/** How long a zone is along one edge of the blank, by the length of that rim all round. [mm] */
+export const alongZoneMm = ({ fromDeg, toDeg }: Pick<RollZone, "fromDeg" | "toDeg">, rimMm: number): number =>
+  (rimMm * (toDeg - fromDeg)) / FULL_TURN_DEG;
+
 /** Radii of one zone may differ by this factor: an eighth to either side of what it is set for. Derived here. [-] */
 export const WITHIN_ZONE = 1.25;
 /** More changes of radius and tilt than this in one turn are not worth setting up for. Derived here. [-] */
 export const MOST_ZONES = 8;
-const FULL_TURN_DEG = 360;
 
 /** Tightest and slackest radius at both ends of a stretch. [mm] */
 interface Extremes {

@@ -1,28 +1,16 @@
 import { readFileSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, it } from "vitest";
-import { launch } from "./chromium.ts";
-import { DIST, serve } from "./site.ts";
+import { afterAll, expect, it } from "vitest";
+import { onePage, page, site } from "./onePage.ts";
 
 const PAGE = "parts/dust-cyclone-cone/forming/index.html";
 const NAME = "dust-cyclone-cone.trials.yaml";
 
-let browser: Browser;
-let page: Page;
-let site: Awaited<ReturnType<typeof serve>>;
 const folder = mkdtempSync(join(tmpdir(), "bearings-"));
 
-beforeAll(async () => {
-  site = await serve(DIST);
-  browser = await launch();
-  page = await browser.newPage();
-  await page.goto(site.url + PAGE);
-});
-afterAll(async () => {
-  await browser.close();
-  site.close();
+onePage(PAGE);
+afterAll(() => {
   rmSync(folder, { recursive: true });
 });
 

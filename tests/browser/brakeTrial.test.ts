@@ -1,24 +1,9 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, it } from "vitest";
-import { launch } from "./chromium.ts";
-import { DIST, serve } from "./site.ts";
+import { expect, it } from "vitest";
+import { onePage, page } from "./onePage.ts";
 
 const PAGE = "parts/screw-feed-transition/forming/index.html";
 
-let browser: Browser;
-let page: Page;
-let site: Awaited<ReturnType<typeof serve>>;
-
-beforeAll(async () => {
-  site = await serve(DIST);
-  browser = await launch();
-  page = await browser.newPage();
-  await page.goto(site.url + PAGE);
-});
-afterAll(async () => {
-  await browser.close();
-  site.close();
-});
+onePage(PAGE);
 
 const form = () => page.locator("[data-brake-form]");
 const message = () => form().getByRole("alert").textContent();

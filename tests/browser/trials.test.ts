@@ -2,28 +2,16 @@ import { execFileSync } from "node:child_process";
 import { readFileSync, writeFileSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, it } from "vitest";
-import { launch } from "./chromium.ts";
-import { DIST, serve } from "./site.ts";
+import { afterAll, expect, it } from "vitest";
+import { browser, onePage, page, site } from "./onePage.ts";
 
 const PAGE = "parts/dust-cyclone-cone/forming/index.html";
 const NAME = "dust-cyclone-cone.trials.yaml";
 
-let browser: Browser;
-let page: Page;
-let site: Awaited<ReturnType<typeof serve>>;
 const folder = mkdtempSync(join(tmpdir(), "trials-"));
 
-beforeAll(async () => {
-  site = await serve(DIST);
-  browser = await launch();
-  page = await browser.newPage();
-  await page.goto(site.url + PAGE);
-});
-afterAll(async () => {
-  await browser.close();
-  site.close();
+onePage(PAGE);
+afterAll(() => {
   rmSync(folder, { recursive: true });
 });
 

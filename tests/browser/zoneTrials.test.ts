@@ -1,25 +1,10 @@
 import { execFileSync } from "node:child_process";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, it } from "vitest";
-import { launch } from "./chromium.ts";
-import { DIST, serve } from "./site.ts";
+import { expect, it } from "vitest";
+import { onePage, page, site } from "./onePage.ts";
 
 const PART = "overflow-shift";
 
-let browser: Browser;
-let page: Page;
-let site: Awaited<ReturnType<typeof serve>>;
-
-beforeAll(async () => {
-  site = await serve(DIST);
-  browser = await launch();
-  page = await browser.newPage();
-  await page.goto(`${site.url}parts/${PART}/forming/index.html`);
-});
-afterAll(async () => {
-  await browser.close();
-  site.close();
-});
+onePage(`parts/${PART}/forming/index.html`);
 
 /** The same question asked of the command, the file next to the part coming first. */
 function told(...trials: readonly string[]): { taught: string; zones: { advice: string }[] } {

@@ -10,7 +10,7 @@ import type { NamedPart } from "../../src/report/lay.ts";
 import { corner } from "../../src/tables/hopperCorner.ts";
 import { runs, squareToRound } from "../arbitraries.ts";
 import { even } from "../even.ts";
-import { named, reportOf } from "../parts.ts";
+import { askewHood, named, reportOf } from "../parts.ts";
 import { brake, coneCase, reducer, shop } from "./cases.ts";
 
 const say = sayIn("mm");
@@ -505,16 +505,7 @@ it("is written for any square-to-round without a number that is none", () => {
 it("names the middle of nearly equal angles, and says how unlike the lines of one depth are where angles are many", () => {
   const steps = (part: NamedPart) => reportOf(part).forming.plans[0]!.steps.find(({ id }) => id === "strip")!;
   expect(steps(shoe).text).not.toContain("not quite alike");
-  // A wide rectangle under a small round far aside: nearly every line has an angle of its own.
-  const askew = steps(
-    named({
-      shape: "square-to-round",
-      thickness: 1,
-      rectangularEnd: { length: 900, width: 500, measured: "inside" },
-      roundEnd: { diameter: 300, measured: "inside", offset: [230, 90] },
-      height: 250,
-    }),
-  );
+  const askew = steps(askewHood);
   expect(askew.toNote.filter(({ label }) => label.endsWith("depth from touch")).length).toBeLessThanOrEqual(
     6,
   );

@@ -1,18 +1,9 @@
 import { expect, it } from "vitest";
 import { depthCell } from "../../src/site/words/depthCell.ts";
 import { alikeName } from "../../src/site/words/alikeName.ts";
-import { named, reportOf } from "../parts.ts";
+import { askewHood, reportOf } from "../parts.ts";
 
-/** A wide rectangle under a small round far aside: nearly every line has an angle of its own. */
-const askew = reportOf(
-  named({
-    shape: "square-to-round",
-    thickness: 1,
-    rectangularEnd: { length: 900, width: 500, measured: "inside" },
-    roundEnd: { diameter: 300, measured: "inside", offset: [230, 90] },
-    height: 250,
-  }),
-);
+const askew = reportOf(askewHood);
 
 it("has beside a letter what a line wants more or less than the strip of that letter", () => {
   const plan = askew.forming.plans[0]!.brake!;

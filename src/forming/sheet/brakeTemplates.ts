@@ -62,7 +62,7 @@ function lightUnder(
 ): BrakeTemplate {
   const lightMm = Math.max(...zones.map(mostOf));
   return {
-    words: `It bears on the flats: where both flats beside a line bear, up to ${say.length(lightMm)} of light at it passes; more: it is bent too far, do not hit it again. Where the template ${TOO_FLAT}, the plate is too flat.`,
+    words: `It bears on the flats: where both flats beside a line bear, up to ${say.length(lightMm)} of light at it passes; more: it is bent too far, do not hit it again. Where the template ${TOO_FLAT}, the plate is too flat`,
     figures: [mm("light under the template at a line, up to", lightMm, DERIVED)],
   };
 }

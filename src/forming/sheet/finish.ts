@@ -1,36 +1,29 @@
 import { AS_DRAWN, COMMON_PRACTICE } from "../judge.ts";
-import type { FormingCase } from "../case.ts";
-import type { Say } from "../say.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { LAPPED } from "./closed.ts";
+import { drawnOutline } from "./drawnOutline.ts";
 import { type PlanStep, taped } from "./step.ts";
 import { feelerWords } from "./touch.ts";
 
 const HOT =
   "Hot work: fire watch, ventilation by local rules; inside a closed piece the shop's rules for confined spaces hold.";
 
-/** What the pieces are stood round. */
-function circle({ finish }: FormingCase, say: Say): string {
-  const [end] = finish?.ends ?? [];
-  const [across, other] = end?.acrossMm ?? [];
-  if (!end || across === undefined || other !== undefined) return "";
-  return ` round a drawn circle of ${say.tape(across)} (${end.name}, ${end.measured})`;
-}
-
 /** Tacking, and bringing a rolled piece round. */
-export function finishRolled({ item, say, settings }: RollSheetAsked): PlanStep[] {
+export function finishRolled(asked: RollSheetAsked): PlanStep[] {
+  const { item, say, settings } = asked;
   const { seamGapMm: weld = 0, seamLapMm: lap = 0 } = item;
   const gap = weld > 0 ? ` to a gap of ${feelerWords(weld, say)} for the weld (by feeler)` : "";
   const edges =
     lap > 0
       ? `Draw the seam edges over each other by ${say.tape(lap)} and clamp them tight on each other: ${LAPPED}, unless the drawing says otherwise`
       : `Clamp the seam edges together${gap}`;
+  const outline = drawnOutline(asked);
   const tack: PlanStep = {
     id: "tack",
     phase: "tack and re-round",
     title: "Tack",
-    text: `${edges}${item.pieces === 1 ? "" : `, piece by piece on a level floor${circle(item, say)}`}, both ends level. Sound tacks, from the middle outwards.`,
+    text: `${edges}${item.pieces === 1 ? "" : `, piece by piece on a level floor${outline === "" ? "" : ` round a drawn circle, ${outline}`}`}, both ends level. Sound tacks, from the middle outwards.`,
     figures: lap > 0 ? [taped("lap", lap, AS_DRAWN)] : [],
     cautions: [HOT, "A sprung seam opens with force when a clamp slips: stand aside."],
     toNote: [],

@@ -81,7 +81,6 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
   // Trials begin elsewhere than the plan.
   const raises = asked.tried ? null : raisesOf(asked);
   const several = answer.models.length > 1;
-
   const both = isPipe(item) ? "" : " at both ends";
   return {
     ...step,

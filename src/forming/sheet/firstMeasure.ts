@@ -25,7 +25,7 @@ function lying({ item }: RollSheetAsked): string {
   return `Release the piece and support it: bending roll lowered, pinch open; it lies on the rolls, inside up, seam edges level, slings not squeezing it. In doubt stand it ${stood} on a level floor: that counts.`;
 }
 
-/** A straightedge tells a radius too; the window of its depths stands in the next step's table, for the large end. */
+/** A straightedge tells a radius too. Boxes of several zones have room for their depths; beside those of one the next step's table has them. */
 function byDepth({ item, roll, say }: RollSheetAsked): string {
   const [table] = roll ? zoneByHand({ item, roll, say }) : [];
   return table?.chordMm == null

@@ -65,7 +65,7 @@ function through(asked: RollSheetAsked): PlanStep {
     id: "first-through",
     phase: "first pass",
     title: "Roll from seam edge to seam edge",
-    text: `Roll on towards the bending roll up to ${order.second}. Keep the element lines parallel to the rolls${isPipe(item) ? "" : " and the small edge against the stop"}; if not: stop, open up, square the plate. The leading end stays straight${arm === undefined ? "" : ` for about ${say.tape(arm)}`}, then too open for the chalk's way: the second pass bends both. ${zonesOn(asked)}Stop before ${order.second} leaves the pinch.`,
+    text: `Roll on towards the bending roll up to ${order.second}. Keep the element lines parallel to the rolls${isPipe(item) ? "" : " and the small edge against the stop"}; if not: stop, lower the roll, open the pinch, square the plate. The leading end stays straight${arm === undefined ? "" : ` for about ${say.tape(arm)}`}, then too open as far as the chalk had gone: the second pass bends both. ${zonesOn(asked)}Stop before ${order.second} leaves the pinch.`,
     figures: arm === undefined ? [] : [taped("straight lead, about", arm, DERIVED)],
     cautions: [rising(asked), OVERLAP],
     toNote: [

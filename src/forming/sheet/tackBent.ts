@@ -4,6 +4,7 @@ import type { BrakePlan } from "../brakePlan.ts";
 import { linesWords } from "../brakeThroat.ts";
 import { AS_DRAWN, COMMON_PRACTICE } from "../judge.ts";
 import { underLap } from "../lapOver.ts";
+import { drawnOutline } from "./drawnOutline.ts";
 import { craneOf, type LiftAsked } from "./lifting.ts";
 import { type PlanStep, taped } from "./step.ts";
 import { feelerWords } from "./touch.ts";
@@ -21,16 +22,6 @@ function lapWords({ item, say }: PartAsked, plan: BrakePlan): string {
   return ` The lap lies over ${linesWords(under, item.pieces)}${where}, for about ${say.tape(most)}: dress it down to that bend over a bar.`;
 }
 
-/** The size of what is drawn on the floor, as the drawing measures it: " (24 × 18 in outside)"; nothing where it is not known. */
-function outlineWords({ item: { finish }, say }: PartAsked): string {
-  const [end] = (finish?.ends ?? []).toSorted(
-    (p, q) => Math.max(0, ...q.acrossMm) - Math.max(0, ...p.acrossMm),
-  );
-  if (!end || end.acrossMm.length === 0) return "";
-  const size = end.acrossMm.map((mm) => say.length(mm)).join(" × ");
-  return ` (${end.acrossMm.length === 1 ? "Ø " : ""}${size} ${end.measured})`;
-}
-
 /** Seam edges brought together on a drawn outline, and tacked. */
 export function tackBent(asked: LiftAsked, plan: BrakePlan): PlanStep {
   const { item, say } = asked;
@@ -41,12 +32,13 @@ export function tackBent(asked: LiftAsked, plan: BrakePlan): PlanStep {
       : gapMm > 0
         ? `seam edges together to ${feelerWords(gapMm, say)}, by feeler`
         : "seam edges together";
+  const outline = drawnOutline(asked);
   const left = gapMm > 0 ? " The gap is for the weld: leave it the same from end to end." : "";
   return {
     id: "tack",
     phase: "tack and re-round",
     title: "Tack",
-    text: `Stand the ${pieces === 1 ? "piece" : "pieces"} on a drawn outline of the larger end${outlineWords(asked)}. Bring ${lapMm > 0 ? "" : "the "}${edges}.${lapWords(asked, plan)} Set sound tacks from the middle outwards.${left}`,
+    text: `Stand the ${pieces === 1 ? "piece" : "pieces"} on a drawn outline of the larger end${outline === "" ? "" : ` (${outline})`}. Bring ${lapMm > 0 ? "" : "the "}${edges}.${lapWords(asked, plan)} Set sound tacks from the middle outwards.${left}`,
     figures: gapMm > 0 ? [taped("gap between the seam edges", gapMm, AS_DRAWN)] : [],
     cautions: [
       "Hot work: fire watch and ventilation by local rules.",

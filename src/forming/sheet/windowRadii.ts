@@ -3,14 +3,14 @@ import { DERIVED } from "../judge.ts";
 import type { Say } from "../say.ts";
 import { isPipe } from "../skin.ts";
 import { depthOfRadius, straightedgeOf } from "../straightedge.ts";
-import { MOST_ZONES, type RollZone, zonesOf } from "../zones.ts";
+import { alongZoneMm, MOST_ZONES, type RollZone, zonesOf } from "../zones.ts";
 import { zoneName } from "../zoneWords.ts";
 import { type Figure, type NoteBox, taped } from "./step.ts";
 import { sharesOf, templateRadius } from "./touch.ts";
 
-const FULL_TURN_DEG = 360;
-/** So much of a zone's edge a straightedge may take, and so much longer than the radius it may be: beyond that its depth reads badly. [-] */
+/** So much of a zone's edge a straightedge may take: beyond that it comes to rest on its neighbours. Derived here. [-] */
 const OF_EDGE = 0.7;
+/** So much longer than the inside radius it may be: beyond that the depth is nearly that of a half circle. Derived here. [-] */
 const LONGEST_TO_RADIUS = 1.2;
 
 export const TIGHT_OR_OPEN: NoteBox = { label: "template, tight or open", unit: "-" };
@@ -52,21 +52,20 @@ export function windowBoxes(item: FormingCase, say: Say): NoteBox[] {
   // So many settings no roll is set to: such a part goes by its templates alone.
   if (zones.length === 0 || zones.length > MOST_ZONES) return [TIGHT_OR_OPEN];
   const chordMm = straightedgeOf(item);
+  const rim = (end: EndWindow["end"]) => (end === "small end" ? item.rimsMm.small : item.rimsMm.large);
   return zones.flatMap((zone, i) =>
     endWindows(item, zone).map((window) => ({
-      label: `${zones.length === 1 ? "" : `zone ${i + 1} `}${window.end} R ${say.bare(window.openMm)} to ${say.bare(window.tightMm)}${zones.length === 1 ? "" : depthsIn(window, chordMm, say, edgeMm(item, zone, window.end))}`,
+      label: `${zones.length === 1 ? "" : `zone ${i + 1} `}${window.end} R ${say.bare(window.openMm)} to ${say.bare(window.tightMm)}${zones.length === 1 ? "" : depthsIn(window, { chordMm, edgeMm: alongZoneMm(zone, rim(window.end)), say })}`,
       unit: "mm",
     })),
   );
 }
 
-/** Length of a zone along one end. [mm] */
-function edgeMm({ rimsMm }: FormingCase, { fromDeg, toDeg }: RollZone, end: EndWindow["end"]): number {
-  return ((end === "small end" ? rimsMm.small : rimsMm.large) * (toDeg - fromDeg)) / FULL_TURN_DEG;
-}
-
-/** The window as depths under the straightedge, where that lies well within the zone and is no longer than the radius. */
-function depthsIn({ openMm, tightMm }: EndWindow, chordMm: number | null, say: Say, edgeMm: number): string {
+/** The window as depths under the straightedge, where that reads well on this edge of the zone. */
+function depthsIn(
+  { openMm, tightMm }: EndWindow,
+  { chordMm, edgeMm, say }: { chordMm: number | null; edgeMm: number; say: Say },
+): string {
   if (chordMm === null || chordMm > tightMm * LONGEST_TO_RADIUS || chordMm > OF_EDGE * edgeMm) return "";
   const [least, most] = [openMm, tightMm].map((insideMm) => say.bare(depthOfRadius({ chordMm, insideMm })));
   return ` (${least} to ${most})`;

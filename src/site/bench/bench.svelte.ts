@@ -29,8 +29,9 @@ export class Bench {
   private followed: Drawn | undefined = $state.raw(undefined);
   /** The shop that is asked. */
   readonly shop: BenchShop;
-  /** Whether it goes, as far as that is known, and the trials that its sheet starts from. */
-  private readonly verdict: BenchVerdict;
+  /** Whether it goes, as far as that is known, and by which machine. */
+  readonly verdict: BenchVerdict;
+  /** The trials that its sheet starts from. */
   private readonly trials: BenchTrials;
   /** Path of the field that was typed in last, until anything else is done. */
   typedLast: string | undefined = $state();
@@ -138,14 +139,6 @@ export class Bench {
   get report(): Report | undefined {
     return this.verdict.report;
   }
-  /** The machine whose plan is asked for; undefined where nobody has chosen another than the first choice. */
-  get machineAsked(): string | undefined {
-    return this.verdict.machineAsked;
-  }
-  /** The machine that would be taken if nobody chose; null where none takes the part. */
-  get firstMachine(): string | null {
-    return this.verdict.firstMachine;
-  }
   /** Why trials of this part hold no longer, in a sentence; empty where they do, and where there are none. */
   get trialsTold(): string {
     return this.trials.told;
@@ -156,7 +149,7 @@ export class Bench {
   }
   /** Is the plan that is shown that of another machine than the first choice? */
   get isOtherMachine(): boolean {
-    return this.report !== undefined && this.report.forming.machine !== this.firstMachine;
+    return this.report !== undefined && this.report.forming.machine !== this.verdict.firstMachine;
   }
   /** Does the report have the steps of the work sheets? */
   get hasSheets(): boolean {
@@ -168,7 +161,7 @@ export class Bench {
   }
   /** Is it that of what views and figures show? It looks behind only once it stays behind them. */
   get looksJudged(): boolean {
-    return this.verdict.isJudgedOf(this.lastDrawn) || this.verdict.isJudgedOf(this.followed);
+    return this.isJudged || this.verdict.isJudgedOf(this.followed);
   }
 
   /** Something typed into a field. */
@@ -177,10 +170,6 @@ export class Bench {
     this.typedLast = path.join();
     const part = typedWith(this.typed, path, value) as TypedGroup;
     this.show(change(this.history, { ...this.now, part }, about));
-  }
-  /** Another machine of those that take the part; the first choice is none that was asked for, so that it can change. */
-  chooseMachine(machine: string): void {
-    this.verdict.chooseMachine(machine);
   }
   rename(name: string): void {
     const trials = this.trials.carried;

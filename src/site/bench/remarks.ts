@@ -22,7 +22,7 @@ export function remarks(bench: Bench): string[] {
     ...(bench.shop.isChanged ? ["Machines and plates as changed in one browser."] : []),
     ...(bench.isOtherMachine
       ? [
-          `For ${bench.report?.forming.machine}, chosen at the bench; the first choice is ${bench.firstMachine}.`,
+          `For ${bench.report?.forming.machine}, chosen at the bench; the first choice is ${bench.verdict.firstMachine}.`,
         ]
       : []),
   ];
