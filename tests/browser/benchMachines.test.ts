@@ -202,6 +202,8 @@ it("says what to do where the last machine was taken off the list, and is as bef
   await page.getByRole("button", { name: /^Look at the shop/ }).click();
   const shop = page.locator(".bench-shop").first();
   const machines = shop.locator(".bench-shop > details");
+  // The list comes with the form, a moment after the button.
+  await machines.first().waitFor();
   for (let left = await machines.count(); left > 0; left--) {
     const one = machines.first();
     if ((await one.getAttribute("open")) === null) await one.locator("summary").click();
@@ -210,7 +212,7 @@ it("says what to do where the last machine was taken off the list, and is as bef
   }
   const care = page.locator(".bench > .care", { hasText: "No machine is listed" });
   // Each removal is judged before the next is seen to be.
-  await care.waitFor({ timeout: 20_000 });
+  await care.waitFor();
   expect(await care.textContent()).toMatch(/Add one below, .*or go\s+back to the binder’s own shop/s);
   expect(await shop.locator(".problem").count()).toBe(0);
   const words = await page.locator(".bench").textContent();
