@@ -1,5 +1,7 @@
 import { MM_PER_INCH } from "../geometry/units.ts";
 import type { RollAsked } from "./asked.ts";
+import type { FormingCase } from "./case.ts";
+import type { PlateRoll } from "./machine.ts";
 import { depthOfRadius, straightedgeOf } from "./straightedge.ts";
 import { careful } from "./trialCorrection.ts";
 import { LEAST_SLOPE } from "./trialSlope.ts";
@@ -39,6 +41,12 @@ const HALVINGS = 50;
 const ROUND = { mm: 10, in: MM_PER_INCH / 2 } as const;
 /** A roll is set to a tenth of a millimetre at the best. [mm] */
 const SET_TO_MM = 0.1;
+
+/** Steps that measure, correct and carry over ask for the same tables of the same roll. */
+const known = new WeakMap<
+  FormingCase,
+  { readonly roll: PlateRoll; readonly tables: readonly ZoneByHand[] }
+>();
 
 /** As much as a zone that came out with this inside radius at the large end wants, both ends bent alike; null: sprang back flat. */
 function moreOf(model: ZoneModel, insideAt: (end: "large" | "small") => number | null): number {
@@ -81,7 +89,7 @@ function partedBy({
   const { largeRadiusMm, smallRadiusMm } = model.zone;
   const setFor = (largeMm: number) => {
     const smallMm = (smallRadiusMm * (largeMm + half)) / largeRadiusMm - half;
-    return model.read({ zone: model.number, settingMm: model.startMm, largeMm, smallMm }).modelMm;
+    return model.settingFor({ largeMm, smallMm });
   };
   const atWindow = setFor(openMm);
   const radii: number[] = [];
@@ -113,7 +121,16 @@ function partedBy({
  * @returns nothing where there is no model to correct by
  * @see derived here
  */
-export function zoneByHand(asked: RollAsked): ZoneByHand[] {
+export function zoneByHand(asked: RollAsked): readonly ZoneByHand[] {
+  const { item, roll } = asked;
+  const before = known.get(item);
+  if (before?.roll === roll) return before.tables;
+  const tables = tablesOf(asked);
+  known.set(item, { roll, tables });
+  return tables;
+}
+
+function tablesOf(asked: RollAsked): ZoneByHand[] {
   const { item } = asked;
   const answer = zoneModels(asked);
   if (answer.kind === "none") return [];

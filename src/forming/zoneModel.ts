@@ -51,6 +51,14 @@ export interface ZoneModel {
   /** What stands in the way of the roll standing there. */
   readonly problemsAt: (places: RollPlaces) => readonly SettingProblem[];
   readonly read: (seen: ZoneSeen) => ZoneRead;
+  /** The model's setting at half the slant for inside radii that came out at both ends, as `read` takes it. [mm] */
+  readonly settingFor: (ends: EndRadii) => number;
+}
+
+/** Inside radii that came out at the ends, where they were measured. [mm] */
+interface EndRadii {
+  readonly largeMm?: number;
+  readonly smallMm?: number;
 }
 
 export type ZoneModelsAnswer =
@@ -96,7 +104,14 @@ interface ReadBy {
 }
 
 /** How a trial of one zone is read: by the model's settings for what came out at the ends, to half the slant. */
-function readIn({ zone, start, large, small, thicknessMm, modelMm }: ReadBy): ZoneModel["read"] {
+function readIn({
+  zone,
+  start,
+  large,
+  small,
+  thicknessMm,
+  modelMm,
+}: ReadBy): Pick<ZoneModel, "read" | "settingFor"> {
   const middle = (zone.largeRadiusMm + zone.smallRadiusMm) / 2;
   // The roll is straight, and so is the way from the raise at one end to that at the other.
   const middleHigherMm = start.middleMm - start.largeMm;
@@ -118,8 +133,7 @@ function readIn({ zone, start, large, small, thicknessMm, modelMm }: ReadBy): Zo
     }
     return gentle;
   };
-  return (seen) => {
-    const ends: { readonly largeMm?: number; readonly smallMm?: number } = "flat" in seen ? {} : seen;
+  const endsRead = (ends: EndRadii) => {
     const l = cameOut(ends.largeMm, zone.largeRadiusMm, large);
     const s = cameOut(ends.smallMm, zone.smallRadiusMm, small);
     const at =
@@ -130,6 +144,10 @@ function readIn({ zone, start, large, small, thicknessMm, modelMm }: ReadBy): Zo
           : s
             ? s.mm - (smallHigherMm - middleHigherMm)
             : flatMm;
+    return { l, s, at };
+  };
+  const read = (seen: ZoneSeen): ZoneRead => {
+    const { l, s, at } = endsRead("flat" in seen ? {} : seen);
     const closed = shareAt(at);
     return {
       zone: seen.zone,
@@ -143,6 +161,7 @@ function readIn({ zone, start, large, small, thicknessMm, modelMm }: ReadBy): Zo
       smallShare: s?.share ?? null,
     };
   };
+  return { read, settingFor: (ends) => endsRead(ends).at };
 }
 
 const none = (why: string): ZoneModelsAnswer => ({ kind: "none", why });
@@ -201,7 +220,7 @@ export function zoneModels(asked: RollAsked): ZoneModelsAnswer {
           ...places,
           tiltDeg: ownTiltDeg(start, places, zone.slantMm),
         }),
-      read: readIn({ zone, start, large, small, thicknessMm: plate.thicknessMm, modelMm }),
+      ...readIn({ zone, start, large, small, thicknessMm: plate.thicknessMm, modelMm }),
     };
   });
   const whole = models.filter((one) => one !== null);

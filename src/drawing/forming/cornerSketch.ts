@@ -85,20 +85,20 @@ export function cornerSketch(
   );
 }
 
-/** Outside a corner, to its own side. */
+/** Outside a corner: beside it, or along its side of the rectangle, where a narrow paper has room. */
 function cornerWays(board: Board, { name, at, towardsDeg }: NamedCorner) {
-  const [x, y] = direction(radians(towardsDeg));
+  const { mm } = board;
+  const [right, up] = direction(radians(towardsDeg)).map(Math.sign) as [number, number];
   const text = `${name}, ${towardsDeg}°`;
-  return [1.5, 3, 4.5].map((clear) => ({
+  const [outward, inward] = right > 0 ? (["start", "end"] as const) : (["end", "start"] as const);
+  const way = (by: Vec2, anchor: "start" | "end") => ({
     strokes: [],
-    labels: [
-      board.label(text, add2(at, [Math.sign(x) * board.mm(clear), y > 0 ? -board.mm(2) : 0]), {
-        role: "name",
-        size: "small",
-        anchor: x > 0 ? ("start" as const) : ("end" as const),
-      }),
-    ],
-  }));
+    labels: [board.label(text, add2(at, by), { role: "name", size: "small", anchor })],
+  });
+  return [
+    ...[1.5, 3, 4.5].map((clear) => way([right * mm(clear), up > 0 ? -mm(2) : 0], outward)),
+    ...[2.5, 5.5, 8.5].map((clear) => way([0, up * mm(clear)], inward)),
+  ];
 }
 
 /** Seams as lines from end to end, each with its name. */
