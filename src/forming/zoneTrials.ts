@@ -222,15 +222,13 @@ function expectedInside(
 ): number | null {
   const modelMm = disagreeing(trials).length > 0 ? null : expectedModelMm(trials, settingMm, slope);
   if (modelMm === null) return null;
-  const { number: zone, zone: radii, thicknessMm } = model;
+  const { zone: radii, thicknessMm } = model;
   const inside = (middleMm: number, share: number) => middleMm / share - thicknessMm / 2;
   const read = (share: number) =>
-    model.read({
-      zone,
-      settingMm,
+    model.settingFor({
       largeMm: inside(radii.largeRadiusMm, share),
       smallMm: inside(radii.smallRadiusMm, share),
-    }).modelMm;
+    });
   return inside(radii.largeRadiusMm, whereReached(modelMm, read, [Number.EPSILON, 1]));
 }
 

@@ -91,8 +91,7 @@ function zoneTable(asked: RollAsked): ModelTable[] {
 export function zoneModelMm(model: ZoneModel, share: number, halfThicknessMm: number): number {
   const { largeRadiusMm, smallRadiusMm } = model.zone;
   const inside = (radiusMm: number) => radiusMm / share - halfThicknessMm;
-  const ends = { largeMm: inside(largeRadiusMm), smallMm: inside(smallRadiusMm) };
-  return model.read({ zone: model.number, settingMm: model.startMm, ...ends }).modelMm;
+  return model.settingFor({ largeMm: inside(largeRadiusMm), smallMm: inside(smallRadiusMm) });
 }
 
 /**
