@@ -45,6 +45,24 @@ const overflow = () =>
       .map((one) => `${one.tagName}.${one.getAttribute("class") ?? ""}`);
   });
 
+/** Words in the headings of tables' rows and columns that stand on more than one line: a column that has no room for them. */
+const broken = () =>
+  page.evaluate(() =>
+    [...document.querySelectorAll("th")].flatMap((heading) => {
+      const text = document.createTreeWalker(heading, NodeFilter.SHOW_TEXT);
+      const found: string[] = [];
+      for (let node = text.nextNode(); node; node = text.nextNode())
+        for (const { 0: word, index } of (node.textContent ?? "").matchAll(/\p{L}{3,}/gu)) {
+          const range = document.createRange();
+          range.setStart(node, index);
+          range.setEnd(node, index + word.length);
+          const lines = new Set([...range.getClientRects()].map(({ top }) => Math.round(top)));
+          if (lines.size > 1) found.push(`${word}: ${heading.textContent.trim().slice(0, 40)}`);
+        }
+      return found;
+    }),
+  );
+
 /** Serious and critical findings, each with its place. */
 async function accessibility(rules?: readonly string[]): Promise<string[]> {
   const { violations } = await page.evaluate((only) => {
@@ -71,6 +89,7 @@ describe.each(pagesOf(DIST))("%s", (path) => {
     expect(await accessibility(["color-contrast"])).toEqual([]);
     await page.setViewportSize(PHONE);
     expect(await overflow()).toEqual([]);
+    expect(await broken()).toEqual([]);
     expect(await accessibility(["target-size", "scrollable-region-focusable"])).toEqual([]);
     expect(noise).toEqual([]);
   });
