@@ -31,6 +31,8 @@ interface ZoneTold {
   readonly expectMm?: number | null;
   /** The other zones of the same radii, which are set alike. */
   readonly mirrors: readonly number[];
+  /** Those of the same radii that came out unlike it. */
+  readonly unlike: readonly number[];
 }
 
 /** "Zone 2: "; nothing where one zone goes all round. */
@@ -105,7 +107,7 @@ export function zoneAdvice(whole: Words, told: ZoneTold, zones: number): string 
   // One zone has room for all of it.
   const onSheet = forNext && zones > 1;
   const asked = { ...whole, onSheet };
-  const { model, window, trials, set, from, disagrees, secondPass, pastCap, mirrors } = told;
+  const { model, window, trials, set, from, disagrees, secondPass, pastCap, mirrors, unlike } = told;
   const { say } = asked;
   const last = trials.at(-1);
   const head = zoneHead(model, zones);
@@ -126,7 +128,9 @@ export function zoneAdvice(whole: Words, told: ZoneTold, zones: number): string 
   const alike =
     mirrors.length > 0 && set && told.kind !== "plan" && !onSheet
       ? ` Set alike with its mirror, ${listedZones(mirrors)}.`
-      : "";
+      : unlike.length > 0
+        ? ` It came out unlike its mirror, ${listedZones(unlike)}: set each by itself.`
+        : "";
   const said = (): string => {
     if (told.kind === "check")
       return `${checked(asked, told, last)}${last?.place === "past the cap" ? ` ${PAST_CAP}` : setAside}${aside ? " The next blank waits for that too." : ""}`;

@@ -22,7 +22,7 @@ export interface Learned {
  * How firmly the slope is held to 1 before trials say otherwise: one trial is off by about this share of what the model
  * asks (plate, template, the change from zone to zone), over what slopes of machines differ by. Derived here. [-]
  */
-const TRIAL_OFF = 0.03;
+export const TRIAL_OFF = 0.03;
 const SLOPES_DIFFER = 0.25;
 
 const isDoubtful = (models: readonly ZoneModel[], read: ZoneRead): boolean => {

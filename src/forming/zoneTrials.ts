@@ -75,7 +75,7 @@ export type ZonesAnswer =
   | { readonly kind: "none"; readonly why: string };
 
 const RULE =
-  "as for a right cone, by what half the slant asks: the mean of the model's settings for what came out at both ends; next setting = last setting + slope × (model's setting wanted − model's setting for what came out); plate and machine are the same for all zones, so the slope comes from the trials of all of them (drawn towards 1 where they lie near each other, held within 0.67 to 1.5), and a zone without a trial starts from the two nearest, the lower of both; zones that mirror each other get one setting, learned from the trials of both; no end is raised past the middle between its window's end and its cap";
+  "as for a right cone, by what half the slant asks: the mean of the model's settings for what came out at both ends; next setting = last setting + slope × (model's setting wanted − model's setting for what came out); plate and machine are the same for all zones, so the slope comes from the trials of all of them (drawn towards 1 where they lie near each other, held within 0.67 to 1.5), and a zone without a trial starts from the two nearest, the lower of both; zones that mirror each other get one setting, learned from the trials of both, unless they came out further apart than they are read: then each its own; no end is raised past the middle between its window's end and its cap";
 
 function placeOf(model: ZoneModel, read: ZoneRead): Place {
   const { modelMm } = read;
@@ -163,7 +163,7 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
   const pastCap = models
     .filter((model) => trialsOf.get(model)?.at(-1)?.place === "past the cap")
     .map(({ number }) => number);
-  for (const { model, settingMm, next, kind, by, from, disagrees, secondPass } of came) {
+  for (const { model, settingMm, next, kind, by, from, disagrees, secondPass, apart } of came) {
     const rest = { kind, by, from, disagrees, secondPass };
     const trials = trialsOf.get(model) ?? [];
     if (settingMm !== null && (settingMm <= 0 || settingMm > travelMm))
@@ -171,7 +171,8 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
         kind: "none",
         why: `by these trials zone ${model.number} would be set to ${say.length(settingMm)}, and the slide goes from 0 to ${say.length(travelMm)} above the flat plate: look at what was written down, and ask the machine's manual before more is set`,
       };
-    const mirrors = mirrorsOf(models, model);
+    const alike = mirrorsOf(models, model);
+    const [mirrors, unlike] = apart ? [[], alike] : [alike, []];
     // Zones that mirror each other are set alike, in tilt too.
     const last = seen.findLast(({ zone }) => zone === model.number || mirrors.includes(zone));
     const set = settingMm === null ? null : model.placesAt(settingMm, last?.tiltMm);
@@ -181,7 +182,7 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
     const expectMm =
       settingMm !== null && models.length === 1 ? expectedInside(model, trials, settingMm, learned) : null;
     const words = last?.bearings && !asked.onSheet ? edgesOnly(set) : set;
-    const told = { ...rest, next, set: words, trials, model, window, pastCap, mirrors, expectMm };
+    const told = { ...rest, next, set: words, trials, model, window, pastCap, mirrors, unlike, expectMm };
     zones.push({
       zone: model.number,
       fromDeg: model.zone.fromDeg,
