@@ -1,5 +1,6 @@
 import { MM_PER_INCH, type Units } from "../geometry/units.ts";
-import type { FormingCase } from "./case.ts";
+import type { RollAsked } from "./asked.ts";
+import { bentAlongMm } from "./bentAlong.ts";
 import { alongZoneMm, zonesOf } from "./zones.ts";
 
 /** Lengths that straightedges are cut to, longest first. [mm] */
@@ -10,20 +11,32 @@ const LENGTHS: Readonly<Record<Units, readonly number[]>> = {
 /** The rest of a zone to either side of it takes some of its neighbour's setting. [-] */
 const OF_ITS_ZONE = 0.5;
 
+/** With less depth than this in the slackest zone when finished it would read worse than it is worth to clear the lead. [mm] */
+const READS_MM = 12;
+
 /**
  * The longest straightedge that lies in the middle half of every zone along the large edge, and is no longer than the
- * finished radius there: so the depth under it is far from that of a half circle, and reads well.
+ * finished radius there: so the depth under it is far from that of a half circle, and reads well. As long as it still does,
+ * it lies beside the lead of the zone that is rolled first too, at both ends, or at the large end alone.
  *
  * @returns its length [mm]; null where none is short enough
  * @see derived here
  */
-export function straightedgeOf(item: FormingCase): number | null {
-  const most = Math.min(
-    ...zonesOf(item).map((zone) =>
-      Math.min(OF_ITS_ZONE * alongZoneMm(zone, item.rimsMm.large), zone.largeRadiusMm - item.thicknessMm / 2),
-    ),
+export function straightedgeOf(asked: Pick<RollAsked, "item" | "roll">): number | null {
+  const { item } = asked;
+  const { large, small } = item.rimsMm;
+  const zones = zonesOf(item);
+  const half = item.thicknessMm / 2;
+  const anyMm = Math.min(
+    ...zones.map((zone) => Math.min(OF_ITS_ZONE * alongZoneMm(zone, large), zone.largeRadiusMm - half)),
   );
-  return LENGTHS[item.units ?? "mm"].find((length) => length <= most) ?? null;
+  const atLargeMm = Math.min(anyMm, ...bentAlongMm(asked, large));
+  const atBothMm = Math.min(atLargeMm, ...bentAlongMm(asked, small));
+  const slackestMm = Math.max(...zones.map(({ largeRadiusMm }) => largeRadiusMm - half));
+  const longest = (mostMm: number) => LENGTHS[item.units ?? "mm"].find((length) => length <= mostMm) ?? null;
+  const reads = (chordMm: number | null) =>
+    chordMm !== null && depthOfRadius({ chordMm, insideMm: slackestMm }) >= READS_MM;
+  return [atBothMm, atLargeMm].map(longest).find(reads) ?? longest(anyMm);
 }
 
 /**

@@ -10,7 +10,7 @@ export function triedZones({ say }: RollAsked, seen: readonly AnySeen[], { zones
   const several = zones.length > 1;
   const last = seen.at(-1);
   const came = last
-    ? `${several && "zone" in last ? `zone ${last.zone} ` : ""}last set ${say.length(last.settingMm)}, came out ${"zone" in last ? cameOutInZone(last, say) : "flat"}`
+    ? `last set ${say.length(last.settingMm)}, came out ${"zone" in last ? cameOutInZone(last, say) : "flat"}`
     : "";
   const places = zones.map(({ kind, set, secondPass }) => ({
     set,
@@ -22,7 +22,8 @@ export function triedZones({ say }: RollAsked, seen: readonly AnySeen[], { zones
   // What all zones taught together is for whoever corrects.
   const said = zones.map((one) => one.advice).join(" ");
   return {
-    words: setFirst ? `${lower(said)} ${capital(came)}.` : `${capital(came)}. ${said}`,
+    // Several zones have room for what each is set to, and how far it came, alone.
+    words: several ? said : setFirst ? `${lower(said)} ${capital(came)}.` : `${capital(came)}. ${said}`,
     set: several ? null : (first?.set ?? null),
     second: several ? null : (first?.second ?? null),
     look: several ? false : (first?.look ?? false),

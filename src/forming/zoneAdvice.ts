@@ -1,6 +1,6 @@
 import type { RollAsked } from "./asked.ts";
 import type { FirstPass } from "./firstPass.ts";
-import { placesSaid, type RollPlaces } from "./rollPlaces.ts";
+import { placesSaid, type RollPlaces, setting } from "./rollPlaces.ts";
 import { number, type Say } from "./say.ts";
 import type { SecondPass } from "./secondPass.ts";
 import { isPipe } from "./skin.ts";
@@ -39,14 +39,14 @@ interface ZoneTold {
 const zoneHead = ({ number: zone }: ZoneModel, zones: number): string =>
   zones === 1 ? "" : `Zone ${zone}: `;
 
-/** Where to set; on a sheet the bearings stand in the boxes. */
-const at = ({ item, say, onSheet }: Words, places: RollPlaces | null): string =>
-  places
-    ? placesSaid(
-        { pipe: isPipe(item), say },
-        onSheet ? { ...places, smallBearingMm: null, largeBearingMm: null } : places,
-      )
-    : "";
+/** Where to set; on a sheet all of it stands in the boxes. */
+function at({ item, say, onSheet }: Words, places: RollPlaces | null): string {
+  if (!places) return "";
+  const pipe = isPipe(item);
+  return onSheet && !pipe
+    ? `${setting(places.largeMm, say)} at the large edge`
+    : placesSaid({ pipe, say }, places);
+}
 
 /** "bent 52 % of its finished bend (large end 50 %, small end 47 %)". */
 function bent({ say, onSheet }: Words, { closed, largeShare, smallShare, sprangFlat }: ZoneTrial): string {
@@ -55,8 +55,10 @@ function bent({ say, onSheet }: Words, { closed, largeShare, smallShare, sprangF
     ...(largeShare === null ? [] : [`large end ${say.percent(largeShare)}`]),
     ...(smallShare === null ? [] : [`small end ${say.percent(smallShare)}`]),
   ];
-  const where = onSheet ? "" : ` at half the slant (${ends.join(", ")})`;
-  return `bent ${say.percent(closed)} of its finished bend${where}`;
+  // Several zones have the same few words, and the share of what is said where it is measured.
+  return onSheet
+    ? `bent ${say.percent(closed)}`
+    : `bent ${say.percent(closed)} of its finished bend at half the slant (${ends.join(", ")})`;
 }
 
 function wanted({ say }: Words, { from, to }: FirstPass): string {
@@ -98,7 +100,7 @@ function nextBlank(asked: Words, { window, set, model, expectMm }: ZoneTold, las
     expectMm == null
       ? ""
       : `; expect an inside radius near ${say.tape(say.units === "mm" ? Math.round(expectMm) : expectMm)}${isPipe(asked.item) ? "" : " at the large end"}`;
-  return `raise to ${at(asked, set)}${expect}.${high} ${capital(bent({ ...asked, onSheet: true }, last))}${came}.`;
+  return `raise to ${at(asked, set)}${expect}.${high} Bent ${say.percent(last.closed)} of its finished bend${came}.`;
 }
 
 /** What to do in one zone, in sentences with its own numbers. */
@@ -136,9 +138,11 @@ export function zoneAdvice(whole: Words, told: ZoneTold, zones: number): string 
       return `${checked(asked, told, last)}${last?.place === "past the cap" ? ` ${PAST_CAP}` : setAside}${aside ? " The next blank waits for that too." : ""}`;
     if (!last)
       return `${
-        told.kind === "taught"
-          ? `no trial yet; by what ${listedZones(from)} taught start${onNext} at ${at(asked, set)}.${high}`
-          : `no trial yet, and none that stayed bent to learn from: start${onNext} at the plan's own ${at(asked, set)}.`
+        told.kind === "taught" && onSheet && from.every((one) => mirrors.includes(one))
+          ? `no trial yet: set like ${listedZones(from)}.${high}`
+          : told.kind === "taught"
+            ? `no trial yet; by what ${listedZones(from)} taught start${onNext} at ${at(asked, set)}.${high}`
+            : `no trial yet, and none that stayed bent to learn from: start${onNext} at the plan's own ${at(asked, set)}.`
       }${setAside}`;
     if (forNext && set && !last.sprangFlat) return nextBlank(asked, told, last, zones);
     switch (told.kind) {

@@ -136,7 +136,7 @@ function tablesOf(asked: RollAsked): ZoneByHand[] {
   if (answer.kind === "none") return [];
   const { models, window } = answer;
   const half = item.thicknessMm / 2;
-  const chordMm = straightedgeOf(item);
+  const chordMm = straightedgeOf(asked);
   const unit = ROUND[item.units ?? "mm"];
   return alikeNumbers(models.map(({ zone }) => zone)).flatMap((zones) => {
     const model = models[(zones[0] ?? 1) - 1];

@@ -172,7 +172,8 @@ export function correctZones(asked: RollAsked, seen: readonly ZoneSeen[]): Zones
         why: `by these trials zone ${model.number} would be set to ${say.length(settingMm)}, and the slide goes from 0 to ${say.length(travelMm)} above the flat plate: look at what was written down, and ask the machine's manual before more is set`,
       };
     const alike = mirrorsOf(models, model);
-    const [mirrors, unlike] = apart ? [[], alike] : [alike, []];
+    const mirrors = apart ? [] : alike;
+    const unlike = apart ? alike : [];
     // Zones that mirror each other are set alike, in tilt too.
     const last = seen.findLast(({ zone }) => zone === model.number || mirrors.includes(zone));
     const set = settingMm === null ? null : model.placesAt(settingMm, last?.tiltMm);

@@ -203,7 +203,7 @@ it("has a sum for both bearings of every zone, the other way round in the second
       );
   });
   // The same as depths, by the circle through both ends of the straightedge and the middle of what it spans.
-  const reach = straightedgeOf(item)! / 2;
+  const reach = straightedgeOf({ item, roll: machine })! / 2;
   const told = boxes.flatMap(({ label }) => {
     const [, open, tight, least, most] = /R ([\d.]+) to ([\d.]+) \(([\d.]+) to ([\d.]+)\)$/.exec(label) ?? [];
     return open === undefined

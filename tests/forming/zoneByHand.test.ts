@@ -5,7 +5,7 @@ import { rollSettings } from "../../src/forming/rollSettings.ts";
 import { sayIn } from "../../src/forming/say.ts";
 import { rollSheet } from "../../src/forming/sheet/rollSheet.ts";
 import { depthOfRadius, straightedgeOf } from "../../src/forming/straightedge.ts";
-import { type ZoneByHand, zoneByHand } from "../../src/forming/zoneByHand.ts";
+import { zoneByHand } from "../../src/forming/zoneByHand.ts";
 import { zoneModels } from "../../src/forming/zoneModel.ts";
 import { radiusOfDepth } from "../../src/forming/zoneSeen.ts";
 import { correctZones } from "../../src/forming/zoneTrials.ts";
@@ -14,17 +14,10 @@ import { byHandRows } from "../../src/site/forming/byHandWords.ts";
 import { even } from "../even.ts";
 import { roll } from "./cases.ts";
 import { eccentricCase, rolled, zoneJobs } from "./simulatedZones.ts";
+import { raiseBy } from "./zoneTables.ts";
 
 const say = sayIn("mm");
 const TRIALS = 5;
-
-/** The line of the table that an inside radius falls into, and what it says, as it is printed: down to a tenth. */
-function raiseBy({ ranges }: ZoneByHand, insideMm: number): number {
-  const row = ranges.find(
-    ({ openMm, tightMm }) => insideMm <= (openMm ?? Infinity) && insideMm >= (tightMm ?? 0),
-  )!;
-  return Math.floor(row.moreMm * 10) / 10;
-}
 
 describe("zones corrected by the table alone, on rolls and plate that do not follow the model", () => {
   it("never pass their cap at any place, nor the window, and come into it", () => {
@@ -179,15 +172,20 @@ describe("the tables of an uneven skin", () => {
         if (tightMm !== null)
           expect(radiusOfDepth({ chordMm: chordMm!, depthMm: tightDepthMm! })).toBeCloseTo(tightMm, 6);
     expect(depthOfRadius({ chordMm: 300, insideMm: 1130 })).toBeCloseTo(10, 9);
-    const chord = straightedgeOf(item)!;
+    const chord = straightedgeOf(asked)!;
     expect(step("first-correct").text).toContain(
-      "find the radius (or depth: what it stands off the straightedge's middle inside, square to the element) at the large end in the table",
+      "find its radius or depth at the large end in its lines of the table",
     );
-    expect(step("first-measure").text).toContain(`the depth under a ${say.length(chord)} straightedge`);
+    expect(step("first-measure").text).toContain(
+      `the depth below the middle of a ${say.length(chord)} straightedge laid square to the element`,
+    );
     for (const { fromDeg, toDeg } of zonesOf(item))
       expect(chord).toBeLessThanOrEqual((item.rimsMm.large * (toDeg - fromDeg)) / 720);
     expect(
-      straightedgeOf(eccentricCase({ ...sizes, large: 24, small: 20, offset: 5, height: 40 })),
+      straightedgeOf({
+        ...asked,
+        item: eccentricCase({ ...sizes, large: 24, small: 20, offset: 5, height: 40 }),
+      }),
     ).toBeNull();
   });
 
@@ -195,7 +193,7 @@ describe("the tables of an uneven skin", () => {
     const lines = byHandRows(step("first-correct"), "mm");
     expect(lines).toHaveLength(3 * tables.length);
     expect(lines[0]!.name).toMatch(/^Zones 1 and \d: R, large end, mm$/);
-    expect(lines[1]!.name).toBe(`or depth, ${straightedgeOf(item)} mm straightedge`);
+    expect(lines[1]!.name).toBe(`or depth, ${straightedgeOf(asked)} mm straightedge`);
     expect(lines[1]!.cells[0]).toMatch(/^under [\d.]+$/);
     expect(lines[2]!.cells).toContain("right: leave it");
     expect(lines[2]!.cells.at(-1)).toMatch(/^next blank −[\d.]+$/);

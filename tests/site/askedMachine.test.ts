@@ -66,7 +66,7 @@ const rolled = reports.filter(([, report]) => chosenPlan(report)?.settings);
 
 it.each(rolled)("%s: every setting of the bending roll is answered, and its sums come out", (_, report) => {
   const { settings, answers } = settingsOf(report);
-  const rows = settingRows(settings);
+  const rows = settingRows(settings, []);
   for (const { id } of SETTING_GROUPS) expect(answers.get(id)!.rows.length, id).toBe(rows.length);
   expect(answers.get("zone")!.rows.length).toBe(settings.zones.length);
   // Numbers of a sum are told to five figures or more.

@@ -202,7 +202,7 @@ it("starts from trials that were kept in the browser", async () => {
   const after = reportAfter(report, asked, seen);
   const [first] = await pagesOf(one, "letter", after);
   const start = run(
-    `By this part's own trials, which overrule the plan's start (in the table of settings) and were made on an earlier blank: Last set ${sayIn(units).length(23)}, came out sprang back flat.`,
+    `By this part's own trials, which overrule the plan's start and were made on an earlier blank: Last set ${sayIn(units).length(23)}, came out sprang back flat.`,
   );
   expect(words([first!])).toContain(start);
   expect(words(await pagesOf(one, "letter"))).not.toContain(start);

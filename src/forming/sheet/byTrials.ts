@@ -33,6 +33,9 @@ function zoneFigures(asked: RollSheetAsked, of: "set" | "second"): Figure[] {
   });
 }
 
+const allZones = ({ zones }: NonNullable<RollSheetAsked["tried"]>): number[] =>
+  zones.length === 0 ? [1] : zones.map((_, i) => i + 1);
+
 /** What the numbers beside the lines are, where there are any for the bearings: the words tell them at the edges. */
 const scales = ({ toNote }: PlanStep): string =>
   toNote.some(({ planned, onto }) => planned !== undefined && onto !== undefined)
@@ -50,8 +53,9 @@ export function firstByTrials(asked: RollSheetAsked, step: PlanStep, always: str
   if (!tried) return step;
   return {
     ...step,
-    text: `By this part's own trials, which overrule the plan's start (in the table of settings) and were made on an earlier blank: ${[tried.words, ...(tried.look ? [] : [always, scales(step)])].filter((words) => words !== "").join(" ")}`,
+    text: `By this part's own trials, which overrule the plan's start and were made on an earlier blank: ${[tried.words, ...(tried.look ? [] : [always, scales(step)])].filter((words) => words !== "").join(" ")}`,
     figures: [...triedFigures(asked, tried.set), ...zoneFigures(asked, "set"), ...step.figures],
+    overruled: allZones(tried),
   };
 }
 
@@ -99,12 +103,14 @@ export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep 
         zones.map((one) => one.second),
       )}`,
       figures: [...zoneFigures(asked, "second"), ...step.figures],
+      overruled: ready,
     };
   }
   if (asked.tried?.look || (zones.length > 0 && zones.every(({ look }) => look)))
     return {
       ...step,
       text: `By this part's own trials no second raise is safe to name: first look at what is said at the first raise. ${onward} only after that.`,
+      overruled: asked.tried ? allZones(asked.tried) : [],
     };
   if (!second) return step;
   const { item, say } = asked;
@@ -114,5 +120,6 @@ export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep 
     ...step,
     text: `By this part's own trials, which overrule the plan's start: raise in small steps, as in the first pass, with the plate moving to ${placesSaid({ pipe, say }, second)}${held}. ${onward}, and go on by the templates and the gap. ${IN_WINDOW}${lowIn(asked, [second])}`,
     figures: [...triedFigures(asked, second), ...step.figures],
+    overruled: [1],
   };
 }

@@ -77,7 +77,8 @@ function within(item: FormingCase, say: Say): string {
 
 /** What the roll stood at when the piece was right: at both bearings, where the scales are. */
 export function raiseAtEnd({ item, roll, settings }: RollSheetAsked): NoteBox[] {
-  if ((settings?.zones.length ?? 0) > 1) return [{ label: "all zones raised by", unit: "mm" }];
+  const zones = settings?.zones ?? [];
+  if (zones.length > 1) return zones.map((_, i) => ({ label: `zone ${i + 1} raised by`, unit: "mm" }));
   if (!settings || roll?.bearings === undefined || isPipe(item))
     return [{ label: "raise at the end, set", unit: "mm" }];
   return ROLL_ENDS.map(({ name }) => ({ label: `scale at the end, ${name}`, unit: "mm" }));

@@ -1,4 +1,5 @@
 import { AS_DRAWN, COMMON_PRACTICE } from "../judge.ts";
+import { seamOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { LAPPED } from "./closed.ts";
@@ -36,7 +37,7 @@ export function finishRolled(asked: RollSheetAsked): PlanStep[] {
       id: "re-round",
       phase: "tack and re-round",
       title: "Re-round",
-      text: `Beside the seam ${isPipe(item) ? "the piece" : "the small end"} is usually flat. ${lap > 0 ? "" : "Grind the bead of the tacks flush. "}Put it back over the open end${isPipe(item) ? "" : ", its small edge on the stop as that stands"}; close and lock the yoke. Pinch lightly, and with the piece turning raise to what closed it${(settings?.zones.length ?? 0) > 1 ? ", each zone to its own," : ""} and no tighter: ${lap > 0 ? "to and fro between both sides of the lap, which never goes through the pinch, lowered before each reversing" : "several turns"}, until the template fits. Take it off as before; weld by the shop's procedure.`,
+      text: `Beside the seam ${isPipe(item) ? "the piece" : "the small end"} is usually flat${(settings?.zones.length ?? 0) > 1 ? `, at ${seamOrder(asked).second} still open` : ""}. ${lap > 0 ? "" : "Grind the bead of the tacks flush. "}Put it back over the open end${isPipe(item) ? "" : ", its small edge on the stop"}; close and lock the yoke. Pinch lightly, and with the piece turning raise to what closed it${(settings?.zones.length ?? 0) > 1 ? ", each zone to its own," : " and"} no tighter: ${lap > 0 ? "to and fro between both sides of the lap, which never goes through the pinch, lowered before each reversing" : "several turns"}, until the template fits. Take it off; weld by the shop's procedure.`,
       figures: [],
       cautions: ["Stop if a tack cracks: a piece that opens on the rolls swings out."],
       toNote: [{ label: "turns, and raise", unit: "-" }],
@@ -50,9 +51,9 @@ export const INSPECT: PlanStep = {
   id: "inspect",
   phase: "inspection",
   title: "Inspect",
-  text: "Stand the piece on a level floor, larger end down. Go down the inspection sheet.",
+  text: "Stand it on a level floor, larger end down. Go down the inspection sheet.",
   figures: [],
-  cautions: ["Secure it against rolling and tipping before anybody measures."],
+  cautions: ["Secure it against rolling and tipping first."],
   toNote: [{ label: "passed by, date", unit: "-" }],
   basis: COMMON_PRACTICE,
 };

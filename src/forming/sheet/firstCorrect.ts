@@ -10,14 +10,13 @@ import { ROLL_ENDS } from "./rollEnds.ts";
 import { raisesByTable } from "./raisesByTable.ts";
 import { type NoteBox, type PlanStep, stepNamed } from "./step.ts";
 import { type ZoneByHand, zoneByHand } from "../zoneByHand.ts";
-import { listedZones } from "../zoneWords.ts";
 import { zoneModels } from "../zoneModel.ts";
 
 /** Whoever has only the paper knows neither what it is nor where. */
 const CORRECTION = "the trial correction (have this sheet's web page opened)";
 const ASK = "stop and ask the foreman";
 /** In few words what the trial correction says of such a blank. */
-const PAST_CAP = "do not roll on; take the blank out, mark it and set it aside: the foreman decides.";
+export const PAST_CAP = "do not roll on; take the blank out, mark it and set it aside: the foreman decides.";
 const LARGE_DECIDES = " The large end decides: closing brings in a small end still open.";
 const NO_WAY_BACK = "A blank closed too far is not opened again by rolling on.";
 
@@ -81,15 +80,30 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
   // Trials begin elsewhere than the plan.
   const raises = asked.tried ? null : raisesOf(asked);
   const several = answer.models.length > 1;
-  const both = isPipe(item) ? "" : " at both ends";
   return {
     ...step,
-    text: `Curve more open than the window: give the inside radius that came out${both}, and the setting at the large edge, to ${CORRECTION}. ${onceMore(asked)}${byTable(asked, table, raises)} ${several ? "No zone open: go on. Some open: the others run at their last setting, which bends them no further (tighter: less for the next blank)." : "Tighter: no further raise in this pass, less for the next blank."} At either end past the “never tighter”: ${PAST_CAP}${isPipe(item) ? "" : LARGE_DECIDES}${atBearings(asked)}`,
+    text: several ? eachZone(asked, table, raises) : oneZone(asked, table, raises),
     cautions: [],
-    toNote: several ? zoneBoxes(asked, table, raises) : raiseBoxes(asked, { after: AFTER, raises }),
+    toNote: several ? zoneBoxes(asked, raises) : raiseBoxes(asked, { after: AFTER, raises }),
     byHandZones: table,
   };
 }
+
+/** Where one setting serves all round. */
+function oneZone(asked: RollSheetAsked, table: readonly ZoneByHand[], raises: number | null): string {
+  const pipe = isPipe(asked.item);
+  return `Curve more open than the window: give the inside radius that came out${pipe ? "" : " at both ends"}, and the setting at the large edge, to ${CORRECTION}. ${onceMore(asked)} No screen: find ${found(table)} at the large end in the table, ${addTo(asked)}, roll again.${careful(raises)} Still open after a ${lastSaid(raises)} raise, or at the most that it allows: ${ASK}. Tighter: no further raise in this pass, less for the next blank. At either end past the “never tighter”: ${PAST_CAP}${pipe ? "" : LARGE_DECIDES}${atBearings(asked)}`;
+}
+
+/** Which of them is open has been found where they were measured. */
+function eachZone(asked: RollSheetAsked, table: readonly ZoneByHand[], raises: number | null): string {
+  const both = isPipe(asked.item) ? "" : ", at both ends,";
+  return `Give what came out in every zone${both} and its raise at the large edge to ${CORRECTION}. No screen: find its ${table[0]?.chordMm == null ? "radius" : "radius or depth"} at the large end in its lines of the table, ${addTo(asked)}. ${onceMore(asked)}${reaching(raises)} Still open after a ${lastSaid(raises)} raise, or at its “never over”: ${ASK}.`;
+}
+
+/** What is looked for in the table. */
+const found = (table: readonly ZoneByHand[]): string =>
+  `the radius${table[0]?.chordMm == null ? "" : " (or depth: what it stands off the straightedge's middle inside, square to the element)"}`;
 
 const ORDINALS = ["first", "2nd", "3rd", "4th"];
 /** The last of the raises that there are lines for, counting the first trial's: then the foreman is asked. */
@@ -102,18 +116,21 @@ const lastSaid = (raises: number | null): string => (lastRaise(raises) === 3 ? "
 const raisesOf = ({ item, roll, say }: RollSheetAsked): number | null =>
   roll ? raisesByTable({ item, roll, say }) : null;
 
+/** By which raise the window is to be expected, in few words. */
+function reaching(raises: number | null): string {
+  const reaches = raises ? ORDINALS[raises] : undefined;
+  return reaches === undefined
+    ? ""
+    : ` By the model, from the plan's start, the ${reaches} raise reaches the window.`;
+}
+
 /** What is to be looked for when the table is gone by, so that nobody takes its care for a fault of the machine. */
 function careful(raises: number | null): string {
   const reaches = raises ? ORDINALS[raises] : undefined;
   if (raises === null || reaches === undefined) return "";
-  if (raises === 1) return ` By the model, from the plan's start, the ${reaches} raise reaches the window.`;
+  if (raises === 1) return reaching(raises);
   const before = `${listed(ORDINALS.slice(1, raises))} ${raises > 2 ? "raises still fall" : "raise still falls"} short`;
   return ` It is careful: by the model, from the plan's start, the ${before} of the window, the ${reaches} reaches it.`;
-}
-
-function byTable(asked: RollSheetAsked, table: readonly ZoneByHand[], raises: number | null): string {
-  const alike = table.some(({ zones }) => zones.length > 1) ? " Each zone by its own reading." : "";
-  return ` No screen: find the radius${table[0]?.chordMm == null ? "" : " (or depth: what it stands off the straightedge's middle inside, square to the element)"} at the large end in the table, ${addTo(asked)}, roll again.${careful(raises)} Still open after a ${lastSaid(raises)} raise, or at the most that it allows: ${ASK}.${alike}`;
 }
 
 const AFTER = "R after it, large end";
@@ -137,11 +154,14 @@ const raiseBoxes = (
   { after, raises }: { readonly after: string; readonly raises: number | null },
 ): NoteBox[] => ORDINALS.slice(1, lastRaise(raises)).flatMap((which) => raiseLine(asked, which, after));
 
-/** The same for zones that are set alike, and lines for what single ones need besides, with room for which zone it is. */
-function zoneBoxes(asked: RollSheetAsked, table: readonly ZoneByHand[], raises: number | null): NoteBox[] {
+/** The same zone by zone, as they may come out apart; then lines for what some of them need besides, with room for which zone it is. */
+function zoneBoxes(asked: RollSheetAsked, raises: number | null): NoteBox[] {
   const [second = "", ...further] = ORDINALS.slice(1, lastRaise(raises));
+  const zones = asked.settings?.zones ?? [];
   return [
-    ...table.map(({ zones }) => raiseLine(asked, `${listedZones(zones)}, ${second}`, AFTER)),
-    ...further.map((which) => raiseLine(asked, `zone __, ${which}`, AFTER)),
+    ...zones.map((_, i) => raiseLine(asked, `zone ${i + 1}, ${second}`, AFTER)),
+    ...further.flatMap((which) =>
+      Array.from({ length: Math.ceil(zones.length / 2) }, () => raiseLine(asked, `zone __, ${which}`, AFTER)),
+    ),
   ].flat();
 }

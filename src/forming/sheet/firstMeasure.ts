@@ -3,11 +3,14 @@ import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { passPoints } from "../passPoints.ts";
 import { isPipe } from "../skin.ts";
 import { zoneByHand } from "../zoneByHand.ts";
+import { zoneModels } from "../zoneModel.ts";
+import { seamOrder } from "../seamOrder.ts";
 import { zonesOf } from "../zones.ts";
 import type { RollSheetAsked } from "./asked.ts";
-import { type PlanStep, taped } from "./step.ts";
+import { PAST_CAP } from "./firstCorrect.ts";
+import { type PlanStep, stepNamed, taped } from "./step.ts";
 import { gapWindows, sharesOf, templateBrief, templateFigures } from "./touch.ts";
-import { TIGHT_OR_OPEN, windowBoxes, windowFigures } from "./windowRadii.ts";
+import { isBoxed, TIGHT_OR_OPEN, windowBoxes, windowFigures } from "./windowRadii.ts";
 
 /** Templates hold at one gap only: which that is, and how far they may stand open elsewhere in the window. */
 function halfWay({ item, say }: RollSheetAsked): string {
@@ -26,13 +29,41 @@ function lying({ item }: RollSheetAsked): string {
 }
 
 /** A straightedge tells a radius too. Boxes of several zones have room for their depths; beside those of one the next step's table has them. */
-function byDepth({ item, roll, say }: RollSheetAsked): string {
+function byDepth(asked: RollSheetAsked): string {
+  const { item, roll, say } = asked;
   const [table] = roll ? zoneByHand({ item, roll, say }) : [];
   return table?.chordMm == null
     ? ""
     : zonesOf(item).length > 1
-      ? ` (or the depth under a ${say.length(table.chordMm)} straightedge, its window in brackets)`
+      ? ` (or the depth below the middle of a ${say.length(table.chordMm)} straightedge laid square to the element, its window in brackets${windowBoxes(asked).every(({ label }) => label.endsWith(")")) ? "" : "; none: by template"})`
       : " (a depth under the straightedge: by the next step's table, large end only)";
+}
+
+/**
+ * Where on the blank its bend is read: clear of what the bending roll did not reach or reached while it was still raised, which
+ * both lie in the zone that is rolled first.
+ */
+function whereHeld(asked: RollSheetAsked): string {
+  const zones = zonesOf(asked.item).length;
+  const one =
+    "Hold the inside templates of the first pass, square to the element line, to it, never on the straight lead, nor where the raise was still going on.";
+  if (zones <= 1) return one;
+  const { leads } = seamOrder(asked);
+  const [first, mark] =
+    leads === null
+      ? ["the zone rolled first", "its far mark"]
+      : leads === 1
+        ? ["zone 1", "zone 2's mark"]
+        : [`zone ${zones}`, `its own mark`];
+  return `Hold the inside templates square to the element line, to the middle of each zone; in ${first} half way from where the raise was all on to ${mark}, clear of both.`;
+}
+
+/** Zones may come out far apart: which of them is raised, and what one that is tight already means for the blank. */
+function judged({ item, settings, roll, say }: RollSheetAsked): string {
+  if ((settings?.zones.length ?? 0) < 2) return "";
+  const corrected = roll && zoneModels({ item, roll, say }).kind === "models";
+  const pipe = isPipe(item);
+  return ` Look at all zones before one is raised. Any past its “never tighter”${pipe ? "" : ", at either end"}: ${PAST_CAP} Else each zone by itself, however far apart they came out${pipe ? "" : ", by its large end (closing brings in a small end still open)"}. Open: raise that zone alone, ${corrected ? `by ${stepNamed("first-correct")}` : "a little"}. Right or tighter: leave it as set, which bends it no further (tighter: less for the next blank). None open: go on.`;
 }
 
 /** What is measured when the first pass is through: gaps of a right cone, inside radii of each zone of an uneven skin. */
@@ -50,7 +81,7 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
   const held = large ? ` Inside templates, held square to the element line: ${halfWay(asked)}.` : "";
   const ends = isPipe(item) ? "" : ", large end and small end";
   // Where there are lines for the radii found, each has its window before it.
-  const boxed = windowBoxes(item, say).length > 1;
+  const boxed = isBoxed(asked);
   const half = ["Half way", share] as const;
   const never = ["Never tighter than", cap] as const;
   const limits =
@@ -64,7 +95,7 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
           .join(" ")}`;
   const text = large
     ? `${lying(asked)} Measure straight across from inside corner to inside corner of its seam edges: right is ${windows} (the window). Never below ${caps} in this pass.${held}`
-    : `${lying(asked)} Hold the inside templates of the first pass, square to the element line, to ${templates.length <= 2 ? "it" : "the middle of every zone (of the one that was rolled first nearer its far mark)"}, never on the straight lead, nor where the raise was still going on. Right (the window) is ${say.percent(from)} to ${say.percent(to)} of the final bend${boxed ? ", the two radii of each box" : ""}; never above ${say.percent(cap)}.${boxed ? ` Write in the radius that came out${byDepth(asked)}.` : ""}${limits}`;
+    : `${lying(asked)} ${whereHeld(asked)} Right (the window) is ${say.percent(from)} to ${say.percent(to)} of the final bend${boxed ? ", the two radii of each box" : ""}; never above ${say.percent(cap)}.${boxed ? ` Write in the radius that came out${byDepth(asked)}.` : ""}${limits}${judged(asked)}`;
   const at = (when: string, of: number) =>
     templateFigures(item, of).map((one) => ({ ...one, label: `${one.label}, ${when}` }));
   return {
@@ -86,7 +117,7 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
     cautions: ["Let nobody stand under or inside the piece while it is held only by the rolls."],
     toNote: [
       ...gaps.map(({ end }) => ({ label: `gap at the ${end}, measured`, unit: "mm" })),
-      ...(large ? [TIGHT_OR_OPEN] : windowBoxes(item, say)),
+      ...(large ? [TIGHT_OR_OPEN] : windowBoxes(asked)),
     ],
     basis: COMMON_PRACTICE,
   };

@@ -65,7 +65,7 @@ function zoneTable(asked: RollAsked): ModelTable[] {
   const answer = zoneModels(asked);
   if (answer.kind === "none") return [];
   const { models, window } = answer;
-  const chordMm = straightedgeOf(asked.item);
+  const chordMm = straightedgeOf(asked);
   const half = asked.item.thicknessMm / 2;
   const tables = alikeNumbers(models.map(({ zone }) => zone)).map((zones): ModelTable | null => {
     const model = models[(zones[0] ?? 1) - 1];

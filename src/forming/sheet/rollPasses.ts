@@ -30,7 +30,7 @@ const REVERSING = "Lower the bending roll before reversing.";
 
 /** Where a zone has its own setting: with trials the boxes hold what those say. */
 const ownSetting = ({ tried }: RollSheetAsked): string =>
-  tried ? "in the table of settings" : "as in the boxes";
+  tried ? "in the table of settings" : "in the boxes";
 
 function raise(asked: RollSheetAsked): PlanStep {
   const { settings, noSettings, say } = asked;
@@ -146,7 +146,7 @@ function second(asked: RollSheetAsked): PlanStep {
   const carries = !secondTold(asked);
   const words =
     settings &&
-    settingWords(settings, "finished", { say, zoneBy: carries ? "as in the boxes" : ownSetting(asked) });
+    settingWords(settings, "finished", { say, zoneBy: carries ? "in the boxes" : ownSetting(asked) });
   // Trials have it all in them already: what was carried over by hand on top of that would be counted twice.
   const carried: ReturnType<typeof carriedOver> = carries ? carriedOver(asked) : { text: "", figures: [] };
   const order = seamOrder(asked);
@@ -171,6 +171,13 @@ function second(asked: RollSheetAsked): PlanStep {
   };
 }
 
+/** The edge that led keeps what the first pass bent it to, as far as the bending roll stands from the pinch: only turning the closed piece bends it. */
+function ledLast(asked: RollSheetAsked): string {
+  const { item, settings, say } = asked;
+  if (!settings || item.pieces > 1 || settings.zones.length < 2) return "";
+  return ` The ${say.tape(settings.flat.acrossMm)} at ${seamOrder(asked).second} keep the first pass's bend: no template there; ${stepNamed("re-round")} rounds them.`;
+}
+
 function close(asked: RollSheetAsked): PlanStep {
   const { item, say } = asked;
   const more = stillOpen(asked);
@@ -180,7 +187,7 @@ function close(asked: RollSheetAsked): PlanStep {
     id: "close",
     phase: "closing",
     title: item.pieces === 1 ? "Close" : "Bring to the template",
-    text: `${end.text}. Inside templates, held square to an element line: ${templateBrief(item, say, 1)}. Judge it released, as in ${stepNamed("first-measure")}.${more.text}${item.pieces === 1 ? " Will it not close, stop: no force by clamps beyond what springs back." : ""} When right, lower the bending roll, open pinch and yoke, take it off.`,
+    text: `${end.text}. Judge it released, as in ${stepNamed("first-measure")}. Inside templates, square to an element line: ${templateBrief(item, say, 1)}.${ledLast(asked)}${more.text}${item.pieces === 1 ? " Will it not close, stop: no force by clamps beyond what springs back." : ""} When right, lower the bending roll, open pinch and yoke, take it off.`,
     figures: [...templates, ...end.figures, ...more.figures],
     cautions: [...(item.pieces === 1 ? [OVERLAP] : []), REVERSING],
     toNote: [...raiseAtEnd(asked), ...end.toNote],

@@ -5,7 +5,6 @@ import { seamOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
 import { zonesOf } from "../zones.ts";
 import { alikeZones } from "../zoneWords.ts";
-import type { FormingCase } from "../case.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { coneStop } from "./coneStop.ts";
 import { heaviestKg, isHeavy, liftCautions, SHARP } from "./lifting.ts";
@@ -14,6 +13,7 @@ import { dressingFigures, dressingWords } from "./dressing.ts";
 import { startAllRound } from "./startAllRound.ts";
 import { type Figure, mm, type PlanStep, taped } from "./step.ts";
 import { templateFigures } from "./touch.ts";
+import { isBoxed } from "./windowRadii.ts";
 
 const step = (one: Omit<PlanStep, "phase" | "basis" | "toNote"> & Partial<PlanStep>): PlanStep => ({
   phase: "set-up",
@@ -25,11 +25,17 @@ const step = (one: Omit<PlanStep, "phase" | "basis" | "toNote"> & Partial<PlanSt
 const GUARDS =
   "The rolls draw in hands, sleeves and gloves: gloves off before they turn; every stop button and emergency stop tried before the first plate, nobody within reach of the nip while they turn.";
 
-/** Templates of both passes; zones that are curved alike share theirs. */
-function templatesAtHand(item: FormingCase): number {
+/**
+ * Templates of both passes: half way and finished, and where no gap tells how far the first pass may go those that tell it;
+ * zones that are curved alike share theirs.
+ */
+function templatesAtHand(asked: RollSheetAsked): number {
+  const { item, roll } = asked;
   const zones = zonesOf(item);
   const each = templateFigures(item, 1).length / Math.max(1, zones.length);
-  return 2 * each * alikeZones(zones).length;
+  const ofPasses = (roll?.arrangement ?? "initial-pinch") === "initial-pinch" && !item.cone;
+  const sets = ofPasses ? (isBoxed(asked) ? 3 : 5) : 2;
+  return sets * each * alikeZones(zones).length;
 }
 
 function zoneMarks(asked: RollSheetAsked): string {
@@ -59,7 +65,7 @@ function edges(asked: RollSheetAsked): PlanStep {
   return step({
     id: "edges",
     title: "Dress and mark",
-    text: `${bevel(asked)}Dress all edges: no dross, no burrs.${pipe ? "" : ` Smooth the small edge, which the stop holds back: in one pass the large one runs ${say.length(slide)} further.`} Mark seam edges 1 and 2 and scribe the element lines on the inside face, as on the picture of the blank.${zoneMarks(asked)} Measure the blank against its card. At hand: the inside templates of first pass and closing (${templatesAtHand(item)}), tape, straightedge${(item.seamGapMm ?? 0) > 0 ? ", feeler blade" : ""}.`,
+    text: `${bevel(asked)}Dress all edges: no dross, no burrs.${pipe ? "" : ` Smooth the small edge, which the stop holds back: in one pass the large one runs ${say.length(slide)} further.`} Mark seam edges 1 and 2 and scribe the element lines on the inside face, as on the picture of the blank.${zoneMarks(asked)} Measure the blank against its card. At hand: the inside templates of first pass and closing (${templatesAtHand(asked)}), tape, straightedge${(item.seamGapMm ?? 0) > 0 ? ", feeler blade" : ""}.`,
     figures: [
       ...dressingFigures(item),
       ...zoneFigures(asked),

@@ -72,7 +72,7 @@ export function settingWords(
     settableStart(zone.passes.find((one) => one.id === id)),
   );
   if ([start, ...others].every((one) => one === null)) return null;
-  if (others.length > 0) return `each zone's own setting, ${zoneBy}`;
+  if (others.length > 0) return `each zone's setting ${zoneBy}`;
   if (!start) return null;
   if (stopMm === null) return setting(start.middleMm, say);
   const { smallBearingMm, largeBearingMm } = start;

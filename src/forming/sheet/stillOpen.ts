@@ -11,9 +11,10 @@ import { depthOfRadius, straightedgeOf } from "../straightedge.ts";
 import { trialModel } from "../trialModel.ts";
 import { type ZoneModel, zoneModels } from "../zoneModel.ts";
 import type { RollSheetAsked } from "./asked.ts";
-import { zoneModelMm } from "./modelTable.ts";
+import { secondTold } from "./byTrials.ts";
+import { modelTables, zoneModelMm } from "./modelTable.ts";
 import { endTowards } from "./rollEnds.ts";
-import { type Figure, mm } from "./step.ts";
+import { type Figure, mm, stepNamed } from "./step.ts";
 
 /** The last of the closing, over which the raise is taken to run straight with the gap. [-] */
 const LAST_CLOSED = 0.95;
@@ -45,9 +46,16 @@ export function stillOpen(asked: RollSheetAsked): {
     };
   const by = `${say.length(rate.moreMm)} for every ${say.length(rate.everyMm)} of ${rate.of}`;
   return {
-    text: ` Not there yet: raise both ends alike${rate.where}, by the model about ${by}. Put on half of it first, go back to ${second} and roll through again.${rest}`,
+    text: ` Not there yet: raise both ends alike${rate.where}, by the model about ${by}. Put on half of it first, go back to ${second} and roll through again.${rate.where === "" ? "" : othersStay(asked)}${rest}`,
     figures: [mm(`raise for every ${say.length(rate.everyMm)} of ${rate.of}`, rate.moreMm, DERIVED)],
   };
+}
+
+/** What is done with zones that are not to go further, while others are still open. */
+function othersStay(asked: RollSheetAsked): string {
+  const { item, roll, say } = asked;
+  const limited = !secondTold(asked) && roll && modelTables({ item, roll, say }).length > 0;
+  return ` The others stay${limited ? `, as does one up by the most of ${stepNamed("second-raise")} (ask the foreman)` : ""}.`;
 }
 
 /** A raise for so much that is still to be closed. [mm] */
@@ -96,7 +104,7 @@ function zoneRate(asked: RollAsked): Rate | null {
   if (share === null) return null;
   const half = item.thicknessMm / 2;
   const raise = (model: ZoneModel) => zoneModelMm(model, 1, half) - zoneModelMm(model, share, half);
-  const where = models.length > 1 ? " in every zone still open" : "";
+  const where = models.length > 1 ? ", only in zones that their templates show open" : "";
   if (item.pieces === 1) {
     const gap = gapOf(item, halfAngleRad, item.rimsMm.large / TURN);
     const everyMm = TAPE[item.units ?? "mm"];
@@ -104,7 +112,7 @@ function zoneRate(asked: RollAsked): Rate | null {
     // Beyond what the roll bends the model knows no difference.
     return moreMm > 0 ? { moreMm, everyMm, of: lacking(item), where } : null;
   }
-  const chordMm = straightedgeOf(item);
+  const chordMm = straightedgeOf(asked);
   if (chordMm === null) return null;
   const everyMm = DEPTH[item.units ?? "mm"];
   const rates = models.map((model) => {

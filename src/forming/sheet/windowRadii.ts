@@ -1,3 +1,4 @@
+import { bentAlongMm } from "../bentAlong.ts";
 import type { FormingCase } from "../case.ts";
 import { DERIVED } from "../judge.ts";
 import type { Say } from "../say.ts";
@@ -5,6 +6,8 @@ import { isPipe } from "../skin.ts";
 import { depthOfRadius, straightedgeOf } from "../straightedge.ts";
 import { alongZoneMm, MOST_ZONES, type RollZone, zonesOf } from "../zones.ts";
 import { zoneName } from "../zoneWords.ts";
+import { settable } from "../rollPlaces.ts";
+import type { RollSheetAsked } from "./asked.ts";
 import { type Figure, type NoteBox, taped } from "./step.ts";
 import { sharesOf, templateRadius } from "./touch.ts";
 
@@ -47,26 +50,35 @@ export function windowFigures(item: FormingCase): Figure[] {
 }
 
 /** A line for the radius or the depth that was found at each end of each zone, its window before it. */
-export function windowBoxes(item: FormingCase, say: Say): NoteBox[] {
+export function windowBoxes(asked: RollSheetAsked): NoteBox[] {
+  const { item, roll, say } = asked;
   const zones = zonesOf(item);
   // So many settings no roll is set to: such a part goes by its templates alone.
   if (zones.length === 0 || zones.length > MOST_ZONES) return [TIGHT_OR_OPEN];
-  const chordMm = straightedgeOf(item);
+  const chordMm = roll && straightedgeOf({ item, roll });
   const rim = (end: EndWindow["end"]) => (end === "small end" ? item.rimsMm.small : item.rimsMm.large);
   return zones.flatMap((zone, i) =>
-    endWindows(item, zone).map((window) => ({
-      label: `${zones.length === 1 ? "" : `zone ${i + 1} `}${window.end} R ${say.bare(window.openMm)} to ${say.bare(window.tightMm)}${zones.length === 1 ? "" : depthsIn(window, { chordMm, edgeMm: alongZoneMm(zone, rim(window.end)), say })}`,
-      unit: "mm",
-    })),
+    endWindows(item, zone).map((window) => {
+      const rimMm = rim(window.end);
+      const bentMm = roll ? (bentAlongMm({ item, roll }, rimMm)[i] ?? 0) : 0;
+      const mostMm = Math.min(window.tightMm * LONGEST_TO_RADIUS, OF_EDGE * alongZoneMm(zone, rimMm), bentMm);
+      return {
+        label: `${zones.length === 1 ? "" : `zone ${i + 1} `}${window.end} R ${say.bare(window.openMm)} to ${say.bare(window.tightMm)}${zones.length === 1 || chordMm === null || chordMm > mostMm ? "" : depthsIn(window, chordMm, say)}`,
+        unit: "mm",
+      };
+    }),
   );
 }
 
-/** The window as depths under the straightedge, where that reads well on this edge of the zone. */
-function depthsIn(
-  { openMm, tightMm }: EndWindow,
-  { chordMm, edgeMm, say }: { chordMm: number | null; edgeMm: number; say: Say },
-): string {
-  if (chordMm === null || chordMm > tightMm * LONGEST_TO_RADIUS || chordMm > OF_EDGE * edgeMm) return "";
-  const [least, most] = [openMm, tightMm].map((insideMm) => say.bare(depthOfRadius({ chordMm, insideMm })));
+/** Are there lines for the radii found, each with its window before it? */
+export const isBoxed = (asked: RollSheetAsked): boolean => windowBoxes(asked)[0] !== TIGHT_OR_OPEN;
+
+/** What is deep is read to a tenth of a millimetre at the best. */
+const told = (mm: number, say: Say): string =>
+  say.bare(mm >= 10 && say.units === "mm" ? settable(mm, say.units) : mm);
+
+/** The window as depths under the straightedge. */
+function depthsIn({ openMm, tightMm }: EndWindow, chordMm: number, say: Say): string {
+  const [least, most] = [openMm, tightMm].map((insideMm) => told(depthOfRadius({ chordMm, insideMm }), say));
   return ` (${least} to ${most})`;
 }

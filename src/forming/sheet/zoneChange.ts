@@ -25,7 +25,7 @@ function moving(settings: NonNullable<Settings>, tried: boolean): string {
   if (ways === null) return "";
   return ways
     ? ", both bearings by turns a little at a time, one up, the other down"
-    : ", both bearings by turns a little at a time, each to its own number";
+    : ", both bearings by turns a little at a time, each to its number";
 }
 
 /** Where and how a roll set by zones is changed in the first pass: the plate takes its bend at the pinch. */
@@ -33,7 +33,7 @@ export function zonesOn(asked: RollSheetAsked): string {
   const { settings, tried } = asked;
   if (!settings || settings.zones.length < 2) return "";
   const from = comeFrom(zoneOrder(seamOrder(asked), settings.zones.length, "first"));
-  return `${from}As each zone's mark passes the pinch, change to its boxes, plate running${moving(settings, tried !== undefined)}. `;
+  return `${from}as each mark passes the pinch, change to its boxes, plate running${moving(settings, tried !== undefined)}. `;
 }
 
 /** In the second pass the zones come in the other order. */
@@ -41,7 +41,8 @@ export function zonesBack(settings: Settings, order: SeamOrder): string {
   const zones = settings?.zones.length ?? 0;
   if (zones < 2) return "";
   const from = zoneOrder(order, zones, "second");
-  return ` The zones come ${from === "" ? "in the other order" : `from ${from}`} now; at each mark each bearing to its own number.`;
+  return ` Zones come ${from === "" ? "in the other order" : `from ${from}`} now, each bearing to its own number at each mark.`;
 }
 
-const comeFrom = (order: string): string => (order === "" ? "" : `The zones come from ${order}. `);
+const comeFrom = (order: string): string =>
+  order === "" ? "Zones, in the order of their marks: " : `Zones come from ${order}: `;

@@ -45,7 +45,8 @@ export type Grid = (typeof GRIDS)[number];
 /** How a step's lines to write on stand; null where one below the other beside the words. */
 export function gridOf({ id, toNote }: Boxed): Grid | null {
   if (toNote.some(({ onto }) => onto)) return toNote.length > ROW ? "zone-sums" : "sums";
-  if (toNote.length <= FEW_BOXES) return null;
+  // The closing has words enough for its lines to stand beside them.
+  if (toNote.length <= FEW_BOXES || id === "close") return null;
   if (id === "first-correct" && toNote.length % FOUR === 0) return "fours";
   return id.endsWith("-raise") ? "wide" : "pairs";
 }

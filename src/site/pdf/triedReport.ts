@@ -22,7 +22,8 @@ export function reportAfter(report: Report, asked: TrialAsked, seen: readonly An
               ...plan,
               steps: plan.steps.map((step) => {
                 const own = changed.find(({ id }) => id === step.id);
-                return own ? { ...own, number: step.number } : step;
+                // What is lifted is lifted by trials too.
+                return own ? { ...own, number: step.number, cautions: step.cautions } : step;
               }),
             }
           : plan,

@@ -176,7 +176,7 @@ function sections(pdf: Pdf, report: Report, plan: FormingPlan, shop: Shop): Bloc
 function settings(
   pdf: Pdf,
   { part }: Report,
-  { settings: found, noSettings, machine }: FormingPlan,
+  { settings: found, noSettings, machine, steps }: FormingPlan,
   known: Known,
 ): Block[] {
   if (!found)
@@ -210,7 +210,7 @@ function settings(
           ...SETTING_NAMES.map((text) => ({ text })),
         ],
       ],
-      rows: settingRows(found).map(({ zone, number, label, raisesMm, tiltDeg, bearingsMm }) => [
+      rows: settingRows(found, steps).map(({ zone, number, label, raisesMm, tiltDeg, bearingsMm }) => [
         ...(several ? [{ text: `${number}: ${Math.round(zone.fromDeg)}–${Math.round(zone.toDeg)}°` }] : []),
         { text: [bold(label)] },
         ...raisesMm.map(raise),

@@ -5,6 +5,7 @@ import type { NoteBox } from "../../forming/sheet/step.ts";
 import { byHandRows } from "../forming/byHandWords.ts";
 import { type Footnote, marked } from "../forming/footnotes.ts";
 import { joined, unbroken } from "../forming/joined.ts";
+import { overruledLabel } from "../forming/settingRows.ts";
 import {
   addedWords,
   boxName,
@@ -50,6 +51,7 @@ export function printSteps(asked: RollAsked, seen: readonly AnyTold[]): void {
     words?.replaceChildren(...pieces);
     showBoxes(id, toNote, units);
     showTable(step, units);
+    showOverruled(step);
   }
   for (const card of document.querySelectorAll<HTMLElement>(".step-card")) setTypes(card);
 }
@@ -94,6 +96,15 @@ function showTable(step: TriedStep, units: Units): void {
   const table = made("table", made("tbody", ...rows));
   table.className = "by-hand";
   document.querySelector(`[data-table="${step.id}"]`)?.replaceChildren(...(rows.length > 0 ? [table] : []));
+}
+
+/** Beside the plan's own settings: those that trials overrule now. */
+function showOverruled({ id, number, overruled }: TriedStep): void {
+  for (const row of document.querySelectorAll<HTMLElement>(`[data-setting^="${id} "]`)) {
+    const zone = Number(row.dataset["setting"]?.slice(id.length + 1));
+    const label = row.dataset["label"] ?? "";
+    row.textContent = overruled?.includes(zone) ? overruledLabel(label, { number }) : label;
+  }
 }
 
 /** The lines to write on: in zones there may be more of them than were printed without trials. */

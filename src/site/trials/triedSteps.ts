@@ -6,7 +6,7 @@ import { rollSheet } from "../../forming/sheet/rollSheet.ts";
 import { triedOn } from "../../forming/tried.ts";
 
 /** The steps of the sheet that trials have a say in. */
-const BY_TRIALS: ReadonlySet<string> = new Set(["first-raise", "second-raise"]);
+const BY_TRIALS: ReadonlySet<string> = new Set(["first-raise", "first-correct", "second-raise", "close"]);
 
 type Sheet = ReturnType<typeof rollSheet>;
 
@@ -21,7 +21,7 @@ export function triedSteps(
     ...asked,
     settings: answer.settings,
     noSettings: null,
-    // Those steps lift nothing.
+    // Cautions of lifting stay as they are printed.
     handLiftKg: handLiftOf(undefined),
     tried: triedOn(asked, { machine: asked.roll.name, seen, settle: settleTrials }),
   });

@@ -178,6 +178,10 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
     means:
       "true where what the first pass taught comes on top of what is planned, or off it. Not present elsewhere.",
   },
+  "forming.plans[].steps[].overruled": {
+    means:
+      "Zones, counted from 1, whose setting by the plan the part’s own trials overrule at this step. Not present where none are kept.",
+  },
   "forming.plans[].steps[].basis": { means: "Where the way of doing it comes from." },
   "forming.plans[].batch": {
     means: "In which order a lot goes through, in sentences; empty for a single blank.",
