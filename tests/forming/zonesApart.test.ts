@@ -165,6 +165,21 @@ describe("the sheet of zones", () => {
     );
   });
 
+  it("works an example whose sums and limits are those of its own tables", () => {
+    const { example, byHandZones } = step("first-correct");
+    const last = zones.length;
+    const [, first, second, third, more, never] =
+      /zone 1 R ([\d.]+) mm, zone 2 R ([\d.]+) mm, zone \d+ R ([\d.]+) mm at the large end\. Zone 1 is open: ([\d.]+) mm more onto both .* Zone 2 is right, and zone \d+ tighter .*“never tighter” \(R ([\d.]+) mm\): both run/
+        .exec(example!)!
+        .map(Number);
+    const tableOf = (zone: number) => byHandZones!.find((one) => one.zones.includes(zone))!;
+    expect(raiseBy(tableOf(1), first!)).toBe(more);
+    expect(raiseBy(tableOf(2), second!)).toBe(0);
+    expect(raiseBy(tableOf(last), third!)).toBeLessThan(0);
+    expect(third).toBeGreaterThan(never!);
+    expect(step("first-measure").text).toContain(`${never} mm`);
+  });
+
   it("has lines for each zone by itself after the first correction, and in the closing", () => {
     const heads = (id: string) => step(id).toNote.map(({ label }) => label);
     for (const [i] of zones.entries()) {

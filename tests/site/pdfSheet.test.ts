@@ -20,6 +20,7 @@ import {
   WINDOW_NOTE,
 } from "../../src/site/forming/sheetWords.ts";
 import { bevelNote, bevelRows } from "../../src/site/forming/bevelRows.ts";
+import { settingRows } from "../../src/site/forming/settingRows.ts";
 import { zoneMarksSaid } from "../../src/site/forming/zoneBegins.ts";
 import { reportAfter } from "../../src/site/pdf/triedReport.ts";
 import { sheetsPdf } from "../../src/site/pdf/write.ts";
@@ -95,7 +96,11 @@ it.each(planned)("$name: every text of the printed sheet stands in the PDF", asy
   }
   has(BASIS_NOTE);
   for (const { mark, basis } of footnotes(plan, units)) has(`${mark} ${basisName(known, basis)}`);
-  if (plan.settings) has(WINDOW_NOTE);
+  if (plan.settings) {
+    has(WINDOW_NOTE);
+    for (const { label } of settingRows(plan.settings, plan.steps)) has(label);
+    for (const { number, example } of plan.steps) if (example) has(`Step ${number}. ${example}`);
+  }
   const lot = lotOf(report, plan);
   if (lot) {
     [LOT_HEADING, lotNote(lot, units)].forEach(has);

@@ -5,6 +5,7 @@ import { readBinder } from "../../src/site/binder/binder.ts";
 import { bevelRows } from "../../src/site/forming/bevelRows.ts";
 import { lotOf } from "../../src/site/forming/lot.ts";
 import { chosenPlan } from "../../src/site/forming/plan.ts";
+import { settingRows } from "../../src/site/forming/settingRows.ts";
 import { blankNote, limitHead, limitWords, lotNote } from "../../src/site/forming/sheetWords.ts";
 import { zoneMarksSaid } from "../../src/site/forming/zoneBegins.ts";
 import { named, reportOf } from "../parts.ts";
@@ -72,6 +73,19 @@ it("says where zones begin, in lengths and among the numbered lines", () => {
   expect(zoneMarksSaid(shift, [zones[0]!, { ...zones[1]!, fromDeg: 120 }])).toContain("(on line 5)");
   expect(zoneMarksSaid(shift, zones.slice(0, 1))).toBe("");
   expect(blankNote(shift, said)).toContain(said);
+});
+
+it("says in the table of settings which of them the part's trials overrule, and where", () => {
+  const plan = chosenPlan(shift)!;
+  const step = plan.steps.find(({ id }) => id === "first-raise")!;
+  const labels = settingRows(plan.settings!, plan.steps).map(({ number, label }) => `${number} ${label}`);
+  for (const zone of [1, 2, 3]) {
+    expect(labels).toContain(`${zone} first pass, first trial: overruled, see step ${step.number}`);
+    // No trial lies in the window yet: the second pass goes by the plan.
+    expect(labels).toContain(`${zone} second pass, closed`);
+  }
+  const untried = plan.steps.map(({ id, number }) => ({ id, number }));
+  expect(settingRows(plan.settings!, untried).filter(({ label }) => label.includes("overruled"))).toEqual([]);
 });
 
 it("names the lap line of a lapped blank, and none of a butt one", () => {

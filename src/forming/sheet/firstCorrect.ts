@@ -5,6 +5,7 @@ import { seamOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
 import { listed } from "../words.ts";
 import type { RollSheetAsked } from "./asked.ts";
+import { apartExample } from "./apartExample.ts";
 import { startAllRound } from "./startAllRound.ts";
 import { ROLL_ENDS } from "./rollEnds.ts";
 import { raisesByTable } from "./raisesByTable.ts";
@@ -80,12 +81,14 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
   // Trials begin elsewhere than the plan.
   const raises = asked.tried ? null : raisesOf(asked);
   const several = answer.models.length > 1;
+  const example = apartExample(asked, table);
   return {
     ...step,
     text: several ? eachZone(asked, table, raises) : oneZone(asked, table, raises),
     cautions: [],
     toNote: several ? zoneBoxes(asked, raises) : raiseBoxes(asked, { after: AFTER, raises }),
     byHandZones: table,
+    ...(example !== "" && { example }),
   };
 }
 

@@ -81,6 +81,8 @@ export interface PlanStep {
   readonly byHandZones?: readonly ZoneByHand[];
   /** What the model asks for what the first pass may leave, to carry its correction over to the second without a screen. */
   readonly model?: readonly ModelTable[];
+  /** One worked with this part's own numbers, for another sheet: its own paragraph has no room. */
+  readonly example?: string;
   /** Zones, counted from 1 (one goes all round), whose setting by the plan this part's own trials overrule here. */
   readonly overruled?: readonly number[];
   /** Where the way of doing it comes from. */

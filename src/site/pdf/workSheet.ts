@@ -221,6 +221,9 @@ function settings(
     ...(problems.length > 0
       ? [paragraph(pdf, [bold("Look at this first. "), { text: problems.join(" ") }])]
       : []),
+    ...steps.flatMap(({ number, example }) =>
+      example === undefined ? [] : [paragraph(pdf, [bold(`Step ${number}. `), { text: example }])],
+    ),
     paragraph(pdf, [{ text: `${found.rule} ${WINDOW_NOTE} ` }, basisRun(known, found.basis)]),
   ];
 }

@@ -178,6 +178,10 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
     means:
       "true where what the first pass taught comes on top of what is planned, or off it. Not present elsewhere.",
   },
+  "forming.plans[].steps[].example": {
+    means:
+      "An example with the part’s own numbers, printed below the table of settings. Not present at other steps.",
+  },
   "forming.plans[].steps[].overruled": {
     means:
       "Zones, counted from 1, whose setting by the plan the part’s own trials overrule at this step. Not present where none are kept.",
