@@ -50,6 +50,10 @@ it("takes a zone's depths under a straightedge, answers zone by zone and prints 
   expect(await page.locator('[data-words="first-raise"]').textContent()).toMatch(
     /within \d+\u00a0% to \d+\u00a0%: set 77\.8\u00a0mm/,
   );
+  // Zone 3 has a trial in its window now: its second pass goes by that, and the table of settings says so.
+  const setting = (zone: number) => page.locator(`[data-setting="second-raise ${zone}"]`).textContent();
+  expect(await setting(3)).toMatch(/^second pass, closed: overruled, step \d+$/);
+  expect(await setting(2)).toBe("second pass, closed");
   const boxes = await page.locator('[data-boxes="first-raise"] li').allTextContents();
   // Zones 1 and 3 mirror each other: one setting, one row of both bearings and the large edge.
   expect(boxes).toHaveLength(6);

@@ -80,7 +80,7 @@ it("says in the table of settings which of them the part's trials overrule, and 
   const step = plan.steps.find(({ id }) => id === "first-raise")!;
   const labels = settingRows(plan.settings!, plan.steps).map(({ number, label }) => `${number} ${label}`);
   for (const zone of [1, 2, 3]) {
-    expect(labels).toContain(`${zone} first pass, first trial: overruled, see step ${step.number}`);
+    expect(labels).toContain(`${zone} first pass, first trial: overruled, step ${step.number}`);
     // No trial lies in the window yet: the second pass goes by the plan.
     expect(labels).toContain(`${zone} second pass, closed`);
   }

@@ -5,6 +5,7 @@ import type { FormingCase } from "../case.ts";
 import { inspectionOf } from "../inspection.ts";
 import type { Say } from "../say.ts";
 import { listed } from "../words.ts";
+import { MOST_ZONES } from "../zones.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { ROLL_ENDS } from "./rollEnds.ts";
 import { type NoteBox, type PlanStep, taped } from "./step.ts";
@@ -78,6 +79,8 @@ function within(item: FormingCase, say: Say): string {
 /** What the roll stood at when the piece was right: at both bearings, where the scales are. */
 export function raiseAtEnd({ item, roll, settings }: RollSheetAsked): NoteBox[] {
   const zones = settings?.zones ?? [];
+  // So many are not corrected one by one.
+  if (zones.length > MOST_ZONES) return [{ label: "all zones raised by", unit: "mm" }];
   if (zones.length > 1) return zones.map((_, i) => ({ label: `zone ${i + 1} raised by`, unit: "mm" }));
   if (!settings || roll?.bearings === undefined || isPipe(item))
     return [{ label: "raise at the end, set", unit: "mm" }];

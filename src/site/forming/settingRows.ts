@@ -26,7 +26,7 @@ const RAISES: Readonly<Partial<Record<Zone["passes"][number]["id"], string>>> = 
 };
 
 export const overruledLabel = (label: string, { number }: Pick<NumberedStep, "number">): string =>
-  `${label}: overruled, see step ${number}`;
+  `${label}: overruled, step ${number}`;
 
 /** One moment of rolling in one zone; null where nothing can be told. */
 interface SettingRow {
