@@ -3,7 +3,6 @@ import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { passPoints } from "../passPoints.ts";
 import { isPipe } from "../skin.ts";
 import { zoneByHand } from "../zoneByHand.ts";
-import { zoneModels } from "../zoneModel.ts";
 import { seamOrder } from "../seamOrder.ts";
 import { zonesOf } from "../zones.ts";
 import type { RollSheetAsked } from "./asked.ts";
@@ -61,7 +60,7 @@ function whereHeld(asked: RollSheetAsked): string {
 /** Zones may come out far apart: which of them is raised, and what one that is tight already means for the blank. */
 function judged({ item, settings, roll, say }: RollSheetAsked): string {
   if ((settings?.zones.length ?? 0) < 2) return "";
-  const corrected = roll && zoneModels({ item, roll, say }).kind === "models";
+  const corrected = roll && zoneByHand({ item, roll, say }).length > 0;
   const pipe = isPipe(item);
   return ` Look at all zones before one is raised. Any past its “never tighter”${pipe ? "" : ", at either end"}: ${PAST_CAP} Else each zone by itself, however far apart they came out${pipe ? "" : ", by its large end (closing brings in a small end still open)"}. Open: raise that zone alone, ${corrected ? `by ${stepNamed("first-correct")}` : "a little"}. Right or tighter: leave it as set, which bends it no further (tighter: less for the next blank). None open: go on.`;
 }
