@@ -101,7 +101,7 @@ function oneZone(asked: RollSheetAsked, table: readonly ZoneByHand[], raises: nu
 /** Which of them is open has been found where they were measured. */
 function eachZone(asked: RollSheetAsked, table: readonly ZoneByHand[], raises: number | null): string {
   const both = isPipe(asked.item) ? "" : ", at both ends,";
-  return `Give what came out in every zone${both} and its raise at the large edge to ${CORRECTION}. No screen: find its ${table[0]?.chordMm == null ? "radius" : "radius or depth"} at the large end in its lines of the table, ${addTo(asked)}. ${onceMore(asked)}${reaching(raises)} Still open after a ${lastSaid(raises)} raise, or at its “never over”: ${ASK}.`;
+  return `Give what came out in every zone${both} and its raise at the large edge to ${CORRECTION}. No screen: find its ${table[0]?.chordMm == null ? "radius" : "radius or depth"} at the large end in its lines of the table, ${addTo(asked)}. ${onceMore(asked)}${reaching(raises)} No raise goes past its “never over”. Still open there, or after a ${lastSaid(raises)} raise: ${ASK}.`;
 }
 
 /** What is looked for in the table. */

@@ -28,12 +28,15 @@ function moving(settings: NonNullable<Settings>, tried: boolean): string {
     : ", both bearings by turns a little at a time, each to its number";
 }
 
-/** Where and how a roll set by zones is changed in the first pass: the plate takes its bend at the pinch. */
+/**
+ * Where and how a roll set by zones is changed in the first pass: the plate takes its bend at the pinch. What goes down
+ * is down by the mark, so that no zone begins at its neighbour's higher setting, which may be past its own cap.
+ */
 export function zonesOn(asked: RollSheetAsked): string {
   const { settings, tried } = asked;
   if (!settings || settings.zones.length < 2) return "";
   const from = comeFrom(zoneOrder(seamOrder(asked), settings.zones.length, "first"));
-  return `${from}as each mark passes the pinch, change to its boxes, plate running${moving(settings, tried !== undefined)}. `;
+  return `${from}as each mark passes the pinch, change to its boxes, plate running${moving(settings, tried !== undefined)}: down just before the mark, up just after. `;
 }
 
 /** In the second pass the zones come in the other order. */
