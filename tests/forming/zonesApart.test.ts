@@ -195,7 +195,7 @@ describe("the sheet of zones", () => {
       /raise both ends alike, only in zones that their templates show open, by the model.* The others stay, as does one up by the most of step \d+ \(ask the foreman\)\./,
     );
     expect(step("close").text).toMatch(
-      /The [\d.]+ mm at (?:the seam edge marked second|seam edge 2) keep the first pass's bend: no template there\. Templates right and the gap still open: it is that end; no more raise, ask the foreman\. Step \d+ rounds it\./,
+      /The [\d.]+ mm at (?:the seam edge marked second|seam edge 2) keep the first pass's bend: no template there\. Templates right, gap still open: no more raise, ask the foreman\. Step \d+ rounds them\./,
     );
     expect(step("re-round").text).toContain("at seam edge 2 still open");
   });

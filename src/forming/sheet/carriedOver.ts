@@ -75,7 +75,7 @@ export function carriedOver(asked: RollSheetAsked): Carried {
   const whose = several ? `in ${listedZones(first.zones)}, ` : "";
   const each = several ? "Zone by zone carry" : "Carry";
   return {
-    text: `${each} over what the first pass taught: its last ${pipe ? "raise" : "raise at the large edge"} less the table's for the ${by} that it left (between columns in proportion). Move ${pipe ? "the raise" : "both ends"} by that (a minus is down), never up by more than ${most} (more asked: ask the foreman first), and write it into the boxes. Example, not yours: ${whose}${example}. `,
+    text: `${each} over what the first pass taught: its last ${pipe ? "raise" : "raise at the large edge"} less the table's for the ${by} that it left (between columns in proportion). Move ${pipe ? "the raise" : "both ends"} by that (a minus is down), never up by more than ${most} (more: ask first), and write it into the boxes. Example, not yours: ${whose}${example}. `,
     figures: model.flatMap(({ zones, at }) =>
       zones.length > 0
         ? []

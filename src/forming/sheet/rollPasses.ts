@@ -176,7 +176,7 @@ function second(asked: RollSheetAsked): PlanStep {
 function ledLast(asked: RollSheetAsked): string {
   const { item, settings, say } = asked;
   if (!settings || item.pieces > 1 || settings.zones.length < 2) return "";
-  return ` The ${say.tape(settings.flat.acrossMm)} at ${seamOrder(asked).second} keep the first pass's bend: no template there. Templates right and the gap still open: it is that end; no more raise, ask the foreman. ${capital(stepNamed("re-round"))} rounds it.`;
+  return ` The ${say.tape(settings.flat.acrossMm)} at ${seamOrder(asked).second} keep the first pass's bend: no template there. Templates right, gap still open: no more raise, ask the foreman. ${capital(stepNamed("re-round"))} rounds them.`;
 }
 
 function close(asked: RollSheetAsked): PlanStep {
