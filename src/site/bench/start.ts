@@ -12,6 +12,7 @@ import BenchPage from "./Bench.svelte";
 import { draftKey, isKept, keeper, keyOf } from "./keep.ts";
 import { loadShape } from "./loadShape.ts";
 import { ownDraft } from "./ownDraft.ts";
+import type { PublishedVerdict } from "./publishedVerdict.ts";
 import { standInOf } from "./standIn.ts";
 import type { NamedTyped } from "./asTyped.ts";
 
@@ -81,13 +82,12 @@ export async function startBench(place: HTMLElement, wanted: Promise<void>): Pro
   // A draft or a link may hold what has to be read by all the rules; the page stays as published until it is.
   await bench.isRead;
   const published = printedUnlessChanged(place, bench);
-  const { route } = place.dataset;
   mount(BenchPage, {
     target: place,
     props: {
       bench,
       standIn: standInOf(published),
-      publishedRoute: route === "brake" || route === "roll" ? route : undefined,
+      published: (JSON.parse(place.dataset["verdict"] ?? "null") as PublishedVerdict | null) ?? undefined,
       outline,
       tables,
       job,
