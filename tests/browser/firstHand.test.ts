@@ -122,6 +122,17 @@ it.each([
   expect(await page.evaluate(() => document.activeElement?.id)).toBe(id);
 });
 
+it("keeps the blank where it is on the screen for whoever has read on to it", async () => {
+  await open("right-cone", { width: 390, height: 844 });
+  // To scroll is to lay a hand on the page.
+  await page.locator(".bench #blank").evaluate((blank) => blank.scrollIntoView());
+  const top = () => page.locator(".bench #blank").evaluate((blank) => blank.getBoundingClientRect().top);
+  const before = await top();
+  await live();
+  await page.locator(".blank-tools").waitFor();
+  expect(Math.abs((await top()) - before)).toBeLessThan(50);
+});
+
 it("goes to the tray, and puts the part on it, with the first hand on the page", async () => {
   await open("right-cone");
   await page.getByRole("link", { name: "Tray: 0" }).evaluate((one: HTMLElement) => one.click());

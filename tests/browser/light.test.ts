@@ -80,9 +80,9 @@ it.each([
   const unasked = [...scripts];
   expect(unasked.map(named)).toContain(SHAPES[shape]);
   // What is drawn and judged was published.
-  await page.locator(".bench .views svg").first().waitFor();
+  await page.locator(".bench .views svg:visible").first().waitFor();
   await page.locator(".bench .checks").waitFor();
-  await page.locator(".bench .patterns svg").first().waitFor();
+  await page.locator(".bench .patterns svg:visible").first().waitFor();
   expect(weight(unasked)).toBeLessThan(UNASKED_BYTES);
   await handOn(page);
   const atHand = [...scripts];
