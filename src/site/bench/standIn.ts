@@ -1,5 +1,3 @@
-import type { Attachment } from "svelte/attachments";
-
 /** Where that which stands in for live parts is found in what was published. */
 const PLACES = {
   /** With room for the buttons that come with the live ones: fields that stand below must not move. */
@@ -7,7 +5,7 @@ const PLACES = {
   verdict: ".worked-verdict > *",
 };
 /** Puts what was published into the place of a live part that is not there yet. */
-export type StandIn = (part: keyof typeof PLACES) => Attachment;
+export type StandIn = (part: keyof typeof PLACES) => (into: Element) => void;
 
 /** Copies of what a page was published with: the page itself is kept as it is, to be printed. */
 export const standInOf =
