@@ -163,7 +163,7 @@ it.each(["right-cone", "eccentric-cone", "square-to-round"])(
       expect(await overflow(page), `${width} px`).toEqual([]);
     }
     expect(await found(page, ["target-size", "scrollable-region-focusable"])).toEqual([]);
-    expect(await page.locator(".bench .worked, .bench .machine-choice").count()).toBe(0);
+    expect(await page.locator(".bench .example, .bench .machine-choice").count()).toBe(0);
     await page.close();
   },
 );

@@ -1,8 +1,8 @@
 /** Where that which stands in for live parts is found in what was published. */
 const PLACES = {
   /** With room for the buttons that come with the live ones: fields that stand below must not move. */
-  views: ".worked > * > .views, .worked > .bench-room",
-  verdict: ".worked-verdict > *",
+  views: ".example > * > .views, .example > .bench-room",
+  verdict: ".example-verdict > *",
 };
 /** Puts what was published into the place of a live part that is not there yet. */
 export type StandIn = (part: keyof typeof PLACES) => (into: Element) => void;
