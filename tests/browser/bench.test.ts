@@ -2,6 +2,7 @@ import { globSync, readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 import { linkOf } from "../../src/site/bench/link.ts";
 import { context, freshPages, page, site } from "./freshPage.ts";
+import { openWithHand } from "./hand.ts";
 import { settled } from "./settled.ts";
 import { DIST } from "./site.ts";
 
@@ -10,7 +11,7 @@ freshPages();
 const field = (name: string | RegExp) =>
   page.locator(".bench-form").getByLabel(name, { exact: typeof name === "string" });
 const open = async (path: string) => {
-  await page.goto(site.url + path);
+  await openWithHand(page, site.url + path);
   await page.locator(".bench-form").waitFor();
   await page.locator(".bench .key-figures").waitFor();
 };

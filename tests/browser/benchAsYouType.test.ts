@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import { freshPages, page, site } from "./freshPage.ts";
+import { openWithHand } from "./hand.ts";
 
 freshPages();
 
@@ -13,7 +14,7 @@ const pattern = () =>
     );
 
 it("draws with every key where figures lay, and then as a page does that begins with what is typed", async () => {
-  await page.goto(`${site.url}shapes/right-cone/`);
+  await openWithHand(page, `${site.url}shapes/right-cone/`);
   await page.locator("[aria-label^=Pattern] svg").waitFor();
   await height().fill("60");
   await page.reload();

@@ -1,10 +1,11 @@
 import { expect, it } from "vitest";
 import { freshPages, page, site } from "./freshPage.ts";
+import { openWithHand } from "./hand.ts";
 
 freshPages();
 
 const openShape = async (shape: string) => {
-  await page.goto(`${site.url}shapes/${shape}/`);
+  await openWithHand(page, `${site.url}shapes/${shape}/`);
   await page.locator(".bench .machine-choice").waitFor();
 };
 const ask = (name: string | RegExp) => page.getByRole("button", { name });

@@ -148,6 +148,26 @@ describe.each(STATES)("a bench %s", (_, shape, act) => {
   });
 });
 
+it.each(["right-cone", "eccentric-cone", "square-to-round"])(
+  "is accessible by day and by night, and fits a telephone, before a hand is laid on a %s",
+  async (shape) => {
+    const page = await browser.newPage({ viewport: { width: 1280, height: 900 }, bypassCSP: true });
+    await page.goto(`${site.url}shapes/${shape}/`);
+    await page.locator(".bench .checks").waitFor();
+    await page.evaluate(AXE);
+    expect(await found(page)).toEqual([]);
+    await page.emulateMedia({ colorScheme: "dark" });
+    expect(await found(page, ["color-contrast"])).toEqual([]);
+    for (const width of WIDTHS) {
+      await page.setViewportSize({ width, height: 844 });
+      expect(await overflow(page), `${width} px`).toEqual([]);
+    }
+    expect(await found(page, ["target-size", "scrollable-region-focusable"])).toEqual([]);
+    expect(await page.locator(".bench .example, .bench .machine-choice").count()).toBe(0);
+    await page.close();
+  },
+);
+
 it("prints a changed part as accessibly, with one heading of the first level and no id twice", async () => {
   const page = await browser.newPage({ bypassCSP: true });
   await page.goto(`${site.url}shapes/right-cone/`);

@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
 import { expect, it } from "vitest";
 import { browser, freshPages, page, site } from "./freshPage.ts";
+import { openWithHand } from "./hand.ts";
 
 freshPages();
 
@@ -10,7 +11,7 @@ const TARGETS = "a[href], button, input, select, textarea, summary, [tabindex='0
 
 /** A bench of a shape on a narrow screen, with all that somebody at work gets. */
 async function atWork(on: Page, shape: string): Promise<void> {
-  await on.goto(`${site.url}shapes/${shape}/`);
+  await openWithHand(on, `${site.url}shapes/${shape}/`);
   await on.locator(".bench .machine-choice").waitFor();
   await on.locator(".bench-form input").first().focus();
   await on.locator(".bench .steps").first().waitFor();
@@ -59,7 +60,7 @@ it.each([390, 320])(
   "leads to every section of the bench at %i px, before what stands there is made",
   async (width) => {
     await narrow(width, async (on) => {
-      await on.goto(`${site.url}shapes/right-cone/`);
+      await openWithHand(on, `${site.url}shapes/right-cone/`);
       await on.locator(".bench .machine-choice").waitFor();
       const fold = on.getByRole("button", { name: "Sections" });
       expect(await way(on, "First pass").isVisible()).toBe(false);
@@ -89,7 +90,7 @@ it.each([390, 320])(
 );
 
 it("has the sections of a part for the brake in a row on a wide screen, without passes", async () => {
-  await page.goto(`${site.url}shapes/square-to-round/`);
+  await openWithHand(page, `${site.url}shapes/square-to-round/`);
   await page.locator(".bench .machine-choice").waitFor();
   const names = await page
     .getByRole("navigation", { name: "Sections of the bench" })
@@ -109,7 +110,7 @@ it("has the sections of a part for the brake in a row on a wide screen, without 
 
 it("has a button from the beginning for what stands far down, and leads to it without moving what stands above", async () => {
   await page.setViewportSize({ width: 390, height: 844 });
-  await page.goto(`${site.url}shapes/right-cone/`);
+  await openWithHand(page, `${site.url}shapes/right-cone/`);
   const sheets = page.getByRole("button", { name: /^Go to marking table, set-up/ });
   const files = page.getByRole("button", { name: "Go to the DXF, SVG, CSV and PDF files" });
   await files.waitFor();

@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
 import { expect, it } from "vitest";
 import { context, freshPages, page, site } from "./freshPage.ts";
+import { openWithHand } from "./hand.ts";
 
 freshPages();
 
@@ -59,7 +60,7 @@ it("says on loading that another tab typed last, and has its own one step back",
 
 /** Opens the shop's form of a bench and the first of its machines. */
 async function openShop(on: Page): Promise<void> {
-  await on.goto(`${site.url}shapes/right-cone/`);
+  await openWithHand(on, `${site.url}shapes/right-cone/`);
   await on.locator(".bench .checks").waitFor();
   await on.getByRole("button", { name: "Look at the shop’s machines and change them" }).click();
   await on.locator(".bench-shop details summary").first().click();

@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import { linkOf } from "../../src/site/bench/link.ts";
 import { freshPages, page, site } from "./freshPage.ts";
+import { openWithHand } from "./hand.ts";
 
 freshPages({ timeoutMs: 20_000 });
 
@@ -170,7 +171,8 @@ it("says where something is wrong at the field that was typed in too", async () 
 });
 
 it("says at the verdict that it is that of the last whole sizes, for as long as a field is half typed", async () => {
-  await page.goto(`${site.url}shapes/right-cone/`);
+  await openWithHand(page, `${site.url}shapes/right-cone/`);
+  await page.locator(".bench .machine-choice").waitFor();
   const verdict = page.locator(".bench section[aria-labelledby=will-it-go]");
   await verdict.locator(".checks").waitFor();
   const height = page.locator(".bench-form").getByLabel(/^Height between/);

@@ -8,6 +8,7 @@ import { loadCatalogue } from "../../src/input/loadCatalogue.ts";
 import { printProblems } from "../../src/input/problem.ts";
 import { readPart } from "../../src/input/readPart.ts";
 import { browser, context, freshPages, page, site } from "./freshPage.ts";
+import { openWithHand } from "./hand.ts";
 
 freshPages({ timeoutMs: 8000 });
 const folder = mkdtempSync(join(tmpdir(), "files-"));
@@ -16,7 +17,7 @@ afterAll(() => rmSync(folder, { recursive: true }));
 
 const height = (on = page) => on.locator(".bench-form").getByLabel(/^Height between/);
 const go = async (path: string, on = page) => {
-  await on.goto(site.url + path);
+  await openWithHand(on, site.url + path);
   await on.locator(".bench-tray, #bench-tray").first().waitFor();
 };
 const cone = (more = "height: 333\n") => `# a remark

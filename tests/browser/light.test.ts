@@ -3,13 +3,16 @@ import { basename } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { launch } from "./chromium.ts";
+import { layHand } from "./hand.ts";
 import { readScript, weight, withLoaded } from "./scripts.ts";
 import { DIST, serve } from "./site.ts";
 
 /** What a bench loads before it lives: form, plain reader, geometry, figures, and the one shape of its page. [bytes, gzip] */
 const START_BYTES = 60_000;
-/** All that a bench loads unless somebody asks for more: views, verdict and pattern too. [bytes, gzip] */
-const UNASKED_BYTES = 150_000;
+/** All that a shape's page loads before anybody lays a hand on it. [bytes, gzip] */
+const UNASKED_BYTES = 60_000;
+/** What it has loaded after the first hand, unless somebody asks for more: views, verdict and pattern too. [bytes, gzip] */
+const FIRST_HAND_BYTES = 150_000;
 
 const SHAPES = {
   "right-cone": "rightCone",
@@ -55,11 +58,17 @@ async function follow(path: string, size: { width: number; height: number }) {
     if (pathname.endsWith(".js")) scripts.add(pathname.replace(/^\/binder\//, ""));
   });
   await page.goto(site.url + path);
-  await page.locator(".bench .checks").first().waitFor();
-  await page.locator(".bench #blank").waitFor();
-  await page.getByRole("group", { name: /^Views/ }).waitFor();
   await page.waitForLoadState("networkidle");
   return { page, scripts, close: () => context.close() };
+}
+
+/** The first hand on a page, and what comes of it by itself. */
+async function handOn(page: Page): Promise<void> {
+  await layHand(page);
+  await page.getByRole("group", { name: /^Pattern/ }).waitFor();
+  await page.getByRole("group", { name: /^Views/ }).waitFor();
+  await page.locator(".bench #take-away").waitFor();
+  await page.waitForLoadState("networkidle");
 }
 
 it.each([
@@ -70,7 +79,14 @@ it.each([
   const { page, scripts, close } = await follow(`shapes/${shape}/`, size);
   const unasked = [...scripts];
   expect(unasked.map(named)).toContain(SHAPES[shape]);
-  expect(unasked.map(named)).toContain("judged");
+  // What is drawn and judged was published.
+  await page.locator(".bench .views svg:visible").first().waitFor();
+  await page.locator(".bench .checks").waitFor();
+  await page.locator(".bench .patterns svg:visible").first().waitFor();
+  expect(weight(unasked)).toBeLessThan(UNASKED_BYTES);
+  await handOn(page);
+  const atHand = [...scripts];
+  expect(atHand.map(named)).toContain("judged");
   const later = [
     "rules",
     "formed",
@@ -82,8 +98,8 @@ it.each([
     "hands",
     "RoundView",
   ];
-  expect(unasked.map(named).filter((name) => later.includes(name))).toEqual([]);
-  expect(weight(unasked)).toBeLessThan(UNASKED_BYTES);
+  expect(atHand.map(named).filter((name) => later.includes(name))).toEqual([]);
+  expect(weight(atHand)).toBeLessThan(FIRST_HAND_BYTES);
   // A hand at the form: the rules of files, and what stands far down.
   await page
     .locator(".bench-form")
@@ -99,6 +115,7 @@ it.each([
 
 it("shows what stands far down to whoever only scrolls there", async () => {
   const { page, scripts, close } = await follow("shapes/right-cone/", { width: 1280, height: 800 });
+  await handOn(page);
   expect([...scripts].map(named)).not.toContain("Judged");
   await page.locator(".bench #blank").scrollIntoViewIfNeeded();
   await page.mouse.wheel(0, 1500);
@@ -109,6 +126,7 @@ it("shows what stands far down to whoever only scrolls there", async () => {
 
 it("moves nothing while checks are behind what is typed", async () => {
   const { page, close } = await follow("shapes/right-cone/", { width: 1280, height: 800 });
+  await handOn(page);
   const widths = await page.locator(".bench .capacity-chart").evaluate((chart) => {
     const waiting = chart.closest(".bench-judged");
     return [false, true].map((stale) => {

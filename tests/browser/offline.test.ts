@@ -5,6 +5,7 @@ import { pathToFileURL } from "node:url";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { launch } from "./chromium.ts";
+import { openWithHand } from "./hand.ts";
 import { DIST, pagesOf, serve } from "./site.ts";
 
 let browser: Browser;
@@ -59,8 +60,9 @@ it("opens every page after one visit, with the server gone and the network off",
 it("works at the bench with the network off, pieces that are loaded later included", async () => {
   await visit("shapes/");
   await away();
-  await page.goto(`${site.url}shapes/right-cone/`);
-  await page.locator(".bench .checks").waitFor();
+  await openWithHand(page, `${site.url}shapes/right-cone/`);
+  await page.locator(".bench .machine-choice").waitFor();
+  await page.getByRole("group", { name: /^Views/ }).waitFor();
   const radius = page.locator(".bench .key-figures dd").first();
   const before = await radius.textContent();
   await page.getByLabel(/^Height between/).fill("321");
@@ -119,8 +121,8 @@ describe("the policy that a page takes from its own site only", () => {
         "console",
         (message) => message.text().includes("Content Security Policy") && complaints.push(message.text()),
       );
-      await page.goto(site.url + path);
-      if (path.startsWith("shapes")) await page.locator(".bench .checks").waitFor();
+      await openWithHand(page, site.url + path);
+      if (path.startsWith("shapes")) await page.locator(".bench .machine-choice").waitFor();
       expect(complaints).toEqual([]);
       const ran = await page.evaluate(() => {
         const script = document.createElement("script");

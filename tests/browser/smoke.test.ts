@@ -4,6 +4,7 @@ import type { AxeResults } from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { launch } from "./chromium.ts";
+import { openWithHand } from "./hand.ts";
 import { DIST, pagesOf, serve } from "./site.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -79,9 +80,9 @@ describe.each(pagesOf(DIST))("%s", (path) => {
     noise = [];
     await page.emulateMedia({ colorScheme: "light" });
     await page.setViewportSize(WIDE);
-    await page.goto(site.url + path);
+    await openWithHand(page, site.url + path);
     if (path.startsWith("shapes/") && path !== "shapes/index.html")
-      await page.locator(".bench .checks").waitFor();
+      await page.locator(".bench .machine-choice").waitFor();
     await page.evaluate(AXE);
     expect(await overflow()).toEqual([]);
     expect(await accessibility()).toEqual([]);

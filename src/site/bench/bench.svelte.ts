@@ -44,12 +44,15 @@ export class Bench {
   /** What is typed has been read, or why it cannot be is said. */
   isRead: Promise<void> = Promise.resolve();
   private readonly first: string;
+  /** Comes when more is wanted than what the page was published with shows: views, verdict, files. */
+  readonly wanted: Promise<void>;
 
   constructor(
     first: NamedTyped,
     options: {
       readonly tables: Tables;
       readonly own: ShapeAtBench;
+      readonly wanted: Promise<void>;
       readonly shop: PublishedShop | undefined;
       readonly draft: Keeper<readonly NamedTyped[]>;
       readonly shopDraft: Keeper<TypedGroup>;
@@ -59,6 +62,7 @@ export class Bench {
   ) {
     this.first = textOf(first);
     this.published = first;
+    this.wanted = options.wanted;
     this.work = new PartWork(options.own, options.tables);
     this.draft = options.draft;
     this.shop = new BenchShop({
@@ -75,6 +79,7 @@ export class Bench {
       now: () => this.now,
     });
     this.verdict = new BenchVerdict({
+      wanted: options.wanted,
       drawn: () => this.lastDrawn,
       shop: this.shop,
       trials: this.trials,

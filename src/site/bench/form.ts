@@ -1,7 +1,7 @@
 import { unitName } from "../../drawing/format.ts";
 import type { Limits } from "../../input/introspect.ts";
 import type { Outline } from "../../input/outline.ts";
-import type { Typed, TypedGroup } from "../../input/typed.ts";
+import { typedAt, type Typed, type TypedGroup } from "../../input/typed.ts";
 import type { Complaint } from "./typedReading.ts";
 import type { FieldPath } from "../../input/problem.ts";
 import type { Quantity } from "../../shapes/fields.ts";
@@ -83,6 +83,20 @@ export function formFrom(outline: Outline, path: FieldPath = []): FormModel {
   }
   return { fields, sets };
 }
+
+/** All fields of a form, those under a heading included. */
+export const fieldsOf = ({ fields, sets }: FormModel): readonly FieldItem[] => [
+  ...fields,
+  ...sets.flatMap((set) => set.fields),
+];
+
+/** A right cone takes one of these. */
+export const TALL = ["height", "slant", "halfAngle"] as const;
+/** Under which of them its height is given; undefined where none is. */
+export const tallKey = (
+  typed: TypedGroup,
+  ways: readonly (typeof TALL)[number][] = TALL,
+): (typeof TALL)[number] | undefined => ways.find((key) => typedAt(typed, [key]) !== undefined);
 
 function itemsOf(outline: Outline, path: FieldPath): FieldItem[] {
   const { optional } = outline;

@@ -5,12 +5,15 @@ export interface Keeper<T> {
   readonly write: (value: T | undefined) => boolean;
 }
 
+/** Names of all that is kept begin with this. */
+const OURS = "slantwork ";
+
 /**
  * Several binders may lie on one server: each keeps its own.
  * @param root the way to the binder's root from the page at hand
  */
 export const keyOf = (root: string, what: string): string =>
-  `slantwork ${new URL(root, location.href).pathname} ${what}`;
+  `${OURS}${new URL(root, location.href).pathname} ${what}`;
 
 /** Under which the work on a part is kept. */
 export const draftKey = (root: string, part: string): string => keyOf(root, `draft ${part}`);
@@ -19,6 +22,17 @@ export const draftKey = (root: string, part: string): string => keyOf(root, `dra
 export function isKept(key: string): boolean {
   try {
     return localStorage.getItem(key) !== null;
+  } catch {
+    return false;
+  }
+}
+
+/** Has anybody been at work in this browser before, whatever came of it? */
+export function keepsAnything(): boolean {
+  try {
+    return [localStorage, sessionStorage].some((storage) =>
+      Object.keys(storage).some((key) => key.startsWith(OURS)),
+    );
   } catch {
     return false;
   }

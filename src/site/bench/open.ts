@@ -1,11 +1,12 @@
 import { siteHref, setRoot } from "../bits/siteHref.ts";
+import { firstHand } from "./firstHand.ts";
 import { draftKey, isKept } from "./keep.ts";
 import type { NamedTyped } from "./asTyped.ts";
 
 /** Finds the places for a bench on a page, and starts each at once or when it is asked for: most of the script is loaded then. */
-async function open(place: HTMLElement): Promise<void> {
+async function open(place: HTMLElement, wanted: Promise<void>): Promise<void> {
   const { startBench } = await import("./start.ts");
-  await startBench(place);
+  await startBench(place, wanted);
 }
 
 function isChanged(place: HTMLElement): boolean {
@@ -28,13 +29,13 @@ for (const place of document.querySelectorAll<HTMLElement>("[data-bench]")) {
   const ask = place.previousElementSibling;
   const button = ask?.querySelector("button");
   if (place.dataset["bench"] !== "on demand" || !(ask instanceof HTMLElement) || !button)
-    open(place).catch((error: unknown) => sorry(ask ?? place, error));
+    open(place, firstHand()).catch((error: unknown) => sorry(ask ?? place, error));
   else {
     if (isChanged(place)) button.textContent = "Go on with your changes to this part";
     ask.hidden = false;
     button.addEventListener("click", () => {
       button.disabled = true;
-      open(place).then(
+      open(place, Promise.resolve()).then(
         () => ask.remove(),
         (error: unknown) => {
           button.disabled = false;

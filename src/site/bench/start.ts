@@ -12,6 +12,8 @@ import BenchPage from "./Bench.svelte";
 import { draftKey, isKept, keeper, keyOf } from "./keep.ts";
 import { loadShape } from "./loadShape.ts";
 import { ownDraft } from "./ownDraft.ts";
+import type { PublishedVerdict } from "./publishedVerdict.ts";
+import { standInOf } from "./standIn.ts";
 import type { NamedTyped } from "./asTyped.ts";
 
 /** What every bench of a binder needs, published once beside the pages. */
@@ -29,14 +31,17 @@ export interface BenchTables {
   readonly job: Job | null;
 }
 
-/** Puts the bench in the place of what the page was published with. */
-export async function startBench(place: HTMLElement): Promise<void> {
+/**
+ * Puts the bench in the place of what the page was published with.
+ * @param wanted when its live parts are: until then what was published stands in for them
+ */
+export async function startBench(place: HTMLElement, wanted: Promise<void>): Promise<void> {
   const first = JSON.parse(place.dataset["part"] ?? "") as NamedTyped;
   const id = first.part["shape"];
   if (!isShapeId(id)) throw new RangeError(`shape: ${JSON.stringify(id)}`);
   setRoot(place.dataset["root"] ?? "");
   // The bench asks for them again once it stands, and says so where they do not come.
-  import("./PartViews.svelte").catch(() => undefined);
+  wanted.then(() => import("./PartViews.svelte")).catch(() => undefined);
   const binder = siteHref("/");
   const [partKey, shopKey] = [draftKey(binder, first.name), keyOf(binder, "shop")];
   const asShop = (draft: unknown) => kept?.asTypedGroup(draft);
@@ -57,6 +62,7 @@ export async function startBench(place: HTMLElement): Promise<void> {
   const bench = new Bench(first, {
     tables,
     own: { shape, outline },
+    wanted,
     shop: shop ?? undefined,
     draft,
     shopDraft: keeper(shopKey, asShop),
@@ -75,11 +81,13 @@ export async function startBench(place: HTMLElement): Promise<void> {
   });
   // A draft or a link may hold what has to be read by all the rules; the page stays as published until it is.
   await bench.isRead;
-  printedUnlessChanged(place, bench);
+  const published = printedUnlessChanged(place, bench);
   mount(BenchPage, {
     target: place,
     props: {
       bench,
+      standIn: standInOf(published),
+      published: (JSON.parse(place.dataset["verdict"] ?? "null") as PublishedVerdict | null) ?? undefined,
       outline,
       tables,
       job,
@@ -101,11 +109,12 @@ async function takeLink(bench: Bench): Promise<void> {
 }
 
 /** What was published in the bench's place leaves the screen, and is printed as long as the bench says the same. */
-function printedUnlessChanged(place: HTMLElement, bench: Bench): void {
+function printedUnlessChanged(place: HTMLElement, bench: Bench): readonly Node[] {
   const published = [...place.childNodes];
   place.replaceChildren();
   addEventListener("beforeprint", () => {
     if (!bench.printsOwn) place.append(...published);
   });
   addEventListener("afterprint", () => published.forEach((node) => node.remove()));
+  return published;
 }

@@ -10,6 +10,8 @@ import type { BenchShop } from "./shop.svelte.ts";
 import type { BenchTrials } from "./trials.svelte.ts";
 
 interface Options {
+  /** Nothing is judged before that. */
+  readonly wanted: Promise<void>;
   /** The last sizes that could be drawn. */
   readonly drawn: () => Drawn | undefined;
   readonly shop: BenchShop;
@@ -93,7 +95,7 @@ export class BenchVerdict {
   }
 
   /** What judges a part: asked for by name once, and again where it did not come. */
-  private judges(): Promise<readonly [typeof Judged, typeof OnMachine]> {
+  judges(): Promise<readonly [typeof Judged, typeof OnMachine]> {
     this.judging ??= Promise.all([
       import("../../report/judged.ts"),
       import("../../forming/onMachine.ts"),
@@ -106,11 +108,12 @@ export class BenchVerdict {
 
   /** Checks and plans take longer than a pattern, so they come after it has been drawn; only the last asked counts. */
   judge(): void {
-    const { drawn, shop, trials } = this.options;
+    const { drawn, shop, trials, wanted } = this.options;
     const asked = ++this.asked;
     if (!drawn()) return;
-    void Promise.all([this.judges(), trials.look(), shop.isRead]).then(
-      ([[{ judgedPart }, { onMachine }], heldFor]) => {
+    void wanted
+      .then(() => Promise.all([this.judges(), trials.look(), shop.isRead]))
+      .then(([[{ judgedPart }, { onMachine }], heldFor]) => {
         afterDrawn(() => {
           const [of, now] = [drawn(), shop.now];
           if (asked !== this.asked || !of) return;
@@ -122,7 +125,8 @@ export class BenchVerdict {
           const on = (machine: string) => onMachine(forming, machine);
           this.formed = { of, shop: now, forming, hasSheets: whole !== undefined, on };
         });
-      },
-    );
+      })
+      // That it did not come is said where the verdict stands.
+      .catch(() => undefined);
   }
 }

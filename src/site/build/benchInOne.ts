@@ -15,13 +15,15 @@ const ours = (...paths: readonly string[]): string[] =>
 const START = ours("site/bench/start.ts");
 /** What every shape takes. */
 const SHAPES = ours("shapes/shape.ts", "shapes/words.ts", "shapes/limits.ts", "geometry/rim.ts");
-/** What is drawn beside the form: on its way as soon as it begins. */
+/** What is drawn above the form where the screen is narrow: there from the beginning. */
+const LOW = ours("site/bench/drawings/LowPattern.svelte");
+/** What is drawn beside the form. */
 const VIEWS = ours("site/bench/PartViews.svelte");
-/** What it loads by itself as soon as it stands. */
+/** Whether it goes: loaded with the views for the first hand on the page. */
 const VERDICT = ours("report/judged.ts", "site/bench/withReport.ts");
 /** What a verdict is joined by: it is asked for with it or right after. */
 const JOINING = ours("forming/onMachine.ts", "site/bench/ownTrials.ts", "site/bench/cares.ts");
-/** Files, links and the tray: loaded by itself too. */
+/** Files, links and the tray: loaded with it too. */
 const FILING = ours("site/bench/files/filing.ts");
 /** What comes without a verdict. */
 const WITHOUT = [...FILING, ...ours("site/pdf/startPdf.ts")];
@@ -46,29 +48,33 @@ function closure(modules: Modules, ids: readonly string[]): ReadonlySet<string> 
   return seen;
 }
 
-const CHUNKS = ["shared", "bench", "views", "filing", "forming", "verdict"] as const;
+const CHUNKS = ["shared", "bench", "low", "views", "filing", "forming", "verdict"] as const;
 type Chunk = (typeof CHUNKS)[number];
 
 /** The chunk that a module goes into; undefined for what is neither begun with nor loaded by itself. */
 function chunkOf(): (id: string, modules: Modules) => Chunk | undefined {
   let known:
-    | Readonly<Record<"start" | "views" | "filing" | "verdict" | "without" | "pages", ReadonlySet<string>>>
+    | Readonly<
+        Record<"start" | "low" | "views" | "filing" | "verdict" | "without" | "pages", ReadonlySet<string>>
+      >
     | undefined;
   return (id, modules) => {
     known ??= {
       start: closure(modules, [...START, ...SHAPES]),
+      low: closure(modules, LOW),
       views: closure(modules, VIEWS),
       filing: closure(modules, FILING),
       verdict: closure(modules, [...VERDICT, ...JOINING]),
       without: closure(modules, WITHOUT),
       pages: closure(modules, PAGES),
     };
-    const { start, views, filing, verdict, without, pages } = known;
+    const { start, low, views, filing, verdict, without, pages } = known;
     // What is asked for by its name is a chunk of its own.
     if ([...START, ...VERDICT].includes(id)) return undefined;
     if (id.includes("/node_modules/"))
       return start.has(id) && /\/node_modules\/(?:svelte|esm-env|clsx)\//.test(id) ? "bench" : undefined;
     if (start.has(id)) return pages.has(id) ? "shared" : "bench";
+    if (low.has(id)) return pages.has(id) ? "shared" : "low";
     if (views.has(id)) return pages.has(id) ? "shared" : "views";
     if (filing.has(id)) return pages.has(id) ? "shared" : "filing";
     if (verdict.has(id) && !without.has(id)) return pages.has(id) ? "forming" : "verdict";
@@ -76,8 +82,8 @@ function chunkOf(): (id: string, modules: Modules) => Chunk | undefined {
   };
 }
 
-/** Scripts that come by themselves, and the one that a hand on a drawing waits for, each named after its module. */
-const IN_HASTE = /\/(?:start|views|judged|withReport|filing|d3Zoom)\.[^/]*$/;
+/** Scripts that come by themselves or with the first hand, and the one that a hand on a drawing waits for, each named after its module. */
+const IN_HASTE = /\/(?:start|low|views|judged|withReport|filing|d3Zoom)\.[^/]*$/;
 
 /**
  * What is fetched along with a script that is loaded later on, before the script itself says so: for one in haste all it takes,

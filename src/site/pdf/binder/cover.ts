@@ -55,7 +55,9 @@ export function coverBlocks(making: Making, { mark, what }: { mark: string; what
 function pictured({ binder, content, tables }: Making): Report[] {
   const reports = binder?.parts.map(({ report }) => report) ?? [];
   if (reports.length === 0)
-    return content.shapes.map(({ id, example }) => workedExample(id, example, tables.catalogue));
+    return content.shapes.map(({ id, example }) =>
+      workedExample(id, example, { catalogue: tables.catalogue }),
+    );
   const most = ACROSS * ROWS;
   if (reports.length <= most) return reports;
   const every = reports.length / most;

@@ -24,7 +24,7 @@ export function shapeSheets(making: Making): BinderSheet[] {
     place: `shape ${id}`,
     cells: sheetCells(making, title, "Shape"),
     blocks: () => {
-      const report = workedExample(id, example, tables.catalogue);
+      const report = workedExample(id, example, { catalogue: tables.catalogue });
       const own = report.blanks.filter(({ sameAs }) => sameAs === null);
       const pattern = (blank: (typeof own)[number]) =>
         picture(
