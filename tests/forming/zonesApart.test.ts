@@ -192,10 +192,10 @@ describe("the sheet of zones", () => {
 
   it("closes only what is open, and says what becomes of the end that led", () => {
     expect(step("close").text).toMatch(
-      /raise both ends alike, only in zones that their templates show open, by the model.* The others stay, as does one up by the most of step \d+ \(ask the foreman\)\./,
+      /raise both ends alike, only in zones that their templates show open, by the model.* The others stay, as does one up by the most of step \d+\./,
     );
     expect(step("close").text).toMatch(
-      /The [\d.]+ mm at (?:the seam edge marked second|seam edge 2) keep the first pass's bend: no template there\. Templates right, gap still open: no more raise, ask the foreman\. Step \d+ rounds them\./,
+      /The [\d.]+ mm at (?:the seam edge marked second|seam edge 2) keep the first pass's bend: no template there; step \d+ rounds them\. Templates right, gap still open: no more raise, ask the foreman\./,
     );
     expect(step("re-round").text).toContain("at seam edge 2 still open");
   });

@@ -1,7 +1,6 @@
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { seamOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
-import { capital } from "../words.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { raiseSteps, raiseStepsAgain } from "./raiseSteps.ts";
 import { carriedOver } from "./carriedOver.ts";
@@ -176,7 +175,7 @@ function second(asked: RollSheetAsked): PlanStep {
 function ledLast(asked: RollSheetAsked): string {
   const { item, settings, say } = asked;
   if (!settings || item.pieces > 1 || settings.zones.length < 2) return "";
-  return ` The ${say.tape(settings.flat.acrossMm)} at ${seamOrder(asked).second} keep the first pass's bend: no template there. Templates right, gap still open: no more raise, ask the foreman. ${capital(stepNamed("re-round"))} rounds them.`;
+  return ` The ${say.tape(settings.flat.acrossMm)} at ${seamOrder(asked).second} keep the first pass's bend: no template there; ${stepNamed("re-round")} rounds them. Templates right, gap still open: no more raise, ask the foreman.`;
 }
 
 function close(asked: RollSheetAsked): PlanStep {

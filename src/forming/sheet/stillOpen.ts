@@ -55,7 +55,7 @@ export function stillOpen(asked: RollSheetAsked): {
 function othersStay(asked: RollSheetAsked): string {
   const { item, roll, say } = asked;
   const limited = !secondTold(asked) && roll && modelTables({ item, roll, say }).length > 0;
-  return ` The others stay${limited ? `, as does one up by the most of ${stepNamed("second-raise")} (ask the foreman)` : ""}.`;
+  return ` The others stay${limited ? `, as does one up by the most of ${stepNamed("second-raise")}` : ""}.`;
 }
 
 /** A raise for so much that is still to be closed. [mm] */

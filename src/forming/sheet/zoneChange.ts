@@ -1,6 +1,7 @@
 import type { RollSettings } from "../rollSettings.ts";
 import { type SeamOrder, seamOrder, zoneOrder } from "../seamOrder.ts";
 import type { RollSheetAsked } from "./asked.ts";
+import { stepNamed } from "./step.ts";
 
 type Settings = Pick<RollSettings, "zones"> | null;
 
@@ -44,7 +45,7 @@ export function zonesBack(settings: Settings, order: SeamOrder): string {
   const zones = settings?.zones.length ?? 0;
   if (zones < 2) return "";
   const from = zoneOrder(order, zones, "second");
-  return ` Zones come ${from === "" ? "in the other order" : `from ${from}`} now, each bearing to its own number at each mark.`;
+  return ` Zones come ${from === "" ? "in the other order" : `from ${from}`} now, changed as in ${stepNamed("first-through")}.`;
 }
 
 const comeFrom = (order: string): string =>
