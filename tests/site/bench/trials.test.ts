@@ -44,7 +44,7 @@ it("starts a sheet at the bench from the part's trials, as long as they hold", (
     const { plans } = formedOf(now.part, now.made, { shop: now.shop, trials: answer.trials });
     const raise = plans[0]!.steps.find(({ id }) => id === "first-raise")!;
     expect(raise.text).toMatch(
-      /^By this part's own trials.* Zone 1: .*: set .*Zone 2: .*: set .*Zone 3: .*start at/,
+      /^By this part's own trials.* Zone 1: .*: set .*Zone 2: .*: set .*Zone 3: .*set like zone 1/,
     );
   }
 });
