@@ -6,7 +6,7 @@ import { alongZoneMm, zonesOf } from "./zones.ts";
 /**
  * How much of each zone has its whole bend after the first pass, along an edge of this length all round: in the zone that
  * is rolled first the lead stays straight as far as the bending roll stands from the pinch, and the raise may go on for as
- * far again along the large edge.
+ * far again along the large edge. Of several blanks each has such a lead, in whatever zone it begins.
  *
  * @returns zone by zone; below 0 where nothing of it has [mm]
  * @see derived here
@@ -19,7 +19,8 @@ export function bentAlongMm({ item, roll }: Pick<RollAsked, "item" | "roll">, ri
   const { leads } = seamOrder({ item, roll });
   return zones.map((zone, i) => {
     const isFirst =
-      leads === null ? i === 0 || i === zones.length - 1 : i === (leads === 1 ? 0 : zones.length - 1);
+      item.pieces > 1 ||
+      (leads === null ? i === 0 || i === zones.length - 1 : i === (leads === 1 ? 0 : zones.length - 1));
     return alongZoneMm(zone, rimMm) - (isFirst ? lostMm : 0);
   });
 }

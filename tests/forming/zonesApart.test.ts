@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { bentAlongMm } from "../../src/forming/bentAlong.ts";
+import { formingOf } from "../../src/forming/forming.ts";
 import { rollSettings } from "../../src/forming/rollSettings.ts";
 import { flatContact, sectionOf } from "../../src/forming/rollSetting.ts";
 import { sayIn } from "../../src/forming/say.ts";
@@ -12,7 +13,7 @@ import type { ZoneSeen } from "../../src/forming/zoneSeen.ts";
 import { correctZones } from "../../src/forming/zoneTrials.ts";
 import { alongZoneMm, zonesOf } from "../../src/forming/zones.ts";
 import { even } from "../even.ts";
-import { roll } from "./cases.ts";
+import { roll, shop } from "./cases.ts";
 import { type CameOut, eccentricCase, rolled, type ZoneJob, zoneJobs } from "./simulatedZones.ts";
 import { raiseBy } from "./zoneTables.ts";
 
@@ -158,11 +159,29 @@ describe("the sheet of zones", () => {
 
   it("tells first what one past its limit means for the blank, then which zones go up, and where the foreman is asked", () => {
     expect(step("first-measure").text).toMatch(
-      /Look at all zones before one is raised\. Any past its “never tighter”, at either end: do not roll on; .*set it aside.* Else each zone by itself, however far apart.* Open: raise that zone alone, by step \d+\. Right or tighter: leave it as set, .* None open: go on\.$/,
+      /Look at all zones before one is raised\. Any past its “never tighter”, at either end: do not roll on; .*set it aside.* Else each zone by itself, however far apart.* Open: raise that zone alone, by step \d+; its small end tighter than its window: ask the foreman\. Right or tighter: leave it as set \(.*\)\. None open: go on\.$/,
     );
     expect(step("first-correct").text).toMatch(
       /in its lines of the table.*No raise goes past its “never over”\. Still open there, or after a (third|fourth) raise: stop and ask the foreman\.$/,
     );
+  });
+
+  it("names no number for any zone where kept trials give none", () => {
+    const plans = (setting: number) =>
+      formingOf(item, shop([machine]), {
+        machine: machine.name,
+        seen: [{ zone: 1, settingMm: setting, flat: true }],
+      }).plans[0]!.steps;
+    const beyond = plans(900);
+    for (const id of ["first-raise", "second-raise"]) {
+      const { text, toNote, overruled } = beyond.find((one) => one.id === id)!;
+      expect(text).toMatch(
+        /No setting by them: a setting of 900 mm lies beyond|no second raise is safe to name/,
+      );
+      expect(toNote.length).toBeGreaterThan(zones.length);
+      expect(toNote.filter(({ planned }) => planned !== undefined)).toEqual([]);
+      expect(overruled).toEqual(zones.map((_, i) => i + 1));
+    }
   });
 
   it("works an example whose sums and limits are those of its own tables", () => {

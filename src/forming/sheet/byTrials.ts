@@ -33,8 +33,15 @@ function zoneFigures(asked: RollSheetAsked, of: "set" | "second"): Figure[] {
   });
 }
 
-const allZones = ({ zones }: NonNullable<RollSheetAsked["tried"]>): number[] =>
-  zones.length === 0 ? [1] : zones.map((_, i) => i + 1);
+/** Zones whose own number of the plan no longer holds; all of them where nothing is safe to name. */
+function overruledIn({ tried, settings }: RollSheetAsked): number[] {
+  if (!tried) return [];
+  const known = tried.zones.length > 0;
+  return (settings?.zones ?? [1]).flatMap((_, i) => {
+    const one = tried.zones[i];
+    return known && one?.set == null && one?.look !== true ? [] : [i + 1];
+  });
+}
 
 /** What the numbers beside the lines are, where there are any for the bearings: the words tell them at the edges. */
 const scales = ({ toNote }: PlanStep): string =>
@@ -55,7 +62,7 @@ export function firstByTrials(asked: RollSheetAsked, step: PlanStep, always: str
     ...step,
     text: `By this part's own trials, which overrule the plan's start and were made on an earlier blank: ${[tried.words, ...(tried.look ? [] : [always, scales(step)])].filter((words) => words !== "").join(" ")}`,
     figures: [...triedFigures(asked, tried.set), ...zoneFigures(asked, "set"), ...step.figures],
-    overruled: allZones(tried),
+    overruled: overruledIn(asked),
   };
 }
 
@@ -110,7 +117,7 @@ export function secondByTrials(asked: RollSheetAsked, step: PlanStep): PlanStep 
     return {
       ...step,
       text: `By this part's own trials no second raise is safe to name: first look at what is said at the first raise. ${onward} only after that.`,
-      overruled: asked.tried ? allZones(asked.tried) : [],
+      overruled: overruledIn(asked),
     };
   if (!second) return step;
   const { item, say } = asked;

@@ -47,6 +47,9 @@ function whereHeld(asked: RollSheetAsked): string {
   const one =
     "Hold the inside templates of the first pass, square to the element line, to it, never on the straight lead, nor where the raise was still going on.";
   if (zones <= 1) return one;
+  // Every blank has a lead of its own, in whatever zone it begins.
+  if (asked.item.pieces > 1)
+    return "Hold the inside templates square to the element line, to the middle of each zone, never on a blank's straight lead, nor where the raise was still going on.";
   const { leads } = seamOrder(asked);
   const [first, mark] =
     leads === null
@@ -62,7 +65,7 @@ function judged({ item, settings, roll, say }: RollSheetAsked): string {
   if ((settings?.zones.length ?? 0) < 2) return "";
   const corrected = roll && zoneByHand({ item, roll, say }).length > 0;
   const pipe = isPipe(item);
-  return ` Look at all zones before one is raised. Any past its “never tighter”${pipe ? "" : ", at either end"}: ${PAST_CAP} Else each zone by itself, however far apart they came out${pipe ? "" : ", by its large end (closing brings in a small end still open)"}. Open: raise that zone alone, ${corrected ? `by ${stepNamed("first-correct")}` : "a little"}. Right or tighter: leave it as set, which bends it no further (tighter: less for the next blank). None open: go on.`;
+  return ` Look at all zones before one is raised. Any past its “never tighter”${pipe ? "" : ", at either end"}: ${PAST_CAP} Else each zone by itself, however far apart${pipe ? "" : ", by its large end (closing brings in a small end still open)"}. Open: ${corrected ? `raise that zone alone, by ${stepNamed("first-correct")}${pipe ? "" : "; its small end tighter than its window: ask the foreman"}` : stepNamed("first-correct")}. Right or tighter: leave it as set (tighter: less for the next blank). None open: go on.`;
 }
 
 /** What is measured when the first pass is through: gaps of a right cone, inside radii of each zone of an uneven skin. */

@@ -63,7 +63,7 @@ export function settingBoxes(
       tried?.zones.length && !carried ? byTrials(settings?.zones ?? [], tried.zones, { id, say }) : null;
     const planned = zones.map(({ name }, i) => ({
       name,
-      start: carried && tried?.zones[i]?.look ? null : starts[i],
+      start: tried?.look || (carried && tried?.zones[i]?.look) ? null : starts[i],
     }));
     return (all ?? planned).flatMap(({ name, start }) =>
       isPipe(item) ? [box(name, start?.largeMm)] : boxes(name, start, withBearings),

@@ -41,6 +41,8 @@ export class BenchVerdict {
   private coming: Promise<void> | undefined;
   private judging: Promise<readonly [typeof Judged, typeof OnMachine]> | undefined;
   private asked = 0;
+  /** Why the last that was asked for could not be judged; undefined where it could, and while it is on its way. */
+  lacking: string | undefined = $state();
   private readonly options: Options;
 
   constructor(options: Options) {
@@ -124,9 +126,11 @@ export class BenchVerdict {
             : judgedPart(of.part, of.made, now);
           const on = (machine: string) => onMachine(forming, machine);
           this.formed = { of, shop: now, forming, hasSheets: whole !== undefined, on };
+          this.lacking = undefined;
         });
       })
-      // That it did not come is said where the verdict stands.
-      .catch(() => undefined);
+      .catch((error: unknown) => {
+        if (asked === this.asked) this.lacking = String(error);
+      });
   }
 }
