@@ -136,7 +136,7 @@ it("keeps the blank where it is on the screen for whoever has read on to it", as
 it("goes to the tray, and puts the part on it, with the first hand on the page", async () => {
   await open("right-cone");
   await page.getByRole("link", { name: "Tray: 0" }).evaluate((one: HTMLElement) => one.click());
-  await expect.poll(() => page.evaluate(() => location.hash)).toBe("#bench-tray");
+  await expect.poll(() => page.evaluate(() => location.hash), { timeout: 10_000 }).toBe("#bench-tray");
   await live();
   expect(await page.locator("#bench-tray").count()).toBe(1);
   expect(await page.locator(".bench-bar [role=status]").textContent()).toBe("");
