@@ -44,9 +44,12 @@ it("takes sizes as the drawing gives them: inches, fractions, feet and inches, g
   await field(/^Height between/).fill(`0' 7-7/8"`);
   await field("Plate thickness, mm").fill("10 ga");
   await expect.poll(() => page.locator(".bench-field.wrong").count()).toBe(0);
-  expect(await page.locator(".bench .drawing").first().textContent()).toContain("200");
+  // Views follow, and come with the first hand on the page.
+  await expect
+    .poll(() => page.locator(".bench .drawing").first().textContent(), { timeout: 10_000 })
+    .toContain("200");
   await page.getByLabel("Units of the drawing", { exact: true }).selectOption("in");
-  await expect.poll(() => figure("Outer radius")).toMatch(/ in/);
+  await expect.poll(() => figure("Outer radius"), { timeout: 10_000 }).toMatch(/ in/);
   expect(await page.locator(".bench-field.wrong").count()).toBe(0);
 });
 
