@@ -125,6 +125,19 @@ const STATES: readonly [string, string, (page: Page) => Promise<void>][] = [
   ],
 ];
 
+/** A page as it stands: accessible by day and by night, and no wider than a telephone. */
+async function holds(page: Page): Promise<void> {
+  await page.evaluate(AXE);
+  expect(await found(page)).toEqual([]);
+  await page.emulateMedia({ colorScheme: "dark" });
+  expect(await found(page, ["color-contrast"])).toEqual([]);
+  for (const width of WIDTHS) {
+    await page.setViewportSize({ width, height: 844 });
+    expect(await overflow(page), `${width} px`).toEqual([]);
+  }
+  expect(await found(page, ["target-size", "scrollable-region-focusable"])).toEqual([]);
+}
+
 describe.each(STATES)("a bench %s", (_, shape, act) => {
   it("is accessible by day and by night, and fits a telephone", async () => {
     const page = await browser.newPage({ viewport: { width: 1280, height: 900 }, bypassCSP: true });
@@ -135,15 +148,7 @@ describe.each(STATES)("a bench %s", (_, shape, act) => {
     await page.locator(".bench .machine-choice").waitFor();
     await page.locator(".bench .inspection").waitFor();
     await act(page);
-    await page.evaluate(AXE);
-    expect(await found(page)).toEqual([]);
-    await page.emulateMedia({ colorScheme: "dark" });
-    expect(await found(page, ["color-contrast"])).toEqual([]);
-    for (const width of WIDTHS) {
-      await page.setViewportSize({ width, height: 844 });
-      expect(await overflow(page), `${width} px`).toEqual([]);
-    }
-    expect(await found(page, ["target-size", "scrollable-region-focusable"])).toEqual([]);
+    await holds(page);
     await page.close();
   });
 });
@@ -154,15 +159,7 @@ it.each(["right-cone", "eccentric-cone", "square-to-round"])(
     const page = await browser.newPage({ viewport: { width: 1280, height: 900 }, bypassCSP: true });
     await page.goto(`${site.url}shapes/${shape}/`);
     await page.locator(".bench .checks").waitFor();
-    await page.evaluate(AXE);
-    expect(await found(page)).toEqual([]);
-    await page.emulateMedia({ colorScheme: "dark" });
-    expect(await found(page, ["color-contrast"])).toEqual([]);
-    for (const width of WIDTHS) {
-      await page.setViewportSize({ width, height: 844 });
-      expect(await overflow(page), `${width} px`).toEqual([]);
-    }
-    expect(await found(page, ["target-size", "scrollable-region-focusable"])).toEqual([]);
+    await holds(page);
     expect(await page.locator(".bench .example, .bench .machine-choice").count()).toBe(0);
     await page.close();
   },
