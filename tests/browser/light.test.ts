@@ -124,6 +124,26 @@ it("shows what stands far down to whoever only scrolls there", async () => {
   await close();
 });
 
+it("moves nothing as what was not drawn comes into sight", async () => {
+  const { page, close } = await follow("shapes/right-cone/", { width: 1280, height: 800 });
+  await handOn(page);
+  await page.getByLabel(/^Height between/).focus();
+  await page.locator(".bench-judged[data-laid-out]").nth(1).waitFor();
+  const heights = () =>
+    page
+      .locator(".bench-judged > *")
+      .evaluateAll((all) => all.map((one) => Math.round(one.getBoundingClientRect().height)));
+  const before = await heights();
+  expect(before.length).toBeGreaterThan(8);
+  const [first, last] = [page.locator(".bench-judged h2").first(), page.locator(".bench-judged h2").last()];
+  for (const one of [first, last]) {
+    await one.scrollIntoViewIfNeeded();
+    await page.evaluate(() => new Promise((resolve) => setTimeout(resolve, 200)));
+    expect(await heights()).toEqual(before);
+  }
+  await close();
+});
+
 it("moves nothing while checks are behind what is typed", async () => {
   const { page, close } = await follow("shapes/right-cone/", { width: 1280, height: 800 });
   await handOn(page);
