@@ -16,6 +16,12 @@ export type Ways = Iterable<Placing>;
 /** Ways that are worked out when they are asked for, and anew each time: mostly one of the first costs nothing. */
 export const lazily = (ways: () => Iterator<Placing>): Ways => ({ [Symbol.iterator]: ways });
 
+/** The same ways, each changed as it is asked for. */
+export const changed = (ways: Ways, change: (way: Placing) => Placing): Ways =>
+  lazily(function* () {
+    for (const way of ways) yield change(way);
+  });
+
 /** A figure, and the same figure another way, for the other side of the dimension line. */
 export interface Figure {
   readonly main: string;

@@ -141,7 +141,7 @@ function drawState(
     offsetsMm: [clear + 8, clear + 12, 8, -8],
   });
   // A figure too long for its gap stands beside it, not between the two sketches, where it would be read as either's.
-  const clearOfOther = ways.filter(({ labels }) =>
+  const clearOfOther = [...ways].filter(({ labels }) =>
     labels.every((label) => (label.at[0] - x) * away >= -SAME_POINT_MM),
   );
   board.put(`gap at the ${title}`, clearOfOther.length > 0 ? clearOfOther : ways, Infinity);

@@ -43,7 +43,7 @@ const CLEAR = 0.5;
 /** Side of the squares by which what is near is found. [mm of paper] */
 const CELL = 8;
 /** Lines are tested for crossings to this. [mm of paper] */
-const COARSE = 0.15;
+export const COARSE = 0.15;
 
 interface Segment {
   readonly kind: StrokeKind;

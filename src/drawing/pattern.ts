@@ -111,7 +111,7 @@ function drawPattern(
   if (sector && centreShown) drawCentre(board, sector);
   // What can stand in one place only comes first; numbers and names find room between.
   // The seam of a cone to a point is its radius.
-  if (sector?.innerMm !== 0) dimensionSeams(board, edges, units);
+  if (sector?.innerMm !== 0) dimensionSeams(board, edges, { outline: blank.outline, units });
   for (const edge of [a, b]) if (edge) dimensionEnd(board, edge, { units, box: width(boxOf(blank.outline)) });
   dimensionLap(board, { edges, rows, part: report.part });
   if (sector) dimensionSector(board, sector, { units, centreShown });

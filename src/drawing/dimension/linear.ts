@@ -10,7 +10,7 @@ import {
   unit2,
   type Vec2,
 } from "../../geometry/vector.ts";
-import type { Board, Figure, Placing } from "../board.ts";
+import { type Board, type Figure, lazily, type Placing, type Ways } from "../board.ts";
 import { readable, textWidth } from "../lettering.ts";
 import { line, type Stroke } from "../model.ts";
 import { ARROW_LONG, arrowhead } from "./arrow.ts";
@@ -46,27 +46,30 @@ interface Linear {
  * Ways to dimension a distance (ISO 129-1): extension lines, a dimension line with arrowheads, the figure above its middle,
  * or beyond either end where it is too short for that; one for each offset, in the order given.
  */
-export function linearDimension(board: Board, what: Linear): Placing[] {
+export function linearDimension(board: Board, what: Linear): Ways {
   const along = what.along ?? unit2(sub2(what.to, what.from));
   const across = left2(along);
   const { offsetsMm, elseMm = [] } = what;
-  return [...offsetsMm, ...elseMm].flatMap((offset, i) => {
+  const at = (offset: number): Iterable<Placing> => {
     const side = Math.sign(offset);
     const [near, far] = [dot2(what.from, across), dot2(what.to, across)];
     // Nought measures on the line between the points itself.
     const level = side === 0 ? near : side * Math.max(near * side, far * side) + board.mm(offset);
     const onto = (p: Vec2): Vec2 => add2(p, scale2(across, level - dot2(p, across)));
     const [p, q] = [onto(what.from), onto(what.to)];
-    const ways = dimensionLines(board, what, { p, q, side, across });
-    return i < offsetsMm.length ? ways : ways.map((way) => ({ ...way, extra: OTHER_SIDE }));
+    return dimensionLines(board, what, { p, q, side, across });
+  };
+  return lazily(function* () {
+    for (const offset of offsetsMm) yield* at(offset);
+    for (const offset of elseMm) for (const way of at(offset)) yield { ...way, extra: OTHER_SIDE };
   });
 }
 
-function dimensionLines(
+function* dimensionLines(
   board: Board,
   { from, to, text, size: wanted = "figure" }: Linear,
   { p, q, side, across }: { p: Vec2; q: Vec2; side: number; across: Vec2 },
-): Placing[] {
+): Generator<Placing> {
   const { unit } = board;
   const dir = unit2(sub2(q, p));
   const long = length2(sub2(q, p)) / unit;
@@ -110,13 +113,17 @@ function dimensionLines(
       return board.label(one, at, { role: "dimension", size, alongDeg, of });
     }),
   });
-  const centred = way(0, tail, tail);
-  const beyond = long / 2 + ARROW_LONG + 1 + textMm / 2;
-  const run = ARROW_LONG + 2 + textMm;
-  const outside = [way(beyond, tail, run), way(-beyond, run, tail)];
-  if (textMm + 1 > long) return outside;
+  if (textMm + 1 > long) {
+    const beyond = long / 2 + ARROW_LONG + 1 + textMm / 2;
+    const run = ARROW_LONG + 2 + textMm;
+    yield way(beyond, tail, run);
+    yield way(-beyond, run, tail);
+    return;
+  }
+  yield way(0, tail, tail);
   // Off the middle where something stands there.
   const play = (long - textMm) / 2 - ARROW_LONG;
-  const aside = play > 3 ? [way(play * 0.6, tail, tail), way(-play * 0.6, tail, tail)] : [];
-  return [centred, ...aside];
+  if (play <= 3) return;
+  yield way(play * 0.6, tail, tail);
+  yield way(-play * 0.6, tail, tail);
 }

@@ -148,7 +148,7 @@ function drawPicture(
     // Inside it: on the other side the name would stand along the edge of the plate, which edge 1 does not come to.
     const edge = { lengthMm: lap.lengthMm, points: alongSeam2(blank, lap) };
     const ways = [LAP_LINE, LAP_TO_HERE].flatMap((name, i) =>
-      nameAlong(board, { ...edge, name }, { clearMm: [1.6, 3, 5], insideToo: true }).map((way) => ({
+      [...nameAlong(board, { ...edge, name }, { clearMm: [1.6, 3, 5], insideToo: true })].map((way) => ({
         ...way,
         extra: (way.extra ?? 0) + i * SHORT_NAME,
       })),

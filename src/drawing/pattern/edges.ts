@@ -1,7 +1,8 @@
 import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import { add2, cross2, distance2, left2, scale2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
 import type { Blank } from "../../report/report.ts";
-import type { Board, Placing } from "../board.ts";
+import { type Board, changed, lazily, type Ways } from "../board.ts";
+import { boxOf, boxOfTwo, grow, touch } from "../box.ts";
 import { slope } from "../dimension/angular.ts";
 import { labelCorners } from "../lettering.ts";
 import type { Label } from "../model.ts";
@@ -88,22 +89,23 @@ export function nameAlong(
   board: Board,
   edge: EdgePath,
   { clearMm, insideToo }: { clearMm: readonly number[]; insideToo: boolean },
-): Placing[] {
+): Ways {
   const cap = board.paper.capsMm.small;
   const shares = [0.5, 0.42, 0.58, 0.35, 0.65, 0.28, 0.72, 0.2, 0.8];
-  return clearMm.flatMap((clear) =>
-    shares.map((share): Placing => {
-      const { at, dir } = along(edge.points, share);
-      // The outline runs counter-clockwise, so the blank lies to the left.
-      const away = Math.sign(clear) * (Math.abs(clear) + cap / 2);
-      const place = add2(at, scale2(left2(dir), board.mm(away)));
-      return {
-        strokes: [],
-        extra: clear < 0 === insideToo ? OTHER_SIDE : 0,
-        labels: [board.label(edge.name, place, { role: "name", size: "small", alongDeg: slope(dir) })],
-      };
-    }),
-  );
+  return lazily(function* () {
+    for (const clear of clearMm)
+      for (const share of shares) {
+        const { at, dir } = along(edge.points, share);
+        // The outline runs counter-clockwise, so the blank lies to the left.
+        const away = Math.sign(clear) * (Math.abs(clear) + cap / 2);
+        const place = add2(at, scale2(left2(dir), board.mm(away)));
+        yield {
+          strokes: [],
+          extra: clear < 0 === insideToo ? OTHER_SIDE : 0,
+          labels: [board.label(edge.name, place, { role: "name", size: "small", alongDeg: slope(dir) })],
+        };
+      }
+  });
 }
 
 /** A name over the point where lines meet hides where to mark; what that costs, in the board's measure. */
@@ -112,14 +114,18 @@ const OVER_TIP = 8;
 const TIP_CLEAR = 3;
 
 /** Names that stand over points of the outline are liked less. */
-export function clearOf(board: Board, ways: readonly Placing[], tips: readonly Vec2[]): Placing[] {
+export function clearOf(board: Board, ways: Ways, tips: readonly Vec2[]): Ways {
   const clear = board.mm(TIP_CLEAR);
   const isOver = (label: Label): boolean => {
     const corners = labelCorners(label);
+    const room = grow(boxOf(corners), clear);
+    const near = tips.filter((tip) => touch(room, boxOfTwo(tip, tip)));
     const sides = corners.map((p, i) => [p, corners[(i + 1) % corners.length] as Vec2] as const);
-    return tips.some((tip) => sides.some(([p, q]) => toSegment(tip, p, q) < clear));
+    return near.some((tip) => sides.some(([p, q]) => toSegment(tip, p, q) < clear));
   };
-  return ways.map((way) => (way.labels.some(isOver) ? { ...way, extra: (way.extra ?? 0) + OVER_TIP } : way));
+  return changed(ways, (way) =>
+    way.labels.some(isOver) ? { ...way, extra: (way.extra ?? 0) + OVER_TIP } : way,
+  );
 }
 
 export const isSeam = (edge: Pick<EdgePath, "name">): boolean => edge.name.startsWith("seam");

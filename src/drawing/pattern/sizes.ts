@@ -12,8 +12,11 @@ import {
 import type { MarkingRow, Report } from "../../report/report.ts";
 import type { Board } from "../board.ts";
 import { boxOf, height, width } from "../box.ts";
+import { coarse } from "../coarse.ts";
+import { COARSE } from "../costs.ts";
 import { linearDimension } from "../dimension/linear.ts";
 import type { Units } from "../format.ts";
+import { closed } from "../model.ts";
 import { along, type EdgePath, isSeam, straightSides } from "./edges.ts";
 
 /** Lengths that differ by less than the drawing's last figure are one dimension. [mm] */
@@ -37,15 +40,19 @@ const LOOKED_AT = 16;
 const OVERALL_CLEAR = 11;
 
 /** The seams; seams of one length are dimensioned once. */
-export function dimensionSeams(board: Board, edges: readonly EdgePath[], units: Units): void {
+export function dimensionSeams(
+  board: Board,
+  edges: readonly EdgePath[],
+  { outline, units }: { outline: readonly Vec2[]; units: Units },
+): void {
   const done: number[] = [];
-  const outline = edges.flatMap(({ points }) => points.slice(0, -1));
+  const roughly = coarse(closed("outline", outline).shape, board.mm(COARSE));
   for (const edge of edges.filter(isSeam)) {
     if (done.some((length) => alike(length, edge.lengthMm))) continue;
     done.push(edge.lengthMm);
     const [from, to] = [edge.points[0] as Vec2, edge.points.at(-1) as Vec2];
     const text = board.length(edge.lengthMm, units);
-    const free = OUTSIDE.filter((offset) => !landsOnBlank(board, outline, { from, to, offset }));
+    const free = OUTSIDE.filter((offset) => !landsOnBlank(board, roughly, { from, to, offset }));
     const places =
       free.length > 0
         ? { offsetsMm: free, elseMm: INSIDE }
@@ -127,13 +134,15 @@ export function dimensionLap(
     const across = left2(dir);
     const depth = dot2(sub2(row.a, at), across);
     const to = add2(at, scale2(across, depth));
-    return linearDimension(board, {
-      from: at,
-      to,
-      text: board.length(lap, part.units),
-      offsetsMm: [0],
-      size: "small",
-    });
+    return [
+      ...linearDimension(board, {
+        from: at,
+        to,
+        text: board.length(lap, part.units),
+        offsetsMm: [0],
+        size: "small",
+      }),
+    ];
   });
   board.put("lap", ways, Infinity);
 }
