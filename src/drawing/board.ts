@@ -7,20 +7,9 @@ import { lengthNumber, type Units } from "./format.ts";
 import { labelCorners, readable } from "./lettering.ts";
 import type { Box, ElementLine, Label, LabelRole, LetterSize, PutDown, Stroke } from "./model.ts";
 import type { Paper } from "./paper.ts";
+import { placed, type Ways } from "./ways.ts";
 
 export type { Placing } from "./costs.ts";
-
-/** Ways to place something, the best liked first; those that are worked out one by one end where one is good enough. */
-export type Ways = Iterable<Placing>;
-
-/** Ways that are worked out when they are asked for, and anew each time: mostly one of the first costs nothing. */
-export const lazily = (ways: () => Iterator<Placing>): Ways => ({ [Symbol.iterator]: ways });
-
-/** The same ways, each changed as it is asked for. */
-export const changed = (ways: Ways, change: (way: Placing) => Placing): Ways =>
-  lazily(function* () {
-    for (const way of ways) yield change(way);
-  });
 
 /** A figure, and the same figure another way, for the other side of the dimension line. */
 export interface Figure {
@@ -34,8 +23,11 @@ const LATER = 0.1;
 const ROUNDED = 0.001;
 /** Rather leave it out than pay this. */
 const TOO_DEAR = 60;
-/** Where it lay before, a thing may cost this much more than it did: another size moves what is round it a little. */
-const AS_BEFORE = 1;
+/**
+ * Where it lay before, a thing may cost this much more than it did: another size moves what is round it a little, and a figure
+ * may come to stand across another element line or two.
+ */
+const AS_BEFORE = 4;
 
 type Put = NonNullable<PutDown>;
 type Chosen = Put & { readonly placing: Placing };
@@ -96,7 +88,8 @@ export function createBoard(
     let best: Chosen | undefined;
     let way = 0;
     const known = new Map<Stroke, LineCost>();
-    for (const placing of ways) {
+    for (const one of ways) {
+      const placing = placed(one);
       // What cannot be the cheapest, where it stands in the list, need not be looked at to its end.
       const most = (best?.price ?? dearest) - way * LATER + ROUNDED;
       const price = costs.cost(placing, { extent, most, known }) + way * LATER;
@@ -110,8 +103,9 @@ export function createBoard(
   /** The placing that was taken before, where it is about as good as it was. */
   const asBefore = (ways: Ways, dearest: number, { way, price: was }: Put): Chosen | undefined => {
     let at = 0;
-    for (const placing of ways) {
+    for (const one of ways) {
       if (at++ < way) continue;
+      const placing = placed(one);
       const most = was + AS_BEFORE - way * LATER;
       const price = costs.cost(placing, { extent, most, known: new Map() }) + way * LATER;
       return price <= was + AS_BEFORE && price < dearest ? { placing, way, price } : undefined;

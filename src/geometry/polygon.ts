@@ -29,12 +29,13 @@ export function hull(points: readonly Vec2[]): Vec2[] {
   const sorted = [...points].sort((p, q) => p[0] - q[0] || p[1] - q[1]);
   const half = (list: readonly Vec2[]): Vec2[] => {
     const chain: Vec2[] = [];
+    let last = -1;
     for (const p of list) {
-      while (chain.length > 1 && turnAt(chain.at(-2) as Vec2, chain.at(-1) as Vec2, p) <= 0) chain.pop();
-      chain.push(p);
+      while (last > 0 && turnAt(chain[last - 1] as Vec2, chain[last] as Vec2, p) <= 0) last -= 1;
+      last += 1;
+      chain[last] = p;
     }
-    chain.pop();
-    return chain;
+    return chain.slice(0, last);
   };
   return [...half(sorted), ...half(sorted.reverse())];
 }
@@ -79,11 +80,18 @@ export function smallestBox(round: readonly Vec2[]): TurnedBox {
   const count = round.length;
   // Calipers: as the side turns, the points furthest along, across and back only move forward round the hull.
   const far = { along: 1, across: 1, back: 1 };
-  const seek = (from: number, reach: (p: Vec2) => number): number => {
+  const along = (at: number, x: number, y: number): number => {
+    const q = round[at % count] as Vec2;
+    return q[0] * x + q[1] * y;
+  };
+  const seek = (from: number, x: number, y: number): number => {
     let at = from;
+    let reach = along(at, x, y);
     for (let i = 0; i < count; i++) {
-      if (reach(round[(at + 1) % count] as Vec2) <= reach(round[at % count] as Vec2)) break;
+      const next = along(at + 1, x, y);
+      if (next <= reach) break;
       at += 1;
+      reach = next;
     }
     return at;
   };
@@ -92,16 +100,13 @@ export function smallestBox(round: readonly Vec2[]): TurnedBox {
     const side = sub2(round[(i + 1) % count] as Vec2, p);
     const length = length2(side);
     if (length === 0) continue;
-    const u = scale2(side, 1 / length);
-    const along = (q: Vec2) => (q[0] - p[0]) * u[0] + (q[1] - p[1]) * u[1];
-    const across = (q: Vec2) => u[0] * (q[1] - p[1]) - u[1] * (q[0] - p[0]);
-    far.along = seek(Math.max(far.along, i + 1), along);
-    far.across = seek(Math.max(far.across, far.along), across);
-    far.back = seek(Math.max(far.back, far.across), (q) => -along(q));
-    const width = along(round[far.along % count] as Vec2) - along(round[far.back % count] as Vec2);
-    const height = across(round[far.across % count] as Vec2);
-    if (width * height < best.lengthMm * best.widthMm)
-      best = turnedBox(width, height, Math.atan2(u[1], u[0]));
+    const [x, y] = scale2(side, 1 / length);
+    far.along = seek(Math.max(far.along, i + 1), x, y);
+    far.across = seek(Math.max(far.across, far.along), -y, x);
+    far.back = seek(Math.max(far.back, far.across), -x, -y);
+    const width = along(far.along, x, y) - along(far.back, x, y);
+    const height = along(far.across, -y, x) - along(i, -y, x);
+    if (width * height < best.lengthMm * best.widthMm) best = turnedBox(width, height, Math.atan2(y, x));
   }
   return best;
 }

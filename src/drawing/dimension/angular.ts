@@ -1,10 +1,11 @@
 import { degrees } from "../../geometry/angle.ts";
 import { add2, direction, left2, scale2, type Vec2 } from "../../geometry/vector.ts";
-import { type Board, lazily, type Placing, type Ways } from "../board.ts";
+import type { Board, Placing } from "../board.ts";
 import { textWidth } from "../lettering.ts";
 import { arc, type Stroke } from "../model.ts";
 import { arcPoint } from "../pen.ts";
 import { ARROW_LONG, arrowhead } from "./arrow.ts";
+import { lazily, once, type Ways } from "../ways.ts";
 
 /** An arc with arrowheads at its ends; where it is too short for them they point in from outside. */
 function arrowedArc(
@@ -44,17 +45,17 @@ export function angularDimension(
 ): Ways {
   const cap = board.paper.capsMm.figure;
   const long = textWidth(what.text, cap);
-  const ways = function* (radius: number): Generator<Placing> {
-    const strokes = arrowedArc(board, { ...what, radius });
+  const ways = function* (radius: number): Generator<() => Placing> {
+    const strokes = once(() => arrowedArc(board, { ...what, radius }));
     const at = (share: number, side: 1 | -1): Placing => {
       const angle = what.fromRad + share * (what.toRad - what.fromRad);
       const out = direction(angle);
       // Half the room of level lettering in this direction, and a little.
       const room = (Math.abs(out[0]) * long + Math.abs(out[1]) * cap * 1.4) / 2 + 1;
       const place = add2(what.centre, scale2(out, radius + side * board.mm(room)));
-      return { strokes, labels: [board.label(what.text, place, { role: "dimension" })] };
+      return { strokes: strokes(), labels: [board.label(what.text, place, { role: "dimension" })] };
     };
-    for (const [share, side] of PLACES) yield at(share, side);
+    for (const [share, side] of PLACES) yield () => at(share, side);
   };
   return lazily(function* () {
     for (const radius of what.radii) yield* ways(radius);

@@ -10,10 +10,11 @@ import {
   unit2,
   type Vec2,
 } from "../../geometry/vector.ts";
-import { type Board, type Figure, lazily, type Placing, type Ways } from "../board.ts";
+import type { Board, Figure, Placing } from "../board.ts";
 import { readable, textWidth } from "../lettering.ts";
 import { line, type Stroke } from "../model.ts";
 import { ARROW_LONG, arrowhead } from "./arrow.ts";
+import { lazily } from "../ways.ts";
 
 /** Extension lines begin clear of the outline and run on past the dimension line. [mm of paper] */
 const GAP = 1;
@@ -46,7 +47,7 @@ interface Linear {
  * Ways to dimension a distance (ISO 129-1): extension lines, a dimension line with arrowheads, the figure above its middle,
  * or beyond either end where it is too short for that; one for each offset, in the order given.
  */
-export function linearDimension(board: Board, what: Linear): Ways {
+export function linearDimension(board: Board, what: Linear): Iterable<Placing> {
   const along = what.along ?? unit2(sub2(what.to, what.from));
   const across = left2(along);
   const { offsetsMm, elseMm = [] } = what;

@@ -1,12 +1,13 @@
 import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import { add2, cross2, distance2, left2, scale2, sub2, unit2, type Vec2 } from "../../geometry/vector.ts";
 import type { Blank } from "../../report/report.ts";
-import { type Board, changed, lazily, type Ways } from "../board.ts";
+import type { Board, Placing } from "../board.ts";
 import { boxOf, boxOfTwo, grow, touch } from "../box.ts";
 import { slope } from "../dimension/angular.ts";
 import { labelCorners } from "../lettering.ts";
 import type { Label } from "../model.ts";
 import { toSegment } from "../../geometry/segment.ts";
+import { changed, lazily, type Ways } from "../ways.ts";
 
 /** One edge of a blank with its points, the first of the next edge included. */
 export interface EdgePath {
@@ -89,7 +90,7 @@ export function nameAlong(
   board: Board,
   edge: EdgePath,
   { clearMm, insideToo }: { clearMm: readonly number[]; insideToo: boolean },
-): Ways {
+): Iterable<Placing> {
   const cap = board.paper.capsMm.small;
   const shares = [0.5, 0.42, 0.58, 0.35, 0.65, 0.28, 0.72, 0.2, 0.8];
   return lazily(function* () {

@@ -12,12 +12,13 @@ import {
   type Vec2,
 } from "../../geometry/vector.ts";
 import type { MarkingRow } from "../../report/report.ts";
-import { type Board, lazily, type Placing } from "../board.ts";
+import type { Board, Placing } from "../board.ts";
 import { boxOf } from "../box.ts";
 import { slope } from "../dimension/angular.ts";
 import { ARROW_LONG, arrowhead } from "../dimension/arrow.ts";
 import { line } from "../model.ts";
 import { toSegment } from "../../geometry/segment.ts";
+import { lazily } from "../ways.ts";
 
 /** Rather left out than drawn across an outline or a figure; in the board's measure. */
 const DEAREST = 20;

@@ -1,9 +1,10 @@
 import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import { add2, distance2, dot2, left2, scale2, sub2, type Vec2 } from "../../geometry/vector.ts";
-import { type Board, lazily, type Placing } from "../board.ts";
+import type { Board, Placing } from "../board.ts";
 import { textWidth } from "../lettering.ts";
 import { path } from "../model.ts";
 import type { Mark } from "./lines.ts";
+import { lazily } from "../ways.ts";
 
 /** From the edge to the number. [mm of paper] */
 const CLEAR = 1.2;

@@ -11,7 +11,7 @@ import {
 } from "../../geometry/vector.ts";
 import { NO_LENGTH_MM } from "../../geometry/tolerance.ts";
 import type { MarkingRow, Drawable } from "../../report/report.ts";
-import { type Board, lazily, type Placing, type Ways } from "../board.ts";
+import type { Board } from "../board.ts";
 import { angularDimension, bearing } from "../dimension/angular.ts";
 import { ARROW_LONG } from "../dimension/arrow.ts";
 import { radiusDimension } from "../dimension/radius.ts";
@@ -19,6 +19,7 @@ import { textWidth } from "../lettering.ts";
 import { angleText, dimension, type Units } from "../format.ts";
 import { line } from "../model.ts";
 import { arcPoint } from "../pen.ts";
+import { lazily, type Way, type Ways } from "../ways.ts";
 
 /** A right cone's blank: a sector of a ring. */
 export interface Sector {
@@ -92,7 +93,7 @@ export function dimensionSector(
   const radius = (mm: number, angles: readonly number[]): Ways => {
     const text = board.length(mm, units, "R ");
     const needed = textWidth(text.main, board.paper.capsMm.figure) + ARROW_LONG + 3;
-    const from = function* (start: (angle: number) => Vec2, beyond: boolean): Generator<Placing> {
+    const from = function* (start: (angle: number) => Vec2, beyond: boolean): Generator<Way> {
       for (const angle of angles) {
         const tips = [arcPoint({ centre, radius: mm }, angle)];
         yield* radiusDimension(board, { start: start(angle), tips, text, shares: SHARES, beyond });
