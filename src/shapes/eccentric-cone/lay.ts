@@ -68,17 +68,26 @@ function overbent(part: EccentricCone, skin: Skin): { end: "large" | "small"; th
   return small.rho <= 0 ? { end: "small", theta: small.theta } : undefined;
 }
 
-/** Does the wall leave an inside all round with this thickness? */
-function fits(part: EccentricCone): boolean {
-  const drawn = drawnSkin(part);
-  return [0, part.neutral ?? MIDDLE].every((share) => {
-    const face = faceSkin(part, drawn, share);
-    return face !== null && overbent(part, face.skin) === undefined;
-  });
+type FaceAt = (share: number) => ReturnType<typeof faceSkin>;
+
+/** Faces of one part's wall: each is asked for more than once, and looked at all round the first time. */
+function facesOf(part: EccentricCone, drawn: Skin): FaceAt {
+  const known = new Map<number, ReturnType<FaceAt>>();
+  return (share) => {
+    if (!known.has(share)) known.set(share, faceSkin(part, drawn, share));
+    return known.get(share) ?? null;
+  };
 }
 
-function refuseWall(part: EccentricCone, drawn: Skin): Refused {
-  const face = faceSkin(part, drawn, 0);
+/** Does the wall leave an inside all round with this thickness? */
+const fits = (part: EccentricCone, faceAt: FaceAt): boolean =>
+  [0, part.neutral ?? MIDDLE].every((share) => {
+    const face = faceAt(share);
+    return face !== null && overbent(part, face.skin) === undefined;
+  });
+
+function refuseWall(part: EccentricCone, faceAt: FaceAt): Refused {
+  const face = faceAt(0);
   const where = face && overbent(part, face.skin);
   const place = where
     ? `the ${where.end} end at plan angle ${degrees(where.theta).toFixed(0)}°`
@@ -107,9 +116,10 @@ export function layEccentricCone(part: EccentricCone): Layout | Refused {
   const issues = eccentricConeProblems(part, givenIn(part));
   if (issues.length > 0) return refused(...issues);
   const drawn = drawnSkin(part);
-  const laid = faceSkin(part, drawn, part.neutral ?? MIDDLE);
-  if (!laid || !fits(part)) return refuseWall(part, drawn);
-  const face = (share: number) => faceSkin(part, drawn, share)?.skin ?? null;
+  const faceAt = facesOf(part, drawn);
+  const laid = faceAt(part.neutral ?? MIDDLE);
+  if (!laid || !fits(part, faceAt)) return refuseWall(part, faceAt);
+  const face = (share: number) => faceAt(share)?.skin ?? null;
   const middle = face(MIDDLE);
   if (middle && rimLength(middle, "b") > rimLength(middle, "a") + NO_LENGTH_MM) return refused(swapMiddles);
   const faces: Record<Face, Skin | null> = { inside: face(0), middle, outside: face(1) };
