@@ -94,10 +94,13 @@ export function volume(skin: Skin): number {
 /** To each degree. */
 const LOOKS = 360;
 
+const anglesOf = (count: number): readonly number[] =>
+  Array.from({ length: count }, (_, i) => (i * TURN) / count);
+const TO_EACH_DEGREE = anglesOf(LOOKS);
+
 /** Normal angles all round, for questions that are answered by looking everywhere. [rad] */
-export function allRound(count = LOOKS): number[] {
-  return Array.from({ length: count }, (_, i) => (i * TURN) / count);
-}
+export const allRound = (count = LOOKS): readonly number[] =>
+  count === LOOKS ? TO_EACH_DEGREE : anglesOf(count);
 
 /** Every question about one skin's lean is answered by the same look round it. */
 const leans = new WeakMap<Skin, { readonly least: number; readonly greatest: number }>();

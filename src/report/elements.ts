@@ -18,7 +18,13 @@ export interface HandElement {
 export function handElements(order: BlankOrder, blank: FlatBlank): HandElement[] {
   const { stations } = blank.development;
   const last = blank.net.a.length - 1;
-  const wanted = (station: Station) => order.knots.some((at) => Math.abs(at - station.theta) <= SAME_ANGLE);
+  // Both lie in the order of their angles: each knot is passed once.
+  const knots = order.knots.toSorted((p, q) => p - q);
+  let next = 0;
+  const wanted = ({ theta }: Station): boolean => {
+    while ((knots[next] ?? Infinity) < theta - SAME_ANGLE) next += 1;
+    return Math.abs((knots[next] ?? Infinity) - theta) <= SAME_ANGLE;
+  };
   const out: HandElement[] = [];
   for (let index = 0; index <= last; index++) {
     const station = stations[index] as Station;

@@ -20,13 +20,15 @@ export type NamedPart = Part & { readonly name: string };
 const LEVEL = radians(89.001);
 /** Normal angles at which the bend of the wall is looked at: to a quarter degree. */
 const LOOKED_AT = allRound(1440);
+/** The ends of a right cone are circles: they bend alike all round. */
+const ALIKE = [0];
 
 /** Is a face bent the wrong way anywhere, at either end? A parallel face works out both ends of an element together. */
-const isOverbent = ({ a, b }: Skin): boolean =>
-  LOOKED_AT.some((theta) => a.support(theta, 1).rho < 0 || b.support(theta, 1).rho < 0);
+const isOverbent = ({ a, b }: Skin, thetas: readonly number[]): boolean =>
+  thetas.some((theta) => a.support(theta, 1).rho < 0 || b.support(theta, 1).rho < 0);
 
 /** Why a surface cannot be laid out truly although every size is allowed. */
-function soundness(part: Part, { skin, faces }: Layout): Refusal | undefined {
+function soundness(part: Part, { skin, faces, cone }: Layout): Refusal | undefined {
   const { least, greatest } = leanRange(skin);
   const given = (["slant", "halfAngle"] as const).find((key) => key in part);
   if (Math.max(-least, greatest) > LEVEL)
@@ -36,7 +38,8 @@ function soundness(part: Part, { skin, faces }: Layout): Refusal | undefined {
       remedy: "check height and offset: such a part is a flat plate",
     };
   if (part.shape === "square-to-round") return undefined;
-  const overbent = isOverbent(skin) || (faces.inside !== null && isOverbent(faces.inside));
+  const thetas = cone ? ALIKE : LOOKED_AT;
+  const overbent = isOverbent(skin, thetas) || (faces.inside !== null && isOverbent(faces.inside, thetas));
   return overbent
     ? {
         path: ["thickness"],
