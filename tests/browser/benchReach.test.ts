@@ -131,3 +131,26 @@ it("has a button from the beginning for what stands far down, and leads to it wi
     .toBe("cut-files");
   expect(await page.locator(".bench #cut-files button", { hasText: ".dxf" }).count()).toBeGreaterThan(0);
 });
+
+it("asks for nothing to be mended while files are only on their way, and holds them back for half a number", async () => {
+  await openWithHand(page, `${site.url}shapes/right-cone/`);
+  const height = page.locator(".bench-form").getByLabel(/^Height between/);
+  await height.focus();
+  const file = page.locator("#cut-files button", { hasText: ".dxf" }).first();
+  await file.waitFor({ timeout: 15_000 });
+  const told = page.locator("#cut-files + p");
+  await told.evaluate((one) => {
+    new MutationObserver(() => {
+      one.setAttribute("data-told", `${one.getAttribute("data-told") ?? ""}${one.textContent}`);
+    }).observe(one, { childList: true, characterData: true, subtree: true });
+  });
+  for (const size of ["61", "62", "63"]) {
+    await height.fill(size);
+    await expect.poll(() => page.locator(".bench .stale").count()).toBe(0);
+  }
+  expect((await told.getAttribute("data-told")) ?? "").not.toContain("First mend");
+  expect(await file.isDisabled()).toBe(false);
+  await height.fill("6..");
+  await expect.poll(() => told.textContent()).toContain("First mend what is typed");
+  expect(await file.isDisabled()).toBe(true);
+});
