@@ -89,6 +89,17 @@ it.each([390, 320])(
   },
 );
 
+it.each(["will-it-go", "blank", "second-pass"])(
+  "leads whoever comes by the address of #%s to where it stands at last",
+  async (id) => {
+    await page.goto(`${site.url}shapes/right-cone/#${id}`);
+    await expect.poll(() => arrived(page), { timeout: 15_000 }).toEqual([id, true]);
+    // What comes later moves it no more.
+    await page.waitForLoadState("networkidle");
+    expect(await arrived(page)).toEqual([id, true]);
+  },
+);
+
 it("has the sections of a part for the brake in a row on a wide screen, without passes", async () => {
   await openWithHand(page, `${site.url}shapes/square-to-round/`);
   await page.locator(".bench .machine-choice").waitFor();
