@@ -25,9 +25,9 @@ const ROUNDED = 0.001;
 const TOO_DEAR = 60;
 /**
  * Where it lay before, a thing may cost this much more than it did: another size moves what is round it a little, and a figure
- * may come to stand across another element line or two.
+ * may come to stand across one more element line. It never adds up: what it cost at first counts from drawing to drawing.
  */
-const AS_BEFORE = 4;
+const AS_BEFORE = 2.5;
 
 type Put = NonNullable<PutDown>;
 type Chosen = Put & { readonly placing: Placing };
@@ -116,8 +116,11 @@ export function createBoard(
   const tried = (ways: Ways, dearest: number): boolean => {
     if (isOver()) return false;
     const was = before?.[puts.length];
-    const chosen = (was && asBefore(ways, dearest, was)) ?? cheapest(ways, dearest);
-    puts.push(chosen ? { way: chosen.way, price: chosen.price } : null);
+    const kept = was ? asBefore(ways, dearest, was) : undefined;
+    const chosen = kept ?? cheapest(ways, dearest);
+    puts.push(
+      chosen ? { way: chosen.way, price: Math.min(chosen.price, kept && was ? was.price : Infinity) } : null,
+    );
     if (!chosen) return false;
     chosen.placing.strokes.forEach(draw);
     chosen.placing.labels.forEach(write);

@@ -128,7 +128,9 @@ it("moves nothing as what was not drawn comes into sight", async () => {
   const { page, close } = await follow("shapes/right-cone/", { width: 1280, height: 800 });
   await handOn(page);
   await page.getByLabel(/^Height between/).focus();
-  await page.locator(".bench-judged[data-laid-out]").nth(1).waitFor();
+  await page.locator(".bench-judged").nth(1).waitFor();
+  const unmarked = page.locator(".bench-judged > :not([data-laid-out])");
+  await expect.poll(() => unmarked.count(), { timeout: 10_000 }).toBe(0);
   const heights = () =>
     page
       .locator(".bench-judged > *")

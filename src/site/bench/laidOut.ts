@@ -1,16 +1,27 @@
 /** Drawings that measure their room are drawn a frame later, and what stands below them moves another later. */
 const FRAMES = 4;
 
+function markLater(section: HTMLElement): void {
+  let left = FRAMES;
+  const next = (): void => {
+    left -= 1;
+    if (left > 0) requestAnimationFrame(next);
+    else section.dataset["laidOut"] = "";
+  };
+  requestAnimationFrame(next);
+}
+
 /**
- * Marks what has been laid out in full once: from then on the browser remembers how high each of its sections is, and may
- * leave out those that nobody sees without anything moving when somebody comes near them, under the very click.
+ * Marks each section of an element that has been laid out in full once, those that come later too: from then on the browser
+ * remembers how high it is, and may leave it out while nobody sees it without anything moving when somebody comes near,
+ * under the very click.
  */
 export function laidOut(element: HTMLElement): () => void {
-  let left = FRAMES;
-  let frame = requestAnimationFrame(function next() {
-    left -= 1;
-    if (left > 0) frame = requestAnimationFrame(next);
-    else element.dataset["laidOut"] = "";
-  });
-  return () => cancelAnimationFrame(frame);
+  const mark = (nodes: Iterable<Node>): void => {
+    for (const node of nodes) if (node instanceof HTMLElement) markLater(node);
+  };
+  mark(element.children);
+  const watch = new MutationObserver((changes) => changes.forEach(({ addedNodes }) => mark(addedNodes)));
+  watch.observe(element, { childList: true });
+  return () => watch.disconnect();
 }

@@ -11,6 +11,7 @@ import { Bench } from "./bench.svelte.ts";
 import BenchPage from "./Bench.svelte";
 import { draftKey, isKept, keeper, keyOf } from "./keep.ts";
 import { loadShape } from "./loadShape.ts";
+import { nextHand } from "./onPage.ts";
 import { ownDraft } from "./ownDraft.ts";
 import type { PublishedVerdict } from "./publishedVerdict.ts";
 import { standInOf } from "./standIn.ts";
@@ -36,6 +37,7 @@ export interface BenchTables {
  * @param wanted when its live parts are: until then what was published stands in for them
  */
 export async function startBench(place: HTMLElement, wanted: Promise<void>): Promise<void> {
+  const hand = nextHand();
   const first = JSON.parse(place.dataset["part"] ?? "") as NamedTyped;
   const id = first.part["shape"];
   if (!isShapeId(id)) throw new RangeError(`shape: ${JSON.stringify(id)}`);
@@ -82,6 +84,9 @@ export async function startBench(place: HTMLElement, wanted: Promise<void>): Pro
   // A draft or a link may hold what has to be read by all the rules; the page stays as published until it is.
   await bench.isRead;
   const published = printedUnlessChanged(place, bench);
+  const headed = place.dataset["bench"] === "on demand";
+  const arrives = !headed && !hand.signal.aborted && isByLink();
+  hand.abort();
   mount(BenchPage, {
     target: place,
     props: {
@@ -93,9 +98,16 @@ export async function startBench(place: HTMLElement, wanted: Promise<void>): Pro
       job,
       known: new Map(known),
       explained: new Set(explained),
-      headed: place.dataset["bench"] === "on demand",
+      headed,
+      arrives,
     },
   });
+}
+
+/** Not by reloading or going back: there the browser knows where the page was left. */
+function isByLink(): boolean {
+  const [visit] = performance.getEntriesByType("navigation") as PerformanceNavigationTiming[];
+  return visit?.type === "navigate";
 }
 
 /** Ids of the page as it was published: places that a link may lead to though the bench has taken theirs. */
