@@ -108,7 +108,8 @@ export function createBoard(
       const placing = placed(one);
       const most = was + AS_BEFORE - way * LATER;
       const price = costs.cost(placing, { extent, most, known: new Map() }) + way * LATER;
-      return price <= was + AS_BEFORE && price < dearest ? { placing, way, price } : undefined;
+      const isAsGood = price <= was + AS_BEFORE && price < dearest;
+      return isAsGood ? { placing, way, price: Math.min(price, was) } : undefined;
     }
     return undefined;
   };
@@ -116,11 +117,8 @@ export function createBoard(
   const tried = (ways: Ways, dearest: number): boolean => {
     if (isOver()) return false;
     const was = before?.[puts.length];
-    const kept = was ? asBefore(ways, dearest, was) : undefined;
-    const chosen = kept ?? cheapest(ways, dearest);
-    puts.push(
-      chosen ? { way: chosen.way, price: Math.min(chosen.price, kept && was ? was.price : Infinity) } : null,
-    );
+    const chosen = (was && asBefore(ways, dearest, was)) ?? cheapest(ways, dearest);
+    puts.push(chosen ? { way: chosen.way, price: chosen.price } : null);
     if (!chosen) return false;
     chosen.placing.strokes.forEach(draw);
     chosen.placing.labels.forEach(write);

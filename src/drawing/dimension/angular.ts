@@ -4,8 +4,8 @@ import type { Board, Placing } from "../board.ts";
 import { textWidth } from "../lettering.ts";
 import { arc, type Stroke } from "../model.ts";
 import { arcPoint } from "../pen.ts";
-import { ARROW_LONG, arrowhead } from "./arrow.ts";
 import { lazily, once, type Ways } from "../ways.ts";
+import { ARROW_LONG, arrowhead } from "./arrow.ts";
 
 /** An arc with arrowheads at its ends; where it is too short for them they point in from outside. */
 function arrowedArc(

@@ -13,8 +13,8 @@ import {
 import type { Board, Figure, Placing } from "../board.ts";
 import { readable, textWidth } from "../lettering.ts";
 import { line, type Stroke } from "../model.ts";
-import { ARROW_LONG, arrowhead } from "./arrow.ts";
 import { lazily } from "../ways.ts";
+import { ARROW_LONG, arrowhead } from "./arrow.ts";
 
 /** Extension lines begin clear of the outline and run on past the dimension line. [mm of paper] */
 const GAP = 1;

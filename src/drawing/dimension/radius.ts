@@ -2,9 +2,9 @@ import { add2, distance2, left2, scale2, sub2, unit2, type Vec2 } from "../../ge
 import type { Board, Figure, Placing } from "../board.ts";
 import { textWidth } from "../lettering.ts";
 import { line } from "../model.ts";
+import { lazily, once, type Ways } from "../ways.ts";
 import { slope } from "./angular.ts";
 import { ARROW_LONG, arrowhead } from "./arrow.ts";
-import { lazily, once, type Ways } from "../ways.ts";
 
 /** A figure beyond its arc is liked less, in the board's measure. */
 const BEYOND_EXTRA = 8;
