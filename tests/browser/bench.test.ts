@@ -45,11 +45,9 @@ it("takes sizes as the drawing gives them: inches, fractions, feet and inches, g
   await field("Plate thickness, mm").fill("10 ga");
   await expect.poll(() => page.locator(".bench-field.wrong").count()).toBe(0);
   // Views follow, and come with the first hand on the page.
-  await expect
-    .poll(() => page.locator(".bench .drawing").first().textContent(), { timeout: 10_000 })
-    .toContain("200");
+  await expect.poll(() => page.locator(".bench .drawing").first().textContent()).toContain("200");
   await page.getByLabel("Units of the drawing", { exact: true }).selectOption("in");
-  await expect.poll(() => figure("Outer radius"), { timeout: 10_000 }).toMatch(/ in/);
+  await expect.poll(() => figure("Outer radius")).toMatch(/ in/);
   expect(await page.locator(".bench-field.wrong").count()).toBe(0);
 });
 
@@ -144,7 +142,7 @@ it.each(names)("%s has the same figures at the bench as on its page and in its r
     (await page.locator(".bench .checks > li strong").allTextContents()).map((text) =>
       text.replace(/\s*\?$/, ""),
     );
-  await expect.poll(titles, { timeout: 10_000 }).toEqual(report.forming.checks.map(({ title }) => title));
+  await expect.poll(titles).toEqual(report.forming.checks.map(({ title }) => title));
 });
 
 it("goes back to what was typed after a link has been opened and the page loaded anew", async () => {
@@ -161,9 +159,9 @@ it("goes back to what was typed after a link has been opened and the page loaded
     height: "321",
   };
   await page.goto(`${site.url}shapes/right-cone/${linkOf({ name: "other", part })}`);
-  await expect.poll(() => field(/^Height between/).inputValue(), { timeout: 10_000 }).toBe("321");
+  await expect.poll(() => field(/^Height between/).inputValue()).toBe("321");
   await page.reload();
-  await expect.poll(() => field(/^Height between/).inputValue(), { timeout: 10_000 }).toBe("321");
+  await expect.poll(() => field(/^Height between/).inputValue()).toBe("321");
   await page.getByRole("button", { name: "Undo", exact: true }).click();
   expect(await field(/^Height between/).inputValue()).toBe("456");
 });
@@ -172,12 +170,10 @@ it("says how each figure was worked out, with this part's numbers", async () => 
   await open("shapes/right-cone/");
   await page.getByRole("button", { name: "How was it worked out: Outer radius?" }).click();
   await expect
-    .poll(() => page.locator(".key-figures + .bench-answer").textContent(), { timeout: 10_000 })
+    .poll(() => page.locator(".key-figures + .bench-answer").textContent())
     .toMatch(/600 \/ \(2 × sin 36.87°\)/);
   await page.getByRole("button", { name: "What is this: Plate thickness?" }).click();
-  await expect
-    .poll(() => page.locator(".bench-form").textContent(), { timeout: 10_000 })
-    .toContain("which depends on the metal");
+  await expect.poll(() => page.locator(".bench-form").textContent()).toContain("which depends on the metal");
 });
 
 it("shows one element line in every drawing, by key and by touch, and says what it is", async () => {
@@ -188,7 +184,7 @@ it("shows one element line in every drawing, by key and by touch, and says what 
   const said = () => page.locator(".chosen-line").allTextContents();
   // What reads keys comes with the first one, and none is lost.
   await expect
-    .poll(said, { timeout: 10_000 })
+    .poll(said)
     .toEqual([
       expect.stringMatching(/Line 4:\s+plan angle 90°, true length\s+[\d.]+\u00a0mm/),
       expect.stringMatching(/Line 4/),
@@ -209,11 +205,9 @@ it("shows one element line in every drawing, by key and by touch, and says what 
   // By touch, a little beside the line.
   await page.mouse.click(line.x + line.width / 2 + 5, line.y + line.height / 2);
   // What reads touches comes with the first one.
-  await expect
-    .poll(said, { timeout: 10_000 })
-    .toEqual([expect.stringMatching(/Line 4/), expect.stringMatching(/Line 4/)]);
+  await expect.poll(said).toEqual([expect.stringMatching(/Line 4/), expect.stringMatching(/Line 4/)]);
   await page.mouse.click(line.x + line.width / 2 + 5, line.y + line.height / 2);
-  await expect.poll(() => page.locator("line.chosen").count(), { timeout: 10_000 }).toBe(0);
+  await expect.poll(() => page.locator("line.chosen").count()).toBe(0);
 });
 
 it("tells the two lines that bound a flat apart", async () => {
@@ -224,7 +218,7 @@ it("tells the two lines that bound a flat apart", async () => {
   for (const number of [1, 2, 3, 4, 5, 6, 7, 8]) {
     await page.keyboard.press("ArrowRight");
     // What reads keys comes with the first one, and none is lost.
-    await expect.poll(() => said.textContent(), { timeout: 10_000 }).toBe(`Line ${number} of piece 1`);
+    await expect.poll(() => said.textContent()).toBe(`Line ${number} of piece 1`);
     expect(await pattern.locator("line.chosen").count()).toBe(1);
   }
 });
@@ -389,7 +383,7 @@ it("reads off a distance between two points, by touch and by key", async () => {
   const read = () => pattern.locator("[aria-live]").textContent();
   // What reads touches comes with the first one, and none is lost.
   await expect
-    .poll(read, { timeout: 10_000 })
+    .poll(read)
     .toMatch(/^\s*250\u00a0mm:\s[\s\S]*\sfrom x [\d.]+, y [\d.]+ to x [\d.]+, y [\d.]+\./);
   await pattern.locator(".look").focus();
   await page.keyboard.press("Escape");

@@ -23,5 +23,5 @@ it("draws with every key where figures lay, and then as a page does that begins 
   expect(await height().inputValue()).toBe("60");
   const begun = await pattern();
   for (const size of ["300", "210", "150", "90", "60"]) await height().fill(size);
-  await expect.poll(pattern, { timeout: 10_000 }).toEqual(begun);
+  await expect.poll(pattern).toEqual(begun);
 });

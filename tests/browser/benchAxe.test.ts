@@ -109,9 +109,7 @@ const STATES: readonly [string, string, (page: Page) => Promise<void>][] = [
       await button(page, /^How was it worked out: Shortest line/).click();
       await button(page, "How was it worked out: line length, true?").click();
       await button(page, /^How was it worked out: height at four places/).click();
-      await expect
-        .poll(() => page.locator(".bench-answer p").count(), { timeout: 10_000 })
-        .toBeGreaterThan(7);
+      await expect.poll(() => page.locator(".bench-answer p").count()).toBeGreaterThan(7);
     },
   ],
   [
@@ -141,7 +139,7 @@ async function holds(page: Page): Promise<void> {
 describe.each(STATES)("a bench %s", (_, shape, act) => {
   it("is accessible by day and by night, and fits a telephone", async () => {
     const page = await browser.newPage({ viewport: { width: 1280, height: 900 }, bypassCSP: true });
-    page.setDefaultTimeout(15_000);
+    page.setDefaultTimeout(20_000);
     await page.goto(`${site.url}shapes/${shape}/`);
     // What stands far down is loaded for whoever is at work.
     await page.locator(".bench-form input").first().focus();

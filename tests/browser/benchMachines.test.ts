@@ -43,7 +43,7 @@ it("prints the sheets of the machine that is chosen, and those of the binder onc
   await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
   const printed = page.locator(".bench-print");
   // They come with the first print.
-  await expect.poll(() => printed.locator(".sheet").count(), { timeout: 10_000 }).toBe(2);
+  await expect.poll(() => printed.locator(".sheet").count()).toBe(2);
   expect(await printed.textContent()).toMatch(/For Brake, chosen at the bench; the first choice is Big roll/);
   expect(await printed.textContent()).toMatch(/on Brake/);
   // What stands on the work sheet alone is named, and where it is.

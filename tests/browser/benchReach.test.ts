@@ -74,7 +74,7 @@ it.each([390, 320])(
         expect(await fold.getAttribute("aria-expanded")).toBe("true");
         await way(on, name).click();
         expect(await way(on, name).isVisible()).toBe(false);
-        await expect.poll(() => arrived(on), { timeout: 10_000 }).toEqual([id, true]);
+        await expect.poll(() => arrived(on)).toEqual([id, true]);
         expect(await on.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
       }
       // By the keyboard alone, and away again.
@@ -93,7 +93,7 @@ it.each(["will-it-go", "blank", "second-pass"])(
   "leads whoever comes by the address of #%s to where it stands at last",
   async (id) => {
     await page.goto(`${site.url}shapes/right-cone/#${id}`);
-    await expect.poll(() => arrived(page), { timeout: 15_000 }).toEqual([id, true]);
+    await expect.poll(() => arrived(page)).toEqual([id, true]);
     // All that comes later is there, and has not moved it.
     await page.locator(".bench #cut-files").waitFor({ state: "attached", timeout: 15_000 });
     await page.locator(".bench .steps").first().waitFor({ state: "attached" });
@@ -124,7 +124,7 @@ it("has the sections of a part for the brake in a row on a wide screen, without 
     "Take away",
   ]);
   await way(page, "Check and correct").click();
-  await expect.poll(() => arrived(page), { timeout: 10_000 }).toEqual(["check-and-correct", true]);
+  await expect.poll(() => arrived(page)).toEqual(["check-and-correct", true]);
 });
 
 it("has a button from the beginning for what stands far down, and leads to it without moving what stands above", async () => {
@@ -138,16 +138,12 @@ it("has a button from the beginning for what stands far down, and leads to it wi
   expect(await page.locator(".bench").innerText()).toMatch(/For the cutting table\s+Go to the DXF/);
   const top = await sheets.evaluate((one) => one.getBoundingClientRect().top + scrollY);
   await sheets.evaluate((one: HTMLElement) => one.click());
-  await expect
-    .poll(() => page.evaluate(() => document.activeElement?.id), { timeout: 15_000 })
-    .toBe("set-up");
+  await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("set-up");
   expect(
     Math.abs((await sheets.evaluate((one) => one.getBoundingClientRect().top + scrollY)) - top),
   ).toBeLessThan(2);
   await files.evaluate((one: HTMLElement) => one.click());
-  await expect
-    .poll(() => page.evaluate(() => document.activeElement?.id), { timeout: 15_000 })
-    .toBe("cut-files");
+  await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("cut-files");
   expect(await page.locator(".bench #cut-files button", { hasText: ".dxf" }).count()).toBeGreaterThan(0);
 });
 

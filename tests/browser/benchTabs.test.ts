@@ -16,14 +16,14 @@ it.each([
 ])("says that %s behind the address is no part, and changes nothing", async (hash, why) => {
   await page.goto(`${site.url}shapes/right-cone/${hash}`);
   const height = page.locator(".bench-form").getByLabel(/^Height between/);
-  await expect.poll(() => said().textContent(), { timeout: 10_000 }).toMatch(why);
+  await expect.poll(() => said().textContent()).toMatch(why);
   expect(await said().textContent()).toMatch(/Nothing was changed/);
   expect(await page.getByRole("button", { name: "Undo", exact: true }).isDisabled()).toBe(true);
   const before = await height.inputValue();
   await page.evaluate(() => (location.hash = "#bench-size"));
   await height.fill("345");
   await page.evaluate((rest) => (location.hash = rest), `${hash}x`.slice(0, -1));
-  await expect.poll(() => said().textContent(), { timeout: 10_000 }).toMatch(why);
+  await expect.poll(() => said().textContent()).toMatch(why);
   expect(await height.inputValue()).toBe("345");
   expect(before).not.toBe("345");
 });
@@ -76,11 +76,11 @@ it("keeps the shop that was typed last in either of two tabs, and tells the othe
   await openShop(page);
   await openShop(other);
   await width(page).fill("1111");
-  await expect.poll(() => said(other).textContent(), { timeout: 10_000 }).toMatch(/Another window .* shop/);
+  await expect.poll(() => said(other).textContent()).toMatch(/Another window .* shop/);
   // Both go on with what they have: nothing that somebody types is taken from under their hands.
   expect(await width(other).inputValue()).not.toBe("1111");
   await width(other).fill("2222");
-  await expect.poll(() => said(page).textContent(), { timeout: 10_000 }).toMatch(/Another window .* shop/);
+  await expect.poll(() => said(page).textContent()).toMatch(/Another window .* shop/);
   expect(await width(page).inputValue()).toBe("1111");
   for (const one of [page, other]) {
     await openShop(one);
@@ -97,7 +97,7 @@ it("goes back to the binder's own shop in one tab while another still has its ow
   expect(await width(other).inputValue()).toBe("1111");
   await page.getByRole("button", { name: "The binder’s own shop", exact: true }).click();
   await expect.poll(() => width(page).inputValue()).toBe(own);
-  await expect.poll(() => said(other).textContent(), { timeout: 10_000 }).toMatch(/Another window .* shop/);
+  await expect.poll(() => said(other).textContent()).toMatch(/Another window .* shop/);
   await openShop(other);
   await expect.poll(() => width(other).inputValue()).toBe(own);
 });

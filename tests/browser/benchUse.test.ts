@@ -3,7 +3,7 @@ import { linkOf } from "../../src/site/bench/link.ts";
 import { freshPages, page, site } from "./freshPage.ts";
 import { openWithHand } from "./hand.ts";
 
-freshPages({ timeoutMs: 20_000 });
+freshPages();
 
 const height = () => page.locator(".bench-form").getByLabel(/^Height between/);
 const pagesOnPaper = async (format: "A4" | "Letter"): Promise<number> =>

@@ -10,7 +10,7 @@ import { readPart } from "../../src/input/readPart.ts";
 import { browser, context, freshPages, page, site } from "./freshPage.ts";
 import { openWithHand } from "./hand.ts";
 
-freshPages({ timeoutMs: 8000 });
+freshPages();
 const folder = mkdtempSync(join(tmpdir(), "files-"));
 const tables = loadCatalogue();
 afterAll(() => rmSync(folder, { recursive: true }));

@@ -3,7 +3,7 @@ import { freshPages, page, site } from "./freshPage.ts";
 import { layHand } from "./hand.ts";
 import { settled } from "./settled.ts";
 
-freshPages({ timeoutMs: 15_000 });
+freshPages();
 
 const SHAPES = ["right-cone", "eccentric-cone", "square-to-round"] as const;
 /** Opens a shape's page as nobody has touched it. */
@@ -117,7 +117,7 @@ it.each([
     .getByRole("navigation", { name: "Sections of the bench" })
     .getByRole("link", { name, exact: true });
   await way.evaluate((one: HTMLElement) => one.click());
-  await expect.poll(() => page.evaluate(() => document.activeElement?.id), { timeout: 10_000 }).toBe(id);
+  await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe(id);
   await live();
   expect(await page.evaluate(() => document.activeElement?.id)).toBe(id);
 });
@@ -136,7 +136,7 @@ it("keeps the blank where it is on the screen for whoever has read on to it", as
 it("goes to the tray, and puts the part on it, with the first hand on the page", async () => {
   await open("right-cone");
   await page.getByRole("link", { name: "Tray: 0" }).evaluate((one: HTMLElement) => one.click());
-  await expect.poll(() => page.evaluate(() => location.hash), { timeout: 10_000 }).toBe("#bench-tray");
+  await expect.poll(() => page.evaluate(() => location.hash)).toBe("#bench-tray");
   await live();
   expect(await page.locator("#bench-tray").count()).toBe(1);
   expect(await page.locator(".bench-bar [role=status]").textContent()).toBe("");

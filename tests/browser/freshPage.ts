@@ -12,7 +12,7 @@ export let site: Awaited<ReturnType<typeof serve>>;
 let noise: string[] = [];
 
 /** Gives every test of a file a page of its own on the built site, with nothing kept; whatever the page throws fails the test. */
-export function freshPages({ timeoutMs = 10_000, consoleToo = false } = {}): void {
+export function freshPages({ consoleToo = false } = {}): void {
   beforeAll(async () => {
     site = await serve(DIST);
     browser = await launch();
@@ -24,7 +24,7 @@ export function freshPages({ timeoutMs = 10_000, consoleToo = false } = {}): voi
   beforeEach(async () => {
     noise = [];
     context = await browser.newContext({ acceptDownloads: true });
-    context.setDefaultTimeout(timeoutMs);
+    context.setDefaultTimeout(20_000);
     context.on("weberror", (thrown) => noise.push(thrown.error().message));
     if (consoleToo)
       context.on("console", (message) => message.type() === "error" && noise.push(message.text()));

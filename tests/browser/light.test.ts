@@ -106,7 +106,7 @@ it.each([
     .getByLabel(/^Height between/)
     .focus();
   await page.locator(".bench-judged").nth(1).waitFor();
-  await expect.poll(() => [...scripts].map(named), { timeout: 10_000 }).toContain("rules");
+  await expect.poll(() => [...scripts].map(named)).toContain("rules");
   expect([...scripts].map(named)).toContain("Judged");
   // What is not laid out before somebody sees it takes no room sideways.
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(size.width);
@@ -130,7 +130,7 @@ it("moves nothing as what was not drawn comes into sight", async () => {
   await page.getByLabel(/^Height between/).focus();
   await page.locator(".bench-judged").nth(1).waitFor();
   const unmarked = page.locator(".bench-judged > :not([data-laid-out])");
-  await expect.poll(() => unmarked.count(), { timeout: 10_000 }).toBe(0);
+  await expect.poll(() => unmarked.count()).toBe(0);
   const heights = () =>
     page
       .locator(".bench-judged > *")

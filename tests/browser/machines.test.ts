@@ -19,7 +19,7 @@ afterAll(async () => {
 beforeEach(async () => {
   context = await browser.newContext();
   page = await context.newPage();
-  page.setDefaultTimeout(10_000);
+  page.setDefaultTimeout(20_000);
 });
 afterEach(() => context.close());
 

@@ -3,7 +3,7 @@ import { expect, it } from "vitest";
 import { readPdf } from "../output/readPdf.ts";
 import { context, freshPages, page, site } from "./freshPage.ts";
 
-freshPages({ timeoutMs: 20_000, consoleToo: true });
+freshPages({ consoleToo: true });
 
 const button = (name: string | RegExp) => page.getByRole("button", { name }).first();
 async function saved(name: string | RegExp): Promise<{ name: string; bytes: Uint8Array }> {
