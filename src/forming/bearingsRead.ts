@@ -37,8 +37,11 @@ export interface Settled {
   readonly middleMoreMm: number;
 }
 
-/** What stands in the way of taking a setting: nothing told, no bearings in the shop file, a pipe askew, raise and bearings that disagree, no raise. */
-export type SetProblem = "nothing" | "no bearings" | "askew" | "disagree" | "no raise";
+/**
+ * What stands in the way of taking a setting: nothing told, no bearings in the shop file, a pipe askew, raise and bearings that
+ * disagree, no raise, a cone's small end lower than its large one.
+ */
+export type SetProblem = "nothing" | "no bearings" | "askew" | "disagree" | "no raise" | "swapped";
 
 /** The geometry that raises at bearings are worked out by, for one zone. */
 export interface BearingsOf {
@@ -49,6 +52,9 @@ export interface BearingsOf {
 
 /** Raise and raise told beside it may differ by this: both bearings are read to a half of what a roll is set to. Derived here. [mm] */
 const ROUNDING_MM = SAME_SETTING_MM;
+
+/** A tilt the other way than the plan's is no slip in setting it from this share of the plan's on. Derived here. [-] */
+const SWAPPED = 0.5;
 
 /** How many digits of a share are told, and reckoned with, so that whoever does the sum again gets the same. */
 export const SHARE_DIGITS = 3;
@@ -102,6 +108,9 @@ export function settleSet(asked: RollAsked, { settingMm, bearings }: SetAt, zone
   const largeMm = fixedMm + (pipe ? 1 / 2 : shares.large) * spanMm;
   if (settingMm !== undefined && Math.abs(settingMm - largeMm) > ROUNDING_MM) return "disagree";
   if (largeMm <= 0) return "no raise";
+  // Nobody rolls a cone with the small end lower: the blank would be left the more open where it is to be bent the most.
+  if (!pipe && -spanMm * Math.sign(planSpanMm) > Math.max(2 * ROUNDING_MM, SWAPPED * Math.abs(planSpanMm)))
+    return "swapped";
   const tiltMm = pipe ? 0 : spanMm - planSpanMm;
   return { settingMm: largeMm, tiltMm, middleMoreMm: tiltMm * (shares.middle - shares.large) };
 }

@@ -89,5 +89,12 @@ export function wrongOf(
         remedy:
           "write the raises from each bearing's own 0, or what the scales show together with dropAt0 and fixedAt0",
       };
+    case "swapped":
+      return {
+        key: "drop",
+        problem: `the drop end at ${say.length(dropMm)} stands below the fixed end at ${say.length(fixedMm)}: the small edge lies towards the drop end in the first pass, and its end stands higher in the plan`,
+        remedy:
+          "look whether the two scales are exchanged; where it was really rolled so, take that blank out and give no trial of it",
+      };
   }
 }

@@ -17,6 +17,6 @@ export const sheetsFrom =
     const tried = roll && triedOn({ ...part, roll }, kept);
     return {
       steps: rollSheet({ ...part, roll, settings, noSettings, handLiftKg, ...(tried && { tried }) }),
-      batch: rollBatch(part),
+      batch: rollBatch({ ...part, roll }),
     };
   };

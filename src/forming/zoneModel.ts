@@ -94,8 +94,8 @@ function unsound({ item, say }: RollAsked, zones: readonly RollZone[], armMm: nu
 /** What a trial of a zone is read by. */
 interface ReadBy {
   readonly zone: RollZone;
-  /** The plan's first setting. */
-  readonly start: Pick<RollPlaces, "largeMm" | "smallMm"> & { readonly middleMm: number };
+  /** The model's setting at half the slant for the cap. [mm] */
+  readonly middleCapMm: number;
   readonly large: EndLimit;
   readonly small: EndLimit;
   readonly thicknessMm: number;
@@ -103,25 +103,28 @@ interface ReadBy {
   readonly modelMm: (finalMm: number, share: number) => number | null;
 }
 
-/** How a trial of one zone is read: by the model's settings for what came out at the ends, to half the slant. */
+/**
+ * How a trial of one zone is read: by the model's setting at half the slant for the share of the bend that the ends came out
+ * with, as a right cone is by its closure. A skin that stays developable along the same elements has one share from end to
+ * end, its curvature square to an element running as 1/distance from the apex; where two are measured, theirs are averaged.
+ *
+ * @see derived here, from the equation of Codazzi for a surface with straight elements
+ */
 function readIn({
   zone,
-  start,
+  middleCapMm,
   large,
   small,
   thicknessMm,
   modelMm,
 }: ReadBy): Pick<ZoneModel, "read" | "settingFor"> {
   const middle = (zone.largeRadiusMm + zone.smallRadiusMm) / 2;
-  // The roll is straight, and so is the way from the raise at one end to that at the other.
-  const middleHigherMm = start.middleMm - start.largeMm;
-  const smallHigherMm = start.smallMm - start.largeMm;
   const flatMm = modelMm(middle, 0) ?? 0;
   /** Bent past the roll's reach it is at the cap at least. */
   const cameOut = (insideMm: number | undefined, finalMm: number, { capMm }: EndLimit) => {
     if (insideMm === undefined) return null;
     const share = finalMm / (insideMm + thicknessMm / 2);
-    return { share, mm: modelMm(finalMm, share) ?? capMm };
+    return { share, mm: modelMm(finalMm, share) ?? capMm, atMiddleMm: modelMm(middle, share) ?? middleCapMm };
   };
   /** The way back, by halving: the share at half the slant that the model sets so. */
   const shareAt = (mm: number): number => {
@@ -133,17 +136,11 @@ function readIn({
     }
     return gentle;
   };
-  const endsRead = (ends: EndRadii) => {
-    const l = cameOut(ends.largeMm, zone.largeRadiusMm, large);
-    const s = cameOut(ends.smallMm, zone.smallRadiusMm, small);
-    const at =
-      l && s
-        ? (l.mm + s.mm) / 2
-        : l
-          ? l.mm + middleHigherMm
-          : s
-            ? s.mm - (smallHigherMm - middleHigherMm)
-            : flatMm;
+  const endsRead = ({ largeMm, smallMm }: EndRadii) => {
+    const l = cameOut(largeMm, zone.largeRadiusMm, large);
+    const s = cameOut(smallMm, zone.smallRadiusMm, small);
+    const ends = [l, s].flatMap((one) => (one ? [one.atMiddleMm] : []));
+    const at = ends.length === 0 ? flatMm : ends.reduce((sum, mm) => sum + mm, 0) / ends.length;
     return { l, s, at };
   };
   const read = (seen: ZoneSeen): ZoneRead => {
@@ -220,7 +217,7 @@ export function zoneModels(asked: RollAsked): ZoneModelsAnswer {
           ...places,
           tiltDeg: ownTiltDeg(start, places, zone.slantMm),
         }),
-      ...readIn({ zone, start, large, small, thicknessMm: plate.thicknessMm, modelMm }),
+      ...readIn({ zone, middleCapMm: capMm, large, small, thicknessMm: plate.thicknessMm, modelMm }),
     };
   });
   const whole = models.filter((one) => one !== null);

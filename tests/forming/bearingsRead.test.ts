@@ -102,7 +102,7 @@ describe("both bearings as they were read", () => {
     expect(places!.largeMm).toBeCloseTo(along(shares.large), 1);
     expect(places!.smallMm).toBeCloseTo(along(shares.small), 1);
     expect(nextMm).toBe(places!.largeMm);
-    const other = { dropMm: PLAN.fixedMm + 3, fixedMm: PLAN.dropMm };
+    const other = { dropMm: PLAN.fixedMm, fixedMm: PLAN.fixedMm + 2 };
     expect(corrected([{ bearings: other, flat: true }]).advice).toContain(
       "a tilt the other way than the plan's",
     );
@@ -142,6 +142,11 @@ describe("what cannot be taken", () => {
       "readings without their 0",
       { bearings: { dropMm: -10, fixedMm: -12 }, flat: true },
       /no raise at the large edge .*dropAt0 and fixedAt0/,
+    ],
+    [
+      "scales exchanged",
+      { bearings: { dropMm: PLAN.fixedMm, fixedMm: PLAN.dropMm }, gapMm: 1900 },
+      /stands below the fixed end .* look whether the two scales are exchanged/,
     ],
     ["neither", { flat: true }, /neither a raise nor two bearings; give setting, or drop and fixed/],
   ])("is told: %s", (_, told, why) => {
@@ -208,7 +213,8 @@ describe("on rolls and plate that do not follow the model, set at another tilt t
         const { shares } = bearingsOf(asked)!;
         const window = firstPass(job.item.cone!.halfAngleRad);
         // So much of the raise at half the slant is turned about it, from edge to edge.
-        const edge = off * start!.middleMm;
+        // A cone whose small end stands lower was read with its scales exchanged, and is not taken.
+        const edge = Math.max(off * start!.middleMm, 1.4 * (start!.largeMm - start!.smallMm));
         const span = edge / (shares.small - shares.large);
         const told: AnyTold[] = [];
         let places: RollPlaces = {

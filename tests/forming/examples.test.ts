@@ -2,7 +2,7 @@ import { globSync, readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 
 const EXAMPLE = /@example (.+?) \/\/ → (-?[\d.]+)/g;
-const examples = globSync("src/forming/*.ts").flatMap((file) =>
+const examples = globSync("src/forming/**/*.ts").flatMap((file) =>
   [...readFileSync(file, "utf8").matchAll(EXAMPLE)].map(([, call = "", value = ""]) => ({
     file,
     call,

@@ -151,15 +151,43 @@ describe("without settings", () => {
       const { steps } = planOn(coneCase(reducer), { ...machine, arrangement });
       expect(steps.map(({ id }) => id)).toEqual([
         "edges",
+        ...(arrangement === "pyramid" ? ["pre-bend"] : []),
         "stop",
         "align",
         "by-template",
+        "close",
         "tack",
         "re-round",
         "inspect",
       ]);
       expect(step(steps, "by-template").text).toMatch(/No settings are given for this arrangement/);
       expect(figure(step(steps, "by-template"), "template radius inside, large")).toBeGreaterThan(400);
+      expect(step(steps, "close").text).toMatch(
+        /Inside templates, square to an element line: R [\d.]+ mm and/,
+      );
+      // It has no bending roll that stands still, no first and second pass, and one moment of rolling.
+      const words = steps.map(({ text, cautions }) => [text, ...cautions].join(" ")).join(" ");
+      expect(words).not.toMatch(
+        /groove|first pass|second pass|first trial|never roll backwards|turned? round/i,
+      );
+      if (arrangement === "pyramid") expect(words).not.toMatch(/pinch(?!ed| roll's)/i);
+      expect(words).toContain("gloves off before they turn");
+      expect([...new Set(steps.map(({ phase }) => phase))]).toEqual([
+        "set-up",
+        "bending",
+        "closing",
+        "tack and re-round",
+        "inspection",
+      ]);
+    },
+  );
+
+  it.each(["pyramid", "double-pinch", "four-roll"] as const)(
+    "a lot on a %s is told in its own words, the first blank by template",
+    (arrangement) => {
+      const { batch } = planOn(coneCase(reducer, { quantity: 3 }), { ...machine, arrangement });
+      expect(batch.join(" ")).toMatch(/The first alone, by template: write down what the scales showed/);
+      expect(batch.join(" ")).not.toMatch(/second passes|move the stop/);
     },
   );
 

@@ -55,6 +55,8 @@ export function eccentricCase(
 interface UnlikeBlank extends Unlike {
   /** The small end is not gripped: raise that is lost there, none at the large end. [mm] */
   readonly smallGiveMm: number;
+  /** So much of what the ends would come out apart by is left, each bent by its own raise alone. [-] */
+  readonly apart: number;
   /** A change from zone to zone takes this share of the arm of travel. [-] */
   readonly change: number;
   /** Each zone's plate bends a little more or less than the rest: the share by which, zone for zone. [-] */
@@ -81,6 +83,7 @@ export const zoneJobs: fc.Arbitrary<ZoneJob> = fc
     material: fc.constantFrom(s235, s355, aluminium),
     ...UNLIKE,
     smallGive: even(0, 0.03),
+    apart: even(0, 0.3),
     change: even(0.6, 1.6),
     scatter: fc.array(even(-0.02, 0.02), { minLength: MOST_ZONES, maxLength: MOST_ZONES }),
   })
@@ -98,9 +101,9 @@ export const zoneJobs: fc.Arbitrary<ZoneJob> = fc
     };
     const tightest = Math.min(...shape(1).curvature!.map(({ smallRadiusMm }) => smallRadiusMm));
     const item = shape((one.small * one.top) / tightest);
-    const { change, scatter } = one;
+    const { apart, change, scatter } = one;
     const smallGiveMm = one.smallGive * one.top;
-    return { machine, item, unlike: { ...unlikeOf(one), smallGiveMm, change, scatter } };
+    return { machine, item, unlike: { ...unlikeOf(one), smallGiveMm, apart, change, scatter } };
   });
 
 /** A roll's arm is cut into so many steps of travel. */
@@ -174,15 +177,19 @@ export function rolled({ machine, item, unlike }: ZoneJob): (places: readonly Ro
         acrossMm,
         unlike.change,
       );
-    const [large, middle, small] = [edge(0), edge(0.5), edge(1)];
+    const own = [edge(0), edge(0.5), edge(1)] as const;
     const half = plate.thicknessMm / 2;
-    return zones.map(({ largeRadiusMm, smallRadiusMm }, i) => ({
-      shares: {
-        large: large[i]! * largeRadiusMm,
-        middle: (middle[i]! * (largeRadiusMm + smallRadiusMm)) / 2,
-        small: small[i]! * smallRadiusMm,
-      },
-      inside: { large: 1 / large[i]! - half, small: 1 / small[i]! - half },
-    }));
+    return zones.map(({ largeRadiusMm, smallRadiusMm }, i) => {
+      const levels = [largeRadiusMm, (largeRadiusMm + smallRadiusMm) / 2, smallRadiusMm] as const;
+      const alone = own.map((one, place) => one[i]! * levels[place]!);
+      // Straight elements hold the bend to one share from end to end, all but a little: the mean over the slant, by Simpson.
+      const mean = (alone[0]! + 4 * alone[1]! + alone[2]!) / 6;
+      const [large, middle, small] = alone.map((one) => mean + unlike.apart * (one - mean));
+      const inside = (radiusMm: number, of: number) => radiusMm / of - half;
+      return {
+        shares: { large: large!, middle: middle!, small: small! },
+        inside: { large: inside(largeRadiusMm, large!), small: inside(smallRadiusMm, small!) },
+      };
+    });
   };
 }

@@ -10,6 +10,9 @@ import { type CameOut, eccentricCase, rolled, type ZoneJob, zoneJobs } from "./s
 const say = sayIn("mm");
 const BEARINGS: [number, number] = [200, 250];
 
+/** Ends that are each bent by their own raise alone, as a skin does that gives along its elements. */
+const endsApart = zoneJobs.map((job): ZoneJob => ({ ...job, unlike: { ...job.unlike, apart: 1 } }));
+
 const apart = ({ shares }: CameOut) => Math.abs(shares.small - shares.large);
 
 /** One pass by the plan, its correction, and a pass by that with the tilt it names. */
@@ -40,7 +43,7 @@ function byTilt({ item, machine, unlike }: ZoneJob, off: readonly [number, numbe
 function counted(read: number, numRuns: number) {
   const count = { zones: 0, named: 0, nearer: 0, past: 0 };
   fc.assert(
-    fc.property(zoneJobs, fc.tuple(even(-read, read), even(-read, read)), (job, off) => {
+    fc.property(endsApart, fc.tuple(even(-read, read), even(-read, read)), (job, off) => {
       const made = byTilt(job, off);
       made?.zones.forEach(({ tilt }, i) => {
         count.zones++;

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { endRolled } from "../../src/forming/closure.ts";
 import { passPoints } from "../../src/forming/passPoints.ts";
 import { rollSetting, sectionOf } from "../../src/forming/rollSetting.ts";
 import { sayIn } from "../../src/forming/say.ts";
@@ -141,19 +142,6 @@ describe("zones on rolls and plate that do not follow the model", () => {
 });
 
 describe("an eccentric cone whose offset goes to nought", () => {
-  const section = (job: ZoneJob) => sectionOf(job.machine)!;
-  /** Inside radius that the model leaves at this raise, by halving. */
-  function insideAt(job: ZoneJob, raiseMm: number): number {
-    const plate = plateOf(job.item);
-    let [tight, gentle] = [section(job).topRadiusMm, 1e7];
-    for (let i = 0; i < 200; i++) {
-      const middle = Math.sqrt(tight * gentle);
-      const setting = rollSetting(section(job), plate, middle);
-      if (setting.kind === "setting" && setting.bestMm < raiseMm) gentle = middle;
-      else tight = middle;
-    }
-    return tight - plate.thicknessMm / 2;
-  }
   const sizes = fc.record({ small: even(250, 500), extra: even(5, 250), height: even(400, 900) });
 
   it("gets the right cone's next setting, and its second pass", () => {
@@ -179,20 +167,23 @@ describe("an eccentric cone whose offset goes to nought", () => {
           const item = eccentricCase({ large: small + extra, small, offset: 1e-6, height, thickness: 6 });
           const job = { machine, item } as ZoneJob;
           const [model] = modelsOf(job)!.models;
-          const { halfAngleRad } = right.cone!;
+          const cone = right.cone!;
+          const { halfAngleRad } = cone;
           const middle = (model!.zone.largeRadiusMm + model!.zone.smallRadiusMm) / 2;
-          // A trial that this share came out of at half the slant, both ends as the straight roll has them by the model.
+          // A trial that this share came out of: both ends have the radii of the right cone that is closed as far.
           const trials = [...shares]
             .sort((a, b) => a - b)
             .map((share) => {
-              const setting = rollSetting(section(job), plateOf(item), middle / share);
+              const setting = rollSetting(sectionOf(machine)!, plateOf(item), middle / share);
               const middleMm = setting.kind === "setting" ? setting.bestMm : NaN;
-              const start = model!.pass("trial")!.start!;
+              const closed = Math.hypot(Math.sin(halfAngleRad), share * Math.cos(halfAngleRad));
+              const inside = (radiusMm: number) =>
+                endRolled(right, cone, { radiusMm, closed }).insideSquareRadiusMm;
               return {
                 settingMm: middleMm - model!.middleHigherMm + give * (1 + share),
-                closed: Math.hypot(Math.sin(halfAngleRad), share * Math.cos(halfAngleRad)),
-                largeMm: insideAt(job, middleMm + start.largeMm - start.middleMm),
-                smallMm: insideAt(job, middleMm + start.smallMm - start.middleMm),
+                closed,
+                largeMm: inside(cone.largeRadiusMm),
+                smallMm: inside(cone.smallRadiusMm),
               };
             });
           const own = correctTrials(

@@ -88,10 +88,11 @@ function byHand(raise: Raise) {
       count.blanks++;
       if (apart) count.apart++;
       if (came.some((one) => furthest(one) > window.cap)) count.past++;
-      came.forEach(({ shares: { large } }) => {
+      came.forEach(({ shares: { large } }, i) => {
         count.zones++;
         if (large >= window.from * 0.98 && large <= window.to * 1.02) count.right++;
-        else if (large > window.to) count.tight++;
+        // What the plan's own start had bent too far is no correction's doing.
+        else if (large > window.to && first[i]!.shares.large <= window.to) count.tight++;
       });
     }),
     { seed: 7, numRuns: 1500 },

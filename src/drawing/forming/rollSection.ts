@@ -283,4 +283,4 @@ function writeColumn(board: Board, figures: readonly { from: Vec2; text: string 
 
 /** At the foot of the sheet. */
 export const sectionNote = ({ units, seenFrom }: Pick<RollSections, "units" | "seenFrom">): string =>
-  `${seenFrom === null ? "The plate moves to the right" : `Seen from the ${seenFrom}, the plate moving to the right`}. Raises along the slide from the flat plate, in ${unitName(units)}: low as if the plate had sprung back already, high as if it were still fully bent, tilted where the straight roll, tilted for both ends, starts here: both ends a little open, so that half the slant is right. Dashed, and free R: what the plate springs back to, inside.`;
+  `${seenFrom === null ? "The plate moves to the right" : `Seen from the ${seenFrom}, the plate moving to the right`}. Raises along the slide from the flat plate, in ${unitName(units)}: low as if the plate had sprung back already, high as if it were still fully bent, tilted where the straight roll, tilted for both ends, starts here: half the slant gets its own, both ends a little less. Dashed, and free R: what the plate springs back to, inside.`;

@@ -27,7 +27,7 @@ export function closedWords(asked: RollSheetAsked): Pick<PlanStep, "text" | "fig
     }));
   if (lap > 0)
     return {
-      text: `Close until the templates fit. The seam edges then lap by ${say.tape(lap)}: ${LAPPED}. Stop before the lap comes to the pinch; what is missing is drawn over off the rolls`,
+      text: `Close until the templates fit. The seam edges then lap by ${say.tape(lap)}: ${LAPPED}. Stop before the lap comes between the rolls; what is missing is drawn over off the rolls`,
       figures: [taped("lap", lap, AS_DRAWN)],
       toNote: both("lap", lap),
     };
@@ -39,13 +39,24 @@ export function closedWords(asked: RollSheetAsked): Pick<PlanStep, "text" | "fig
   };
 }
 
-/** A piece of a part never closes: templates say when it is right, and of a right cone a tape too. */
-function ofPieces({ item, say }: RollSheetAsked): Pick<PlanStep, "text" | "figures" | "toNote"> {
-  const { cone, pieces } = item;
+/** A piece of a part never closes: templates say when it is right. */
+function ofPieces(asked: RollSheetAsked): Pick<PlanStep, "text" | "figures" | "toNote"> {
+  const { pieces } = asked.item;
   const share = pieces === 2 ? "half" : `one of ${pieces} alike`;
-  const tight: NoteBox = { label: "template, tight or open", unit: "-" };
   const text = `A piece is ${share} of the part and stays open: roll until the finished part's templates fit at both ends`;
-  if (!cone) return { text, figures: [], toNote: [tight] };
+  // Where another pass follows, the edges stand where they are to only after that.
+  const stands = asked.settings ? { text: "", figures: [], toNote: [] } : standsOpen(asked.item, asked.say);
+  return {
+    text: `${text}${stands.text}`,
+    figures: stands.figures,
+    toNote: [...stands.toNote, { label: "template, tight or open", unit: "-" }],
+  };
+}
+
+/** How far the seam edges of a piece of a right cone stand apart when it is right: a tape finds that beside the templates. */
+export function standsOpen(item: FormingCase, say: Say): Pick<PlanStep, "text" | "figures" | "toNote"> {
+  const { cone } = item;
+  if (!cone) return { text: "", figures: [], toNote: [] };
   const at = (radiusMm: number) => endRolled(item, cone, { radiusMm, closed: 1 }).insideGapMm;
   const ends = isPipe(item)
     ? [{ end: "both ends", mm: at(cone.largeRadiusMm) }]
@@ -55,16 +66,13 @@ function ofPieces({ item, say }: RollSheetAsked): Pick<PlanStep, "text" | "figur
       ];
   const across = ends.map(({ end, mm }) => `${say.tape(mm)} at ${end}`).join(", ");
   return {
-    text: `${text}; its seam edges then stand ${across}${within(item, say)}. Tighter: stop and ask the foreman`,
+    text: `; its seam edges then stand ${across}${within(item, say)}. Tighter: stop and ask the foreman`,
     figures: ends.map(({ end, mm }) => taped(`seam edges apart when right, ${end}`, mm, DERIVED)),
-    toNote: [
-      ...ends.map(({ end, mm: planned }) => ({
-        label: `apart, ${end.replace("the ", "")}`,
-        unit: "mm",
-        planned,
-      })),
-      tight,
-    ],
+    toNote: ends.map(({ end, mm: planned }) => ({
+      label: `apart, ${end.replace("the ", "")}`,
+      unit: "mm",
+      planned,
+    })),
   };
 }
 

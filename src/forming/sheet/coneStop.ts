@@ -38,7 +38,7 @@ function otherEnd({ item, roll, say }: RollSheetAsked): string {
 
 /** The stop that the small edge slides on, and what it has to leave clear; nothing for a pipe. */
 export function coneStop(asked: RollSheetAsked): PlanStep | null {
-  const { item, settings, roll, say } = asked;
+  const { item, roll, say } = asked;
   if (isPipe(item)) return null;
   const reach = reachBeyondStopMm({
     diameterMm: item.rimsMm.small / Math.PI,
@@ -46,8 +46,9 @@ export function coneStop(asked: RollSheetAsked): PlanStep | null {
     pieces: item.pieces,
   });
   const open = openReach(asked.item);
-  const given = roll?.coneAttachment?.range ? (settings?.stopMm ?? null) : null;
-  const inMm = stopPlace({ item, roll })?.furtherInMm ?? 0;
+  const place = stopPlace({ item, roll });
+  const given = roll?.coneAttachment?.range ? (place?.mm ?? null) : null;
+  const inMm = place?.furtherInMm ?? 0;
   const where =
     given === null
       ? "Set the stop for the small edge as close to the drop end as the closing of the yoke allows"
@@ -61,7 +62,7 @@ export function coneStop(asked: RollSheetAsked): PlanStep | null {
     id: "stop",
     phase: "set-up",
     title: "Set the cone stop",
-    text: `${where}. Grease it. The far side of the small end reaches ${say.length(reach)} past it when closed.${open ? ` While open, at the first trial, it reaches ${say.length(open.pastMm)} past it (${say.length(open.highMm)} above the pinch).` : ""}${room}${other}`,
+    text: `${where}. Grease it. The far side of the small end reaches ${say.length(reach)} past it when closed.${open ? ` While open, ${isTurnedRound(roll?.arrangement) ? "at the first trial" : `bent about ${say.percent(open.closed)} of the way round`}, it reaches ${say.length(open.pastMm)} past it (${say.length(open.highMm)} above ${isTurnedRound(roll?.arrangement) ? "the pinch" : "the plate between the rolls"}).` : ""}${room}${other}`,
     figures: [
       ...(given === null ? [] : [taped("stop from the drop end of the roll face", given, DERIVED)]),
       derived("reach past the stop when closed", reach),

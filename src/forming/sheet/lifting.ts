@@ -13,6 +13,9 @@ const HELD = {
   brake: "held up at the brake while it is bent",
 } as const;
 
+/** Of every plate roll. */
+export const GUARDS =
+  "The rolls draw in hands, sleeves and gloves: gloves off before they turn; every stop button and emergency stop tried before the first plate, nobody within reach of the nip while they turn.";
 /** Of every blank. */
 export const SHARP = "Cut plate is sharp and heavy: gloves, and the shop's own lifting rules.";
 
@@ -36,6 +39,7 @@ export const craneOf = (asked: LiftAsked): string[] =>
 const HANGS: Readonly<Record<string, "piece" | "tacked" | "part">> = {
   unload: "piece",
   close: "piece",
+  "last-edge": "piece",
   "by-template": "piece",
   bend: "piece",
   tack: "tacked",

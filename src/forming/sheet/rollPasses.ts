@@ -10,7 +10,8 @@ import { firstCorrect } from "./firstCorrect.ts";
 import { settingBoxes } from "./settingBoxes.ts";
 import { settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
 import { startAllRound } from "./startAllRound.ts";
-import { closedWords, raiseAtEnd } from "./closed.ts";
+import { closedWords, raiseAtEnd, standsOpen } from "./closed.ts";
+import { ledLast } from "./ledLast.ts";
 import { type PlanStep, stepNamed, taped } from "./step.ts";
 import { firstByTrials, secondByTrials, secondTold } from "./byTrials.ts";
 import { zonesBack, zonesOn } from "./zoneChange.ts";
@@ -171,33 +172,47 @@ function second(asked: RollSheetAsked): PlanStep {
   };
 }
 
-/** The edge that led keeps what the first pass bent it to, as far as the bending roll stands from the pinch: only turning the closed piece bends it. */
-function ledLast(asked: RollSheetAsked): string {
-  const { item, settings, say } = asked;
-  if (!settings || item.pieces > 1 || settings.zones.length < 2) return "";
-  return ` The ${say.tape(settings.flat.acrossMm)} at ${seamOrder(asked).second} keep the first pass's bend: no template there; ${stepNamed("re-round")} rounds them. Templates right, gap still open: no more raise, ask the foreman.`;
-}
-
 function close(asked: RollSheetAsked): PlanStep {
   const { item, say } = asked;
   const more = stillOpen(asked);
   const end = closedWords(asked);
   const templates = templateFigures(item, 1);
+  const led = ledLast(asked);
   return {
     id: "close",
     phase: "closing",
     title: item.pieces === 1 ? "Close" : "Bring to the template",
-    text: `${end.text}. Judge it released, as in ${stepNamed("first-measure")}. Inside templates, square to an element line: ${templateBrief(item, say, 1)}.${ledLast(asked)}${more.text}${item.pieces === 1 ? " Will it not close, stop: no force by clamps beyond what springs back." : ""} When right, lower the bending roll, open pinch and yoke, take it off.`,
-    figures: [...templates, ...end.figures, ...more.figures],
+    text: `${end.text}. Judge it released, as in ${stepNamed("first-measure")}. Inside templates, square to an element line: ${templateBrief(item, say, 1)}.${led.text}${more.text}${item.pieces === 1 ? " Will it not close, stop: no clamp pulls harder than a hand lever." : ""} When right, lower the bending roll, open pinch and yoke, take it off.`,
+    figures: [...templates, ...led.figures, ...end.figures, ...more.figures],
     cautions: [...(item.pieces === 1 ? [OVERLAP] : []), REVERSING],
     toNote: [...raiseAtEnd(asked), ...end.toNote],
     basis: COMMON_PRACTICE,
   };
 }
 
+/** A piece is not brought round as a part is once it is tacked: what led in the second pass goes through last. */
+function lastEdge(asked: RollSheetAsked): PlanStep | null {
+  const { item, settings, say } = asked;
+  if (item.pieces === 1 || !settings) return null;
+  const { first, second: led } = seamOrder(asked);
+  const stands = standsOpen(item, say);
+  const pipe = isPipe(item);
+  return {
+    id: "last-edge",
+    phase: "closing",
+    title: "Bend the edge that led last",
+    text: `When all pieces have come so far, turn each round once more, ${first} ahead${pipe ? "" : `, the stop back at the drop end`}. Raise to what ${stepNamed("close")} ended with${pipe ? "" : ", the two bearings' raises exchanged"}, with the plate moving, and roll through; stop before ${led} leaves the pinch. Now the templates fit up to that edge${stands.text}.`,
+    figures: stands.figures,
+    cautions: [RAISE_AGAIN, rising(asked)],
+    toNote: stands.toNote,
+    basis: DERIVED,
+  };
+}
+
 /** Turning the job round, the second pass, and closing. */
-export const secondPassSteps = (asked: RollSheetAsked): PlanStep[] => [
+export const secondPassSteps = (asked: RollSheetAsked): (PlanStep | null)[] => [
   ...turnRound(asked),
   secondByTrials(asked, second(asked)),
   close(asked),
+  lastEdge(asked),
 ];

@@ -7,9 +7,10 @@ import { zonesOf } from "../zones.ts";
 import { alikeZones } from "../zoneWords.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { coneStop } from "./coneStop.ts";
-import { heaviestKg, isHeavy, liftCautions, SHARP } from "./lifting.ts";
+import { GUARDS, heaviestKg, isHeavy, liftCautions, SHARP } from "./lifting.ts";
 import { ROLL_ENDS } from "./rollEnds.ts";
 import { dressingFigures, dressingWords } from "./dressing.ts";
+import { isTurnedRound } from "../stopRoom.ts";
 import { startAllRound } from "./startAllRound.ts";
 import { type Figure, mm, type PlanStep, taped } from "./step.ts";
 import { templateFigures } from "./touch.ts";
@@ -22,19 +23,15 @@ const step = (one: Omit<PlanStep, "phase" | "basis" | "toNote"> & Partial<PlanSt
   ...one,
 });
 
-const GUARDS =
-  "The rolls draw in hands, sleeves and gloves: gloves off before they turn; every stop button and emergency stop tried before the first plate, nobody within reach of the nip while they turn.";
-
 /**
  * Templates of both passes: half way and finished, and where no gap tells how far the first pass may go those that tell it;
- * zones that are curved alike share theirs.
+ * of the finished part alone where there is one pass. Zones that are curved alike share theirs.
  */
 function templatesAtHand(asked: RollSheetAsked): number {
   const { item, roll } = asked;
   const zones = zonesOf(item);
   const each = templateFigures(item, 1).length / Math.max(1, zones.length);
-  const ofPasses = (roll?.arrangement ?? "initial-pinch") === "initial-pinch" && !item.cone;
-  const sets = ofPasses ? (isBoxed(asked) ? 3 : 5) : 2;
+  const sets = !isTurnedRound(roll?.arrangement) ? 1 : item.cone ? 2 : isBoxed(asked) ? 3 : 5;
   return sets * each * alikeZones(zones).length;
 }
 
@@ -58,14 +55,14 @@ function zoneFigures({ settings }: RollSheetAsked): Figure[] {
   );
 }
 
-function edges(asked: RollSheetAsked): PlanStep {
+export function edges(asked: RollSheetAsked): PlanStep {
   const { item, say } = asked;
   const slide = (item.rimsMm.large - item.rimsMm.small) / item.pieces;
   const pipe = isPipe(item);
   return step({
     id: "edges",
     title: "Dress and mark",
-    text: `${bevel(asked)}Dress all edges: no dross, no burrs.${pipe ? "" : ` Smooth the small edge, which the stop holds back: in one pass the large one runs ${say.length(slide)} further.`} Mark seam edges 1 and 2 and scribe the element lines on the inside face, as on the picture of the blank.${zoneMarks(asked)} Measure the blank against its card. At hand: the inside templates of first pass and closing (${templatesAtHand(asked)}), tape, straightedge${(item.seamGapMm ?? 0) > 0 ? ", feeler blade" : ""}.`,
+    text: `${bevel(asked)}Dress all edges: no dross, no burrs.${pipe ? "" : ` Smooth the small edge, which the stop holds back: in one pass the large one runs ${say.length(slide)} further.`} Mark seam edges 1 and 2 and scribe the element lines on the inside face, as on the picture of the blank.${zoneMarks(asked)} Measure the blank against its card. At hand: the inside templates of ${isTurnedRound(asked.roll?.arrangement) ? "first pass and closing" : "the finished part"} (${templatesAtHand(asked)}), tape, straightedge${(item.seamGapMm ?? 0) > 0 ? ", feeler blade" : ""}.`,
     figures: [
       ...dressingFigures(item),
       ...zoneFigures(asked),

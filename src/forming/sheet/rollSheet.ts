@@ -3,33 +3,18 @@ import { finishRolled, INSPECT } from "./finish.ts";
 import { withLifting } from "./lifting.ts";
 import { otherRollSteps } from "./otherRolls.ts";
 import { firstPassSteps, secondPassSteps } from "./rollPasses.ts";
-import { rollSetUp } from "./rollSetUp.ts";
-import { type NumberedStep, numbered, type PlanStep } from "./step.ts";
-import { templateFigures } from "./touch.ts";
-
-const wanted = (asked: RollSheetAsked) => templateFigures(asked.item, 1);
-
-/** The other arrangements find no nought and change no ends: their set-up is the dressing, the stop and the loading. */
-const OWN_WAY = new Set(["zero", "pinch"]);
+import { isTurnedRound } from "../stopRoom.ts";
+import { edges, rollSetUp } from "./rollSetUp.ts";
+import { type NumberedStep, numbered } from "./step.ts";
 
 /** The numbered work sheet of one part on a plate roll, or on such a roll in general. */
 export function rollSheet(asked: RollSheetAsked): NumberedStep[] {
   const arrangement = asked.roll?.arrangement ?? "initial-pinch";
-  const setUp = rollSetUp(asked);
-  const finish = [...finishRolled(asked), INSPECT];
-  if (arrangement === "initial-pinch")
-    return withLifting(
-      asked,
-      numbered([...setUp, ...firstPassSteps(asked), ...secondPassSteps(asked), ...finish]),
-    );
-  const short: PlanStep[] = otherRollSteps(asked, arrangement).map((step) => ({
-    ...step,
-    figures: wanted(asked),
-  }));
-  return withLifting(
-    asked,
-    numbered([...setUp.filter((step) => !OWN_WAY.has(step?.id ?? "")), ...short, ...finish]),
-  );
+  const rolled =
+    arrangement === "initial-pinch"
+      ? [...rollSetUp(asked), ...firstPassSteps(asked), ...secondPassSteps(asked)]
+      : [edges(asked), ...otherRollSteps(asked, arrangement)];
+  return withLifting(asked, numbered([...rolled, ...finishRolled(asked), INSPECT]));
 }
 
 /** What the blanks of a lot are of the parts that they become, and what is written on each. */
@@ -42,9 +27,16 @@ function namedBlanks({ pieces, quantity }: RollSheetAsked["item"], blanks: numbe
 }
 
 /** How a lot goes through: in which order its blanks are rolled. Nothing for a single blank. */
-export function rollBatch({ item }: Pick<RollSheetAsked, "item">): string[] {
+export function rollBatch({ item, roll }: Pick<RollSheetAsked, "item" | "roll">): string[] {
   const blanks = item.pieces * item.quantity;
   if (blanks === 1) return [];
+  if (!isTurnedRound(roll?.arrangement))
+    return [
+      namedBlanks(item, blanks),
+      "The first alone, by template: write down what the scales showed when it fitted.",
+      "Then all others towards that in the same small steps, the templates on each (plate of one delivery may differ).",
+      "Inspect the first finished one before the last is rolled.",
+    ];
   return [
     namedBlanks(item, blanks),
     "The first alone through its first pass: correct the setting on it and write it down.",

@@ -44,14 +44,20 @@ export function lotOf({ part, cone }: Report, plan: FormingPlan | undefined): Lo
   const gaps = pipe ? ["gap"] : ends.map((end) => `gap, ${end}`);
   const templates = ends.map((end) => `template, ${end}`);
   const open = (part.pieces ?? 1) > 1;
+  // Rolled by template all the way: there is one pass, and no setting to compare.
+  const passes = plan.steps.some(({ id }) => id === "by-template")
+    ? [{ name: "Rolled", columns: ["scales, one end", "scales, other end", ...(open ? templates : gaps)] }]
+    : [
+        { name: "First pass", columns: [...set, ...(cone ? gaps : templates)] },
+        { name: "Second pass, closed", columns: [...set, ...(open ? templates : gaps)] },
+      ];
   return {
     blanks,
     few: blanks <= FEW_LINES,
     names: Array.from({ length: lines }, (_, i) => nameOf(i, part)),
     next: nameOf(lines, part),
     groups: [
-      { name: "First pass", columns: [...set, ...(cone ? gaps : templates)] },
-      { name: "Second pass, closed", columns: [...set, ...(open ? templates : gaps)] },
+      ...passes,
       { name: "Inspected", columns: ["by, date"] },
     ],
   };

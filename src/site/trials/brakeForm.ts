@@ -1,11 +1,7 @@
-import {
-  type AirBendGeometry,
-  type BrakeNext,
-  type BrakeTrial,
-  nextDepths,
-} from "../../forming/brakeTrial.ts";
+import { type AirBendGeometry, type BrakeTrial, nextDepths } from "../../forming/brakeTrial.ts";
 import { settable } from "../../forming/rollPlaces.ts";
 import type { Units } from "../../drawing/format.ts";
+import { answerWords, degrees } from "./brakeAnswer.ts";
 import { cell, fillTable } from "./fillTable.ts";
 import { find, LARGEST_MM, lengthHow, lengthIn, numberIn } from "./find.ts";
 import { brakeKept, brakeKey } from "./keptBrake.ts";
@@ -25,17 +21,6 @@ export interface BrakeAsked {
 const MOST_DEG = 180;
 /** No corner has more hits. */
 const MOST_HITS = 200;
-
-const degrees = (deg: number): string => `${Number(deg.toFixed(1))}°`;
-
-function answerWords(next: BrakeNext | null): string {
-  if (!next) return "No hit yet: go deeper little by little.";
-  if (next.kind === "none") return `No next depth: ${next.why}.`;
-  const { sprangDeg, by, slope } = next;
-  const each =
-    by === "two trials" ? `, and ${Number(slope.toFixed(2))}° for each degree more under load` : "";
-  return `By ${by === "two trials" ? "two hits" : "one hit"} this plate springs back about ${degrees(sprangDeg)}, the give of the brake in it${each}. Go to the depth below in small steps, and measure: a bend that is too sharp does not go back.`;
-}
 
 /** Brings one form to life. */
 function startBrakeForm(root: HTMLElement): void {

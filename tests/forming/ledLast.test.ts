@@ -1,0 +1,84 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { edgesApartMm, standsOffMm } from "../../src/forming/sheet/ledLast.ts";
+import { formingOf } from "../../src/forming/forming.ts";
+import { even } from "../even.ts";
+import { coneCase, reducer, roll, shop } from "./cases.ts";
+
+const strips = fc
+  .record({ tightMm: even(100, 2000), share: even(0.3, 0.99), turn: even(0.05, 1) })
+  .map(({ tightMm, share, turn }) => ({ tightMm, gentleMm: tightMm / share, arcMm: turn * tightMm }));
+
+describe("a strip that kept a gentler bend", () => {
+  it("stands off by half the difference of curvatures times the square of its length, where that is little", () => {
+    fc.assert(
+      fc.property(strips, ({ tightMm, gentleMm }) => {
+        const arcMm = 0.01 * tightMm;
+        const little = ((1 / tightMm - 1 / gentleMm) * arcMm ** 2) / 2;
+        expect(standsOffMm({ arcMm, tightMm, gentleMm }) / little).toBeCloseTo(1, 3);
+      }),
+    );
+  });
+
+  it("leaves the edges as far apart as arcs laid down in a thousand short turns do", () => {
+    fc.assert(
+      fc.property(strips, even(1.2, 6), (strip, turnRad) => {
+        const { arcMm, tightMm, gentleMm } = strip;
+        const wholeMm = turnRad * tightMm;
+        let [x, y, heading] = [0, 0, 0];
+        const steps = 4000;
+        for (let i = 0; i < steps; i++) {
+          const step = wholeMm / steps;
+          const at = (i + 0.5) * step;
+          const curve = at < wholeMm - arcMm ? 1 / tightMm : 1 / gentleMm;
+          x += step * Math.cos(heading + (curve * step) / 2);
+          y += step * Math.sin(heading + (curve * step) / 2);
+          heading += curve * step;
+        }
+        expect(edgesApartMm({ ...strip, turnRad }) / tightMm).toBeCloseTo(Math.hypot(x, y) / tightMm, 2);
+      }),
+      { numRuns: 50 },
+    );
+  });
+});
+
+describe("the edge that led in the second pass", () => {
+  const machine = roll({
+    slide: { origin: [230, -200], angle: 60, travel: 300 },
+    bearings: [140, 160],
+    dropEnd: "left",
+    coneAttachment: { range: [60, 60] },
+  });
+  const steps = (pieces: number) => formingOf(coneCase(reducer, { pieces }), shop([machine])).plans[0]!.steps;
+  const text = (pieces: number, id: string) => steps(pieces).find((step) => step.id === id)?.text;
+
+  it("is told on the sheet of a whole part with how far it stands off, and is brought in and round by later steps", () => {
+    const close = steps(1).find(({ id }) => id === "close")!;
+    const number = (id: string) => steps(1).find((step) => step.id === id)!.number;
+    expect(close.text).toMatch(
+      new RegExp(
+        `at seam edge 2 keep the first pass's bend and stand off, by [\\d.]+ mm at the large end, [\\d.]+ mm at the small end or more: no template there\\..*step ${number("tack")} draws that edge in, step ${number("re-round")} rounds it`,
+      ),
+    );
+    const off = close.figures.filter(({ label }) => label.startsWith("last edge stands off"));
+    expect(off).toHaveLength(2);
+    expect(off[1]!.value).toBeGreaterThan(off[0]!.value);
+    expect(text(1, "last-edge")).toBeUndefined();
+  });
+
+  it("is bent last on a piece, whose edges stand further apart till then", () => {
+    expect(text(3, "close")).toMatch(/until step \d+ bends them the seam edges stand apart by about/);
+    const apart = (id: string, label: string) =>
+      steps(3)
+        .find((step) => step.id === id)!
+        .figures.find((one) => one.label.startsWith(label))!.value;
+    const right = apart("last-edge", "seam edges apart when right, the large end");
+    const before = apart("close", "seam edges apart before the last edge is bent, large end");
+    expect(before).toBeGreaterThan(right);
+    expect(before).toBeLessThan(1.1 * right);
+    expect(text(3, "last-edge")).toMatch(
+      /turn each round once more, seam edge 1 ahead.*bearings' raises exchanged/,
+    );
+    expect(text(3, "re-round")).toBeUndefined();
+  });
+});
