@@ -74,7 +74,7 @@ export function ledLast(asked: RollSheetAsked): Told {
     };
   const ends = ofEnds(asked, standsOffMm);
   return {
-    text: `${strip} and stand off, by ${told(ends, say.length)} or more: no template there. Templates right on all the rest: no more raise, whatever the gap; ${stepNamed("tack")} draws that edge in, ${stepNamed("re-round")} rounds it.`,
+    text: `${strip} and stand off, by ${told(ends, (mm) => say.length(mm))} or more: no template there. Templates right on all the rest: no more raise, whatever the gap; ${stepNamed("tack")} draws that edge in, ${stepNamed("re-round")} rounds it.`,
     figures: ends.map(({ end, value }) => mm(`last edge stands off at least, ${end}`, value, DERIVED)),
   };
 }
@@ -92,7 +92,7 @@ function ofPiece(asked: RollSheetAsked, uneven: string): Told {
     return endRolled(asked.item, cone, { radiusMm, closed: 1 }).insideGapMm + wider;
   });
   return {
-    text: `${uneven}until ${bends} the seam edges stand apart by about ${told(ends, asked.say.tape)}.`,
+    text: `${uneven}until ${bends} the seam edges stand apart by about ${told(ends, (mm) => asked.say.tape(mm))}.`,
     figures: ends.map(({ end, value }) =>
       taped(`seam edges apart before the last edge is bent, ${end}`, value, DERIVED),
     ),

@@ -21,7 +21,7 @@ import { gapWindows, templateBrief, templateFigures } from "./touch.ts";
 /** The same in short, where the first raise has said why. */
 const RAISE_AGAIN = "Raise only while the plate travels; never roll backwards at setting.";
 
-export const RAISE_MOVING =
+const RAISE_MOVING =
   "Raise only while the plate travels towards the bending roll. Never make a large raise under standing plate, never roll backwards at setting.";
 const OVERLAP = "Never let an overlap enter the pinch.";
 const rising = ({ item }: RollSheetAsked): string =>
