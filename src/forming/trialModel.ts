@@ -2,6 +2,7 @@ import { degrees } from "../geometry/angle.ts";
 import type { RollAsked } from "./asked.ts";
 import type { FormingCase } from "./case.ts";
 import { closureSetting } from "./closureSetting.ts";
+import { isGapTold, TOLD_APART_MM } from "./gapTold.ts";
 import { type FirstPass, firstPass, shareOfClosure } from "./firstPass.ts";
 import type { PassPoint } from "./passPoints.ts";
 import type { PassSettings } from "./passSettings.ts";
@@ -66,7 +67,7 @@ const none = (why: string): TrialModelAnswer => ({ kind: "none", why });
 
 /** The model that trials on this roll are held against, or why there is none. */
 export function trialModel(asked: RollAsked): TrialModelAnswer {
-  const { item, roll } = asked;
+  const { item, roll, say } = asked;
   const { cone } = item;
   const section = sectionOf(roll);
   if (!section)
@@ -78,6 +79,10 @@ export function trialModel(asked: RollAsked): TrialModelAnswer {
   const pass = (id: PassPoint["id"]) => zones[0]?.passes.find((one) => one.id === id);
   const start = pass("trial")?.start ?? null;
   const window = firstPass(cone.halfAngleRad);
+  if (!isGapTold(item))
+    return none(
+      `over the whole window of the first pass its gap changes by less than ${say.length(TOLD_APART_MM)}, which no tape tells: go by the templates`,
+    );
   const model = settingFor(item, section, cone);
   const [fromMm, toMm, capMm] = [model(window.from), model(window.to), model(window.cap)];
   const aimMm = model((window.from + window.to) / 2);

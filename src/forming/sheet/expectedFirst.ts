@@ -1,4 +1,5 @@
 import { endRolled } from "../closure.ts";
+import { isGapTold } from "../gapTold.ts";
 import { DERIVED } from "../judge.ts";
 import { passPoints } from "../passPoints.ts";
 import { isPipe } from "../skin.ts";
@@ -21,7 +22,7 @@ export function expectedFirst(asked: RollSheetAsked): Expected {
   // Whole millimetres are near enough for a word in them; an inch has its own marks.
   const near = (mm: number) => say.tape(say.units === "mm" ? Math.round(mm) : mm);
   const { cone } = item;
-  if (!cone || trial.closed === null) return byRadius(asked, trial.share, near);
+  if (!cone || trial.closed === null || !isGapTold(item)) return byRadius(asked, trial.share, near);
   const { insideGapMm } = endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed: trial.closed });
   const gap = near(insideGapMm);
   return {

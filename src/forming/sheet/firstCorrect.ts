@@ -1,5 +1,6 @@
 import { edgeOfBearings } from "../rollPlaces.ts";
 import { byHand } from "../byHand.ts";
+import { isGapTold } from "../gapTold.ts";
 import { DERIVED } from "../judge.ts";
 import { seamOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
@@ -36,6 +37,7 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
   const { item, settings, roll, say } = asked;
   if (!settings) return null;
   if (!item.cone) return zoneCorrect(asked);
+  if (!isGapTold(item)) return byTemplates(asked);
   const table = roll ? byHand({ item, roll, say }) : [];
   const raises = raisesOf(asked);
   return {
@@ -47,6 +49,20 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
     cautions: [NO_WAY_BACK],
     toNote: raiseBoxes(asked, { after: "gap after it", raises }),
     ...(table.length > 0 && { byHand: table }),
+    basis: DERIVED,
+  };
+}
+
+/** Of a right cone whose gap tells nothing. */
+function byTemplates(asked: RollSheetAsked): PlanStep {
+  return {
+    id: "first-correct",
+    phase: "first pass",
+    title: "Correct the setting",
+    text: `No setting is corrected by trials here: its gap hardly changes in this pass, and no tape tells it. More open than the window by the templates: bending roll lowered, pinch lightly and run the piece back to ${seamOrder(asked).first}; pinch as before, set both ends a little higher with the plate moving, roll once more and measure as in ${stepNamed("first-measure")}. Still open after a third raise: ${ASK}. Tighter: no further raise in this pass, less for the next blank. Past the “never tighter”: ${PAST_CAP}${atBearings(asked)}`,
+    figures: [],
+    cautions: [NO_WAY_BACK],
+    toNote: raiseBoxes(asked, { after: AFTER, raises: null }),
     basis: DERIVED,
   };
 }

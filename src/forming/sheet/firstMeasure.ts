@@ -31,7 +31,7 @@ function lying({ item }: RollSheetAsked): string {
 function byDepth(asked: RollSheetAsked): string {
   const { item, roll, say } = asked;
   const [table] = roll ? zoneByHand({ item, roll, say }) : [];
-  return table?.chordMm == null
+  return item.cone || table?.chordMm == null
     ? ""
     : zonesOf(item).length > 1
       ? ` (or the depth below the middle of a ${say.length(table.chordMm)} straightedge laid square to the element, its window in brackets${windowBoxes(asked).every(({ label }) => label.endsWith(")")) ? "" : "; none: by template"})`

@@ -1,5 +1,6 @@
 import { TURN } from "../../geometry/angle.ts";
 import { endRolled } from "../closure.ts";
+import { isGapTold } from "../gapTold.ts";
 import { DERIVED } from "../judge.ts";
 import { seamOrder } from "../seamOrder.ts";
 import { isPipe } from "../skin.ts";
@@ -83,7 +84,9 @@ export function ledLast(asked: RollSheetAsked): Told {
 function ofPiece(asked: RollSheetAsked, uneven: string): Told {
   const { cone, pieces } = asked.item;
   const bends = `${stepNamed("last-edge")} bends them`;
-  if (!cone) return { text: `${uneven}${bends}.`, figures: [] };
+  const arcMm = asked.settings?.flat.acrossMm ?? 0;
+  if (!cone || !isGapTold(asked.item) || arcMm > asked.item.rimsMm.small / pieces)
+    return { text: `${uneven}${bends}.`, figures: [] };
   // Level radii are those square to the element, times the cosine; an arc of the rim is as long in both.
   const cos = Math.cos(cone.halfAngleRad);
   const ends = ofEnds(asked, ({ arcMm, gentleMm, tightMm }, radiusMm) => {

@@ -3,7 +3,7 @@ import { MM_PER_INCH } from "../../geometry/units.ts";
 import type { RollAsked } from "../asked.ts";
 import type { FormingCase } from "../case.ts";
 import { insideAcrossMm, takenAtSeamMm } from "../closure.ts";
-import { shareOfClosure } from "../firstPass.ts";
+import { closureOfShare, shareOfClosure } from "../firstPass.ts";
 import { DERIVED } from "../judge.ts";
 import { seamOrder } from "../seamOrder.ts";
 import { isPipe, meanHalfAngleRad } from "../skin.ts";
@@ -16,7 +16,7 @@ import { modelTables, zoneModelMm } from "./modelTable.ts";
 import { endTowards } from "./rollEnds.ts";
 import { type Figure, mm, stepNamed } from "./step.ts";
 
-/** The last of the closing, over which the raise is taken to run straight with the gap. [-] */
+/** The last of the bend, over which the raise is taken to run straight with the gap. [-] */
 const LAST_CLOSED = 0.95;
 /** One unit of gap on a tape that a raise is told for: 10 mm, or an inch. [mm] */
 const TAPE = { mm: 10, in: MM_PER_INCH } as const;
@@ -85,7 +85,10 @@ function coneRate(asked: RollAsked): Rate | null {
   const modelMm = (closed: number) => read({ settingMm: 0, closed }).modelMm;
   const gap = gapOf(item, cone.halfAngleRad, cone.largeRadiusMm);
   const everyMm = TAPE[item.units ?? "mm"];
-  const moreMm = (everyMm * (modelMm(1) - modelMm(LAST_CLOSED))) / (gap(LAST_CLOSED) - gap(1));
+  // By the bend and not by the closure: a wide cone's blank is flat before it is that far open.
+  const nearly = closureOfShare({ halfAngleRad: cone.halfAngleRad, share: LAST_CLOSED });
+  const moreMm = (everyMm * (modelMm(1) - modelMm(nearly))) / (gap(nearly) - gap(1));
+  if (!(moreMm > 0 && Number.isFinite(moreMm))) return null;
   return { moreMm, everyMm, of: lacking(item), where: "" };
 }
 

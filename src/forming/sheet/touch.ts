@@ -1,6 +1,7 @@
 import type { FormingCase } from "../case.ts";
 import { endRolled } from "../closure.ts";
 import { type FirstPass, firstPass, firstPassShares } from "../firstPass.ts";
+import { isGapTold } from "../gapTold.ts";
 import { DERIVED } from "../judge.ts";
 import { isPipe, meanHalfAngleRad } from "../skin.ts";
 import type { Say } from "../say.ts";
@@ -17,10 +18,10 @@ export interface GapWindow {
   readonly capMm: number;
 }
 
-/** What a tape shows while the first pass ends; nothing where the skin is curved unevenly. */
+/** What a tape shows while the first pass ends; nothing where the skin is curved unevenly, or the gap hardly changes. */
 export function gapWindows(item: FormingCase): GapWindow[] {
   const { cone } = item;
-  if (!cone) return [];
+  if (!cone || !isGapTold(item)) return [];
   const window = firstPass(cone.halfAngleRad);
   const gap = (radiusMm: number, closed: number) => endRolled(item, cone, { radiusMm, closed }).insideGapMm;
   const at = (end: GapWindow["end"], radiusMm: number): GapWindow => ({
