@@ -5,6 +5,7 @@ import type { SecondPass } from "./secondPass.ts";
 import { isPipe } from "./skin.ts";
 import {
   atLargeEdge,
+  isTooLittle,
   likeReading,
   type NextSetting,
   type Odd,
@@ -87,9 +88,11 @@ export function readingAsked(
   trials: readonly Trial[],
   { highMm }: { readonly highMm: number },
 ): string {
-  const doubtful = trials
-    .filter((one) => likeReading(one, { highMm }))
-    .map((one) => say.length(atLargeEdge(one)));
+  const asked = trials.filter((one) => likeReading(one, { highMm }));
+  const little = asked.find(isTooLittle);
+  if (little)
+    return `Was it raised by no more than ${say.length(atLargeEdge(little))}, counted from the flat plate? No plate bends so far by so little: such a bend takes at least ${say.length(little.leastMm ?? 0)}${isPipe(item) ? "" : " at the large edge"} or so by the model. Find 0 again, look which way the scale counts, and write the trial again. Before that is clear no next setting is named, and this one is kept for no lot.`;
+  const doubtful = asked.map((one) => say.length(atLargeEdge(one)));
   const those = doubtful.length > 1 ? "Are those the scale's readings" : "Is that the scale's reading";
   return `${those}, ${listed(doubtful)}? The raise is counted from the flat plate: take the reading at 0 off, and write the trial again. The plan's own high for this pass is ${say.length(highMm)}${isPipe(item) ? "" : " at the large edge"}, and no next setting is named by so much more. Do not raise further before that is clear. If it was the raise, make sure that ${LOOK}.`;
 }

@@ -9,6 +9,8 @@ export interface Trial {
   /** Share of the turn that came out; above 1 where the edges overlap. */
   readonly closed: number;
   readonly modelMm: number;
+  /** Less raise than this brings no plate on any roll as far, in terms of `settingMm`; not present where nobody knows. */
+  readonly leastMm?: number;
   /** Did the blank spring back flat, so that the trial only says "more than this"? */
   readonly sprangFlat: boolean;
 }
@@ -57,11 +59,29 @@ const SCATTER = 0.05;
  */
 const READING = 1.25;
 
-/** Is this rather what the machine's scale shows than a raise counted from the flat plate? */
+/**
+ * A raise under this share of what the model asks for what came out was not counted from the flat plate. On simulated rolls
+ * no honest one comes down to 0.75 of it. Derived here. [-]
+ */
+const SHORT = 0.6;
+
+/** The least that an honest raise is, for what the model asks at half the slant, told for the large edge at the plan's tilt. [mm] */
+export const leastRaiseMm = (modelMm: number, middleHigherMm: number): number =>
+  SHORT * modelMm - middleHigherMm;
+
+/** Is this less than any plate is bent so far by? */
+export const isTooLittle = ({
+  settingMm,
+  leastMm,
+  sprangFlat,
+}: Pick<Trial, "settingMm" | "leastMm" | "sprangFlat">): boolean =>
+  !sprangFlat && leastMm !== undefined && settingMm < leastMm;
+
+/** Is this rather what the machine's scale shows than a raise counted from the flat plate, as it is too much or too little? */
 export const likeReading = (
-  { settingMm }: Pick<Trial, "settingMm">,
+  trial: Pick<Trial, "settingMm" | "leastMm" | "sprangFlat">,
   { highMm }: Pick<Aim, "highMm">,
-): boolean => settingMm > READING * highMm;
+): boolean => trial.settingMm > READING * highMm || isTooLittle(trial);
 
 /** What was set at the large edge. [mm] */
 export const atLargeEdge = ({ settingMm, atMm }: Pick<Trial, "settingMm" | "atMm">): number =>
@@ -129,7 +149,7 @@ function afterDisagreement(last: Trial, others: readonly Trial[], aim: Aim): Nex
  *   slope   s₃ = s₂ + m (aim − model₂),   m = Δs/Δmodel, held within 0.67 … 1.5
  *
  * Where the slope is not known yet, the step is kept so short that even the liveliest machine (m = 0.67) stays below
- * the cap: a blank closed too far cannot be opened by rolling on. Repeats of one setting are one trial, their mean. A raise far beyond the plan's own high is asked about first. After a blank that took no set the step is shorter
+ * the cap: a blank closed too far cannot be opened by rolling on. Repeats of one setting are one trial, their mean. A raise far beyond the plan's own high, or far under what such a bend takes, is asked about first. After a blank that took no set the step is shorter
  * still, and where trials contradict each other the lowest setting that any of them asks is taken.
  *
  * @param trials in order, at least one; settings and model settings [mm]

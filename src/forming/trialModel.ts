@@ -12,7 +12,7 @@ import { rollSettings } from "./rollSettings.ts";
 import type { SettingProblem } from "./settingProblem.ts";
 import { plateOf } from "./springback.ts";
 import { problemsOf } from "./startProblems.ts";
-import { type Aim, TOOK_SET, type Trial } from "./trialCorrection.ts";
+import { type Aim, leastRaiseMm, TOOK_SET, type Trial } from "./trialCorrection.ts";
 import { closedSeen, type RollSet, type TrialSeen } from "./trialSeen.ts";
 
 /** What trials of one part on one roll are held against. */
@@ -124,6 +124,7 @@ export function trialModel(asked: RollAsked): TrialModelAnswer {
           ...settingRead(seen),
           closed,
           modelMm: modelOf(closed),
+          ...(start && { leastMm: leastRaiseMm(modelOf(closed), start.middleMm - start.largeMm) }),
           sprangFlat: share < TOOK_SET,
         };
       },

@@ -9,7 +9,7 @@ import { meanHalfAngleRad } from "./skin.ts";
 import type { SettingProblem } from "./settingProblem.ts";
 import { problemsOf } from "./startProblems.ts";
 import { plateOf } from "./springback.ts";
-import { type Aim, TOOK_SET, type Trial } from "./trialCorrection.ts";
+import { type Aim, leastRaiseMm, TOOK_SET, type Trial } from "./trialCorrection.ts";
 import { ownTiltDeg, settingRead } from "./trialModel.ts";
 import { alongZoneMm, MOST_ZONES, type RollZone } from "./zones.ts";
 import { MOST_BENT, type ZoneSeen } from "./zoneSeen.ts";
@@ -96,6 +96,8 @@ interface ReadBy {
   readonly zone: RollZone;
   /** The model's setting at half the slant for the cap. [mm] */
   readonly middleCapMm: number;
+  /** As for the model. [mm] */
+  readonly middleHigherMm: number;
   readonly large: EndLimit;
   readonly small: EndLimit;
   readonly thicknessMm: number;
@@ -113,6 +115,7 @@ interface ReadBy {
 function readIn({
   zone,
   middleCapMm,
+  middleHigherMm,
   large,
   small,
   thicknessMm,
@@ -151,6 +154,7 @@ function readIn({
       ...settingRead(seen),
       closed,
       modelMm: at,
+      leastMm: leastRaiseMm(at, middleHigherMm),
       sprangFlat: closed < TOOK_SET,
       largeModelMm: l?.mm ?? null,
       smallModelMm: s?.mm ?? null,
@@ -217,7 +221,15 @@ export function zoneModels(asked: RollAsked): ZoneModelsAnswer {
           ...places,
           tiltDeg: ownTiltDeg(start, places, zone.slantMm),
         }),
-      ...readIn({ zone, middleCapMm: capMm, large, small, thicknessMm: plate.thicknessMm, modelMm }),
+      ...readIn({
+        zone,
+        middleCapMm: capMm,
+        middleHigherMm,
+        large,
+        small,
+        thicknessMm: plate.thicknessMm,
+        modelMm,
+      }),
     };
   });
   const whole = models.filter((one) => one !== null);

@@ -80,12 +80,28 @@ describe("develop --trial", () => {
     ["setting=21,gap=-19000", /an overlap of 19000 mm is longer than the edge itself/],
     ["setting=19000,closed=50", /lies beyond the slide, which goes to/],
     ["setting=21,gap=19000", /longer than the edge itself/],
-    ["setting=1,closed=99.99", /the slide goes from 0 to/],
   ])("names no setting that the slide does not have, after %s", (word, why) => {
     const { stdout, stderr, exitCode } = trial(...SMALL, "--trial", word);
     expect({ stdout, exitCode }).toEqual({ stdout: "", exitCode: 1 });
     expect(stderr).toMatch(why);
   });
+
+  it.each(["setting=1,closed=99.99", "setting=5,gap=500"])(
+    "asks whether so little was the raise, and keeps no setting for the lot, after %s",
+    (word) => {
+      const { stdout, exitCode } = trial(...SMALL, "--trial", word);
+      expect(exitCode).toBe(0);
+      const answer = JSON.parse(stdout) as {
+        kind: string;
+        set: unknown;
+        secondPass: unknown;
+        advice: string;
+      };
+      expect(answer).toMatchObject({ kind: "check", set: null, secondPass: null });
+      expect(answer.advice).toMatch(/Was it raised by no more than [15] mm, counted from the flat plate\?/);
+      expect(answer.advice).not.toMatch(/this pass is done/);
+    },
+  );
 
   it("takes an overlap as past the cap: stop, and less for the next blank", () => {
     for (const word of ["setting=30,gap=-40", "setting=30,closed=105 %"]) {
