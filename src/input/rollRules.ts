@@ -80,9 +80,9 @@ function slideTouches({ arrangement, slide, rolls, rating }: Loose<PlateRoll>, u
   const say = sayIn(units);
   return [
     {
-      path: ["slide", "origin"],
-      problem: `has ${say.bare(up)} up, but the bending roll touches a flat plate of the rated thickness at about ${say.bare(touchMm)} (half the top roll, ${say.bare(top / 2)}, the plate, ${say.bare(thick)}, and half the bending roll, ${say.length(bending / 2)})`,
-      remedy: `give [${say.bare(across)}, ${say.bare(touchMm)}], or measure the rolls and the slide again`,
+      path: ["slide", "origin", 1],
+      problem: `is ${say.bare(up)} up, but the bending roll touches a flat plate of the rated thickness at about ${say.bare(touchMm)} (half the top roll, ${say.bare(top / 2)}, the plate, ${say.bare(thick)}, and half the bending roll, ${say.length(bending / 2)})`,
+      remedy: `give ${say.bare(touchMm)}, or measure the rolls and the slide again`,
     },
   ];
 }

@@ -14,7 +14,7 @@ export function seamProblems({ seam }: Seamed, given: Given): Refusal[] {
   const lap = seam.joint === "lap";
   if (lap && !given(["seam", "lap"]))
     issues.push({
-      path: ["seam"],
+      path: ["seam", "lap"],
       problem: "a lap joint needs its width",
       remedy: "give lap, the width by which the plate runs on past the seam",
     });

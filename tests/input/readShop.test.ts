@@ -63,7 +63,7 @@ it("allows a roll for thin plate what a tape between the centres of its rolls ma
   const thin = spoilt("thickness: 1/2, yield", "thickness: 2 mm, yield", SHOP);
   expect(read(spoilt("-10]", "-254.6 mm]", thin)).problems).toEqual([]);
   expect(read(spoilt("-10]", "-254.7 mm]", thin)).problems).toMatchObject([
-    { field: "machines[1].slide.origin" },
+    { field: "machines[1].slide.origin[2]" },
   ]);
 });
 
@@ -177,14 +177,14 @@ it.each<[string, string, string[]]>([
     "a slide that does not begin under a flat plate",
     spoilt("-10]", "-9-11/16]", SHOP),
     [
-      "11:22: machines[1].slide.origin: has -9.688 up, but the bending roll touches a flat plate of the rated thickness at about -10.25 (half the top roll, 5, the plate, 0.5, and half the bending roll, 4.75 in); give [8, -10.25], or measure the rolls and the slide again",
+      "11:26: machines[1].slide.origin[2]: is -9.688 up, but the bending roll touches a flat plate of the rated thickness at about -10.25 (half the top roll, 5, the plate, 0.5, and half the bending roll, 4.75 in); give -10.25, or measure the rolls and the slide again",
     ],
   ],
   [
     "a slide that begins too low",
     spoilt("-10]", "-10.76]", SHOP),
     [
-      "11:22: machines[1].slide.origin: has -10.76 up, but the bending roll touches a flat plate of the rated thickness at about -10.25 (half the top roll, 5, the plate, 0.5, and half the bending roll, 4.75 in); give [8, -10.25], or measure the rolls and the slide again",
+      "11:26: machines[1].slide.origin[2]: is -10.76 up, but the bending roll touches a flat plate of the rated thickness at about -10.25 (half the top roll, 5, the plate, 0.5, and half the bending roll, 4.75 in); give -10.25, or measure the rolls and the slide again",
     ],
   ],
   [

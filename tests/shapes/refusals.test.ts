@@ -119,7 +119,7 @@ const rows: [string, NamedPart, string[]][] = [
   [
     "lap without width",
     cone({ seam: { joint: "lap" } }),
-    ["seam: a lap joint needs its width; give lap, the width by which the plate runs on past the seam"],
+    ["seam.lap: a lap joint needs its width; give lap, the width by which the plate runs on past the seam"],
   ],
   [
     "width without lap",
