@@ -13,6 +13,8 @@ export interface BrakeDepth {
   readonly lines: number;
   /** How much deeper a degree more is. [mm] */
   readonly perDegreeMm: number;
+  /** Depth from touching at which plate that springs back by nothing has the least of these angles: a strip begins no deeper. [mm] */
+  readonly beginMm: number;
 }
 
 /** Angles this near to each other are bent by one depth: less than a template on plate shows. Derived here. [°] */
@@ -40,7 +42,9 @@ function grouped(rising: readonly number[], widthDeg: number): number[][] {
  *
  * @see derived here
  */
-export function depthsOf(hits: readonly Pick<Hit, "bendDeg" | "kind">[]): Omit<BrakeDepth, "perDegreeMm">[] {
+export function depthsOf(
+  hits: readonly Pick<Hit, "bendDeg" | "kind">[],
+): Omit<BrakeDepth, "perDegreeMm" | "beginMm">[] {
   const rising = hits.map(({ bendDeg }) => bendDeg).toSorted((a, b) => a - b);
   let width = ONE_DEPTH_DEG;
   while (grouped(rising, width).length > MOST_DEPTHS) width += ONE_DEPTH_DEG;

@@ -1,5 +1,6 @@
 import type { PartAsked } from "./asked.ts";
 import { airBendForceN } from "./airBend.ts";
+import { depthOfAngle } from "./brakeTrial.ts";
 import { type BrakeDepth, depthOf, depthsOf, perDegreeMm } from "./brakeDepths.ts";
 import { type BehindPunch, behindPunch } from "./brakeBehind.ts";
 import { brakeBends, LEAST_FACET_MM } from "./brakeBends.ts";
@@ -103,7 +104,11 @@ export function brakePlan(
       constant,
     }) / N_PER_KN;
   const air = { dieMm: die, thicknessMm: item.thicknessMm, insideRadiusMm: insideRadiusMm(die) };
-  const depths = depthsOf(hits).map((one) => ({ ...one, perDegreeMm: perDegreeMm(air, one) }));
+  const depths = depthsOf(hits).map((one) => ({
+    ...one,
+    perDegreeMm: perDegreeMm(air, one),
+    beginMm: depthOfAngle(air, one.fromDeg),
+  }));
   const lines = pieces.flatMap((piece) => {
     const own = hits.filter((hit) => hit.piece === piece);
     const order = orderOfHits(own.length);

@@ -57,7 +57,7 @@ it("says within which travel the raise is on: as far as the bending roll stands 
   const arm = settings!.flat.acrossMm;
   const gone = `has gone ${say.tape(arm)}`;
   expect(step(steps, "first-raise").text).toContain(
-    `Chalk the plate at the pinch first: all of it on before the chalk ${gone}, if the machine's manual lets you: later, a longer end stays open and the gap is wider.`,
+    `Chalk the large edge at the pinch first: all of it on before the chalk ${gone}, if the machine's manual lets you: later, a longer end stays open and the gap is wider.`,
   );
   expect(step(steps, "second-raise").text).toContain(`again before chalk at the pinch ${gone}.`);
   for (const id of ["first-raise", "second-raise"])

@@ -8,6 +8,7 @@ import { findsRoom } from "../brakeThroat.ts";
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { number } from "../say.ts";
 import { type LiftAsked, liftCautions, SHARP } from "./lifting.ts";
+import { down } from "./modelTable.ts";
 import { type Figure, mm, type NoteBox, type PlanStep, taped } from "./step.ts";
 
 export const GUARDS =
@@ -51,6 +52,10 @@ const depthWords = ({ depths }: BrakePlan): string =>
   depths.map((one) => `${one.letter} ${angleOf(one)}${KINDS[one.kind]}`).join("; ");
 
 /** What a protractor reads between the legs of each strip: "A 171.7°, B 167.8°". */
+/** "A 1 mm, B 1.4 mm". */
+const beginWords = ({ say }: PartAsked, { depths }: BrakePlan): string =>
+  depths.map(({ letter, beginMm }) => `${letter} ${say.length(down(beginMm))}`).join(", ");
+
 const legWords = ({ depths }: BrakePlan): string =>
   depths
     .map(({ letter, fromDeg, toDeg }) => `${letter} ${number(180 - (fromDeg + toDeg) / 2, 1)}°`)
@@ -164,12 +169,15 @@ function strip({ item, say }: PartAsked, plan: BrakePlan): PlanStep {
     id: "strip",
     phase: "set-up",
     title: several ? "Trial strips" : "Trial strip",
-    text: `Cut ${strips}, ${size}. Mark the rolling direction on plate and strip before they are cut apart: a strip’s line lies to it as its lines do on the blank, the middle one of them where they differ. Bend it over the same die. Let the punch just touch the strip on the die and write down the machine’s reading. All ram depths count from there: add them to that reading, or take them off where the scale counts down. Go deeper little by little and note the depth that leaves the angle after springback: ${depthWords(plan)}. A degree more wants about ${deeperWords({ item, say }, plan)} more. The table has the letter of each line. A bend angle is what the plate turns by, from flat; a protractor between the legs reads 180° less that: ${legWords(plan)}. Bent too far, take another strip and go less deep.${unlike(plan)}`,
+    text: `Cut ${strips}, ${size}. Mark the rolling direction on plate and strip before they are cut apart: a strip’s line lies to it as its lines do on the blank, the middle one of them where they differ. Bend it over the same die. Let the punch just touch the strip on the die and write down the machine’s reading. All ram depths count from there: add them to that reading, or take them off where the scale counts down. Begin no deeper than ${beginWords({ item, say }, plan)} (no springback at all), go deeper little by little and note the depth that leaves the angle after springback: ${depthWords(plan)}. A degree more wants about ${deeperWords({ item, say }, plan)} more. The table has the letter of each line. A bend angle is what the plate turns by, from flat; a protractor between the legs reads 180° less that: ${legWords(plan)}. Bent too far, take another strip and go less deep.${unlike(plan)}`,
     figures: [
       taped("trial strip, across the line at least", acrossMm, COMMON_PRACTICE),
       taped("trial strip, along the line at least", alongMm, COMMON_PRACTICE),
       ...plan.depths.map(({ letter, perDegreeMm }) =>
         mm(`${letter}: deeper for a degree more, about`, perDegreeMm, DERIVED),
+      ),
+      ...plan.depths.map(({ letter, beginMm }) =>
+        mm(`${letter}: begin no deeper than`, down(beginMm), DERIVED),
       ),
     ],
     cautions: [],

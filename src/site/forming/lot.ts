@@ -56,9 +56,6 @@ export function lotOf({ part, cone }: Report, plan: FormingPlan | undefined): Lo
     few: blanks <= FEW_LINES,
     names: Array.from({ length: lines }, (_, i) => nameOf(i, part)),
     next: nameOf(lines, part),
-    groups: [
-      ...passes,
-      { name: "Inspected", columns: ["by, date"] },
-    ],
+    groups: [...passes, { name: "Inspected", columns: ["by, date"] }],
   };
 }

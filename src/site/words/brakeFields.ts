@@ -88,6 +88,10 @@ export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; rea
   "forming.plans[].brake.depths[].toDeg": { unit: "°", means: "Greatest angle of its lines." },
   "forming.plans[].brake.depths[].kind": { means: "“border”, “inner” or “both”: which lines these are." },
   "forming.plans[].brake.depths[].lines": { means: "How many lines." },
+  "forming.plans[].brake.depths[].beginMm": {
+    unit: "mm",
+    means: "Depth from touching at which plate that springs back by nothing has the least of these angles.",
+  },
   "forming.plans[].brake.depths[].perDegreeMm": {
     unit: "mm",
     means: "How much deeper a degree more is, about.",
