@@ -57,7 +57,7 @@ describe("the edge that led in the second pass", () => {
     const number = (id: string) => steps(1).find((step) => step.id === id)!.number;
     expect(close.text).toMatch(
       new RegExp(
-        `at seam edge 2 keep the first pass's bend and stand off, by [\\d.]+ mm at the large end, [\\d.]+ mm at the small end or more: no template there\\..*step ${number("tack")} draws that edge in, step ${number("re-round")} rounds it`,
+        `at seam edge 2 keep the first pass's bend, off by some [\\d.]+ mm at the large end, [\\d.]+ mm at the small end: no template there\\..*step ${number("tack")} draws it in, step ${number("re-round")} rounds it`,
       ),
     );
     const off = close.figures.filter(({ label }) => label.startsWith("last edge stands off"));
@@ -77,7 +77,7 @@ describe("the edge that led in the second pass", () => {
     expect(before).toBeGreaterThan(right);
     expect(before).toBeLessThan(1.1 * right);
     expect(text(3, "last-edge")).toMatch(
-      /turn each round once more, seam edge 1 ahead.*bearings' raises exchanged/,
+      /turn each round once more \(stop at the drop end, seam edge 1 ahead\).*both bearings exchanged/,
     );
     expect(text(3, "re-round")).toBeUndefined();
   });

@@ -57,7 +57,7 @@ it("says within which travel the raise is on: as far as the bending roll stands 
   const arm = settings!.flat.acrossMm;
   const gone = `has gone ${say.tape(arm)}`;
   expect(step(steps, "first-raise").text).toContain(
-    `Chalk the large edge at the pinch first: all of it on before the chalk ${gone}, if the machine's manual lets you: later, a longer end stays open and the gap is wider.`,
+    `Chalk the large edge at the pinch: all of it on before the chalk ${gone}, if the machine's manual lets you: later, a longer end stays open and the gap is wider.`,
   );
   expect(step(steps, "second-raise").text).toContain(`again before chalk at the pinch ${gone}.`);
   for (const id of ["first-raise", "second-raise"])
@@ -143,7 +143,7 @@ describe("a part in pieces", () => {
     );
     // One more time through, before it is as it is to be.
     expect(textOf(halves, "last-edge")).toContain(
-      `Now the templates fit up to that edge; its seam edges then stand ${say.tape(large)} at the large end, ${say.tape(small)} at the small end`,
+      `The templates fit up to it now; its seam edges then stand ${say.tape(large)} at the large end, ${say.tape(small)} at the small end`,
     );
     const [first, second] = step(planOn(halves).steps, "last-edge").toNote;
     expect(first!.planned).toBeCloseTo(large, 6);

@@ -38,13 +38,20 @@ export function finishRolled(asked: RollSheetAsked): PlanStep[] {
       id: "re-round",
       phase: "tack and re-round",
       title: "Re-round",
-      text: `Beside the seam ${isPipe(item) ? "the piece" : "the small end"} is usually flat${(settings?.zones.length ?? 0) > 1 ? `, at ${seamOrder(asked).second} still open` : ""}. ${lap > 0 ? "" : "Grind the bead of the tacks flush. "}Put it back over the open end${isPipe(item) ? "" : ", its small edge on the stop"}; close and lock the yoke. ${isTurnedRound(asked.roll?.arrangement) ? "Pinch lightly, and with the piece turning raise to what closed it" : "With the piece turning bring the rolls by small steps to what closed it"}${(settings?.zones.length ?? 0) > 1 ? ", each zone to its own," : " and"} no tighter: ${lap > 0 ? "to and fro between both sides of the lap, which never goes through the pinch, lowered before each reversing" : "several turns"}, until the template fits. Take it off; weld by the shop's procedure.`,
+      text: `${besideSeam(asked)}${lap > 0 ? "" : "Grind the bead of the tacks flush. "}Put it back over the open end${isPipe(item) ? "" : ", its small edge on the stop"}; close and lock the yoke. ${isTurnedRound(asked.roll?.arrangement) ? "Pinch lightly, and with the piece turning raise to what closed it" : "With the piece turning bring the rolls by small steps to what closed it"}${(settings?.zones.length ?? 0) > 1 ? ", each zone to its own," : " and"} no tighter: ${lap > 0 ? "to and fro between both sides of the lap, which never goes through the pinch, lowered before each reversing" : "several turns"}, until the template fits. Take it off; weld by the shop's procedure.`,
       figures: [],
       cautions: ["Stop if a tack cracks: a piece that opens on the rolls swings out."],
       toNote: [{ label: "turns, and raise", unit: "-" }],
       basis: COMMON_PRACTICE,
     },
   ];
+}
+
+/** Why the part is brought round at all; where the closing has told how far an edge stands off, it has said so. */
+function besideSeam(asked: RollSheetAsked): string {
+  const zones = asked.settings?.zones.length ?? 0;
+  if (zones === 1) return "";
+  return `Beside the seam ${isPipe(asked.item) ? "the piece" : "the small end"} is usually flat${zones > 1 ? `, at ${seamOrder(asked).second} still open` : ""}. `;
 }
 
 /** Pointing at the inspection sheet, where every size to be found stands. */

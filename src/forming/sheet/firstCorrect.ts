@@ -111,7 +111,7 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
 /** Where one setting serves all round. */
 function oneZone(asked: RollSheetAsked, table: readonly ZoneByHand[], raises: number | null): string {
   const pipe = isPipe(asked.item);
-  return `Curve more open than the window: give the inside radius that came out${pipe ? "" : " at both ends"}, and the setting at the large edge, to ${CORRECTION}. ${onceMore(asked)} No screen: find ${found(table)} at the large end in the table, ${addTo(asked)}, roll again.${careful(raises)} Still open after a ${lastSaid(raises)} raise, or at the most that it allows: ${ASK}. Tighter: no further raise in this pass, less for the next blank. At either end past the “never tighter”: ${PAST_CAP}${pipe ? "" : LARGE_DECIDES}${atBearings(asked)}`;
+  return `Curve more open than the window: give the inside radius${pipe ? "" : " of both ends"} and the setting at the large edge to ${CORRECTION}. ${onceMore(asked)} No screen: find ${found(table)} at the large end in the table, ${addTo(asked)}, roll again.${careful(raises)} Still open after a ${lastSaid(raises)} raise, or at its most: ${ASK}. Tighter: no further raise in this pass, less for the next blank. At either end past the “never tighter”: ${PAST_CAP}${pipe ? "" : LARGE_DECIDES}${atBearings(asked)}`;
 }
 
 /** Which of them is open has been found where they were measured. */

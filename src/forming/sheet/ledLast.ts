@@ -73,9 +73,11 @@ export function ledLast(asked: RollSheetAsked): Told {
       text: `${uneven}${stepNamed("re-round")} rounds them. Templates right, gap still open: no more raise, ask the foreman.`,
       figures: [],
     };
-  const ends = ofEnds(asked, standsOffMm);
+  // It is a word to be warned by, not a size to be met.
+  const near = (mm: number) => (say.units === "mm" ? Math.round(mm) : mm);
+  const ends = ofEnds(asked, (strip) => near(standsOffMm(strip)));
   return {
-    text: `${strip} and stand off, by ${told(ends, (mm) => say.length(mm))} or more: no template there. Templates right on all the rest: no more raise, whatever the gap; ${stepNamed("tack")} draws that edge in, ${stepNamed("re-round")} rounds it.`,
+    text: `${strip}, off by some ${told(ends, (mm) => say.length(mm))}: no template there. All else right: no more raise; ${stepNamed("tack")} draws it in, ${stepNamed("re-round")} rounds it.`,
     figures: ends.map(({ end, value }) => mm(`last edge stands off at least, ${end}`, value, DERIVED)),
   };
 }

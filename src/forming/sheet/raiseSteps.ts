@@ -26,7 +26,7 @@ function soon(asked: RollSheetAsked): string {
   const arm = settings?.flat.acrossMm;
   if (arm === undefined) return ` Have it all on as soon as the machine's manual lets you.${noted(asked)}`;
   const wider = item.cone ? " and the gap is wider" : "";
-  return ` Chalk ${isPipe(asked.item) ? "the plate" : "the large edge"} at the pinch first: all of it on before the chalk has gone ${say.tape(arm)}, if the machine's manual lets you: later, a longer end stays open${wider}.${noted(asked)}`;
+  return ` Chalk ${isPipe(asked.item) ? "the plate" : "the large edge"} at the pinch: all of it on before the chalk has gone ${say.tape(arm)}, if the machine's manual lets you: later, a longer end stays open${wider}.${noted(asked)}`;
 }
 
 /** Raises that are all but none are not told in steps. [mm] */
