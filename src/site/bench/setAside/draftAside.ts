@@ -1,0 +1,58 @@
+import { typedYaml } from "../../../input/typedYaml.ts";
+import { asDraft } from "../asTyped.ts";
+import { saveFile } from "../files/saveFile.ts";
+import { asideNotice } from "./asideNotice.ts";
+import { asides, dropAsides, setAside } from "./aside.ts";
+
+/** A text that was kept as a file: the part as it was typed last, or the text itself where it is no part. */
+export function asideFile(text: string, name: string): { readonly name: string; readonly text: string } {
+  let last;
+  try {
+    last = asDraft(JSON.parse(text))?.at(-1);
+  } catch {
+    // It is no draft, and goes as it is.
+  }
+  return last
+    ? { name: `${name}-set-aside.yaml`, text: typedYaml(last.part) }
+    : { name: `${name}-set-aside.txt`, text };
+}
+
+/**
+ * What was kept of a part and cannot be shown makes room for what was published; it is told, and offered as a file until
+ * somebody throws it away.
+ *
+ * @param why it cannot be shown; undefined where it was set aside before
+ */
+export function setDraftAside(
+  place: Element,
+  { key, name, why }: { readonly key: string; readonly name: string; readonly why: unknown },
+): void {
+  if (why !== undefined) {
+    setAside(key);
+    // The window's own last state, which mostly is that of the same.
+    setAside(key, () => sessionStorage);
+  }
+  const files = asides(key).map((text) => asideFile(text, name));
+  const differing = new Map(files.map((file) => [file.text, file]));
+  if (differing.size === 0) return;
+  const now = why === undefined ? "" : ` (${String(why)})`;
+  const notice = asideNotice(
+    place,
+    `What was typed here before could not be shown${now}. It is set aside in this browser, and this page has begun anew from what was published.`,
+    [
+      {
+        label: "Save what was typed as a file",
+        act: () => {
+          for (const file of differing.values()) saveFile(file.name, file.text, "application/yaml");
+        },
+      },
+      {
+        label: "Throw it away",
+        act: () => {
+          dropAsides(key);
+          notice.remove();
+        },
+      },
+    ],
+  );
+}
