@@ -162,7 +162,7 @@ it("begins anew from what was published where a draft cannot be shown, and keeps
   expect(await height.inputValue()).toBe("360");
   const [saved] = await Promise.all([
     page.waitForEvent("download"),
-    notice.getByRole("button", { name: "Save what was typed as a file" }).click(),
+    notice.getByRole("button", { name: "Save it as a file" }).click(),
   ]);
   expect(saved.suggestedFilename()).toBe("right-cone-set-aside.yaml");
   expect(readFileSync(await saved.path(), "utf8")).toContain("height: 345");

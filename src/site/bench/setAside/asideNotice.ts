@@ -1,11 +1,28 @@
-/** A button in a notice. */
-export interface NoticeButton {
-  readonly label: string;
-  readonly act: () => void;
+import { saveFile } from "../files/saveFile.ts";
+import { asides, dropAsides } from "./aside.ts";
+
+/** What somebody can take away of a text that was set aside. */
+export interface AsideFile {
+  readonly name: string;
+  readonly text: string;
 }
 
-/** Says above a place that something kept there was set aside, with what can be done with it; it stands there once. */
-export function asideNotice(place: Element, words: string, buttons: readonly NoticeButton[]): HTMLElement {
+/**
+ * Says above a place that something kept there was set aside, and offers it as files until somebody throws it away. It
+ * stands there once; nothing is said where nothing was set aside.
+ *
+ * @param key under which it was kept before
+ */
+export function asideNotice(
+  place: Element,
+  key: string,
+  { words, fileOf }: { readonly words: string; readonly fileOf: (text: string) => AsideFile },
+): void {
+  const files = asides(key).map(fileOf);
+  const differing = new Map(files.map((file) => [file.text, file]));
+  const before = place.previousElementSibling;
+  if (before?.matches("[data-set-aside]")) before.remove();
+  if (differing.size === 0) return;
   const notice = document.createElement("div");
   notice.className = "problem screen-only bench-row";
   notice.setAttribute("role", "alert");
@@ -14,15 +31,21 @@ export function asideNotice(place: Element, words: string, buttons: readonly Not
   said.textContent = words;
   notice.append(
     said,
-    ...buttons.map(({ label, act }) => {
-      const button = document.createElement("button");
-      button.type = "button";
-      button.textContent = label;
-      button.addEventListener("click", act);
-      return button;
+    button("Save it as a file", () => {
+      for (const file of differing.values()) saveFile(file.name, file.text, "text/plain");
+    }),
+    button("Throw it away", () => {
+      dropAsides(key);
+      notice.remove();
     }),
   );
-  if (place.previousElementSibling?.matches("[data-set-aside]")) place.previousElementSibling.remove();
   place.before(notice);
-  return notice;
+}
+
+function button(label: string, act: () => void): HTMLButtonElement {
+  const made = document.createElement("button");
+  made.type = "button";
+  made.textContent = label;
+  made.addEventListener("click", act);
+  return made;
 }

@@ -1,11 +1,10 @@
 import { typedYaml } from "../../../input/typedYaml.ts";
 import { asDraft } from "../asTyped.ts";
-import { saveFile } from "../files/saveFile.ts";
-import { asideNotice } from "./asideNotice.ts";
-import { asides, dropAsides, setAside } from "./aside.ts";
+import { setAside } from "./aside.ts";
+import { type AsideFile, asideNotice } from "./asideNotice.ts";
 
 /** A text that was kept as a file: the part as it was typed last, or the text itself where it is no part. */
-export function asideFile(text: string, name: string): { readonly name: string; readonly text: string } {
+export function asideFile(text: string, name: string): AsideFile {
   let last;
   try {
     last = asDraft(JSON.parse(text))?.at(-1);
@@ -32,27 +31,9 @@ export function setDraftAside(
     // The window's own last state, which mostly is that of the same.
     setAside(key, () => sessionStorage);
   }
-  const files = asides(key).map((text) => asideFile(text, name));
-  const differing = new Map(files.map((file) => [file.text, file]));
-  if (differing.size === 0) return;
   const now = why === undefined ? "" : ` (${String(why)})`;
-  const notice = asideNotice(
-    place,
-    `What was typed here before could not be shown${now}. It is set aside in this browser, and this page has begun anew from what was published.`,
-    [
-      {
-        label: "Save what was typed as a file",
-        act: () => {
-          for (const file of differing.values()) saveFile(file.name, file.text, "application/yaml");
-        },
-      },
-      {
-        label: "Throw it away",
-        act: () => {
-          dropAsides(key);
-          notice.remove();
-        },
-      },
-    ],
-  );
+  asideNotice(place, key, {
+    words: `What was typed here before could not be shown${now}. It is set aside in this browser, and this page has begun anew from what was published.`,
+    fileOf: (text) => asideFile(text, name),
+  });
 }
