@@ -64,7 +64,7 @@ it("keeps the hits of two windows together", async () => {
   await put(one, "2.2", "8");
   expect(await hits(other).count()).toBe(0);
   await put(other, "2.4", "10");
-  const all = [/^2.2 mm deep/, /^2.4 mm deep/].map((text) => expect.stringMatching(text));
+  const all = [/^2.2 mm deep/, /^2.4 mm deep/].map((text): unknown => expect.stringMatching(text));
   for (const each of [one, other]) await expect.poll(() => hits(each).allTextContents()).toEqual(all);
   await context.close();
 });

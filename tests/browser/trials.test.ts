@@ -215,7 +215,9 @@ it("keeps the trials of two windows together, and shows either what the other on
   await one.getByRole("button", { name: "remove trial 1" }).click();
   expect(await list(other)).toEqual([expect.stringMatching(/set 19 mm/)]);
   await put(other, "25", "650");
-  const all = [/set 22.5 mm: gap 840/, /set 25 mm: gap 650/].map((text) => expect.stringMatching(text));
+  const all = [/set 22.5 mm: gap 840/, /set 25 mm: gap 650/].map((text): unknown =>
+    expect.stringMatching(text),
+  );
   for (const each of windows) await expect.poll(() => list(each)).toEqual(all);
   await context.close();
 });

@@ -74,12 +74,14 @@ export async function startBench(place: HTMLElement, wanted: Promise<void>): Pro
         typeof kept === "string" ? kept : undefined,
       ),
     });
-  const setAside = async (why: unknown) =>
+  const setAside = async (why: string | undefined) =>
     (await import("./setAside/draftAside.ts")).setDraftAside(place, { key: partKey, name: first.name, why });
   // What lies there and is no draft would be written over by the next key.
   if (isKept(partKey) && !draft.read()) await setAside("it is not as it was written");
   else if (isKept(asideKey(partKey))) await setAside(undefined);
+  // Asked for before the bench begins: what does not come is no fault of the draft.
   const link = location.hash === "" ? undefined : await import("./takeLink.ts");
+  const told = draft.isOthers() ? (await import("./otherWindow.ts")).OTHER_DRAFT : "";
   const published = [...place.childNodes];
   const headed = place.dataset["bench"] === "on demand";
   const show = (bench: Bench): void => {
@@ -105,7 +107,7 @@ export async function startBench(place: HTMLElement, wanted: Promise<void>): Pro
   let bench: Bench | undefined;
   try {
     bench = begin();
-    if (draft.isOthers()) bench.message = (await import("./otherWindow.ts")).OTHER_DRAFT;
+    if (told !== "") bench.message = told;
     link?.takeLink(bench, ids);
     // A draft or a link may hold what has to be read by all the rules; the page stays as published until it is.
     await bench.isRead;
@@ -114,7 +116,7 @@ export async function startBench(place: HTMLElement, wanted: Promise<void>): Pro
     bench?.keepNow();
     if (!isKept(partKey)) throw error;
     // A part that stops the page would stop it at every visit: the page goes on without it, and it is offered as a file.
-    await setAside(error);
+    await setAside(String(error));
     bench = begin();
     show(bench);
   }

@@ -24,14 +24,14 @@ export function asideFile(text: string, name: string): AsideFile {
  */
 export function setDraftAside(
   place: Element,
-  { key, name, why }: { readonly key: string; readonly name: string; readonly why: unknown },
+  { key, name, why }: { readonly key: string; readonly name: string; readonly why: string | undefined },
 ): void {
   if (why !== undefined) {
     setAside(key);
     // The window's own last state, which mostly is that of the same.
     setAside(key, () => sessionStorage);
   }
-  const now = why === undefined ? "" : ` (${String(why)})`;
+  const now = why === undefined ? "" : ` (${why})`;
   asideNotice(place, key, {
     words: `What was typed here before could not be shown${now}. It is set aside in this browser, and this page has begun anew from what was published.`,
     fileOf: (text) => asideFile(text, name),
