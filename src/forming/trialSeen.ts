@@ -1,6 +1,7 @@
 import type { BearingsRead } from "./bearingsRead.ts";
 import type { FormingCase } from "./case.ts";
 import { closedOfGap } from "./closedOfGap.ts";
+import { settable } from "./rollPlaces.ts";
 import type { Say } from "./say.ts";
 
 /** How the roll was set for a trial. */
@@ -45,8 +46,17 @@ interface SlideAsked {
   readonly travelMm: number;
 }
 
-/** What cannot have been: a raise beyond the slide, a gap or an overlap longer than its edge; null where it can. */
+/** Half of the least that a roll is set by, as it is told. */
+const LEAST_SET = { mm: "0.05 mm", in: "0.0005 in" } as const;
+
+/** Why a raise is none, so small that a roll set to it stands where the flat plate touches it; null where it is one. */
+export const noRaise = ({ settingMm }: Pick<RollSet, "settingMm">, { units }: Say): string | null =>
+  settable(settingMm, units) > 0 ? null : `a raise of less than ${LEAST_SET[units]} is none that can be set`;
+
+/** What cannot have been: a raise that none is set to or beyond the slide, a gap or an overlap longer than its edge; null where it can. */
 export function impossible(seen: TrialSeen, { item, say, travelMm }: SlideAsked): string | null {
+  const flat = noRaise(seen, say);
+  if (flat !== null) return flat;
   if (seen.settingMm > travelMm)
     return `a setting of ${say.length(seen.settingMm)} lies beyond the slide, which goes to ${say.length(travelMm)} above the flat plate`;
   if ("closed" in seen && seen.closed > MOST_TOLD)

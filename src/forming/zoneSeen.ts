@@ -1,5 +1,5 @@
 import { number, type Say } from "./say.ts";
-import type { RollSet } from "./trialSeen.ts";
+import { noRaise, type RollSet } from "./trialSeen.ts";
 
 /** What came out of one zone of a skin that is curved unevenly. */
 export type ZoneOutcome = {
@@ -52,6 +52,8 @@ export function impossibleInZone(seen: ZoneSeen, asked: ZoneAsked): string | nul
   const zone = zones[seen.zone - 1];
   if (!zone)
     return `there is no zone ${number(seen.zone, 0)}: the blank has ${zones.length === 1 ? "one zone" : `zones 1 to ${zones.length}`}`;
+  const flat = noRaise(seen, say);
+  if (flat !== null) return flat;
   if (seen.settingMm > travelMm)
     return `a setting of ${say.length(seen.settingMm)} lies beyond the slide, which goes to ${say.length(travelMm)} above the flat plate`;
   if ("flat" in seen) return null;

@@ -3,6 +3,9 @@ import { read, shown, unreadable, type Reading } from "./reading.ts";
 import { tidy } from "./typography.ts";
 import type { Units } from "./units.ts";
 
+/** What to do about a comma: it is the decimal sign to some and stands between thousands to others. */
+export const NO_COMMA = "use a point for decimals, and nothing between thousands";
+
 const INCH = String.raw`(?:"|in(?:ch(?:es)?)?\.?)`;
 const FOOT = String.raw`(?:'|(?:foot|feet|ft)\.?)`;
 /** 12, 12.5, .5, 5/8, 12-3/8, 12 3/8 */
@@ -100,7 +103,7 @@ function refused(text: string, body: string, units: Units | undefined): Reading<
   const seen = shown(text);
   if (body === "") return unreadable("there is no number here", howTo(units));
   if (/\d[\d\s.]*,\s*\d|^,\d/.test(body)) {
-    return unreadable(`${seen} has a comma`, "use a point for decimals, and nothing between thousands");
+    return unreadable(`${seen} has a comma`, NO_COMMA);
   }
   if (/\d\.\d+\.\d/.test(body))
     return unreadable(`${seen} has two points`, "use one point, before the decimals");

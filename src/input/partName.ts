@@ -60,6 +60,12 @@ const SPELT: Readonly<Record<string, string>> = {
   đ: "d",
 };
 
+/** A name as near as may be under which a part may be kept, where its own will not do; undefined where there is none. */
+export function betterName(name: string): string | undefined {
+  const better = suggestion(name);
+  return better !== undefined && partName(`${better}.yaml`).kind === "read" ? better : undefined;
+}
+
 /** The nearest name that would do, where there is one. */
 function suggestion(name: string): string | undefined {
   const plain = name

@@ -13,9 +13,12 @@ export const csvText = (rows: readonly (readonly Cell[])[]): string =>
  */
 const FORMULA = /(^|;)(?=\s*[=+@\-＝＋＠－])/g;
 
+/** Lines of one text: a cell is one line, or whoever reads line by line takes the rest of it for rows. */
+const BETWEEN_LINES = /[\r\n\u2028\u2029]+/g;
+
 /** Text in quotes where it holds what parts cells; a sign that a table would take for a formula is text too. */
 function cell(value: Cell): string {
   if (typeof value === "number") return String(value);
-  const text = value.replace(FORMULA, "$1'").replace(/^\t/, "'\t");
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+  const text = value.replace(BETWEEN_LINES, " ").replace(FORMULA, "$1'").replace(/^\t/, "'\t");
+  return /[",]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }

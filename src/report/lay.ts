@@ -72,7 +72,7 @@ export interface LaidOut {
 
 /** The material that a part names. @throws RangeError where the catalogue does not have it: the reader checks that */
 export function materialOf({ material: id }: Pick<Part, "material">, { materials }: Catalogue): Material {
-  const material = materials[id];
+  const material = Object.hasOwn(materials, id) ? materials[id] : undefined;
   if (!material) throw new RangeError(`material: ${id}`);
   return material;
 }

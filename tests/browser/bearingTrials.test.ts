@@ -51,7 +51,7 @@ it("tells what both scales show next, once it knows what they show at 0, and kee
   await page.getByLabel("Measured").fill("1350");
   await page.getByRole("button", { name: "Add trial" }).click();
   expect(await page.getByRole("alert").textContent()).toContain("at both ends, or at neither");
-  await page.getByLabel("Scale at 0 (flat plate), fixed end").fill("150,5");
+  await page.getByLabel("Scale at 0 (flat plate), fixed end").fill("150.5");
   await page.getByRole("button", { name: "Add trial" }).click();
   const [head, row] = [await cells(0), await cells(1)];
   const of = (name: string) => Number(row[head.indexOf(name)]);
@@ -60,7 +60,7 @@ it("tells what both scales show next, once it knows what they show at 0, and kee
   expect(await answer()).toContain("the scales then show");
   await page.reload();
   expect(await page.getByLabel("The setting is written as").inputValue()).toBe("bearings");
-  expect(await page.getByLabel("Scale at 0 (flat plate), fixed end").inputValue()).toBe("150,5");
+  expect(await page.getByLabel("Scale at 0 (flat plate), fixed end").inputValue()).toBe("150.5");
   expect(await answer()).toContain("the scales then show");
 });
 

@@ -120,6 +120,67 @@ it("says what is wrong with a name, and saves nothing under it", async () => {
   }
 });
 
+it("makes no file under a name that is none, and offers one as near as may be", async () => {
+  await go("shapes/right-cone/");
+  await height().fill("333");
+  await page.getByLabel(/^Name of the part/).fill("cone tall");
+  await button("Put this part on the tray").click();
+  await expect.poll(() => told().textContent()).toMatch(/not put on the tray: .*a space.*cone-tall\.yaml/);
+  await button(/^Go to the DXF/)
+    .click()
+    .catch(() => undefined);
+  const dxf = page.locator("#cut-files button").first();
+  await expect.poll(() => dxf.textContent()).toContain("cone tall.dxf");
+  const told1 = page.locator(".bench-told").getByRole("button", { name: "Call it cone-tall" });
+  expect(await page.locator("#cut-files button:enabled").count()).toBe(0);
+  expect(await page.getByText(/^No file is made under the name of this part/).textContent()).toContain(
+    "a space",
+  );
+  await told1.click();
+  expect(await page.getByLabel(/^Name of the part/).inputValue()).toBe("cone-tall");
+  await expect.poll(() => dxf.isEnabled()).toBe(true);
+  expect((await saved("cone-tall.dxf")).name).toBe("cone-tall.dxf");
+  await button("Put this part on the tray").click();
+  await expect.poll(() => onTray()).toEqual(["cone-tall"]);
+});
+
+it("takes no file's name from a link as it comes", async () => {
+  await go("shapes/right-cone/");
+  const part = (
+    JSON.parse((await page.locator("[data-part]").getAttribute("data-part"))!) as { part: object }
+  ).part;
+  const sent = encodeURIComponent(JSON.stringify({ name: "a\r\n0\r\nLINE\r\n../../x", part }));
+  await page.goto("about:blank");
+  await page.goto(`${site.url}shapes/right-cone/#part=${sent}`);
+  await button("Save the part").click();
+  await expect.poll(() => told().textContent()).toContain("The file was not saved");
+  await page.locator("#cut-files button").first().waitFor({ state: "attached" });
+  expect(await page.locator("#cut-files button:enabled").count()).toBe(0);
+});
+
+it("keeps the sound parts on the tray where one is not, and the whole text for a file", async () => {
+  await go("shapes/right-cone/");
+  await putAs("first");
+  await expect.poll(() => onTray()).toEqual(["first"]);
+  await page.evaluate(() => {
+    const [key, text] = Object.entries(localStorage as unknown as Record<string, string>).find(([name]) =>
+      name.endsWith(" tray"),
+    )!;
+    localStorage.setItem(key, text.replace('"parts":[', '"parts":[{"name":"lost","part":"what I typed"},'));
+  });
+  await page.reload();
+  await expect.poll(() => told().textContent()).toContain("Something on the tray could not be read");
+  expect(await onTray()).toEqual(["first"]);
+  await putAs("second");
+  await expect.poll(() => onTray()).toEqual(["first", "second"]);
+  const { bytes } = await saved("Save it as a file");
+  expect(bytes.toString("utf8")).toContain("what I typed");
+  await button("Throw it away").click();
+  await page.reload();
+  await expect.poll(() => onTray()).toEqual(["first", "second"]);
+  expect(await page.getByText("could not be read").count()).toBe(0);
+});
+
 it("shares a link that puts the part on another bench, copied or to be copied by hand", async () => {
   await context.grantPermissions(["clipboard-read", "clipboard-write"]);
   await go("parts/scalper-cone/").catch(() => undefined);

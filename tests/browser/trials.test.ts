@@ -48,7 +48,7 @@ function told(...trials: readonly string[]): string {
 it("says the next setting that the command says, after one trial and after two", async () => {
   await add("19", "980");
   expect(await answer()).toBe(told("setting=19,gap=980"));
-  await add("22,5", "840");
+  await add("22.5", "840");
   expect(await answer()).toBe(told("setting=19,gap=980", "setting=22.5,gap=840"));
 });
 
@@ -192,4 +192,61 @@ it("works where the browser keeps nothing, and says so", async () => {
   expect(await other.getByRole("alert").textContent()).toContain("keeps nothing");
   expect(await other.locator("[data-trial-form]").getByRole("status").textContent()).toContain("set ");
   await other.close();
+});
+
+it("keeps the trials of two windows together, and shows either what the other one did", async () => {
+  const context = await browser.newContext();
+  const windows = [await context.newPage(), await context.newPage()] as const;
+  const [one, other] = windows;
+  const list = (on: typeof page) => on.locator("[data-trial-form] li").allTextContents();
+  const put = async (on: typeof page, setting: string, gap: string) => {
+    await on.getByLabel(/Raise at the large edge/).fill(setting);
+    await on.getByLabel("Measured").fill(gap);
+    await on.getByRole("button", { name: "Add trial" }).click();
+  };
+  for (const each of windows) await each.goto(site.url + PAGE);
+  await put(one, "19", "980");
+  await expect.poll(() => list(other)).toHaveLength(1);
+  expect(await other.getByRole("alert").textContent()).toContain("Another window");
+  // Also where the word of the change has not come yet.
+  await other.addInitScript(() => addEventListener("storage", (event) => event.stopImmediatePropagation()));
+  await other.reload();
+  await put(one, "22.5", "840");
+  await one.getByRole("button", { name: "remove trial 1" }).click();
+  expect(await list(other)).toEqual([expect.stringMatching(/set 19 mm/)]);
+  await put(other, "25", "650");
+  const all = [/set 22.5 mm: gap 840/, /set 25 mm: gap 650/].map((text): unknown =>
+    expect.stringMatching(text),
+  );
+  for (const each of windows) await expect.poll(() => list(each)).toEqual(all);
+  await context.close();
+});
+
+it("keeps what it cannot read of the trials for a file, and goes on with the rest", async () => {
+  const context = await browser.newContext();
+  const one = await context.newPage();
+  await one.goto(site.url + PAGE);
+  await one.getByLabel(/Raise at the large edge/).fill("19");
+  await one.getByLabel("Measured").fill("980");
+  await one.getByRole("button", { name: "Add trial" }).click();
+  await one.evaluate(() => {
+    const [key, text] = Object.entries(localStorage as unknown as Record<string, string>).find(([name]) =>
+      name.includes(" trials "),
+    )!;
+    localStorage.setItem(key, text.replace("[", '[{"settingMm":"what I wrote"},'));
+  });
+  await one.reload();
+  const notice = one.locator("[data-set-aside]");
+  await expect.poll(() => notice.textContent()).toContain("could not be read");
+  expect(await one.locator("[data-trial-form] li").count()).toBe(1);
+  const [saved] = await Promise.all([
+    one.waitForEvent("download"),
+    notice.getByRole("button", { name: "Save it as a file" }).click(),
+  ]);
+  expect(readFileSync(await saved.path(), "utf8")).toContain("what I wrote");
+  await notice.getByRole("button", { name: "Throw it away" }).click();
+  await one.reload();
+  await one.locator("[data-trial-form] li").waitFor();
+  expect(await notice.count()).toBe(0);
+  await context.close();
 });

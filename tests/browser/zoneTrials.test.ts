@@ -33,7 +33,7 @@ it("takes a zone's depths under a straightedge, answers zone by zone and prints 
   await form().getByLabel("Zone (plan angles)").selectOption("3");
   await form()
     .getByLabel(/Raise at the large edge/)
-    .fill("74,4");
+    .fill("74.4");
   await form()
     .getByLabel(/What came out/)
     .selectOption("depth");

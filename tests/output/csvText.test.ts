@@ -35,3 +35,7 @@ it.each([
 it("writes numbers below nought bare", () => {
   expect(csvText([[-1.5, 0]])).toBe("\uFEFF-1.5,0\r\n");
 });
+
+it("keeps every row to one line, whatever stands in a cell", () => {
+  expect(csvText([["part", "a\r\n0\r\nLINE\u2028x"]])).toBe("\uFEFFpart,a 0 LINE x\r\n");
+});

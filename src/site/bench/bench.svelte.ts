@@ -214,10 +214,15 @@ export class Bench {
 
   private show(history: History<NamedTyped>, keep = true): void {
     this.history = history;
-    this.read();
-    if (!keep || this.isToBeKept) return;
-    this.isToBeKept = true;
-    afterDrawn(() => this.keepNow());
+    try {
+      this.read();
+    } finally {
+      // What cannot be shown, by a mistake of ours, is kept all the same.
+      if (keep && !this.isToBeKept) {
+        this.isToBeKept = true;
+        afterDrawn(() => this.keepNow());
+      }
+    }
   }
 
   /** Writes what waits to be kept till it has been drawn: a page that is left does not wait. */

@@ -18,6 +18,9 @@ export const keyOf = (root: string, what: string): string =>
 /** Under which the work on a part is kept. */
 export const draftKey = (root: string, part: string): string => keyOf(root, `draft ${part}`);
 
+/** Under which that lies what was kept under a name and could not be read or shown. */
+export const asideKey = (key: string): string => `${key}, set aside`;
+
 /** Does anything lie under a name? */
 export function isKept(key: string): boolean {
   try {

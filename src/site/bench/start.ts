@@ -9,7 +9,7 @@ import type { ShapeId } from "../../shapes/part.ts";
 import { setRoot, siteHref } from "../bits/siteHref.ts";
 import { Bench } from "./bench.svelte.ts";
 import BenchPage from "./Bench.svelte";
-import { draftKey, isKept, keeper, keyOf } from "./keep.ts";
+import { asideKey, draftKey, isKept, keeper, keyOf } from "./keep.ts";
 import { loadShape } from "./loadShape.ts";
 import { nextHand } from "./onPage.ts";
 import { ownDraft } from "./ownDraft.ts";
@@ -61,46 +61,72 @@ export async function startBench(place: HTMLElement, wanted: Promise<void>): Pro
     keeper(partKey, asDraft),
     keeper(partKey, asDraft, () => sessionStorage),
   );
-  const bench = new Bench(first, {
-    tables,
-    own: { shape, outline },
-    wanted,
-    shop: shop ?? undefined,
-    draft,
-    shopDraft: keeper(shopKey, asShop),
-    shopRightDraft: keeper(keyOf(binder, "shop, last right"), asShop),
-    machineDraft: keeper(keyOf(binder, `machine ${first.name}`), (kept) =>
-      typeof kept === "string" ? kept : undefined,
-    ),
-  });
-  if (draft.isOthers()) bench.message = (await import("./otherWindow.ts")).OTHER_DRAFT;
-  await takeLink(bench);
-  addEventListener("hashchange", () => void takeLink(bench));
-  addEventListener("pagehide", () => bench.keepNow());
-  addEventListener("storage", ({ key, newValue }) => {
-    if (key === partKey && newValue !== null) void bench.warnOfOther("part");
-    if (key === shopKey) void bench.warnOfOther("shop");
-  });
-  // A draft or a link may hold what has to be read by all the rules; the page stays as published until it is.
-  await bench.isRead;
-  const published = printedUnlessChanged(place, bench);
-  const headed = place.dataset["bench"] === "on demand";
-  const arrives = !headed && !hand.signal.aborted && isByLink();
-  hand.abort();
-  mount(BenchPage, {
-    target: place,
-    props: {
-      bench,
-      standIn: standInOf(published),
-      published: (JSON.parse(place.dataset["verdict"] ?? "null") as PublishedVerdict | null) ?? undefined,
-      outline,
+  const begin = () =>
+    new Bench(first, {
       tables,
-      job,
-      known: new Map(known),
-      explained: new Set(explained),
-      headed,
-      arrives,
-    },
+      own: { shape, outline },
+      wanted,
+      shop: shop ?? undefined,
+      draft,
+      shopDraft: keeper(shopKey, asShop),
+      shopRightDraft: keeper(keyOf(binder, "shop, last right"), asShop),
+      machineDraft: keeper(keyOf(binder, `machine ${first.name}`), (kept) =>
+        typeof kept === "string" ? kept : undefined,
+      ),
+    });
+  const setAside = async (why: string | undefined) =>
+    (await import("./setAside/draftAside.ts")).setDraftAside(place, { key: partKey, name: first.name, why });
+  // What lies there and is no draft would be written over by the next key.
+  if (isKept(partKey) && !draft.read()) await setAside("it is not as it was written");
+  else if (isKept(asideKey(partKey))) await setAside(undefined);
+  // Asked for before the bench begins: what does not come is no fault of the draft.
+  const link = location.hash === "" ? undefined : await import("./takeLink.ts");
+  const told = draft.isOthers() ? (await import("./otherWindow.ts")).OTHER_DRAFT : "";
+  const published = [...place.childNodes];
+  const headed = place.dataset["bench"] === "on demand";
+  const show = (bench: Bench): void => {
+    const arrives = !headed && !hand.signal.aborted && isByLink();
+    hand.abort();
+    place.replaceChildren();
+    mount(BenchPage, {
+      target: place,
+      props: {
+        bench,
+        standIn: standInOf(published),
+        published: (JSON.parse(place.dataset["verdict"] ?? "null") as PublishedVerdict | null) ?? undefined,
+        outline,
+        tables,
+        job,
+        known: new Map(known),
+        explained: new Set(explained),
+        headed,
+        arrives,
+      },
+    });
+  };
+  let bench: Bench | undefined;
+  try {
+    bench = begin();
+    if (told !== "") bench.message = told;
+    link?.takeLink(bench, ids);
+    // A draft or a link may hold what has to be read by all the rules; the page stays as published until it is.
+    await bench.isRead;
+    show(bench);
+  } catch (error) {
+    bench?.keepNow();
+    if (!isKept(partKey)) throw error;
+    // A part that stops the page would stop it at every visit: the page goes on without it, and it is offered as a file.
+    await setAside(String(error));
+    bench = begin();
+    show(bench);
+  }
+  const live = bench;
+  printUnlessChanged(place, { bench: live, published });
+  addEventListener("hashchange", () => void takeLink(live));
+  addEventListener("pagehide", () => live.keepNow());
+  addEventListener("storage", ({ key, newValue }) => {
+    if (key === partKey && newValue !== null) void live.warnOfOther("part");
+    if (key === shopKey) void live.warnOfOther("shop");
   });
 }
 
@@ -120,13 +146,13 @@ async function takeLink(bench: Bench): Promise<void> {
   link.takeLink(bench, ids);
 }
 
-/** What was published in the bench's place leaves the screen, and is printed as long as the bench says the same. */
-function printedUnlessChanged(place: HTMLElement, bench: Bench): readonly Node[] {
-  const published = [...place.childNodes];
-  place.replaceChildren();
+/** What was published in the bench's place has left the screen, and is printed as long as the bench says the same. */
+function printUnlessChanged(
+  place: HTMLElement,
+  { bench, published }: { readonly bench: Bench; readonly published: readonly ChildNode[] },
+): void {
   addEventListener("beforeprint", () => {
     if (!bench.printsOwn) place.append(...published);
   });
   addEventListener("afterprint", () => published.forEach((node) => node.remove()));
-  return published;
 }

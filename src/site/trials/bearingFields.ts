@@ -5,7 +5,7 @@ import { settable } from "../../forming/rollPlaces.ts";
 import { SAME_SETTING_MM } from "../../forming/trialSlope.ts";
 import { capital } from "../../forming/words.ts";
 import type { Units } from "../../drawing/format.ts";
-import { find, LARGEST_MM, lengthHow, lengthIn } from "./find.ts";
+import { find, LARGEST_MM, lengthHow, lengthIn, wrongWith } from "./find.ts";
 import { typed } from "./keptTrials.ts";
 
 const ENDS = ["drop", "fixed"] as const;
@@ -24,10 +24,18 @@ function bearingsOfTexts(texts: BearingTexts, units: Units): BearingsRead | stri
     return "Write what the scales show on the flat plate at both ends, or at neither where the raises are written.";
   const [dropAt0Mm, fixedAt0Mm] = [read(texts.dropAt0), read(texts.fixedAt0)];
   if (byScale && (dropAt0Mm === undefined || fixedAt0Mm === undefined))
-    return `Write the scales’ readings at 0 as ${how}, or leave both empty where the raises are written.`;
+    return wrongWith(
+      `Write the scales’ readings at 0 as ${how}, or leave both empty where the raises are written.`,
+      texts.dropAt0,
+      texts.fixedAt0,
+    );
   const [dropMm, fixedMm] = [read(texts.drop), read(texts.fixed)];
   if (dropMm === undefined || fixedMm === undefined)
-    return `Write ${byScale ? "what the scales showed" : "the raises"} at the drop end and at the fixed end as ${how}${byScale ? "" : ", below 0 with a minus"}.`;
+    return wrongWith(
+      `Write ${byScale ? "what the scales showed" : "the raises"} at the drop end and at the fixed end as ${how}${byScale ? "" : ", below 0 with a minus"}.`,
+      texts.drop,
+      texts.fixed,
+    );
   return {
     dropMm,
     fixedMm,

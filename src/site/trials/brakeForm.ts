@@ -3,9 +3,11 @@ import { settable } from "../../forming/rollPlaces.ts";
 import type { Units } from "../../drawing/format.ts";
 import { answerWords, degrees } from "./brakeAnswer.ts";
 import { cell, fillTable } from "./fillTable.ts";
-import { find, LARGEST_MM, lengthHow, lengthIn, numberIn } from "./find.ts";
+import { find, LARGEST_MM, lengthHow, lengthIn, numberIn, wrongWith } from "./find.ts";
 import { brakeKept, brakeKey } from "./keptBrake.ts";
 import { typed } from "./keptTrials.ts";
+import { findRoot } from "./root.ts";
+import { CHANGED_ELSEWHERE, keepUnread, whenOthersChange, without } from "./shared.ts";
 
 /** What the page hands to its form. */
 export interface BrakeAsked {
@@ -34,10 +36,23 @@ function startBrakeForm(root: HTMLElement): void {
   const message = find(root, "message", HTMLParagraphElement);
   const table = find(root, "places", HTMLTableElement);
   let trials: readonly BrakeTrial[] = [];
+  /** What does not fit, or may not be kept, stays on this page alone. */
+  let isKept = true;
+  /** The hits as they lie at this moment: another window may have added some. */
+  const latest = (): readonly BrakeTrial[] => {
+    try {
+      return isKept ? brakeKept(localStorage.getItem(key)).trials : trials;
+    } catch {
+      return trials;
+    }
+  };
   try {
     const kept = brakeKept(localStorage.getItem(key));
     trials = kept.trials;
     shoulder.value = kept.shoulder;
+    keepUnread(root, { key, part: asked.part, isSound: kept.isSound });
+    if (!kept.isSound)
+      localStorage.setItem(key, JSON.stringify({ shoulder: kept.shoulder, trials: kept.trials }));
   } catch {
     // A browser that keeps nothing says so at the first hit.
   }
@@ -46,7 +61,8 @@ function startBrakeForm(root: HTMLElement): void {
   /** As it was last rightly written: half a number changes no depth. */
   let known: AirBendGeometry = { ...geometry, shoulderMm: shoulderMm() ?? 0 };
   let written = shoulder.value;
-  const wrongShoulder = `Write the radius of the shoulders as ${lengthHow(units)}, or leave it empty.`;
+  const wrongShoulder = () =>
+    wrongWith(`Write the radius of the shoulders as ${lengthHow(units)}, or leave it empty.`, shoulder.value);
   const length = (mm: number) => typed(settable(mm, units), units);
   const show = () => {
     list.replaceChildren(
@@ -55,7 +71,7 @@ function startBrakeForm(root: HTMLElement): void {
         remove.type = "button";
         remove.textContent = "remove";
         remove.setAttribute("aria-label", `remove hit ${i + 1}`);
-        remove.addEventListener("click", () => keep(trials.filter((_, j) => j !== i)));
+        remove.addEventListener("click", () => keep(without(latest(), trials, i)));
         const row = document.createElement("li");
         row.append(`${typed(depthMm, units)} ${units} deep: turned by ${degrees(bendDeg)} `, remove);
         return row;
@@ -79,18 +95,31 @@ function startBrakeForm(root: HTMLElement): void {
     trials = now;
     try {
       localStorage.setItem(key, JSON.stringify({ shoulder: written, trials }));
+      isKept = true;
     } catch {
+      isKept = false;
       message.textContent = "This browser keeps nothing: write the depths on the sheet.";
     }
     show();
   };
   shoulder.addEventListener("input", () => {
     const mm = shoulderMm();
-    message.textContent = mm === undefined ? wrongShoulder : "";
+    message.textContent = mm === undefined ? wrongShoulder() : "";
     if (mm === undefined) return;
     known = { ...geometry, shoulderMm: mm };
     written = shoulder.value;
-    keep(trials);
+    keep(latest());
+  });
+  whenOthersChange(key, () => {
+    trials = latest();
+    const kept = brakeKept(localStorage.getItem(key));
+    // What is being typed is left alone.
+    if (document.activeElement !== shoulder) {
+      shoulder.value = written = kept.shoulder;
+      known = { ...geometry, shoulderMm: shoulderMm() ?? 0 };
+    }
+    message.textContent = CHANGED_ELSEWHERE;
+    show();
   });
   find(root, "form", HTMLFormElement).addEventListener("submit", (event) => {
     event.preventDefault();
@@ -99,13 +128,16 @@ function startBrakeForm(root: HTMLElement): void {
     const count = numberIn(hits.value, [1, MOST_HITS]);
     const wrong =
       shoulderMm() === undefined
-        ? wrongShoulder
-        : !depthMm
-          ? `Write the ram depth as ${lengthHow(units)}, above 0.`
+        ? wrongShoulder()
+        : depthMm === undefined || settable(depthMm, units) === 0
+          ? wrongWith(`Write the ram depth as ${lengthHow(units)}, above 0.`, depth.value)
           : turned === undefined
-            ? "Write what the plate turned by in degrees; 0 where it sprang back flat."
+            ? wrongWith(
+                "Write what the plate turned by in degrees; 0 where it sprang back flat.",
+                angle.value,
+              )
             : count === undefined || !Number.isInteger(count)
-              ? "Write the hits as a whole number from 1."
+              ? wrongWith("Write the hits as a whole number from 1.", hits.value)
               : "";
     message.textContent = wrong;
     if (wrong !== "" || depthMm === undefined || turned === undefined || count === undefined) return;
@@ -116,10 +148,11 @@ function startBrakeForm(root: HTMLElement): void {
       return;
     }
     angle.value = "";
-    keep([...trials, hit]);
+    keep([...latest(), hit]);
   });
   root.hidden = false;
   show();
 }
 
+findRoot();
 for (const root of document.querySelectorAll<HTMLElement>("[data-brake-form]")) startBrakeForm(root);

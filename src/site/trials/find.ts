@@ -1,4 +1,4 @@
-import { readLength } from "../../input/length.ts";
+import { NO_COMMA, readLength } from "../../input/length.ts";
 import type { Units } from "../../input/units.ts";
 
 /** A part of the form by its name. */
@@ -11,17 +11,13 @@ export const find = <T extends Element>(root: Element, name: string, kind: new (
 /** Steeper than any slide, wider than any gap: a slip of the keys. [mm] */
 export const LARGEST_MM = 100_000;
 
-/** As it is typed, with a decimal point and a plain minus. */
-const tidied = (text: string): string =>
-  text
-    .trim()
-    .replace(",", ".")
-    .replace(/^[−–]\s*/, "-");
+/** As it is typed, with a plain minus. */
+const tidied = (text: string): string => text.trim().replace(/^[−–]\s*/, "-");
 
 const within = (value: number, [least, most]: readonly [number, number]): number | undefined =>
   Number.isFinite(value) && value >= least && value <= most ? value : undefined;
 
-/** A number as it is typed, decimal comma and any minus sign allowed; undefined where it is none that can be meant. */
+/** A number as it is typed, any minus sign allowed; undefined where it is none that can be meant. */
 export function numberIn(text: string, range: readonly [number, number]): number | undefined {
   return text.trim() === "" ? undefined : within(Number(tidied(text)), range);
 }
@@ -31,6 +27,10 @@ export function lengthIn(text: string, units: Units, range: readonly [number, nu
   const length = readLength(tidied(text), units);
   return length.kind === "read" ? within(length.value, range) : undefined;
 }
+
+/** What is wrong with what is typed, as a sentence; where that holds a comma, with what to write instead, as at any field of a part. */
+export const wrongWith = (sentence: string, ...texts: readonly string[]): string =>
+  texts.some((text) => text.includes(",")) ? `${sentence.replace(/\.$/, "")}; ${NO_COMMA}.` : sentence;
 
 /** How a length may be typed. */
 export const lengthHow = (units: Units): string =>

@@ -1,6 +1,7 @@
 import type { SetAt } from "../../forming/bearingsRead.ts";
 import type { AnyTold } from "../../forming/settleTrials.ts";
 import { MM_PER_INCH, plain, type Units } from "../../drawing/format.ts";
+import { ownKey } from "./ownKey.ts";
 
 const PER_CENT = 100;
 
@@ -9,20 +10,16 @@ export const typed = (mm: number, units: Units): string =>
   units === "mm" ? plain(mm, 2) : plain(mm / MM_PER_INCH, 3);
 
 /** Under which this browser keeps the trials of a part on a roll. */
-export const trialsKey = (part: string, roll: string): string =>
-  `slantwork trials ${JSON.stringify([part, roll])}`;
+export const trialsKey = (part: string, roll: string): string => ownKey("trials", part, roll);
 
 /** Under which this browser keeps what the roll's scale shows on the flat plate, as it was typed. */
-export const scaleKey = (part: string, roll: string): string =>
-  `slantwork scale at 0 ${JSON.stringify([part, roll])}`;
+export const scaleKey = (part: string, roll: string): string => ownKey("scale at 0", part, roll);
 
 /** The same for both bearings. */
-export const bearingsKey = (part: string, roll: string): string =>
-  `slantwork bearings at 0 ${JSON.stringify([part, roll])}`;
+export const bearingsKey = (part: string, roll: string): string => ownKey("bearings at 0", part, roll);
 
 /** Under which this browser keeps whether settings are read at the large edge or at both bearings. */
-export const setByKey = (part: string, roll: string): string =>
-  `slantwork set by ${JSON.stringify([part, roll])}`;
+export const setByKey = (part: string, roll: string): string => ownKey("set by", part, roll);
 
 /** What came out of a trial, as its row in a file says it: "gap: 840". */
 function outcome(trial: AnyTold, units: Units): string {
@@ -84,12 +81,22 @@ export const isSeen = (value: unknown): value is AnyTold => {
   return number(gapMm) || size(closed) || flat === true;
 };
 
-/** What the browser kept of a part's trials; nothing where what it kept is no list of trials. */
+/** What the browser kept of a part's trials: those that are trials; nothing where it kept none that is. */
 export function keptIn(text: string | null): readonly AnyTold[] | undefined {
+  const kept = listIn(text);
+  const sound = kept?.filter(isSeen);
+  return sound && (sound.length > 0 || kept?.length === 0) ? sound : undefined;
+}
+
+/** Is all that was kept a list of trials, so that nothing is lost where it is written anew? */
+export const isSoundIn = (text: string | null): boolean =>
+  text === null || listIn(text)?.every(isSeen) === true;
+
+function listIn(text: string | null): readonly unknown[] | undefined {
   if (text === null) return undefined;
   try {
     const kept: unknown = JSON.parse(text);
-    return Array.isArray(kept) && kept.every(isSeen) ? kept : undefined;
+    return Array.isArray(kept) ? kept : undefined;
   } catch {
     return undefined;
   }

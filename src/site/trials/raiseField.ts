@@ -1,7 +1,8 @@
 import type { SetAt } from "../../forming/bearingsRead.ts";
 import type { Units } from "../../drawing/format.ts";
+import { settable } from "../../forming/rollPlaces.ts";
 import { bearingFields } from "./bearingFields.ts";
-import { find, LARGEST_MM, lengthHow, lengthIn } from "./find.ts";
+import { find, LARGEST_MM, lengthHow, lengthIn, wrongWith } from "./find.ts";
 import { bearingsKey, scaleKey, setByKey, typed } from "./keptTrials.ts";
 
 /** The setting of a trial as it is typed: a raise, or what the scale shows together with what it shows on the flat plate; or both bearings. */
@@ -27,14 +28,17 @@ export function raiseIn(text: string, zeroText: string, units: Units): number | 
   const any = [-LARGEST_MM, LARGEST_MM] as const;
   if (zeroText.trim() === "") {
     const raiseMm = lengthIn(text, units, [0, LARGEST_MM]);
-    return raiseMm || `Write the raise at the large edge as ${how}, above 0.`;
+    return raiseMm || wrongWith(`Write the raise at the large edge as ${how}, above 0.`, text);
   }
   const zeroMm = lengthIn(zeroText, units, any);
   if (zeroMm === undefined)
-    return `Write the scale’s reading at 0 as ${how}, or leave it empty where the raise itself is written.`;
+    return wrongWith(
+      `Write the scale’s reading at 0 as ${how}, or leave it empty where the raise itself is written.`,
+      zeroText,
+    );
   const readingMm = lengthIn(text, units, any);
-  if (readingMm === undefined) return `Write the scale’s reading as ${how}.`;
-  return readingMm > zeroMm
+  if (readingMm === undefined) return wrongWith(`Write the scale’s reading as ${how}.`, text);
+  return settable(readingMm - zeroMm, units) > 0
     ? readingMm - zeroMm
     : `A reading of ${typed(readingMm, units)} ${units} is no raise where the scale shows ${typed(zeroMm, units)} ${units} on the flat plate. Where the raise itself is written, leave the reading at 0 empty.`;
 }

@@ -8,7 +8,9 @@ import type { Units } from "../../drawing/format.ts";
 import { comeTo } from "./bearingFields.ts";
 import { find } from "./find.ts";
 import { leftOut, possible, questionOf } from "./question.ts";
-import { keptIn, trialsKey, trialsYaml } from "./keptTrials.ts";
+import { isSoundIn, keptIn, trialsKey, trialsYaml } from "./keptTrials.ts";
+import { findRoot } from "./root.ts";
+import { CHANGED_ELSEWHERE, keepUnread, whenOthersChange, without } from "./shared.ts";
 import { trialWords } from "./trialWords.ts";
 import { wholeFields } from "./wholeFields.ts";
 import { zoneFields } from "./zoneFields.ts";
@@ -61,9 +63,22 @@ function startTrialForm(root: HTMLElement): void {
   });
   const fields = item.cone ? wholeFields(root, units, raise) : zoneFields(root, units, raise);
   let trials: readonly AnyTold[] = possible(question, asked.trials);
+  /** What does not fit, or may not be kept, stays on this page alone. */
   let kept = true;
+  /** The trials as they lie at this moment: another window may have added some. */
+  const latest = (): readonly AnyTold[] => {
+    try {
+      return kept ? possible(question, keptIn(localStorage.getItem(key)) ?? asked.trials) : trials;
+    } catch {
+      return trials;
+    }
+  };
   try {
-    trials = possible(question, keptIn(localStorage.getItem(key)) ?? asked.trials);
+    const text = localStorage.getItem(key);
+    const [sound, isSound] = [keptIn(text), isSoundIn(text)];
+    keepUnread(root, { key, part: asked.part, isSound });
+    if (sound && !isSound) localStorage.setItem(key, JSON.stringify(sound));
+    trials = latest();
   } catch {
     kept = false;
   }
@@ -80,7 +95,7 @@ function startTrialForm(root: HTMLElement): void {
         remove.type = "button";
         remove.textContent = "remove";
         remove.setAttribute("aria-label", `remove trial ${i + 1}`);
-        remove.addEventListener("click", () => keep(trials.filter((_, j) => j !== i)));
+        remove.addEventListener("click", () => keep(without(latest(), trials, i)));
         const row = document.createElement("li");
         row.append(trialWords(trial, { units, zones: zones > 1 }), remove);
         return row;
@@ -98,11 +113,12 @@ function startTrialForm(root: HTMLElement): void {
     printSteps(question, trials);
   };
   const keep = (now: readonly AnyTold[]) => {
-    trials = now;
     const settled = settleTrials(question, now);
+    // Worked out: whatever else starts from them need not.
+    trials = settled.kind === "settled" ? settled.seen : now;
     try {
-      // Worked out: whatever else starts from them need not.
-      localStorage.setItem(key, JSON.stringify(settled.kind === "settled" ? settled.seen : now));
+      localStorage.setItem(key, JSON.stringify(trials));
+      kept = true;
     } catch {
       kept = false;
     }
@@ -123,7 +139,12 @@ function startTrialForm(root: HTMLElement): void {
     }
     tell("");
     fields.clear();
-    keep([...trials, trial]);
+    keep([...latest(), trial]);
+  });
+  whenOthersChange(key, () => {
+    trials = latest();
+    tell(CHANGED_ELSEWHERE);
+    show();
   });
   find(root, "save", HTMLButtonElement).addEventListener("click", () => {
     if (trials.length === 0) {
@@ -141,8 +162,8 @@ function startTrialForm(root: HTMLElement): void {
     const [chosen] = file.files ?? [];
     if (!chosen) return;
     // The reader of YAML is asked for only where a file is opened: it is most of the weight.
-    void Promise.all([chosen.text(), import("./openTrials.ts")]).then(([text, { openTrials }]) => {
-      const opened = openTrials(text, chosen.name, roll.name);
+    void Promise.all([chosen.arrayBuffer(), import("./openTrials.ts")]).then(([bytes, { openTrials }]) => {
+      const opened = openTrials(new Uint8Array(bytes), chosen.name, roll.name);
       if (typeof opened === "string") {
         tell(opened);
         return;
@@ -157,4 +178,5 @@ function startTrialForm(root: HTMLElement): void {
   show();
 }
 
+findRoot();
 for (const root of document.querySelectorAll<HTMLElement>("[data-trial-form]")) startTrialForm(root);

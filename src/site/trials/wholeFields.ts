@@ -1,7 +1,7 @@
 import type { Units } from "../../drawing/format.ts";
 import type { SetAt } from "../../forming/bearingsRead.ts";
 import { MOST_TOLD, type TrialOutcome } from "../../forming/trialSeen.ts";
-import { find, lengthIn, LARGEST_MM, lengthHow, numberIn } from "./find.ts";
+import { find, lengthIn, LARGEST_MM, lengthHow, numberIn, wrongWith } from "./find.ts";
 import type { RaiseField } from "./raiseField.ts";
 
 const PER_CENT = 100;
@@ -28,12 +28,18 @@ export function wholeFields(root: Element, units: Units, raise: RaiseField): Fie
       if (kind.value === "closed") {
         const out = numberIn(outcome.value, [0, MOST_TOLD * PER_CENT]);
         return out === undefined
-          ? `Write how far it closed as 0 to ${MOST_TOLD * PER_CENT} per cent of the turn; above 100 where the edges overlap.`
+          ? wrongWith(
+              `Write how far it closed as 0 to ${MOST_TOLD * PER_CENT} per cent of the turn; above 100 where the edges overlap.`,
+              outcome.value,
+            )
           : { ...set, closed: out / PER_CENT };
       }
       const gapMm = lengthIn(outcome.value, units, [-LARGEST_MM, LARGEST_MM]);
       return gapMm === undefined
-        ? `Write the gap as ${lengthHow(units)}, with a minus in front where the edges overlap.`
+        ? wrongWith(
+            `Write the gap as ${lengthHow(units)}, with a minus in front where the edges overlap.`,
+            outcome.value,
+          )
         : { ...set, gapMm };
     },
   };

@@ -1,7 +1,7 @@
 import type { Units } from "../../drawing/format.ts";
 import type { SetAt } from "../../forming/bearingsRead.ts";
 import { deepest, radiusOfDepth, type ZoneOutcome } from "../../forming/zoneSeen.ts";
-import { find, lengthHow, lengthIn, LARGEST_MM } from "./find.ts";
+import { find, lengthHow, lengthIn, LARGEST_MM, wrongWith } from "./find.ts";
 import type { RaiseField } from "./raiseField.ts";
 import type { Fields } from "./wholeFields.ts";
 
@@ -27,7 +27,7 @@ export function zoneFields(root: Element, units: Units, raise: RaiseField): Fiel
   const ends = (): { largeMm?: number; smallMm?: number } | string => {
     const chordMm = kind.value === "depth" ? sizeIn(chord) : undefined;
     if (kind.value === "depth" && chordMm === undefined)
-      return `Write the length of the straightedge as ${lengthHow(units)}, above 0.`;
+      return wrongWith(`Write the length of the straightedge as ${lengthHow(units)}, above 0.`, chord.value);
     const read: { largeMm?: number; smallMm?: number } = {};
     for (const [key, input] of [
       ["largeMm", large],
@@ -35,7 +35,8 @@ export function zoneFields(root: Element, units: Units, raise: RaiseField): Fiel
     ] as const) {
       if (input.value.trim() === "") continue;
       const value = sizeIn(input);
-      if (value === undefined) return `Write what was measured as ${lengthHow(units)}, above 0.`;
+      if (value === undefined)
+        return wrongWith(`Write what was measured as ${lengthHow(units)}, above 0.`, input.value);
       if (chordMm !== undefined && value > deepest(chordMm))
         return "A depth is more than half the straightedge: measure again.";
       read[key] = chordMm === undefined ? value : radiusOfDepth({ chordMm, depthMm: value });

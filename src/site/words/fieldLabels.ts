@@ -42,7 +42,9 @@ const LABELS: Readonly<Record<string, string>> = {
 export function fieldLabel(path: FieldPath): string {
   const keys = path.map(String);
   const [last = "", before = ""] = [keys.at(-1), keys.at(-2)];
-  return LABELS[`${before}.${last}`] ?? LABELS[last] ?? last;
+  // A key may be any word that somebody typed, "constructor" too, to which every object answers.
+  const own = [`${before}.${last}`, last].find((key) => Object.hasOwn(LABELS, key));
+  return (own === undefined ? undefined : LABELS[own]) ?? last;
 }
 
 /** A field's key in the description of the file: places of a pair belong to the pair. */

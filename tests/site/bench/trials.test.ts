@@ -16,6 +16,7 @@ import { readTypedShop } from "../../../src/site/bench/readTypedShop.ts";
 import { trialsHere } from "../../../src/site/bench/trialsHere.ts";
 import { asTray, EMPTY, withParts } from "../../../src/site/bench/tray/tray.ts";
 import { trialsKey } from "../../../src/site/trials/keptTrials.ts";
+import { withStorage } from "./storage.ts";
 
 const tables = loadCatalogue();
 const demo = readFolder("demo-data", tables);
@@ -71,17 +72,13 @@ it("says so too where the machine is another, or there is none of that name", ()
 });
 
 it("takes what the form kept in the browser before the file, even that there are none any more", () => {
-  const kept = new Map<string, string>();
-  Object.defineProperty(globalThis, "localStorage", {
-    value: { getItem: (key: string) => kept.get(key) ?? null },
-    configurable: true,
-  });
+  const { local } = withStorage();
   const own = () => ownTrials("overflow-shift", shop, published.trials);
   expect(own()).toMatchObject({ seen: published.trials!.seen });
   const seen = [{ zone: 3, settingMm: 70, flat: true }];
-  kept.set(trialsKey("overflow-shift", "Big roll"), JSON.stringify(seen));
+  local.setItem(trialsKey("overflow-shift", "Big roll"), JSON.stringify(seen));
   expect(own()).toEqual({ machine: "Big roll", seen });
-  kept.set(trialsKey("overflow-shift", "Big roll"), "[]");
+  local.setItem(trialsKey("overflow-shift", "Big roll"), "[]");
   expect(own()).toBeUndefined();
   Reflect.deleteProperty(globalThis, "localStorage");
   expect(own()).toMatchObject({ seen: published.trials!.seen });

@@ -1,4 +1,5 @@
 import type { Tables } from "../../../input/context.ts";
+import { betterName } from "../../../input/partName.ts";
 import { MAX_SIZE } from "../../../input/text.ts";
 import { isShapeId } from "../../../shapes/ids.ts";
 import { SHAPE_NAMES } from "../../words/shapes.ts";
@@ -257,7 +258,20 @@ export class BenchFiles {
   }
 
   private badName(what: string): void {
-    this.wrong(`${what}: ${this.nameProblem ?? ""}.`);
+    const better = betterName(this.bench.name);
+    const call = better !== undefined && {
+      label: `Call it ${better}`,
+      act: () => {
+        this.bench.rename(better);
+        this.bench.leave();
+        this.say(`The part is called ${better} now.`);
+      },
+    };
+    this.told = {
+      words: `${what}: ${this.nameProblem ?? ""}.`,
+      choices: call ? [call] : [],
+      isWrong: true,
+    };
   }
   private undo(): void {
     this.bench.undo();

@@ -46,5 +46,7 @@ const LABELS: Readonly<Record<string, string>> = {
 /** @returns of a pair as a whole the name of its first size, the key itself where it has no name yet */
 export function machineLabel(path: FieldPath): string {
   const key = path.slice(path[0] === "cutting" ? 1 : path.length > 1 ? 2 : 0).join(".");
-  return LABELS[key] ?? LABELS[`${key}.0`] ?? key;
+  // A key may be any word that somebody typed, "constructor" too, to which every object answers.
+  const own = [key, `${key}.0`].find((one) => Object.hasOwn(LABELS, one));
+  return (own === undefined ? undefined : LABELS[own]) ?? key;
 }

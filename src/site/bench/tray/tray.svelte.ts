@@ -1,6 +1,6 @@
 import type { TypedGroup } from "../../../input/typed.ts";
-import type { Keeper } from "../keep.ts";
 import type { NamedTyped } from "../asTyped.ts";
+import type { KeptTray } from "./keptTray.ts";
 import {
   clashes,
   same,
@@ -21,9 +21,11 @@ export class Tray {
   message = "";
   /** Could the last change be kept? What could not stays on this page alone. */
   private kept = $state(true);
-  private readonly keeper: Keeper<TrayContent>;
+  /** Trays as they lay in this browser, of which something could not be read. */
+  unread: readonly string[] = $state.raw([]);
+  private readonly keeper: KeptTray;
 
-  constructor(keeper: Keeper<TrayContent>) {
+  constructor(keeper: KeptTray) {
     this.keeper = keeper;
     this.content = this.latest();
   }
@@ -40,7 +42,7 @@ export class Tray {
 
   /** Another window has changed the tray. */
   refresh(): void {
-    const kept = this.keeper.read();
+    const kept = this.read();
     if (this.kept) this.content = kept ?? EMPTY;
     else if (kept) this.content = withParts(this.content, kept.parts, "keep both");
   }
@@ -105,7 +107,19 @@ export class Tray {
 
   /** What is kept at this moment, other windows' changes included; where nothing can be kept, what stands on this page. */
   private latest(): TrayContent {
-    return this.kept ? (this.keeper.read() ?? EMPTY) : this.content;
+    return this.kept ? (this.read() ?? EMPTY) : this.content;
+  }
+
+  private read(): TrayContent | undefined {
+    const content = this.keeper.read();
+    this.unread = this.keeper.unread();
+    return content;
+  }
+
+  /** What could not be read is wanted no more. */
+  dropUnread(): void {
+    this.keeper.dropUnread();
+    this.unread = [];
   }
 
   private write(content: TrayContent): void {

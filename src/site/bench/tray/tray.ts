@@ -1,5 +1,6 @@
 import type { TypedGroup } from "../../../input/typed.ts";
 import { nameProblem } from "../files/nameProblem.ts";
+import { asCarried } from "../ownTrials.ts";
 import { asTypedGroup, type NamedTyped, withSoundTrials } from "../asTyped.ts";
 
 /** Parts that belong together, kept in this browser: a job that is not yet a folder. */
@@ -71,14 +72,27 @@ function freeName(name: string, taken: readonly NamedTyped[]): string {
   return next;
 }
 
-/** A tray, from what a browser kept. */
+/** A tray, from what a browser kept: the parts that are some, each with its trials as far as they are trials. */
 export function asTray(value: unknown): TrayContent | undefined {
   if (typeof value !== "object" || value === null) return undefined;
-  const { job: kept, parts } = value as Record<string, unknown>;
-  const job = asTypedGroup(kept);
-  return job && Array.isArray(parts) && parts.every(isNamed)
-    ? { job, parts: parts.map(withSoundTrials) }
+  const { job, parts } = value as Record<string, unknown>;
+  const list: readonly unknown[] = Array.isArray(parts) ? parts : [];
+  const sound = list.filter(isNamed);
+  // An empty tray that was kept is one too.
+  return sound.length > 0 || isWholeTray(value)
+    ? { job: asTypedGroup(job) ?? {}, parts: sound.map(withSoundTrials) }
     : undefined;
+}
+
+/** Is all of it a tray, so that nothing is lost where it is written anew? */
+export function isWholeTray(value: unknown): boolean {
+  if (typeof value !== "object" || value === null) return false;
+  const { job, parts } = value as Record<string, unknown>;
+  return (
+    asTypedGroup(job) !== undefined &&
+    Array.isArray(parts) &&
+    parts.every((one) => isNamed(one) && (one.trials === undefined || asCarried(one.trials) !== undefined))
+  );
 }
 
 function isNamed(value: unknown): value is NamedTyped {

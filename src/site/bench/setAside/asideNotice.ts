@@ -1,0 +1,51 @@
+import { saveFile } from "../files/saveFile.ts";
+import { asides, dropAsides } from "./aside.ts";
+
+/** What somebody can take away of a text that was set aside. */
+export interface AsideFile {
+  readonly name: string;
+  readonly text: string;
+}
+
+/**
+ * Says above a place that something kept there was set aside, and offers it as files until somebody throws it away. It
+ * stands there once; nothing is said where nothing was set aside.
+ *
+ * @param key under which it was kept before
+ */
+export function asideNotice(
+  place: Element,
+  key: string,
+  { words, fileOf }: { readonly words: string; readonly fileOf: (text: string) => AsideFile },
+): void {
+  const files = asides(key).map(fileOf);
+  const differing = new Map(files.map((file) => [file.text, file]));
+  const before = place.previousElementSibling;
+  if (before?.matches("[data-set-aside]")) before.remove();
+  if (differing.size === 0) return;
+  const notice = document.createElement("div");
+  notice.className = "problem screen-only bench-row";
+  notice.setAttribute("role", "alert");
+  notice.dataset["setAside"] = "";
+  const said = document.createElement("p");
+  said.textContent = words;
+  notice.append(
+    said,
+    button("Save it as a file", () => {
+      for (const file of differing.values()) saveFile(file.name, file.text, "text/plain");
+    }),
+    button("Throw it away", () => {
+      dropAsides(key);
+      notice.remove();
+    }),
+  );
+  place.before(notice);
+}
+
+function button(label: string, act: () => void): HTMLButtonElement {
+  const made = document.createElement("button");
+  made.type = "button";
+  made.textContent = label;
+  made.addEventListener("click", act);
+  return made;
+}
