@@ -7,6 +7,7 @@ import { SAME_ANGLE, SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import type { Vec2 } from "../../geometry/vector.ts";
 import { toShare } from "../../geometry/wall.ts";
 import { type Face, type Layout, MIDDLE, type Refused, refused, seamAt } from "../layout.ts";
+import { levelProblem } from "../level.ts";
 import type { Loose } from "../loose.ts";
 import type { Refusal } from "../refusal.ts";
 import { wallTooThick } from "../words.ts";
@@ -106,6 +107,8 @@ export function laySquareToRound(part: SquareToRound): Layout | Refused {
   const issues = squareToRoundProblems(part);
   if (issues.length > 0) return refused(...issues);
   const drawn = drawnSkin(part);
+  const level = levelProblem(drawn, "height");
+  if (level) return refused(level);
   const { measured } = part.rectangularEnd;
   const laidShare = measured === "middle" ? MIDDLE : 0;
   const laid = faceSkin(part, drawn, part.neutral ?? MIDDLE, laidShare);
