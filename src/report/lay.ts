@@ -9,6 +9,7 @@ import type { Refusal } from "../shapes/refusal.ts";
 import type { Part } from "../shapes/part.ts";
 import type { Shape } from "../shapes/shape.ts";
 import { seamProblems } from "../shapes/seamProblems.ts";
+import { sizeProblems } from "../shapes/sizeProblems.ts";
 import { blanksOf, type LaidBlank } from "./blanks.ts";
 import { type ElementRange, elementRange } from "./elements.ts";
 import { ordersFor } from "./order.ts";
@@ -45,6 +46,8 @@ function soundness(part: Part, { skin, faces, cone }: Layout): Refusal | undefin
 
 /** A surface that can be laid out truly, or why there is none. */
 export function surface(part: Part, shape: Shape): Layout | Refused {
+  const small = sizeProblems(part);
+  if (small.length > 0) return refused(...small);
   const layout = shape.lay(part);
   const issues = [...seamProblems(part, givenIn(part)), ...(layout.kind === "refused" ? layout.issues : [])];
   if (issues.length > 0 || layout.kind === "refused") return refused(...issues);

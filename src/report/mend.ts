@@ -1,7 +1,7 @@
 import { planHundredths } from "../geometry/angle.ts";
 import type { Refusal } from "../shapes/refusal.ts";
 import type { Part } from "../shapes/part.ts";
-import { MAX_LENGTH_MM, MIN_THICKNESS_MM } from "../shapes/limits.ts";
+import { MAX_LENGTH_MM, MIN_SIZE_MM, MIN_THICKNESS_MM } from "../shapes/limits.ts";
 import { roundedIn, shown } from "../shapes/words.ts";
 
 /** Asks the core about a part that is nearly the one refused. */
@@ -98,7 +98,7 @@ function narrowerLap<P extends Part>(part: P, { cuttable }: Trials<P>): string[]
   if (wide === undefined) return [];
   const goes = (value: number) => cuttable({ ...part, seam: { ...part.seam, lap: value } });
   const least = wide / 2 ** COARSE;
-  if (!goes(least)) return [];
+  if (!goes(Math.max(least, MIN_SIZE_MM))) return [];
   const most = roundedIn(lastGood(goes, least, wide, COARSE), part.units, "down");
   return most > 0 && goes(most) ? [`make the lap at most ${shown(most, part.units)}`] : [];
 }
