@@ -6,4 +6,4 @@ export const MIN_THICKNESS_MM = 0.2;
  * No side, no end, no height and no lap of a part is smaller than the thinnest sheet: what was typed is a slip, or not in these
  * units, and a drawing in hundredths of a millimetre could not tell its corners apart. [mm]
  */
-export const MIN_SIZE_MM = MIN_THICKNESS_MM;
+export const MIN_SIZE_MM = 0.2;

@@ -9,6 +9,7 @@ import { toShare } from "../../geometry/wall.ts";
 import { type Face, type Layout, MIDDLE, type Refused, refused, seamAt } from "../layout.ts";
 import { levelProblem } from "../level.ts";
 import type { Loose } from "../loose.ts";
+import { takesPieces } from "../pieces.ts";
 import type { Refusal } from "../refusal.ts";
 import { wallTooThick } from "../words.ts";
 import type { SquareToRound } from "./schema.ts";
@@ -69,7 +70,7 @@ export function squareToRoundProblems(part: Loose<SquareToRound>): Refusal[] {
       problem: "edges left square do not lie in one plane where flats and corners lean differently",
       remedy: "use edges: level, and trimAllowance: true where the edges are cut square and dressed",
     });
-  if (![1, 2, 4].includes(pieces))
+  if (!takesPieces("square-to-round", pieces))
     issues.push({
       path: ["pieces"],
       problem: `a square-to-round is not split in ${pieces}`,
