@@ -43,8 +43,8 @@ function closesWords({ item: { pieces } }: PartAsked, { turnDeg, better, left }:
   const as = pieces === 1 ? "in one piece" : `in ${pieces} pieces`;
   const does = pieces === 1 ? "it" : "a piece";
   const mend = better
-    ? `Best in ${better.pieces} pieces, which turn by ${Math.round(better.turnDeg)}° and come off: write pieces: ${better.pieces} into the part file and print its new sheet; this one is then void`
-    : "Best in more pieces: write them into the part file and print its new sheet; this one is then void";
+    ? `Best in ${better.pieces} pieces, which turn by ${Math.round(better.turnDeg)}° and come off: write ${better.keys} into the part file and print its new sheet; this one is then void`
+    : "In no greater number of pieces that its shape takes does it come off";
   return `As drawn, ${as}, it cannot come off this punch: ${does} turns by ${Math.round(turnDeg)}° and closes round it. ${mend}. Only where the foreman keeps it as drawn: the steps below leave ${linesWords(left, pieces)} out, and bend them by hand off the brake.`;
 }
 

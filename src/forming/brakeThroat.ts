@@ -95,6 +95,6 @@ export function brakeThroat({
     advice: (verdict) =>
       verdict === "pass"
         ? `With the shallower side in the throat ${most} lie behind the line, and there is room for ${say.shops(limit)}.`
-        : `Even with the shallower side behind the punch ${most}, measured flat, lie there, and the throat is ${say.shops(limit)} deep: ${findsRoom(behind, limit) ? inTime(say, behind) : `${inPieces(item, limit).goes}, or, kept as drawn, it has to hang out past the end of the frame, where the bed leaves it room: try that with the flat blank before the first hit.`}`,
+        : `Even with the shallower side behind the punch ${most}, measured flat, lie there, and the throat is ${say.shops(limit)} deep: ${findsRoom(behind, limit) ? inTime(say, behind) : `${inPieces(item, limit)}, or, kept as drawn, it has to hang out past the end of the frame, where the bed leaves it room: try that with the flat blank before the first hit.`}`,
   });
 }

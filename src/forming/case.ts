@@ -1,3 +1,4 @@
+import type { ShapeId } from "../shapes/part.ts";
 import type { Material } from "../shapes/material.ts";
 import type { BendZone } from "./bendZone.ts";
 import type { Finish } from "./inspection.ts";
@@ -13,7 +14,7 @@ export interface CurvatureSample {
 
 /** What the forming rules need to know of a part: plain numbers, no geometry. Lengths in mm, angles in radians. */
 export interface FormingCase {
-  readonly shape: string;
+  readonly shape: ShapeId;
   /** How this shape is usually formed. */
   readonly usualRoute: "roll" | "brake";
   readonly thicknessMm: number;

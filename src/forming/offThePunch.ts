@@ -36,6 +36,9 @@ export function bentDeg(item: Pick<FormingCase, "bendZones" | "pieces">): number
 export const closesRound = (turnDeg: number, pieces: number): boolean =>
   turnDeg > (pieces > 1 ? LITTLE_MORE_DEG : HALF_TURN_DEG);
 
+/** Of every number of pieces that the shape can be made in beyond those it has. */
+const NONE_CLEAR = "in no greater number of pieces that its shape takes does it come off";
+
 /** Half of what a part is wide across its wider end, at least, outside. [mm] */
 const halfAcrossMm = ({ insideDiameterMm: { large, small }, thicknessMm }: FormingCase): number =>
   Math.max(large, small) / 2 + thicknessMm;
@@ -59,11 +62,11 @@ export function offThePunch({
   const caught = nearlyClosed && halfMm > throatMm;
   const turns = `${item.pieces === 1 ? "In one piece it" : "A piece"} turns by ${Math.round(value)}°`;
   const more = morePieces(item, throatMm);
-  const many = more ? `${more.pieces} pieces (pieces: ${more.pieces})` : "more pieces";
+  const many = more && `${more.pieces} pieces (${more.keys})`;
   const beyond = caught
-    ? `Not in one piece on this brake: turning by ${Math.round(value)}° it closes round the ram, and half its width, ${say.length(halfMm)}, does not pass the frame with a throat of ${say.shops(throatMm)}; make it in ${many}.`
+    ? `Not in one piece on this brake: turning by ${Math.round(value)}° it closes round the ram, and half its width, ${say.length(halfMm)}, does not pass the frame with a throat of ${say.shops(throatMm)}; ${many ? `make it in ${many}` : `${NONE_CLEAR}, so use a brake with a deeper throat, or the roll`}.`
     : closesRound(value, item.pieces)
-      ? `${turns} and closes round the punch: make it in ${many}, or leave out its last lines, take it off through its open seam and pull it shut.`
+      ? `${turns} and closes round the punch: ${many ? `make it in ${many}, or` : `${NONE_CLEAR}, so`} leave out its last lines, take it off through its open seam and pull it shut.`
       : `${turns}, a little more than half a turn: tilt it off the punch, or slide it off the free end.`;
   return judge({
     id: "off-the-punch",

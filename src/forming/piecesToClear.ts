@@ -1,8 +1,6 @@
 import { degrees, radians, TURN, wrap } from "../geometry/angle.ts";
+import { MOST_PIECES, morePiecesThan, splitSeamDeg } from "../shapes/pieces.ts";
 import type { FormingCase } from "./case.ts";
-
-/** A part is made in so many pieces at most. */
-const MOST_PIECES = 12;
 
 /** Up to this a half shell is tilted off: it opens by less than a hundredth of its width less than it is wide. Derived here. [°] */
 export const LITTLE_MORE_DEG = 190;
@@ -45,17 +43,28 @@ export function piecesToClear(
 /** A part in more pieces than it has now, of which each comes off the punch. */
 export interface MorePieces {
   readonly pieces: number;
+  /** What is written into the part file for it: the pieces, and the seam where it cannot stay where it is. */
+  readonly keys: string;
   /** What all bends of the piece that is bent most come to. [°] */
   readonly turnDeg: number;
 }
 
-type Turned = Pick<FormingCase, "bendZones" | "finish">;
+type Turned = Pick<FormingCase, "bendZones" | "finish" | "shape">;
 
-/** What the piece that is bent most turns by where a skin is cut into so many, seam 1 staying where it is. [°] */
-function mostTurnedDeg({ bendZones = [], finish }: Turned, pieces: number): number {
+/** Can a part be split where its seam lies? */
+const keepsSeam = ({ finish, shape }: Pick<FormingCase, "finish" | "shape">): boolean =>
+  !finish || splitSeamDeg(shape, finish.seamDeg) === finish.seamDeg % 360;
+
+/** What the piece that is bent most turns by where a skin is cut into so many, seam 1 staying where it is if it can. [°] */
+function mostTurnedDeg(item: Turned, pieces: number): number {
+  const { bendZones = [], finish, shape } = item;
   const [first] = bendZones;
   if (!first) return degrees(TURN / pieces);
-  const seam = first.afterFlat && finish ? radians(finish.seamDeg) : first.fromRad;
+  const seam = keepsSeam(item)
+    ? first.afterFlat && finish
+      ? radians(finish.seamDeg)
+      : first.fromRad
+    : radians(splitSeamDeg(shape, finish?.seamDeg ?? 0));
   const share = TURN / pieces;
   const turned = Array.from({ length: pieces }, () => 0);
   for (const zone of bendZones) {
@@ -70,11 +79,17 @@ function mostTurnedDeg({ bendZones = [], finish }: Turned, pieces: number): numb
   return degrees(Math.max(...turned));
 }
 
+function keysFor(item: Turned, pieces: number): string {
+  const { finish, shape } = item;
+  const seam = keepsSeam(item) ? "" : `, seam.at: ${splitSeamDeg(shape, finish?.seamDeg ?? 0)}`;
+  return `pieces: ${pieces}${seam}`;
+}
+
 /**
- * The fewest pieces, more than there are, that each come off the punch: by their own bends, and of a cone by its room in
+ * The fewest pieces, more than there are and such as the shape takes, that each come off the punch: by their own bends, and of a cone by its room in
  * the throat too.
  *
- * @returns null where none of twelve or fewer does
+ * @returns null where none does
  * @see derived here
  */
 export function morePieces(
@@ -83,21 +98,20 @@ export function morePieces(
 ): MorePieces | null {
   const least = item.cone ? piecesToClear(item, throatMm) : item.pieces + 1;
   if (least === null) return null;
-  for (let pieces = least; pieces <= MOST_PIECES; pieces++) {
+  for (const pieces of morePiecesThan(item.shape, least - 1)) {
     const turnDeg = mostTurnedDeg(item, pieces);
-    if (turnDeg <= LITTLE_MORE_DEG) return { pieces, turnDeg };
+    if (turnDeg <= LITTLE_MORE_DEG) return { pieces, keys: keysFor(item, pieces), turnDeg };
   }
   return null;
 }
 
 /** More pieces than a part has now, in words: how many, where that is known, and that it goes in so many. */
-export function inPieces(
-  item: Pick<FormingCase, "cone" | "pieces">,
-  throatMm: number,
-): { readonly many: string; readonly goes: string } {
+export function inPieces(item: Pick<FormingCase, "cone" | "pieces" | "shape">, throatMm: number): string {
   const clear = piecesToClear(item, throatMm);
-  if (clear !== null)
-    return { many: `${clear} pieces`, goes: `in ${clear} pieces it goes (pieces: ${clear})` };
-  const many = item.pieces === 1 ? "2 pieces or more" : "more pieces";
-  return { many, goes: `make it in ${many}` };
+  if (clear !== null) return `in ${clear} pieces it goes (pieces: ${clear})`;
+  const more = morePiecesThan(item.shape, item.pieces);
+  if (more.length === 0) return "it is not made in more pieces, so use a brake with a deeper throat";
+  // Of few numbers each is named: a part of that shape is not made in those between.
+  if (more.length < 3) return `make it in ${more.join(" or ")} pieces`;
+  return `make it in ${item.pieces === 1 ? "2 pieces or more" : "more pieces"}`;
 }

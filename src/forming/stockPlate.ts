@@ -1,3 +1,4 @@
+import { morePiecesThan } from "../shapes/pieces.ts";
 import { AT_LIMIT_REL, SAME_POINT_MM } from "../geometry/tolerance.ts";
 import { exactFraction } from "../geometry/inches.ts";
 import type { PartAsked, ShopAsked } from "./asked.ts";
@@ -117,6 +118,7 @@ export function stockPlate({ item, shop, say }: ShopAsked): Check | null {
         : `The stock list has no ${plate}: order plate of at least ${size}, which takes ${whose}.`,
     });
   }
+  const more = morePiecesThan(item.shape, item.pieces).length > 0;
   return judge({
     ...words,
     value: worst.value,
@@ -125,9 +127,9 @@ export function stockPlate({ item, shop, say }: ShopAsked): Check | null {
     nearShare: TIGHT,
     advice: (verdict) =>
       verdict === "caution" && worst.value <= worst.limit
-        ? `The blank, ${box(worst.way)} ${how(worst.way)}, just goes on a stock plate of ${box(worst.plate)}: measure the plate, for little is left for its edge, the kerf and the clamps; or split the part in more pieces.`
+        ? `The blank, ${box(worst.way)} ${how(worst.way)}, just goes on a stock plate of ${box(worst.plate)}: measure the plate, for little is left for its edge, the kerf and the clamps${more ? "; or split the part in more pieces" : ""}.`
         : verdict === "pass"
           ? `The blank, ${box(worst.way)} ${how(worst.way)}, goes on a stock plate of ${box(worst.plate)}.`
-          : `The blank, ${box(worst.way)} ${how(worst.way)}, goes on no ${plate} in stock, the best being ${box(worst.plate)}: order plate, or split the part in more pieces.`,
+          : `The blank, ${box(worst.way)} ${how(worst.way)}, goes on no ${plate} in stock, the best being ${box(worst.plate)}: order plate${more ? ", or split the part in more pieces" : ""}.`,
   });
 }

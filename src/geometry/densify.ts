@@ -1,5 +1,5 @@
 import type { Skin } from "./skin.ts";
-import { isFlat, type Station, stationAt } from "./station.ts";
+import { isFlat, MOST_STATIONS, type Station, stationAt } from "./station.ts";
 import { type FlatStrip, layNext, type LaidStation } from "./strip.ts";
 import { distance2, middle2, type Vec2 } from "./vector.ts";
 
@@ -28,8 +28,8 @@ function offChord(p: Vec2, from: Vec2, to: Vec2): number {
 
 /**
  * Puts more stations between those of a development that already lie where they belong, until every chord is within
- * the tolerance of its arc. A new element is laid from both of its neighbours and takes the middle; over so short a
- * way nothing adds up.
+ * the tolerance of its arc, or there are as many as a part may have. A new element is laid from both of its neighbours and
+ * takes the middle; over so short a way nothing adds up.
  */
 export function densify(
   skin: Skin,
@@ -49,7 +49,8 @@ export function densify(
     const [left, right] = [layNext(p, station, 1), layNext(q, station, -1)];
     const m = { station, a: middle2(left.a, right.a), b: middle2(left.b, right.b) };
     const height = Math.max(offChord(m.a, p.a, q.a), offChord(m.b, p.b, q.b)) * REMAINS;
-    const more = height > toleranceMm && depth < DEEPEST;
+    const room = depth < DEEPEST && out.stations.length < MOST_STATIONS;
+    const more = height > toleranceMm && room;
     if (more) between(p, m, depth + 1);
     push(m);
     if (more) between(m, q, depth + 1);

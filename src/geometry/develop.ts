@@ -3,6 +3,7 @@ import type { Skin } from "./skin.ts";
 import { pathLength, polygonArea } from "./polygon.ts";
 import {
   halved,
+  MOST_STATIONS,
   placesAfterHalving,
   type Span,
   type Station,
@@ -12,9 +13,6 @@ import {
 import { type FlatStrip, layFlat, stretch } from "./strip.ts";
 import { OUTLINE_MM } from "./tolerance.ts";
 import { distance2, type Vec2 } from "./vector.ts";
-
-/** Beyond this many stations a part is too extreme to be one. */
-const MOST_STATIONS = 1 << 14;
 
 /** Points settle to this share of the tolerance; the chords between them may use the rest. */
 const POINT_SHARE = 1 / 4;

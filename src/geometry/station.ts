@@ -16,6 +16,8 @@ export interface Station {
 
 const WIDEST_STEP = TURN / 32;
 const DEEPEST = 40;
+/** Beyond this many stations a part is too extreme to be one. */
+export const MOST_STATIONS = 1 << 14;
 
 function pointAt(rim: Rim, level: number, theta: number, side: Side): Vec3 {
   const [x, y]: Vec2 = rim.point(theta, side);
@@ -70,10 +72,14 @@ function turnedFar(p: Station, q: Station): boolean {
   return q.theta - p.theta > WIDEST_STEP || dot3(p.normal, q.normal) < Math.cos(WIDEST_STEP);
 }
 
-/** Stations strictly between two, close enough that the tangent plane turns little from one to the next. */
+/**
+ * Stations strictly between two, close enough that the tangent plane turns little from one to the next; no more than a part
+ * may have, for a plane that lies level to rounding turns from any station to any other.
+ */
 function fill(skin: Skin, p: Station, q: Station, out: Station[], depth = 0): void {
   const middle = stationAt(skin, (p.theta + q.theta) / 2, 1);
-  if (depth >= DEEPEST || !(turnedFar(p, q) || turnedFar(p, middle) || turnedFar(middle, q))) return;
+  if (depth >= DEEPEST || out.length > MOST_STATIONS) return;
+  if (!(turnedFar(p, q) || turnedFar(p, middle) || turnedFar(middle, q))) return;
   fill(skin, p, middle, out, depth + 1);
   out.push(middle);
   fill(skin, middle, q, out, depth + 1);

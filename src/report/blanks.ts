@@ -34,7 +34,7 @@ const REFUSALS: Readonly<Record<NoBlank["because"], Refusal>> = {
   "overlaps itself": {
     path: ["pieces"],
     problem: "the flat blank would overlap itself",
-    remedy: "split the part in more pieces, or make the lap smaller",
+    remedy: "check height and diameters: no number of pieces was found in which it does not",
   },
   "allowance crosses": {
     path: ["trimAllowance"],

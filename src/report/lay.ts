@@ -1,14 +1,15 @@
-import { radians } from "../geometry/angle.ts";
-import { allRound, leanRange } from "../geometry/measure.ts";
+import { allRound } from "../geometry/measure.ts";
 import type { Skin } from "../geometry/skin.ts";
 import type { Catalogue } from "../shapes/catalogue.ts";
 import { type Layout, type Refused, refused } from "../shapes/layout.ts";
+import { levelProblem } from "../shapes/level.ts";
 import { givenIn } from "../shapes/loose.ts";
 import type { Material } from "../shapes/material.ts";
 import type { Refusal } from "../shapes/refusal.ts";
 import type { Part } from "../shapes/part.ts";
 import type { Shape } from "../shapes/shape.ts";
 import { seamProblems } from "../shapes/seamProblems.ts";
+import { sizeProblems } from "../shapes/sizeProblems.ts";
 import { blanksOf, type LaidBlank } from "./blanks.ts";
 import { type ElementRange, elementRange } from "./elements.ts";
 import { ordersFor } from "./order.ts";
@@ -16,8 +17,6 @@ import { ordersFor } from "./order.ts";
 /** A part with the name of its file. */
 export type NamedPart = Part & { readonly name: string };
 
-/** Nearer to level than this a wall is a disc, and no strip of few millimetres' height can be laid out truly. [rad] */
-const LEVEL = radians(89.001);
 /** Normal angles at which the bend of the wall is looked at: to a quarter degree. */
 const LOOKED_AT = allRound(1440);
 /** The ends of a right cone are circles: they bend alike all round. */
@@ -29,14 +28,9 @@ const isOverbent = ({ a, b }: Skin, thetas: readonly number[]): boolean =>
 
 /** Why a surface cannot be laid out truly although every size is allowed. */
 function soundness(part: Part, { skin, faces, cone }: Layout): Refusal | undefined {
-  const { least, greatest } = leanRange(skin);
   const given = (["slant", "halfAngle"] as const).find((key) => key in part);
-  if (Math.max(-least, greatest) > LEVEL)
-    return {
-      path: [given ?? "height"],
-      problem: "the wall lies within 1° of level",
-      remedy: "check height and offset: such a part is a flat plate",
-    };
+  const level = levelProblem(skin, given ?? "height");
+  if (level) return level;
   if (part.shape === "square-to-round") return undefined;
   const thetas = cone ? ALIKE : LOOKED_AT;
   const overbent = isOverbent(skin, thetas) || (faces.inside !== null && isOverbent(faces.inside, thetas));
@@ -52,6 +46,8 @@ function soundness(part: Part, { skin, faces, cone }: Layout): Refusal | undefin
 
 /** A surface that can be laid out truly, or why there is none. */
 export function surface(part: Part, shape: Shape): Layout | Refused {
+  const small = sizeProblems(part);
+  if (small.length > 0) return refused(...small);
   const layout = shape.lay(part);
   const issues = [...seamProblems(part, givenIn(part)), ...(layout.kind === "refused" ? layout.issues : [])];
   if (issues.length > 0 || layout.kind === "refused") return refused(...issues);

@@ -1,7 +1,8 @@
 import { planHundredths } from "../geometry/angle.ts";
 import type { Refusal } from "../shapes/refusal.ts";
 import type { Part } from "../shapes/part.ts";
-import { MAX_LENGTH_MM, MIN_THICKNESS_MM } from "../shapes/limits.ts";
+import { MAX_LENGTH_MM, MIN_SIZE_MM, MIN_THICKNESS_MM } from "../shapes/limits.ts";
+import { morePiecesThan } from "../shapes/pieces.ts";
 import { roundedIn, shown } from "../shapes/words.ts";
 
 /** Asks the core about a part that is nearly the one refused. */
@@ -15,7 +16,6 @@ export interface Trials<P extends Part> {
 /** Halvings between a value that goes and one that does not: a thousandth part for blanks, far below what is shown for surfaces. */
 const COARSE = 10;
 const FINE = 40;
-const MOST_PIECES = 12;
 
 /** The last value that goes on the way from one that goes to one that does not. */
 function lastGood(goes: (value: number) => boolean, good: number, bad: number, steps: number): number {
@@ -98,7 +98,7 @@ function narrowerLap<P extends Part>(part: P, { cuttable }: Trials<P>): string[]
   if (wide === undefined) return [];
   const goes = (value: number) => cuttable({ ...part, seam: { ...part.seam, lap: value } });
   const least = wide / 2 ** COARSE;
-  if (!goes(least)) return [];
+  if (!goes(Math.max(least, MIN_SIZE_MM))) return [];
   const most = roundedIn(lastGood(goes, least, wide, COARSE), part.units, "down");
   return most > 0 && goes(most) ? [`make the lap at most ${shown(most, part.units)}`] : [];
 }
@@ -112,7 +112,8 @@ function movedSeam<P extends Part>(part: P, { cuttable }: Trials<P>): string[] {
 }
 
 function morePieces<P extends Part>(part: P, { cuttable }: Trials<P>): string[] {
-  for (let pieces = (part.pieces ?? 1) + 1; pieces <= MOST_PIECES; pieces++)
-    if (cuttable({ ...part, pieces })) return [`split the part in ${pieces} pieces`];
-  return [];
+  const pieces = morePiecesThan(part.shape, part.pieces ?? 1).find((more) =>
+    cuttable({ ...part, pieces: more }),
+  );
+  return pieces === undefined ? [] : [`split the part in ${pieces} pieces`];
 }

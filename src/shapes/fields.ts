@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
 import { MAX_LENGTH_MM, MIN_THICKNESS_MM } from "./limits.ts";
+import { MOST_PIECES } from "./pieces.ts";
 
 /** What kind of quantity a field holds, so that a reader can convert "12-3/8" or "10 ga" before it checks. */
 export type Quantity = "length" | "thickness" | "angle" | "direction" | "force" | "strength" | "mass";
@@ -88,7 +89,7 @@ export const common = {
   thickness: thickness(),
   seam: z.optional(Seam),
   /** Equal number of blanks round the part. */
-  pieces: z.optional(z.int().check(z.minimum(1), z.maximum(12))),
+  pieces: z.optional(z.int().check(z.minimum(1), z.maximum(MOST_PIECES))),
   quantity: z.optional(z.int().check(z.minimum(1), z.maximum(10_000))),
   /** Draw the pattern outside face up. */
   mirror: z.optional(z.boolean()),

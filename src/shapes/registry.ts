@@ -5,6 +5,7 @@ import type { Refusal } from "./refusal.ts";
 import { rightCone } from "./right-cone/shape.ts";
 import { seamProblems } from "./seamProblems.ts";
 import type { Shape } from "./shape.ts";
+import { sizeProblems } from "./sizeProblems.ts";
 import { squareToRound } from "./square-to-round/shape.ts";
 
 export const shapes: Readonly<Record<ShapeId, Shape>> = {
@@ -15,4 +16,6 @@ export const shapes: Readonly<Record<ShapeId, Shape>> = {
 
 /** Keys of a part file that do not go together, told as far as the file is right. */
 export const fieldProblems = (part: Loose<Part>, given: Given): Refusal[] =>
-  part.shape === undefined ? seamProblems(part, given) : shapes[part.shape].problems(part, given);
+  part.shape === undefined
+    ? [...sizeProblems(part), ...seamProblems(part, given)]
+    : shapes[part.shape].problems(part, given);

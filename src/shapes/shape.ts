@@ -3,6 +3,7 @@ import type { Given, Loose } from "./loose.ts";
 import type { Part, ShapeId } from "./part.ts";
 import type { Refusal } from "./refusal.ts";
 import { seamProblems } from "./seamProblems.ts";
+import { sizeProblems } from "./sizeProblems.ts";
 
 /** What is special to a shape. All the rest of the work is the same for every one. */
 export interface Shape {
@@ -38,7 +39,11 @@ export function shapeOf<Id extends ShapeId>(
     },
     problems: (part, given) => {
       check(part);
-      return [...own.problems(part as Loose<PartOf<Id>>, given), ...seamProblems(part, given)];
+      return [
+        ...sizeProblems(part),
+        ...own.problems(part as Loose<PartOf<Id>>, given),
+        ...seamProblems(part, given),
+      ];
     },
   };
 }

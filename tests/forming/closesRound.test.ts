@@ -85,7 +85,11 @@ describe("a part that closes round the punch as it is drawn", () => {
       const share = Math.min(0.5, Math.max(0.25, (theta - fromRad) / (2 * Math.PI)));
       return (share - 0.25) * 4 * 1.9 * Math.PI;
     };
-    const uneven = { ...item, bendZones: [{ ...zone!, afterFlat: false, fromRad, toRad, turnedRad }] };
+    const uneven = {
+      ...item,
+      shape: "eccentric-cone" as const,
+      bendZones: [{ ...zone!, afterFlat: false, fromRad, toRad, turnedRad }],
+    };
     // A seventh that lies within that quarter turns by 4/7 of 342°, which is 195°; an eighth by half of it.
     expect(morePieces(uneven, Infinity)).toMatchObject({
       pieces: 8,

@@ -143,7 +143,7 @@ it("goes by the share of the bend where the skin is curved unevenly, zone by zon
     const radius = 400 * (1 + 0.4 * Math.cos((i * Math.PI) / 36));
     return { planDeg: (90 + 5 * i) % 360, largeRadiusMm: radius, smallRadiusMm: radius / 2, slantMm: 600 };
   });
-  const item = { ...coneless(coneCase(reducer)), shape: "eccentric-cone", curvature: samples };
+  const item = { ...coneless(coneCase(reducer)), shape: "eccentric-cone" as const, curvature: samples };
   const { zones } = settingsOf(item);
   expect(zones.length).toBeGreaterThan(3);
   expect(zones[0]!.fromDeg).toBe(90);

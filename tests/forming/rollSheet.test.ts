@@ -124,7 +124,7 @@ it("goes by templates, zone by zone, where the curvature is uneven", () => {
     smallRadiusMm: 250 + 75 * Math.cos((i * Math.PI) / 36),
     slantMm: 600,
   }));
-  const item = { ...coneless(coneCase(reducer)), shape: "eccentric-cone", curvature };
+  const item = { ...coneless(coneCase(reducer)), shape: "eccentric-cone" as const, curvature };
   const { steps, settings } = planOn(item);
   const zones = settings!.zones.length;
   expect(zones).toBeGreaterThan(2);

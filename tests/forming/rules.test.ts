@@ -352,7 +352,7 @@ describe("what the part itself asks", () => {
     expect(of(40.5).verdict).toBe("pass");
     expect(of(40.6).verdict).toBe("caution");
     expect(of(40.6).advice).toContain("65 %");
-    const eccentric = { ...hood, shape: "eccentric-cone", tightestRadiusMm: item.tightestRadiusMm };
+    const eccentric = { ...hood, shape: "eccentric-cone" as const, tightestRadiusMm: item.tightestRadiusMm };
     expect(onRoll("half-angle", eccentric)).toMatchObject({ limit: null, verdict: "caution" });
   });
 

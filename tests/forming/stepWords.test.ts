@@ -153,7 +153,7 @@ it("has a sum for both bearings of every zone, the other way round in the second
     smallRadiusMm: 250 + 75 * Math.cos((i * Math.PI) / 36),
     slantMm: 600,
   }));
-  const item = { ...coneless(coneCase(reducer)), shape: "eccentric-cone", curvature };
+  const item = { ...coneless(coneCase(reducer)), shape: "eccentric-cone" as const, curvature };
   const { steps, settings } = planOn(item);
   const zones = settings!.zones;
   expect(zones.length).toBeGreaterThan(2);

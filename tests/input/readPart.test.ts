@@ -82,6 +82,13 @@ const refusals: [string, string, string[]][] = [
     ["7:23: smallEnd.diameter: -1 is not a size; give 0 or a number greater than 0"],
   ],
   [
+    "smaller than any sheet is thick",
+    spoilt("400", "0.001"),
+    [
+      "7:23: smallEnd.diameter: the size is smaller than the thinnest sheet that is formed; give at least 0.2 mm, or 0 for a point, or check its units",
+    ],
+  ],
+  [
     "not a number",
     spoilt("900", ".nan"),
     ["6:23: largeEnd.diameter: .nan is not a length; give a number, as in 12.5"],

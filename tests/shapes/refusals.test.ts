@@ -163,6 +163,64 @@ const rows: [string, NamedPart, string[]][] = [
   ],
 ];
 
+/** Less than the thinnest sheet, at every size that a shape has. */
+const small = 1e-9;
+const SMALL = "the size is smaller than the thinnest sheet that is formed; give at least 0.2 mm";
+const tiny: [string, NamedPart, string[]][] = [
+  [
+    "large end",
+    cone({ largeEnd: { diameter: small, measured: "outside" }, smallEnd: { diameter: 0 } }),
+    [`largeEnd.diameter: ${SMALL}, or check its units`],
+  ],
+  [
+    "small end",
+    cone({ smallEnd: { diameter: 0.19, measured: "outside" } }),
+    [`smallEnd.diameter: ${SMALL}, or 0 for a point, or check its units`],
+  ],
+  ["height", cone({ height: small }), [`height: ${SMALL}, or check its units`]],
+  [
+    "slant, with the least that was tried",
+    cone({ slant: small }),
+    ["slant: the size is smaller than the thinnest sheet that is formed; give at least 250.06 mm"],
+  ],
+  ["lap", cone({ seam: { joint: "lap", lap: small } }), [`seam.lap: ${SMALL}, or check its units`]],
+  [
+    "offset small end",
+    eccentric({ smallEnd: { diameter: small, measured: "outside", offset: [150, 0] } }),
+    [`smallEnd.diameter: ${SMALL}, or 0 for a point, or check its units`],
+  ],
+  ["height of an eccentric cone", eccentric({ height: 1e-3 }), [`height: ${SMALL}, or check its units`]],
+  [
+    "sides, round end and height of a square-to-round, all told",
+    transition({
+      rectangularEnd: { length: small, width: small, measured: "inside" },
+      roundEnd: { diameter: small, measured: "inside" },
+      height: small,
+    }),
+    ["rectangularEnd.length", "rectangularEnd.width", "roundEnd.diameter", "height"].map(
+      (field) => `${field}: ${SMALL}, or check its units`,
+    ),
+  ],
+  [
+    "in inches",
+    transition({ units: "in", height: 0.1 }),
+    [
+      "height: the size is smaller than the thinnest sheet that is formed; give at least 0.008 in, or check its units",
+    ],
+  ],
+];
+
+describe("sizes that are as good as none", () => {
+  it.each(tiny)("%s", (_, part, expected) => {
+    expect(refusalOf(part)).toEqual(expected);
+  });
+
+  it("the least that is named goes", () => {
+    const least = { length: 0.2, width: 0.2, measured: "inside" as const };
+    expect(refusalOf(transition({ rectangularEnd: least }))).toEqual([]);
+  });
+});
+
 describe("parts that cannot be laid out", () => {
   it.each(rows)("%s", (_, part, expected) => {
     expect(refusalOf(part)).toEqual(expected);

@@ -6,6 +6,7 @@ import type { Skin } from "../../geometry/skin.ts";
 import { NO_LENGTH_MM } from "../../geometry/tolerance.ts";
 import { tightest, toShare } from "../../geometry/wall.ts";
 import { type Face, type Layout, MIDDLE, type Refused, refused, seamAt } from "../layout.ts";
+import { levelProblem } from "../level.ts";
 import { type Given, givenIn, type Loose } from "../loose.ts";
 import type { Refusal } from "../refusal.ts";
 import { endProblems, swapMiddles, wallTooThick } from "../words.ts";
@@ -35,6 +36,13 @@ function drawnSkin(part: EccentricCone): Skin {
     heightMm: height,
   };
 }
+
+/** Sizes on unlike faces of a wall that is as thick as the part is high make it level, whatever the sizes are. */
+const LEVEL_BY_FACES = "check height, offset and how each end is measured: such a part is a flat plate";
+
+/** Are both ends measured to one face of the wall? A point is on every one. */
+const measuredAlike = ({ largeEnd, smallEnd }: EccentricCone): boolean =>
+  smallEnd.diameter === 0 || smallEnd.measured === largeEnd.measured;
 
 /** Distances from the drawn ends to one surface of the wall. To a point both ends move together. */
 function offsetsTo(part: EccentricCone, share: number): Offsets {
@@ -89,9 +97,12 @@ const fits = (part: EccentricCone, faceAt: FaceAt): boolean =>
 function refuseWall(part: EccentricCone, faceAt: FaceAt): Refused {
   const face = faceAt(0);
   const where = face && overbent(part, face.skin);
-  const place = where
-    ? `the ${where.end} end at plan angle ${degrees(where.theta).toFixed(0)}°`
-    : "this height";
+  if (!where)
+    return refused({
+      ...wallTooThick("this height", part.thickness, part.units),
+      otherwise: "give more height",
+    });
+  const place = `the ${where.end} end at plan angle ${degrees(where.theta).toFixed(0)}°`;
   return refused(wallTooThick(place, part.thickness, part.units));
 }
 
@@ -119,6 +130,8 @@ export function layEccentricCone(part: EccentricCone): Layout | Refused {
   const faceAt = facesOf(part, drawn);
   const laid = faceAt(part.neutral ?? MIDDLE);
   if (!laid || !fits(part, faceAt)) return refuseWall(part, faceAt);
+  const level = levelProblem(laid.skin, "height");
+  if (level) return refused(measuredAlike(part) ? level : { ...level, remedy: LEVEL_BY_FACES });
   const face = (share: number) => faceAt(share)?.skin ?? null;
   const middle = face(MIDDLE);
   if (middle && rimLength(middle, "b") > rimLength(middle, "a") + NO_LENGTH_MM) return refused(swapMiddles);

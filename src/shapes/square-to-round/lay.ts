@@ -7,7 +7,9 @@ import { SAME_ANGLE, SAME_POINT_MM } from "../../geometry/tolerance.ts";
 import type { Vec2 } from "../../geometry/vector.ts";
 import { toShare } from "../../geometry/wall.ts";
 import { type Face, type Layout, MIDDLE, type Refused, refused, seamAt } from "../layout.ts";
+import { levelProblem } from "../level.ts";
 import type { Loose } from "../loose.ts";
+import { takesPieces } from "../pieces.ts";
 import type { Refusal } from "../refusal.ts";
 import { wallTooThick } from "../words.ts";
 import type { SquareToRound } from "./schema.ts";
@@ -68,7 +70,7 @@ export function squareToRoundProblems(part: Loose<SquareToRound>): Refusal[] {
       problem: "edges left square do not lie in one plane where flats and corners lean differently",
       remedy: "use edges: level, and trimAllowance: true where the edges are cut square and dressed",
     });
-  if (![1, 2, 4].includes(pieces))
+  if (!takesPieces("square-to-round", pieces))
     issues.push({
       path: ["pieces"],
       problem: `a square-to-round is not split in ${pieces}`,
@@ -106,6 +108,8 @@ export function laySquareToRound(part: SquareToRound): Layout | Refused {
   const issues = squareToRoundProblems(part);
   if (issues.length > 0) return refused(...issues);
   const drawn = drawnSkin(part);
+  const level = levelProblem(drawn, "height");
+  if (level) return refused(level);
   const { measured } = part.rectangularEnd;
   const laidShare = measured === "middle" ? MIDDLE : 0;
   const laid = faceSkin(part, drawn, part.neutral ?? MIDDLE, laidShare);
