@@ -379,6 +379,8 @@ it("reads off a distance between two points, by touch and by key", async () => {
     return [at("x1", "y1"), at("x2", "y2")];
   });
   await pattern.getByRole("button", { name: "Read off a distance" }).click();
+  // Whoever has pressed it by key goes on with the keys.
+  expect(await pattern.locator(".look").evaluate((look) => look === document.activeElement)).toBe(true);
   for (const [x, y] of ends) await page.mouse.click(x + 4, y - 3);
   const read = () => pattern.locator("[aria-live]").textContent();
   // What reads touches comes with the first one, and none is lost.

@@ -142,6 +142,9 @@ export const BRAKE_FIELDS: Readonly<Record<string, { readonly unit?: string; rea
     means: "The fewest pieces that each come off; null where no number is known.",
   },
   "forming.plans[].brake.closes.better.pieces": { means: "How many." },
+  "forming.plans[].brake.closes.better.keys": {
+    means: "What the part file is to say for that: pieces, and seam.at where the seam as drawn does not go.",
+  },
   "forming.plans[].brake.closes.better.turnDeg": { unit: "°", means: "What one of them turns by at most." },
   "forming.plans[].brake.closes.left": {
     means: "As drawn: the lines hit last, which the brake leaves out so that the seam stays open.",
