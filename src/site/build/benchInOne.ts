@@ -14,7 +14,13 @@ const ours = (...paths: readonly string[]): string[] =>
 /** What a bench begins with. */
 const START = ours("site/bench/start.ts");
 /** What every shape takes. */
-const SHAPES = ours("shapes/shape.ts", "shapes/words.ts", "shapes/limits.ts", "geometry/rim.ts");
+const SHAPES = ours(
+  "shapes/shape.ts",
+  "shapes/words.ts",
+  "shapes/limits.ts",
+  "shapes/pieces.ts",
+  "geometry/rim.ts",
+);
 /** What is drawn above the form where the screen is narrow: there from the beginning. */
 const LOW = ours("site/bench/drawings/LowPattern.svelte");
 /** What is drawn beside the form. */
