@@ -111,6 +111,20 @@ it("takes a file that is dropped, and one of another shape to that shape's page"
   await expect.poll(() => page.getByLabel(/^Name of the part/).inputValue()).toBe("spout");
 });
 
+it("calls somebody's own part after the title that it is given, until it is called otherwise", async () => {
+  await go("shapes/right-cone/");
+  const title = page.locator(".bench-form").getByLabel("Title", { exact: true });
+  const name = page.getByLabel(/^Name of the part/);
+  await title.fill("Hopper bottom, 2nd line");
+  await expect.poll(() => name.inputValue()).toBe("hopper-bottom-2nd-line");
+  expect((await saved("hopper-bottom-2nd-line.dxf")).name).toBe("hopper-bottom-2nd-line.dxf");
+  await title.fill("");
+  await expect.poll(() => name.inputValue()).toBe("right-cone");
+  await name.fill("mine");
+  await title.fill("Another");
+  expect(await name.inputValue()).toBe("mine");
+});
+
 it("says what is wrong with a name, and saves nothing under it", async () => {
   await go("shapes/right-cone/");
   for (const name of ["a/b", "con", "a b", ""]) {

@@ -1,7 +1,9 @@
 import type { Tables } from "../../input/context.ts";
 import type { FieldPath } from "../../input/problem.ts";
+import { betterName } from "../../input/partName.ts";
 import { typedWith, type Typed, type TypedGroup } from "../../input/typed.ts";
 import type { LaidOut } from "../../report/lay.ts";
+import { isShapeId } from "../../shapes/ids.ts";
 import type { Report, Shaped } from "../../report/report.ts";
 import { afterDrawn } from "./afterDrawn.ts";
 import { begin, change, goOn, kept, redo, settle, undo, type History } from "./history.ts";
@@ -13,6 +15,10 @@ import { BenchShop, type PublishedShop } from "./shop.svelte.ts";
 import { BenchTrials } from "./trials.svelte.ts";
 import type { Complaint } from "./typedReading.ts";
 import { BenchVerdict } from "./verdict.svelte.ts";
+
+/** The name that a title comes to; undefined where it comes to none. */
+const nameOf = (title: Typed | undefined): string | undefined =>
+  typeof title === "string" ? betterName(title)?.toLowerCase() : undefined;
 
 /** A part without the trials that go with it. */
 const textOf = ({ name, part }: NamedTyped): string => JSON.stringify({ name, part });
@@ -174,7 +180,18 @@ export class Bench {
     this.message = "";
     this.typedLast = path.join();
     const part = typedWith(this.typed, path, value) as TypedGroup;
-    this.show(change(this.history, { ...this.now, part }, about));
+    const name = path.join() === "title" ? this.calledAfter(value) : this.name;
+    this.show(change(this.history, { ...this.now, name, part }, about));
+  }
+  /**
+   * An example is called after its shape. Somebody's own part in its place is called after the title that it is given, until
+   * it is called otherwise: two parts that are cut on one day do not carry one mark.
+   */
+  private calledAfter(title: Typed | undefined): string {
+    const { name: example } = this.published;
+    const own = nameOf(this.typed["title"]);
+    if (!isShapeId(example) || (this.name !== example && this.name !== own)) return this.name;
+    return nameOf(title) ?? example;
   }
   rename(name: string): void {
     const trials = this.trials.carried;

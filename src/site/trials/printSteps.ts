@@ -36,7 +36,7 @@ const lettersHere = (): Footnote[] =>
     basis: one.dataset["mark"] ?? "",
   }));
 
-/** Has the printed card start from the trials that stand in the form, as if they were kept beside the part. */
+/** Has steps and printed card start from the trials that stand in the form, as if they were kept beside the part. */
 export function printSteps(asked: RollAsked, seen: readonly AnyTold[]): void {
   const tried = triedSteps(asked, seen);
   if (!tried) return;
@@ -49,6 +49,7 @@ export function printSteps(asked: RollAsked, seen: readonly AnyTold[]): void {
       mark === null || mark === "" ? [unbroken(text)] : [unbroken(text), raised(mark)],
     );
     words?.replaceChildren(...pieces);
+    showOnScreen(step);
     showBoxes(id, toNote, units);
     showTable(step, units);
     showOverruled(step);
@@ -96,6 +97,14 @@ function showTable(step: TriedStep, units: Units): void {
   const table = made("table", made("tbody", ...rows));
   table.className = "by-hand";
   document.querySelector(`[data-table="${step.id}"]`)?.replaceChildren(...(rows.length > 0 ? [table] : []));
+}
+
+/** The same among the steps in full: their figures stay the plan's, which is said. */
+function showOnScreen({ id, text, overruled = [] }: TriedStep): void {
+  const step = document.querySelector(`[data-step="${id}"]`);
+  const words = step?.querySelector("[data-step-words]");
+  if (words) words.textContent = text;
+  step?.toggleAttribute("data-by-trials", overruled.length > 0);
 }
 
 /** Beside the plan's own settings: those that trials overrule now. */
