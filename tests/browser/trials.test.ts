@@ -53,17 +53,18 @@ it("says the next setting that the command says, after one trial and after two",
 });
 
 it("has the steps on the screen follow the trials as the printed card does, and says what stays the plan's", async () => {
-  const step = page.locator('[data-step="second-raise"]');
+  const step = page.locator('[data-step="first-raise"]');
   const plain = (text: string | null) => text?.replaceAll("\u00a0", " ").replaceAll(/\s+/g, " ").trim();
-  const printed = await page.locator('[data-words="second-raise"]').evaluate((words) => {
+  const printed = await page.locator('[data-words="first-raise"]').evaluate((words) => {
     const copy = words.cloneNode(true) as Element;
     for (const mark of copy.querySelectorAll("sup")) mark.remove();
     return copy.textContent;
   });
   expect(plain(await step.locator("[data-step-words]").textContent())).toBe(plain(printed));
   expect(await step.getByText("Trials overrule the plan here").isVisible()).toBe(true);
-  expect(await page.locator('[data-step="align"]').getByText("Trials overrule").isVisible()).toBe(false);
-  expect(await step.locator("table").isVisible()).toBe(false);
+  // No blank lies in the window yet: the second pass still goes by what the first will have taught.
+  expect(await page.getByText("Trials overrule the plan here").count()).toBe(1);
+  expect(await page.locator('[data-step="second-raise"] table').isVisible()).toBe(true);
 });
 
 it("keeps the trials when the page is left, and saves them as a file that it reads again", async () => {

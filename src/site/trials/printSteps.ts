@@ -49,7 +49,7 @@ export function printSteps(asked: RollAsked, seen: readonly AnyTold[]): void {
       mark === null || mark === "" ? [unbroken(text)] : [unbroken(text), raised(mark)],
     );
     words?.replaceChildren(...pieces);
-    showOnScreen(step);
+    showOnScreen(step, units);
     showBoxes(id, toNote, units);
     showTable(step, units);
     showOverruled(step);
@@ -100,11 +100,24 @@ function showTable(step: TriedStep, units: Units): void {
 }
 
 /** The same among the steps in full: their figures stay the plan's, which is said. */
-function showOnScreen({ id, text, overruled = [] }: TriedStep): void {
+function showOnScreen(tried: TriedStep, units: Units): void {
+  const { id, text } = tried;
   const step = document.querySelector(`[data-step="${id}"]`);
-  const words = step?.querySelector("[data-step-words]");
-  if (words) words.textContent = text;
-  step?.toggleAttribute("data-by-trials", overruled.length > 0);
+  const words = step?.querySelector<HTMLElement>("[data-step-words]");
+  if (!words) return;
+  const plan = (words.dataset["stepWords"] ||= words.textContent);
+  words.textContent = text;
+  const isOver = text !== plan;
+  const note = step?.querySelector("[data-by-trials]");
+  if (!isOver) note?.remove();
+  else if (!note) {
+    const said = made("strong", " Trials overrule the plan here; the figures are the plan’s.");
+    said.dataset["byTrials"] = "";
+    words.after(said);
+  }
+  // What a screen has worked out is not worked out once more without one.
+  const table = step?.querySelector<HTMLElement>(".table-box");
+  if (table) table.hidden = byHandRows(tried, units).length === 0;
 }
 
 /** Beside the plan's own settings: those that trials overrule now. */
