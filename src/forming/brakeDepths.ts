@@ -76,6 +76,15 @@ export function perDegreeMm(
   return depthOfAngle(geometry, middle + 0.5) - depthOfAngle(geometry, middle - 0.5);
 }
 
+/**
+ * How deep a strip is bent at first: plate that springs back by nothing turns by the least of a depth's angles there, and
+ * plate that does by less. The shoulders of the die are taken as edges. [mm]
+ *
+ * @see derived here
+ */
+export const beginMm = (geometry: AirBendGeometry, { fromDeg }: Pick<BrakeDepth, "fromDeg">): number =>
+  depthOfAngle(geometry, fromDeg);
+
 /** Are lines of one depth so unlike that a template on plate shows it? */
 export const isUnlike = ({ fromDeg, toDeg }: Pick<BrakeDepth, "fromDeg" | "toDeg">): boolean =>
   toDeg - fromDeg > ONE_DEPTH_DEG;

@@ -1,7 +1,6 @@
 import type { PartAsked } from "./asked.ts";
 import { airBendForceN } from "./airBend.ts";
-import { depthOfAngle } from "./brakeTrial.ts";
-import { type BrakeDepth, depthOf, depthsOf, perDegreeMm } from "./brakeDepths.ts";
+import { beginMm, type BrakeDepth, depthOf, depthsOf, perDegreeMm } from "./brakeDepths.ts";
 import { type BehindPunch, behindPunch } from "./brakeBehind.ts";
 import { brakeBends, LEAST_FACET_MM } from "./brakeBends.ts";
 import { type BrakeLine, type BrakeZone, orderOfHits } from "./brakeLines.ts";
@@ -107,7 +106,7 @@ export function brakePlan(
   const depths = depthsOf(hits).map((one) => ({
     ...one,
     perDegreeMm: perDegreeMm(air, one),
-    beginMm: depthOfAngle(air, one.fromDeg),
+    beginMm: beginMm(air, one),
   }));
   const lines = pieces.flatMap((piece) => {
     const own = hits.filter((hit) => hit.piece === piece);

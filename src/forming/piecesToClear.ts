@@ -86,8 +86,8 @@ function keysFor(item: Turned, pieces: number): string {
 }
 
 /**
- * The fewest pieces, more than there are and such as the shape takes, that each come off the punch: by their own bends, and of a cone by its room in
- * the throat too.
+ * The fewest pieces, more than there are and such as the shape takes, that each come off the punch: by their own bends, and
+ * of a cone by its room in the throat too.
  *
  * @returns null where none does
  * @see derived here

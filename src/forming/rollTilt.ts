@@ -48,7 +48,8 @@ function overbendOf({ raiseMm: { large, middle, small }, ratio }: TiltAsked): nu
  * Tilt of the bending roll for the first pass, the small edge on the stop at the drop end: both end raises divided by how
  * far a straight roll set for them overbends the middle, so that half the slant gets what it needs, by which a skin that
  * stays developable goes from end to end, and the straight line through them carried to the bearings. Since the lever and
- * the springback are not in proportion to the bend, that is less than by the apex distances. A start for a trial: the small end is not gripped and usually needs more.
+ * the springback are not in proportion to the bend, that is less than by the apex distances. A start for a trial: the small
+ * end is not gripped and usually needs more.
  *
  * @see derived here
  */

@@ -149,8 +149,9 @@ function afterDisagreement(last: Trial, others: readonly Trial[], aim: Aim): Nex
  *   slope   s₃ = s₂ + m (aim − model₂),   m = Δs/Δmodel, held within 0.67 … 1.5
  *
  * Where the slope is not known yet, the step is kept so short that even the liveliest machine (m = 0.67) stays below
- * the cap: a blank closed too far cannot be opened by rolling on. Repeats of one setting are one trial, their mean. A raise far beyond the plan's own high, or far under what such a bend takes, is asked about first. After a blank that took no set the step is shorter
- * still, and where trials contradict each other the lowest setting that any of them asks is taken.
+ * the cap: a blank closed too far cannot be opened by rolling on. Repeats of one setting are one trial, their mean. A raise
+ * far beyond the plan's own high, or far under what such a bend takes, is asked about first. After a blank that took no set
+ * the step is shorter still, and where trials contradict each other the lowest setting that any of them asks is taken.
  *
  * @param trials in order, at least one; settings and model settings [mm]
  * @param learned slope of this machine that other zones of the same plate have shown; null where nothing has

@@ -81,7 +81,7 @@ export function trialModel(asked: RollAsked): TrialModelAnswer {
   const window = firstPass(cone.halfAngleRad);
   if (!isGapTold(item))
     return none(
-      `over the whole window of the first pass its gap changes by less than ${say.length(TOLD_APART_MM)}, which no tape tells: go by the templates`,
+      `over the window of the first pass its gap does not grow narrower by ${say.length(TOLD_APART_MM)} or more, so that no tape tells how far it is bent: go by the templates`,
     );
   const model = settingFor(item, section, cone);
   const [fromMm, toMm, capMm] = [model(window.from), model(window.to), model(window.cap)];

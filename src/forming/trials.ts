@@ -52,7 +52,7 @@ export type TrialAnswer =
   | { readonly kind: "none"; readonly why: string };
 
 const RULE =
-  "next setting = last setting + slope × (model's setting for the middle of the window − model's setting for what came out); repeats of one setting are one trial, their mean; slope 1 after one trial, from the last two settings that took set after that, held within 0.67 to 1.5; with slope 1 no further than a machine of slope 0.67 may go below the cap, nor by more than half the last setting; after a blank that took no set a quarter more at most and never past the plan's high; where trials contradict each other the lowest that any of them asks; a raise more than a quarter beyond the plan's high is asked about before anything is named by it; settings at the large edge, the model's at half the slant";
+  "next setting = last setting + slope × (model's setting for the middle of the window − model's setting for what came out); repeats of one setting are one trial, their mean; slope 1 after one trial, from the last two settings that took set after that, held within 0.67 to 1.5; with slope 1 no further than a machine of slope 0.67 may go below the cap, nor by more than half the last setting; after a blank that took no set a quarter more at most and never past the plan's high; where trials contradict each other the lowest that any of them asks; a raise more than a quarter beyond the plan's high, or under 0.6 of the model's for what came out, is asked about before anything is named by it; settings at the large edge, the model's at half the slant";
 
 function placeOf(closed: number, { from, to, cap }: FirstPass): Place {
   if (closed > cap) return "past the cap";

@@ -96,7 +96,7 @@ interface ReadBy {
   readonly zone: RollZone;
   /** The model's setting at half the slant for the cap. [mm] */
   readonly middleCapMm: number;
-  /** As for the model. [mm] */
+  /** By how much the roll stands higher there than at the large edge. [mm] */
   readonly middleHigherMm: number;
   readonly large: EndLimit;
   readonly small: EndLimit;

@@ -123,6 +123,11 @@ it("calls somebody's own part after the title that it is given, until it is call
   await name.fill("mine");
   await title.fill("Another");
   expect(await name.inputValue()).toBe("mine");
+  // A file keeps its name, though its title comes to the very same.
+  await choose(file("cone-for-1.yaml", cone()));
+  await expect.poll(() => name.inputValue()).toBe("cone-for-1");
+  await title.fill("Cone for number 2");
+  expect(await name.inputValue()).toBe("cone-for-1");
 });
 
 it("says what is wrong with a name, and saves nothing under it", async () => {

@@ -210,7 +210,7 @@ describe("a lapped seam", () => {
       /^Draw the seam edges over each other by 25 mm and clamp them tight on each other: seam edge 1 inside/,
     );
     expect(textOf(lapped, "re-round")).toMatch(
-      /to and fro between both sides of the lap, which never goes through/,
+      /to and fro between both sides of the lap, which never goes between the rolls/,
     );
     expect(labels(lapped, "close").slice(-2)).toEqual(["lap, large end", "lap, small end"]);
     const words = JSON.stringify(["close", "tack", "re-round"].map((id) => step(planOn(lapped).steps, id)));

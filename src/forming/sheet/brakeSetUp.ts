@@ -51,11 +51,11 @@ const KINDS = { border: " (the lines beside a flat)", inner: "", both: "" } as c
 const depthWords = ({ depths }: BrakePlan): string =>
   depths.map((one) => `${one.letter} ${angleOf(one)}${KINDS[one.kind]}`).join("; ");
 
-/** What a protractor reads between the legs of each strip: "A 171.7°, B 167.8°". */
-/** "A 1 mm, B 1.4 mm". */
+/** How deep a strip is bent at first: "A 1 mm, B 1.4 mm". */
 const beginWords = ({ say }: PartAsked, { depths }: BrakePlan): string =>
   depths.map(({ letter, beginMm }) => `${letter} ${say.length(down(beginMm))}`).join(", ");
 
+/** What a protractor reads between the legs of each strip: "A 171.7°, B 167.8°". */
 const legWords = ({ depths }: BrakePlan): string =>
   depths
     .map(({ letter, fromDeg, toDeg }) => `${letter} ${number(180 - (fromDeg + toDeg) / 2, 1)}°`)

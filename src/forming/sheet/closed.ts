@@ -1,6 +1,7 @@
 import { endRolled } from "../closure.ts";
 import { AS_DRAWN, DERIVED } from "../judge.ts";
 import { isPipe } from "../skin.ts";
+import { isTurnedRound } from "../stopRoom.ts";
 import type { FormingCase } from "../case.ts";
 import { inspectionOf } from "../inspection.ts";
 import type { Say } from "../say.ts";
@@ -45,7 +46,9 @@ function ofPieces(asked: RollSheetAsked): Pick<PlanStep, "text" | "figures" | "t
   const share = pieces === 2 ? "half" : `one of ${pieces} alike`;
   const text = `A piece is ${share} of the part and stays open: roll until the finished part's templates fit at both ends`;
   // Where another pass follows, the edges stand where they are to only after that.
-  const stands = asked.settings ? { text: "", figures: [], toNote: [] } : standsOpen(asked.item, asked.say);
+  const stands = isTurnedRound(asked.roll?.arrangement)
+    ? { text: "", figures: [], toNote: [] }
+    : standsOpen(asked.item, asked.say);
   return {
     text: `${text}${stands.text}`,
     figures: stands.figures,

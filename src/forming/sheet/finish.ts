@@ -38,7 +38,7 @@ export function finishRolled(asked: RollSheetAsked): PlanStep[] {
       id: "re-round",
       phase: "tack and re-round",
       title: "Re-round",
-      text: `${besideSeam(asked)}${lap > 0 ? "" : "Grind the tacks flush. "}Put it back over the open end${isPipe(item) ? "" : ", small edge on the stop"}; close and lock the yoke. ${isTurnedRound(asked.roll?.arrangement) ? "Pinch lightly; with the piece turning raise to what closed it" : "With the piece turning bring the rolls by small steps to what closed it"}${(settings?.zones.length ?? 0) > 1 ? ", each zone to its own," : ","} no tighter: ${lap > 0 ? "to and fro between both sides of the lap, which never goes through the pinch, lowered before each reversing" : "several turns"}, until the template fits. Take it off; weld by the shop's procedure.`,
+      text: `${besideSeam(asked)}${lap > 0 ? "" : "Grind the tacks flush. "}Put it back over the open end${isPipe(item) ? "" : ", small edge on the stop"}; close and lock the yoke. ${isTurnedRound(asked.roll?.arrangement) ? "Pinch lightly; with the piece turning raise to what closed it" : "With the piece turning bring the rolls by small steps to what closed it"}${(settings?.zones.length ?? 0) > 1 ? ", each zone to its own," : ","} no tighter: ${lap > 0 ? "to and fro between both sides of the lap, which never goes between the rolls, eased before each reversing" : "several turns"}, until the template fits. Take it off; weld by the shop's procedure.`,
       figures: [],
       cautions: ["Stop if a tack cracks: a piece that opens on the rolls swings out."],
       toNote: [{ label: "turns, and raise", unit: "-" }],

@@ -59,7 +59,7 @@ function byTemplates(asked: RollSheetAsked): PlanStep {
     id: "first-correct",
     phase: "first pass",
     title: "Correct the setting",
-    text: `No setting is corrected by trials here: its gap hardly changes in this pass, and no tape tells it. More open than the window by the templates: bending roll lowered, pinch lightly and run the piece back to ${seamOrder(asked).first}; pinch as before, set both ends a little higher with the plate moving, roll once more and measure as in ${stepNamed("first-measure")}. Still open after a third raise: ${ASK}. Tighter: no further raise in this pass, less for the next blank. Past the “never tighter”: ${PAST_CAP}${atBearings(asked)}`,
+    text: `No setting is corrected by trials here: its gap does not tell how far it is bent. More open than the window by the templates: bending roll lowered, pinch lightly and run the piece back to ${seamOrder(asked).first}; pinch as before, set both ends a little higher with the plate moving, roll once more and measure as in ${stepNamed("first-measure")}. Still open after a third raise: ${ASK}. Tighter: no further raise in this pass, less for the next blank. Past the “never tighter”: ${PAST_CAP}${atBearings(asked)}`,
     figures: [],
     cautions: [NO_WAY_BACK],
     toNote: raiseBoxes(asked, { after: AFTER, raises: null }),

@@ -63,9 +63,16 @@ export function edgesApartMm({ turnRad, ...strip }: Strip & { readonly turnRad: 
  */
 export function ledLast(asked: RollSheetAsked): Told {
   const { item, settings, say } = asked;
-  if (!settings) return { text: "", figures: [] };
-  const arcMm = settings.flat.acrossMm;
-  const strip = ` The ${say.tape(arcMm)} at ${seamOrder(asked).second} keep the first pass's bend`;
+  const { second } = seamOrder(asked);
+  if (!settings)
+    return {
+      text:
+        item.pieces === 1
+          ? ""
+          : ` What led at ${second} keeps the first pass's bend: no template there; ${stepNamed("last-edge")} bends it.`,
+      figures: [],
+    };
+  const strip = ` The ${say.tape(settings.flat.acrossMm)} at ${second} keep the first pass's bend`;
   const uneven = `${strip}: no template there; `;
   if (item.pieces > 1) return ofPiece(asked, uneven);
   if (settings.zones.length > 1)
@@ -78,7 +85,7 @@ export function ledLast(asked: RollSheetAsked): Told {
   const ends = ofEnds(asked, (strip) => near(standsOffMm(strip)));
   return {
     text: `${strip}, off by some ${told(ends, (mm) => say.length(mm))}: no template there. All else right: no more raise; ${stepNamed("tack")} draws it in, ${stepNamed("re-round")} rounds it.`,
-    figures: ends.map(({ end, value }) => mm(`last edge stands off at least, ${end}`, value, DERIVED)),
+    figures: ends.map(({ end, value }) => mm(`last edge stands off, about, ${end}`, value, DERIVED)),
   };
 }
 
@@ -86,8 +93,8 @@ export function ledLast(asked: RollSheetAsked): Told {
 function ofPiece(asked: RollSheetAsked, uneven: string): Told {
   const { cone, pieces } = asked.item;
   const bends = `${stepNamed("last-edge")} bends them`;
-  const arcMm = asked.settings?.flat.acrossMm ?? 0;
-  if (!cone || !isGapTold(asked.item) || arcMm > asked.item.rimsMm.small / pieces)
+  const stripMm = asked.settings?.flat.acrossMm ?? 0;
+  if (!cone || !isGapTold(asked.item) || stripMm > asked.item.rimsMm.small / pieces)
     return { text: `${uneven}${bends}.`, figures: [] };
   // Level radii are those square to the element, times the cosine; an arc of the rim is as long in both.
   const cos = Math.cos(cone.halfAngleRad);

@@ -8,7 +8,7 @@ import { GUARDS, heaviestKg, isHeavy } from "./lifting.ts";
 import type { PlanStep } from "./step.ts";
 import { templateBrief, templateFigures } from "./touch.ts";
 
-export type OtherArrangement = Exclude<NonNullable<PlateRoll["arrangement"]>, "initial-pinch">;
+type OtherArrangement = Exclude<NonNullable<PlateRoll["arrangement"]>, "initial-pinch">;
 
 /** How each other arrangement goes about it, in its own words. */
 interface Way {
@@ -57,19 +57,17 @@ const WAYS: Readonly<Record<OtherArrangement, Way>> = {
 };
 
 function before({ before: one }: Way, asked: RollSheetAsked): PlanStep | null {
-  return (
-    (one && {
-      id: "pre-bend",
-      phase: "set-up",
-      title: one.title,
-      text: `${one.text}, to the finished part's templates: ${finished(asked)}.`,
-      figures: templateFigures(asked.item, 1),
-      cautions: ["Hands never between punch and die; the brake's own manual and guards come first."],
-      toNote: [{ label: "pre-bent from each seam edge", unit: "mm" }],
-      basis: COMMON_PRACTICE,
-    }) ??
-    null
-  );
+  if (!one) return null;
+  return {
+    id: "pre-bend",
+    phase: "set-up",
+    title: one.title,
+    text: `${one.text}, to the finished part's templates: ${finished(asked)}.`,
+    figures: templateFigures(asked.item, 1),
+    cautions: ["Hands never between punch and die; the brake's own manual and guards come first."],
+    toNote: [{ label: "pre-bent from each seam edge", unit: "mm" }],
+    basis: COMMON_PRACTICE,
+  };
 }
 
 const finished = ({ item, say }: RollSheetAsked): string => templateBrief(item, say, 1);
@@ -99,7 +97,7 @@ function byTemplate({ bend, eased }: Way, arrangement: OtherArrangement, asked: 
     id: "by-template",
     phase: "bending",
     title: `Roll by template (${arrangement})`,
-    text: `${bend}. Before the direction is changed ${eased}. ${pipe ? "" : "Keep the element lines parallel to the top roll and the small edge against the stop; if not: stop, ease the rolls, square the plate. "}No settings are given for this arrangement, for which no sound model is known here: go by the template after every step, and by the machine's manual. Note what the scales showed at each step: the next blank goes by it.`,
+    text: `${bend}. Before the direction is changed ${eased}. ${pipe ? "" : "Keep the element lines parallel to the top roll and the small edge against the stop; if not: stop, ease the rolls, square the plate. "}No settings are given for this arrangement, for which no sound model is known here: go by the finished part's templates (${finished(asked)}) after every step, and by the machine's manual. Note what the scales showed at each step: the next blank goes by it.`,
     figures: templateFigures(asked.item, 1),
     cautions: [
       "Set the rolls closer by small steps only, and while the plate travels; never a large one on standing plate.",

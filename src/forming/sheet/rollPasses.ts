@@ -192,8 +192,8 @@ function close(asked: RollSheetAsked): PlanStep {
 
 /** A piece is not brought round as a part is once it is tacked: what led in the second pass goes through last. */
 function lastEdge(asked: RollSheetAsked): PlanStep | null {
-  const { item, settings, say } = asked;
-  if (item.pieces === 1 || !settings) return null;
+  const { item, say } = asked;
+  if (item.pieces === 1) return null;
   const { first, second: led } = seamOrder(asked);
   const stands = standsOpen(item, say);
   const pipe = isPipe(item);

@@ -1,9 +1,9 @@
+import { isTurnedRound } from "../stopRoom.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { finishRolled, INSPECT } from "./finish.ts";
 import { withLifting } from "./lifting.ts";
 import { otherRollSteps } from "./otherRolls.ts";
 import { firstPassSteps, secondPassSteps } from "./rollPasses.ts";
-import { isTurnedRound } from "../stopRoom.ts";
 import { edges, rollSetUp } from "./rollSetUp.ts";
 import { type NumberedStep, numbered } from "./step.ts";
 

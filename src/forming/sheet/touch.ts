@@ -18,7 +18,7 @@ export interface GapWindow {
   readonly capMm: number;
 }
 
-/** What a tape shows while the first pass ends; nothing where the skin is curved unevenly, or the gap hardly changes. */
+/** What a tape shows while the first pass ends; nothing where the skin is curved unevenly, or no gap tells it. */
 export function gapWindows(item: FormingCase): GapWindow[] {
   const { cone } = item;
   if (!cone || !isGapTold(item)) return [];

@@ -1,6 +1,5 @@
 import type { Tables } from "../../input/context.ts";
 import type { FieldPath } from "../../input/problem.ts";
-import { betterName } from "../../input/partName.ts";
 import { typedWith, type Typed, type TypedGroup } from "../../input/typed.ts";
 import type { LaidOut } from "../../report/lay.ts";
 import { isShapeId } from "../../shapes/ids.ts";
@@ -12,13 +11,10 @@ import type { NamedTyped } from "./asTyped.ts";
 import { PartWork, type ShapeAtBench } from "./partWork.ts";
 import { type Drawn, type Outcome, outcomeOf } from "./drawn.ts";
 import { BenchShop, type PublishedShop } from "./shop.svelte.ts";
+import { titleName } from "./titleName.ts";
 import { BenchTrials } from "./trials.svelte.ts";
 import type { Complaint } from "./typedReading.ts";
 import { BenchVerdict } from "./verdict.svelte.ts";
-
-/** The name that a title comes to; undefined where it comes to none. */
-const nameOf = (title: Typed | undefined): string | undefined =>
-  typeof title === "string" ? betterName(title)?.toLowerCase() : undefined;
 
 /** A part without the trials that go with it. */
 const textOf = ({ name, part }: NamedTyped): string => JSON.stringify({ name, part });
@@ -50,6 +46,8 @@ export class Bench {
   /** What is typed has been read, or why it cannot be is said. */
   isRead: Promise<void> = Promise.resolve();
   private readonly first: string;
+  /** Has the part its name from the title that was typed here? One from a file or from whoever called it so stays. */
+  private isTitled = false;
   /** Comes when more is wanted than what the page was published with shows: views, verdict, files. */
   readonly wanted: Promise<void>;
 
@@ -183,24 +181,24 @@ export class Bench {
     const name = path.join() === "title" ? this.calledAfter(value) : this.name;
     this.show(change(this.history, { ...this.now, name, part }, about));
   }
-  /**
-   * An example is called after its shape. Somebody's own part in its place is called after the title that it is given, until
-   * it is called otherwise: two parts that are cut on one day do not carry one mark.
-   */
+  /** The name that goes with a title: an example's, which has none of its own, follows it. */
   private calledAfter(title: Typed | undefined): string {
     const { name: example } = this.published;
-    const own = nameOf(this.typed["title"]);
-    if (!isShapeId(example) || (this.name !== example && this.name !== own)) return this.name;
-    return nameOf(title) ?? example;
+    if (!isShapeId(example) || (this.name !== example && !this.isTitled)) return this.name;
+    const own = titleName(title);
+    this.isTitled = own !== undefined;
+    return own ?? example;
   }
   rename(name: string): void {
     const trials = this.trials.carried;
+    this.isTitled = false;
     this.show(change(this.history, { name, part: this.typed, ...(trials && { trials }) }, "name"));
   }
   /** Another part altogether; the one before stays one step back. */
   take(part: NamedTyped): void {
     this.message = "";
     this.typedLast = undefined;
+    this.isTitled = false;
     const trials = part.trials ?? (part.name === this.name ? this.now.trials : undefined);
     this.show(change(this.history, { ...part, ...(trials && { trials }) }));
   }
