@@ -65,7 +65,7 @@ function before({ before: one }: Way, asked: RollSheetAsked): PlanStep | null {
     text: `${one.text}, to the finished part's templates: ${finished(asked)}.`,
     figures: templateFigures(asked.item, 1),
     cautions: ["Hands never between punch and die; the brake's own manual and guards come first."],
-    toNote: [{ label: "pre-bent from each seam edge", unit: "mm" }],
+    toNote: [{ label: "pre-bent, each edge", unit: "mm" }],
     basis: COMMON_PRACTICE,
   };
 }

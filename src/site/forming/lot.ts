@@ -1,5 +1,6 @@
 import type { FormingPlan } from "../../forming/plan.ts";
 import type { Report } from "../../report/report.ts";
+import { isByTemplate } from "../words/work.ts";
 
 /** So many lines find room on another sheet. */
 const FEW_LINES = 8;
@@ -45,7 +46,7 @@ export function lotOf({ part, cone }: Report, plan: FormingPlan | undefined): Lo
   const templates = ends.map((end) => `template, ${end}`);
   const open = (part.pieces ?? 1) > 1;
   // Rolled by template all the way: there is one pass, and no setting to compare.
-  const passes = plan.steps.some(({ id }) => id === "by-template")
+  const passes = isByTemplate(plan)
     ? [{ name: "Rolled", columns: ["scales, one end", "scales, other end", ...(open ? templates : gaps)] }]
     : [
         { name: "First pass", columns: [...set, ...(cone ? gaps : templates)] },

@@ -1,6 +1,6 @@
 import type { FormingPlan } from "../../forming/plan.ts";
 import type { Units } from "../../geometry/units.ts";
-import { CAUTION, ROLL_NEVER } from "../words/work.ts";
+import { CAUTION, neverOn } from "../words/work.ts";
 import { type Footnote, footnotes, marked } from "./footnotes.ts";
 import { explainedIn, type Glossary } from "./rollWords.ts";
 import { gridOf } from "./planned.ts";
@@ -44,10 +44,7 @@ const takenBy = (step: FormingPlan["steps"][number], units: Units, notes: readon
 /** What stands on the front before and below its steps. [mm] */
 function frontRoom({ plan, title }: Printed, paper: PaperName): number {
   const { widthMm, heightMm } = FIELDS[paper];
-  const rolled = plan.route === "roll";
-  const caution = [CAUTION, "Caution. Read safety in plate work first.", ...(rolled ? ROLL_NEVER : [])].join(
-    " ",
-  );
+  const caution = [CAUTION, "Caution. Read safety in plate work first.", ...neverOn(plan)].join(" ");
   const remarks = plan.brake?.remarks ?? [];
   const look =
     remarks.length === 0

@@ -8,6 +8,7 @@ import { tableBlock } from "../../output/pdf/tableBlock.ts";
 import { paragraph } from "../../output/pdf/words.ts";
 import type { Shop } from "../../forming/machine.ts";
 import type { Report } from "../../report/report.ts";
+import { chosenPlan } from "../forming/plan.ts";
 import { pairPaper } from "../parts/pairPaper.ts";
 import { ACROSS, COLUMN } from "../parts/papers.ts";
 import { cutParagraphs, girthSentence, trustParagraphs } from "../words/blankWords.ts";
@@ -15,7 +16,7 @@ import { checkFigures, noMachine, refusal, routeSentence } from "../words/formin
 import { numbersIn, percent, thickness } from "../words/numbers.ts";
 import { sizeFacts } from "../words/partSize.ts";
 import { SHAPE_NAMES } from "../words/shapes.ts";
-import { CHECK_ALL, CHECK_ROLL, ROLL_NEVER } from "../words/work.ts";
+import { CHECK_ALL, CHECK_ROLL, neverOn } from "../words/work.ts";
 import { basisRun } from "./basisRun.ts";
 import { keyRow } from "./keyRow.ts";
 import { marking } from "./markingBlocks.ts";
@@ -73,7 +74,7 @@ export function partCard(pdf: Pdf, report: Report, { material, gauge, known, sho
   ];
   const sizes = stack([
     facts(pdf, sizeFacts(report, gauge)),
-    caution(pdf, rolled ? ROLL_NEVER : []),
+    caution(pdf, neverOn({ route: forming.route, steps: chosenPlan(report)?.steps })),
     ...(note === "" ? [] : note.split("\n").map((one) => paragraph(pdf, [bold("Note. "), { text: one }]))),
   ]);
   const checks = (letters: Letters) => [

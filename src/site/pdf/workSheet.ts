@@ -28,7 +28,7 @@ import { alikeName } from "../words/alikeName.ts";
 import { depthCell } from "../words/depthCell.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
 import { bentFrom } from "../words/shapes.ts";
-import { ROLL_NEVER } from "../words/work.ts";
+import { neverOn } from "../words/work.ts";
 import { basisRun } from "./basisRun.ts";
 import { bold, caution, heading, picture } from "./blocks.ts";
 import { isBlankApart } from "../forming/papers.ts";
@@ -86,7 +86,10 @@ function steps(pdf: Pdf, { part }: Report, plan: FormingPlan, { known, glossary,
   const before: Block[] = [
     { ...titled(pdf, `Work sheet: ${part.title}`, plan.machine ?? "no machine given"), bookmark: "Steps" },
     // In one paragraph: the steps below need the room.
-    caution(pdf, plan.route === "roll" ? [ROLL_NEVER.join(" ")] : []),
+    caution(
+      pdf,
+      [neverOn(plan).join(" ")].filter((words) => words !== ""),
+    ),
     ...(plan.brake ? lookFirst(pdf, plan.brake) : []),
     ...(plan.batch.length > 0 ? [paragraph(pdf, [bold("The lot. "), { text: plan.batch.join(" ") }])] : []),
   ];

@@ -1,3 +1,6 @@
+import type { FormingPlan } from "../../forming/plan.ts";
+import type { Report } from "../../report/report.ts";
+
 /** Stands on every page and sheet that leads to work at a machine. */
 export const CAUTION =
   "Plate rolls and brakes draw in hands, sleeves and gloves; plate is heavy and sharp. The machine’s manual, local codes and licensed practice come before this sheet.";
@@ -25,12 +28,35 @@ export const ROLL_FIRST_PASS: readonly string[] = [
   "Stop where the piece can still pass over the top roll; it makes the next loading quick.",
 ];
 
-/** What creases plate or hurts people. */
-export const ROLL_NEVER: readonly string[] = [
+/** What creases plate or hurts people on a roll with an initial pinch. */
+const PINCH_NEVER: readonly string[] = [
   "Never make a large raise under standing plate, never roll backwards at setting.",
   "Lower the bending roll before reversing. Do not draw the piece out under pinch pressure.",
-  "Never let an overlap enter the pinch. Support the rising large end.",
+  "Never let an overlap enter the pinch. Support the rising end.",
 ];
+
+/** The same where plate is rolled to and fro. */
+const TO_AND_FRO_NEVER: readonly string[] = [
+  "Never set the rolls much closer on standing plate.",
+  "Ease the rolls before the direction is changed. Do not draw the piece out while they hold it.",
+  "Never let an overlap enter between the rolls. Support the rising end.",
+];
+
+/** By which way a part is formed, and how; without steps as most rolls do. */
+interface Formed {
+  readonly route: Report["forming"]["route"];
+  readonly steps?: FormingPlan["steps"] | undefined;
+}
+
+/** Is it rolled to and fro by its templates, without passes and settings? */
+export const isByTemplate = ({ steps = [] }: Pick<Formed, "steps">): boolean =>
+  steps.some(({ id }) => id === "by-template");
+
+/** What is never done on a roll; nothing of the brake, whose steps say it. */
+export function neverOn(formed: Formed): readonly string[] {
+  if (formed.route !== "roll") return [];
+  return isByTemplate(formed) ? TO_AND_FRO_NEVER : PINCH_NEVER;
+}
 
 export const ROLL_SECOND_PASS: readonly string[] = [
   "Move the stop to the other end. Bring the bending roll down and square it again; tilt it the other way.",

@@ -24,7 +24,7 @@ export function asideNotice(
   if (before?.matches("[data-set-aside]")) before.remove();
   if (differing.size === 0) return;
   const notice = document.createElement("div");
-  notice.className = "problem screen-only bench-row";
+  notice.className = "screen-only bench-row";
   notice.setAttribute("role", "alert");
   notice.dataset["setAside"] = "";
   const said = document.createElement("p");
