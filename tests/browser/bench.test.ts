@@ -256,9 +256,11 @@ it("marks the row of a chosen line, chooses by a row with mouse and keys, and sh
   // A flat has one plan angle: both lines are told.
   const told: string[] = [];
   await page.locator(".look").first().focus();
-  for (let i = 0; i < 6; i++) {
+  const said = page.locator(".chosen-line").first();
+  for (let i = 1; i <= 6; i++) {
     await page.keyboard.press("ArrowRight");
-    told.push((await page.locator(".chosen-line").first().textContent()) ?? "");
+    await expect.poll(() => said.textContent()).toMatch(new RegExp(`^\\s*Line ${i}\\b`));
+    told.push((await said.textContent()) ?? "");
   }
   expect(told.some((one) => /stays\s+flat/.test(one))).toBe(true);
 });
