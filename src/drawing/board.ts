@@ -40,7 +40,7 @@ type Chosen = Put & { readonly placing: Placing };
  *   more [mm of the part]
  * @param giveUp called as soon as that happens, by one who wants no more of the drawing then
  * @param before what a drawing of nearly the same put where, one thing after the other: what still goes there is put there
- *   without a look at any other place, and what had none is looked at again
+ *   without a look at any other place, and what had none has none: that takes the longest look, and the whole drawing follows
  */
 export function createBoard(
   paper: Paper,
@@ -117,7 +117,8 @@ export function createBoard(
   const tried = (ways: Ways, dearest: number): boolean => {
     if (isOver()) return false;
     const was = before?.[puts.length];
-    const chosen = (was && asBefore(ways, dearest, was)) ?? cheapest(ways, dearest);
+    const chosen =
+      was === null ? undefined : ((was && asBefore(ways, dearest, was)) ?? cheapest(ways, dearest));
     puts.push(chosen ? { way: chosen.way, price: chosen.price } : null);
     if (!chosen) return false;
     chosen.placing.strokes.forEach(draw);

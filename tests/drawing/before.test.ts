@@ -40,10 +40,13 @@ it("leaves a figure where it lay as long as that is no worse, and looks anew whe
   expect(named([-40, 30], first.puts)).toMatchObject({ x: 0 });
 });
 
-it("looks again for a place for what had none", () => {
+it("leaves out what had no place, and names it, until the whole drawing looks again", () => {
   const board = createBoard(SHEET, 1, { before: [null] });
-  expect(board.put("name", [at(board, 0)])).toBe(true);
-  expect(board.dropped).toEqual([]);
+  expect(board.put("name", [at(board, 0)])).toBe(false);
+  expect(board.dropped).toEqual(["name"]);
+  // What comes after it in the drawing before is still told apart from it.
+  expect(board.put("other", [at(board, 30)])).toBe(true);
+  expect(createBoard(SHEET, 1).put("name", [at(board, 0)])).toBe(true);
 });
 
 it("draws the same from its own drawing as without one", () => {
