@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
 import { launch } from "./chromium.ts";
@@ -60,6 +61,37 @@ it("keeps the checks of the last shop that was right while a field is wrong, and
   expect(await chosen()).toMatch(/Small roll/);
   await page.getByRole("button", { name: "Undo in the shop" }).click();
   await expect.poll(() => machine().locator(".problem").count()).toBe(0);
+});
+
+it("asks the binder's own shop where the kept one cannot be read, and keeps that for a file", async () => {
+  await openShop();
+  const key = await page.evaluate(() => {
+    const name = `slantwork ${new URL("../..", location.href).pathname} shop`;
+    localStorage.setItem(name, '{"machines":[{"name":"half a ro');
+    return name;
+  });
+  await page.reload();
+  const notice = page.locator("[data-set-aside]");
+  await openShop();
+  await expect.poll(() => notice.textContent()).toMatch(/could not be read.*binder’s own shop is asked/);
+  expect(await chosen()).toMatch(/Small roll/);
+  // Another shop is kept from now on; the old text is offered until it is thrown away.
+  await machine().locator("summary").click();
+  await machine()
+    .getByRole("textbox", { name: /^Working width/ })
+    .fill("500");
+  await expect.poll(() => page.evaluate((at) => localStorage.getItem(at), key)).toContain("500");
+  await page.reload();
+  await openShop();
+  await expect.poll(verdict).toMatch(/does not go/);
+  const [saved] = await Promise.all([
+    page.waitForEvent("download"),
+    notice.getByRole("button", { name: "Save it as a file" }).click(),
+  ]);
+  expect(saved.suggestedFilename()).toBe("shop-set-aside.txt");
+  expect(readFileSync(await saved.path(), "utf8")).toContain("half a ro");
+  await notice.getByRole("button", { name: "Throw it away" }).click();
+  expect(await notice.count()).toBe(0);
 });
 
 it("takes a new machine, and takes one away", async () => {

@@ -237,7 +237,7 @@ it("keeps the trials of two windows together, and shows either what the other on
   await context.close();
 });
 
-it("keeps what it cannot read of the trials for a file, and goes on with the rest", async () => {
+it("keeps what it cannot read or believe of the trials for a file, and goes on with the rest", async () => {
   const context = await browser.newContext();
   const one = await context.newPage();
   await one.goto(site.url + PAGE);
@@ -248,7 +248,10 @@ it("keeps what it cannot read of the trials for a file, and goes on with the res
     const [key, text] = Object.entries(localStorage as unknown as Record<string, string>).find(([name]) =>
       name.includes(" trials "),
     )!;
-    localStorage.setItem(key, text.replace("[", '[{"settingMm":"what I wrote"},'));
+    localStorage.setItem(
+      key,
+      text.replace("[", '[{"settingMm":"what I wrote"},{"settingMm":19,"gapMm":98765432},'),
+    );
   });
   await one.reload();
   const notice = one.locator("[data-set-aside]");
@@ -258,7 +261,9 @@ it("keeps what it cannot read of the trials for a file, and goes on with the res
     one.waitForEvent("download"),
     notice.getByRole("button", { name: "Save it as a file" }).click(),
   ]);
-  expect(readFileSync(await saved.path(), "utf8")).toContain("what I wrote");
+  const aside = readFileSync(await saved.path(), "utf8");
+  expect(aside).toContain("what I wrote");
+  expect(aside).toContain("98765432");
   await notice.getByRole("button", { name: "Throw it away" }).click();
   await one.reload();
   await one.locator("[data-trial-form] li").waitFor();

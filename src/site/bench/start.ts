@@ -61,6 +61,7 @@ export async function startBench(place: HTMLElement, wanted: Promise<void>): Pro
     keeper(partKey, asDraft),
     keeper(partKey, asDraft, () => sessionStorage),
   );
+  const shopDraft = keeper(shopKey, asShop);
   const begin = () =>
     new Bench(first, {
       tables,
@@ -68,7 +69,7 @@ export async function startBench(place: HTMLElement, wanted: Promise<void>): Pro
       wanted,
       shop: shop ?? undefined,
       draft,
-      shopDraft: keeper(shopKey, asShop),
+      shopDraft,
       shopRightDraft: keeper(keyOf(binder, "shop, last right"), asShop),
       machineDraft: keeper(keyOf(binder, `machine ${first.name}`), (kept) =>
         typeof kept === "string" ? kept : undefined,
@@ -79,6 +80,9 @@ export async function startBench(place: HTMLElement, wanted: Promise<void>): Pro
   // What lies there and is no draft would be written over by the next key.
   if (isKept(partKey) && !draft.read()) await setAside("it is not as it was written");
   else if (isKept(asideKey(partKey))) await setAside(undefined);
+  const isShopUnread = isKept(shopKey) && !shopDraft.read();
+  if (isShopUnread || isKept(asideKey(shopKey)))
+    (await import("./setAside/draftAside.ts")).setShopAside(place, shopKey, isShopUnread);
   // Asked for before the bench begins: what does not come is no fault of the draft.
   const link = location.hash === "" ? undefined : await import("./takeLink.ts");
   const told = draft.isOthers() ? (await import("./otherWindow.ts")).OTHER_DRAFT : "";

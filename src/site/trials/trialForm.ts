@@ -75,9 +75,11 @@ function startTrialForm(root: HTMLElement): void {
   };
   try {
     const text = localStorage.getItem(key);
-    const [sound, isSound] = [keptIn(text), isSoundIn(text)];
+    const sound = keptIn(text);
+    const good = possible(question, sound ?? []);
+    const isSound = isSoundIn(text) && good.length === (sound?.length ?? 0);
     keepUnread(root, { key, part: asked.part, isSound });
-    if (sound && !isSound) localStorage.setItem(key, JSON.stringify(sound));
+    if (sound && !isSound) localStorage.setItem(key, JSON.stringify(good));
     trials = latest();
   } catch {
     kept = false;

@@ -20,13 +20,13 @@ export function asideNotice(
 ): void {
   const files = asides(key).map(fileOf);
   const differing = new Map(files.map((file) => [file.text, file]));
-  const before = place.previousElementSibling;
-  if (before?.matches("[data-set-aside]")) before.remove();
+  for (const other of place.parentElement?.children ?? [])
+    if (other instanceof HTMLElement && other.dataset["setAside"] === key) other.remove();
   if (differing.size === 0) return;
   const notice = document.createElement("div");
   notice.className = "screen-only bench-row";
   notice.setAttribute("role", "alert");
-  notice.dataset["setAside"] = "";
+  notice.dataset["setAside"] = key;
   const said = document.createElement("p");
   said.textContent = words;
   notice.append(

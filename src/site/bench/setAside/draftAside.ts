@@ -3,6 +3,20 @@ import { asDraft } from "../asTyped.ts";
 import { setAside } from "./aside.ts";
 import { type AsideFile, asideNotice } from "./asideNotice.ts";
 
+/**
+ * A shop that was kept and cannot be read makes room for the binder's own: told, and offered as the text that was kept.
+ *
+ * @param isUnread false where it was set aside before
+ */
+export function setShopAside(place: Element, key: string, isUnread: boolean): void {
+  if (isUnread) setAside(key);
+  asideNotice(place, key, {
+    words:
+      "The shop that was changed in this browser could not be read. It is set aside as it was, and the binder’s own shop is asked.",
+    fileOf: (text) => ({ name: "shop-set-aside.txt", text }),
+  });
+}
+
 /** A text that was kept as a file: the part as it was typed last, or the text itself where it is no part. */
 export function asideFile(text: string, name: string): AsideFile {
   let last;
