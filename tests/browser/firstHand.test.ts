@@ -164,3 +164,17 @@ it("keeps what was published, and says so, where live parts do not come", async 
   expect(await page.locator(".bench .patterns svg").count()).toBeGreaterThan(0);
   await page.waitForLoadState("networkidle");
 });
+
+it.each([1280, 390])(
+  "chooses a line by the very first touch at %i px, on the drawing that was published",
+  async (width) => {
+    // So high that nobody has to scroll, which is a hand on the page too.
+    await open("right-cone", { width, height: 4000 });
+    const drawing = page.locator(".bench .views svg:visible").first();
+    const number = drawing.locator("text.label-number").filter({ hasText: /^4$/ }).first();
+    expect(await page.locator(".look").count()).toBe(0);
+    const { x, y, ...size } = (await number.boundingBox())!;
+    await page.mouse.click(x + size.width / 2, y + size.height / 2);
+    await expect.poll(() => page.locator(".chosen-line strong").first().textContent()).toBe("Line 4");
+  },
+);

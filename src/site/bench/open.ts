@@ -1,5 +1,6 @@
 import { siteHref, setRoot } from "../bits/siteHref.ts";
 import { firstHand } from "./firstHand.ts";
+import { rememberTouch } from "./firstTouch.ts";
 import { draftKey, isKept } from "./keep.ts";
 import type { NamedTyped } from "./asTyped.ts";
 
@@ -26,6 +27,7 @@ function sorry(after: Element, error: unknown): void {
 }
 
 for (const place of document.querySelectorAll<HTMLElement>("[data-bench]")) {
+  rememberTouch(place);
   const ask = place.previousElementSibling;
   const button = ask?.querySelector("button");
   if (place.dataset["bench"] !== "on demand" || !(ask instanceof HTMLElement) || !button)
