@@ -2,11 +2,13 @@ import fc from "fast-check";
 import { expect, it } from "vitest";
 import { lineStride } from "../../src/drawing/dense.ts";
 import type { Drawing, StrokeKind } from "../../src/drawing/model.ts";
-import { SHEET } from "../../src/drawing/paper.ts";
+import { NARROW, SHEET } from "../../src/drawing/paper.ts";
 import { viewsDrawing } from "../../src/drawing/views.ts";
 import { hull } from "../../src/geometry/polygon.ts";
-import type { Vec2 } from "../../src/geometry/vector.ts";
-import { eccentricCone, runs } from "../arbitraries.ts";
+import { cross2, distance2, sub2, unit2, type Vec2 } from "../../src/geometry/vector.ts";
+import type { Report } from "../../src/report/report.ts";
+import { readBinder } from "../../src/site/binder/binder.ts";
+import { anyPart, eccentricCone, runs } from "../arbitraries.ts";
 import { named, reportOf } from "../parts.ts";
 import { areaOf } from "./judge.ts";
 
@@ -145,4 +147,49 @@ it("draws of many lines as many as stay apart, and all of a few", () => {
   // 400 π / 96 = 13 mm of the part, 0.65 mm of paper at 1:20.
   expect(lineStride(cone(96), 20)).toBe(2);
   expect(lineStride(cone(96), 50)).toBe(8);
+});
+
+it("writes the number of a seam's line on the side of its own piece's lines, where another piece's line lies on it", () => {
+  let [looked, wrong] = [0, 0];
+  const look = (report: Report): void => {
+    for (const paper of [SHEET, NARROW]) {
+      const { labels, lines } = viewsDrawing(report, { paper });
+      for (const label of labels) {
+        const [element] = label.role === "number" ? (label.elements ?? []) : [];
+        const row = element === undefined ? undefined : report.hand.rows[element];
+        if (element === undefined || !row || !label.of) continue;
+        const own = report.hand.rows.filter(({ piece }) => piece === row.piece);
+        const towards = row.number === 1 ? 1 : row.number === own.length ? -1 : 0;
+        if (towards === 0 || own.length === report.hand.rows.length) continue;
+        // The one of this view's places of the line, and of its neighbour, where the number stands.
+        const [place, next] = [element, element + towards].map(
+          (one) =>
+            lines
+              .filter(({ elements }) => elements.includes(one))
+              .flatMap(({ from, to }) => [from, to])
+              .toSorted((p, q) => distance2(p, label.of!) - distance2(q, label.of!))[0],
+        );
+        if (!place || !next || distance2(place, label.of) > 1e-6 || distance2(next, place) < 1e-6) continue;
+        looked += 1;
+        const out = unit2(sub2(label.at, place));
+        const run = sub2(next, place);
+        const line = lines.find(
+          ({ elements, from, to }) => elements.includes(element) && (from === place || to === place),
+        )!;
+        const along = unit2(sub2(line.to, line.from));
+        // Both lie on the same side of the seam's line, or the number carries it on.
+        if (cross2(along, out) * Math.sign(cross2(along, run)) < -1e-6) wrong += 1;
+      }
+    }
+  };
+  for (const { report } of readBinder().parts) look(report);
+  expect(looked).toBeGreaterThan(50);
+  expect(wrong).toBe(0);
+  fc.assert(
+    fc.property(anyPart, (part) => look(reportOf(part))),
+    runs(60),
+  );
+  expect(looked).toBeGreaterThan(200);
+  // Where nothing else would tell which way the numbers run, and its own side has no room.
+  expect(wrong / looked).toBeLessThan(0.07);
 });

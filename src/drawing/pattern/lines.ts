@@ -12,6 +12,8 @@ export interface Mark {
   readonly out: Vec2 | undefined;
   /** First and last of the numbers in one: they run round and come back. */
   readonly closesRound?: true;
+  /** Towards the lines of its own piece, square to outward, where a line of another piece lies on it: its number stands there. */
+  readonly side?: Vec2;
 }
 
 /** The rows of one blank's marking table. */

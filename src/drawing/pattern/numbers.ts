@@ -31,6 +31,8 @@ const LEADER = { lengthsMm: [6, 9, 12, 16, 20, 25], turnsDeg: [0, 20, -20, 40, -
 const IN_TURN = { deg: 40, mm: 12 };
 /** The cosine of how far a leader is turned from a corner of the plate beside its line, at least. [-] */
 const PAST_CORNER = 0.5;
+/** A number among the lines of another piece is read as that one's: only where it would have to cross something instead. */
+const OTHER_SIDE = 6;
 /** A leader is liked less than a place at the line itself. */
 const LEADER_EXTRA = 1;
 
@@ -152,7 +154,11 @@ function number(board: Board, { mark, marks, isEnd, elsewhere, forced, many }: N
         const place = add2(at, scale2(aside, times));
         // A number that has moved aside must still stand nearest to its own line.
         if (isOwn(place, { mark, marks, nearer: many ? 1 : NEARER }))
-          yield { strokes: [], labels: [lettered(board, mark, place)] };
+          yield {
+            strokes: [],
+            labels: [lettered(board, mark, place)],
+            extra: isOnSide(place, mark) ? 0 : OTHER_SIDE,
+          };
       }
     }
   });
@@ -162,7 +168,9 @@ function number(board: Board, { mark, marks, isEnd, elsewhere, forced, many }: N
     yield* beside;
     yield* leaders(board, { mark, marks, out });
   });
-  return board.tried(ways, DEAREST) || board.put(name, ways, forced ? DEAREST_END : DEAREST);
+  // What tells which way all run stands early, while there is room.
+  const dearest = DEAREST + (mark.side ? OTHER_SIDE : 0);
+  return board.tried(ways, DEAREST) || board.put(name, ways, forced ? DEAREST_END : dearest);
 }
 
 /**
@@ -183,6 +191,10 @@ const isOwn = (
       distance2(other.at, mark.at) < SAME_POINT_MM ||
       distance2(other.at, at) > Math.min(most, nearer * distance2(mark.at, at)),
   );
+
+/** Does a number stand where the lines of its own piece are, or carry on its line? */
+const isOnSide = (at: Vec2, { at: end, side }: Mark): boolean =>
+  !side || dot2(sub2(at, end), side) > -SAME_POINT_MM;
 
 const lettered = (board: Board, mark: Mark, at: Vec2) => ({
   ...board.label(mark.text, at, { role: "number", size: "small", of: mark.at }),
@@ -220,7 +232,7 @@ function* leaders(
       yield {
         strokes: [path("dimension", [mark.at, tip])],
         labels: [lettered(board, mark, at)],
-        extra: LEADER_EXTRA,
+        extra: LEADER_EXTRA + (isOnSide(at, mark) ? 0 : OTHER_SIDE),
       };
     }
 }

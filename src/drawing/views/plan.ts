@@ -1,7 +1,18 @@
 import { radians } from "../../geometry/angle.ts";
 import { hull } from "../../geometry/polygon.ts";
 import { SAME_POINT_MM } from "../../geometry/tolerance.ts";
-import { between2, add2, direction, distance2, dot2, sub2, type Vec2 } from "../../geometry/vector.ts";
+import {
+  add2,
+  between2,
+  direction,
+  distance2,
+  dot2,
+  length2,
+  scale2,
+  sub2,
+  unit2,
+  type Vec2,
+} from "../../geometry/vector.ts";
 import type { Drawable, SpacePoint } from "../../report/report.ts";
 import { boxOf } from "../box.ts";
 import { clip } from "../clip.ts";
@@ -127,6 +138,18 @@ function closedRound(marks: readonly Mark[]): Mark[] {
   return [both, ...marks.slice(1, -1)];
 }
 
+/** Of several blanks the first and the last number of each stand on the side of its own lines: another's lie on them. */
+function sided(marks: readonly Mark[]): Mark[] {
+  const last = marks.length - 1;
+  return marks.map((mark, i) => {
+    const next = i === 0 ? marks[1] : i === last ? marks[last - 1] : undefined;
+    if (!next || !mark.out) return mark;
+    const run = sub2(next.at, mark.at);
+    const side = sub2(run, scale2(mark.out, dot2(run, mark.out)));
+    return length2(side) > SAME_POINT_MM ? { ...mark, side: unit2(side) } : mark;
+  });
+}
+
 /** The numbers of the elements round each end, one list for each piece: outside the end that lies outside, inside the other. */
 export function planMarks(
   { solid, hand }: Drawable,
@@ -149,9 +172,10 @@ export function planMarks(
   });
   // With several blanks the numbers begin anew at each seam, where two lines lie on each other.
   const pieces = [...new Set(lines.map((one) => one.piece))];
+  const ofPiece = pieces.length > 1 ? sided : closedRound;
   const marks = (end: "a" | "b") =>
     pieces.map((piece) =>
-      closedRound(
+      ofPiece(
         marksAlong(
           lines
             .filter((one) => one.piece === piece)
