@@ -2,6 +2,7 @@ import { CHECKED } from "../drawing/format.ts";
 import { edgePaths, isSeam } from "../drawing/pattern/edges.ts";
 import { inchFraction } from "../geometry/inches.ts";
 import { add2, distance2, scale2, sub2, unit2 } from "../geometry/vector.ts";
+import { cutRadii } from "../report/cutRadii.ts";
 import type { Blank, Report } from "../report/report.ts";
 import { cutPatterns, type FileUnits, numbersInWords, piecesAlike } from "./contour.ts";
 import type { Cell } from "./csvText.ts";
@@ -72,15 +73,19 @@ function linesSay({ part }: Report): string {
 }
 
 /** Radii of the arcs, with their centre, and the angle between the seam's lines of this blank. */
-function coneRows({ cone, part, hand }: Report, { piece }: Blank, { units, length }: Measures): Cell[][] {
+function coneRows(report: Report, { piece }: Blank, { units, length }: Measures): Cell[][] {
+  const { cone, part, hand } = report;
   const row = hand.rows.find((one) => one.piece === piece);
-  if (!cone || cone.outerRadiusMm === null || cone.innerRadiusMm === null || !row) return [];
-  const centre = add2(row.a, scale2(unit2(sub2(row.b, row.a)), cone.outerRadiusMm));
-  const trim = part.trimAllowance === true ? " without trim allowance" : "";
+  const cut = cutRadii(report);
+  if (!cone || !cut || !row) return [];
+  const { outerMm, innerMm, trimMm } = cut;
+  const centre = add2(row.a, scale2(unit2(sub2(row.b, row.a)), outerMm - trimMm));
+  const what = trimMm > 0 ? " of the cut edge" : "";
   const rule = (mm: number): Cell[] => (units === "in" ? [`to the nearest 1/${CHECKED}: ${onRule(mm)}`] : []);
   return [
-    [`outer radius ${units}${trim}`, length(cone.outerRadiusMm), ...rule(cone.outerRadiusMm)],
-    [`inner radius ${units}${trim}`, length(cone.innerRadiusMm), ...rule(cone.innerRadiusMm)],
+    [`outer radius ${units}${what}`, length(outerMm), ...rule(outerMm)],
+    [`inner radius ${units}${what}`, length(innerMm), ...rule(innerMm)],
+    ...(trimMm > 0 ? [[`trim allowance ${units} at each end, outside the lines' ends`, length(trimMm)]] : []),
     [`centre of both x ${units}`, length(centre[0])],
     [`centre of both y ${units}`, length(centre[1])],
     ["sector angle deg between the seam's lines", Number((cone.sectorDeg / (part.pieces ?? 1)).toFixed(4))],

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { edgesApartMm, standsOffMm } from "../../src/forming/sheet/ledLast.ts";
 import { formingOf } from "../../src/forming/forming.ts";
+import { zonesOf } from "../../src/forming/zones.ts";
 import { even } from "../even.ts";
 import { coneCase, reducer, roll, shop } from "./cases.ts";
 
@@ -57,7 +58,7 @@ describe("the edge that led in the second pass", () => {
     const number = (id: string) => steps(1).find((step) => step.id === id)!.number;
     expect(close.text).toMatch(
       new RegExp(
-        `at seam edge 2 keep the first pass's bend, off by some [\\d.]+ mm at the large end, [\\d.]+ mm at the small end: no template there\\..*step ${number("tack")} draws it in, step ${number("re-round")} rounds it`,
+        `at seam edge 2 keep the first pass's bend, open by some [\\d.]+ mm at the large end, [\\d.]+ mm at the small end: no template there\\..*step ${number("tack")} draws it in, step ${number("re-round")} rounds it`,
       ),
     );
     const off = close.figures.filter(({ label }) => label.startsWith("last edge stands off"));
@@ -77,8 +78,31 @@ describe("the edge that led in the second pass", () => {
     expect(before).toBeGreaterThan(right);
     expect(before).toBeLessThan(1.1 * right);
     expect(text(3, "last-edge")).toMatch(
-      /turn each round once more \(stop at the drop end, seam edge 1 ahead\).*both bearings exchanged/,
+      /turn each round once more \(stop at the drop end, seam edge 1 ahead\).*bearings exchanged/,
     );
     expect(text(3, "re-round")).toBeUndefined();
+  });
+
+  it("gets at both edges what it had at the other end of the rolls, whose bearings stand less far out", () => {
+    const figure = (id: string, label: string) =>
+      steps(3)
+        .find((step) => step.id === id)!
+        .figures.find((one) => one.label === label)!.value;
+    const [small, large] = ["small", "large"].map((edge) =>
+      figure("second-raise", `bearing beyond the ${edge} edge`),
+    );
+    const moved = figure("last-edge", "both bearings, once exchanged, moved by");
+    // Along the roll from its drop end: the small edge's bearing is that one now, and the piece begins at the stop.
+    const [drop, fixed] = [-140, machine.workingWidth + 160];
+    const { slantMm } = zonesOf(coneCase(reducer, { pieces: 3 }))[0]!;
+    for (const [edge, at] of [
+      ["small", 60],
+      ["large", 60 + slantMm],
+    ] as const) {
+      const raise = small! + moved + ((large! - small!) * (at - drop)) / (fixed - drop);
+      expect(raise).toBeCloseTo(figure("second-raise", `start at the ${edge} edge`), 6);
+    }
+    expect(Math.abs(moved)).toBeGreaterThan(0.1);
+    expect(text(3, "last-edge")).toContain("bearings exchanged, both ");
   });
 });

@@ -143,7 +143,7 @@ describe("a part in pieces", () => {
     );
     // One more time through, before it is as it is to be.
     expect(textOf(halves, "last-edge")).toContain(
-      `The templates fit up to it now; its seam edges then stand ${say.tape(large)} at the large end, ${say.tape(small)} at the small end`,
+      `Templates fit up to it now; its seam edges then stand ${say.tape(large)} at the large end, ${say.tape(small)} at the small end`,
     );
     const [first, second] = step(planOn(halves).steps, "last-edge").toNote;
     expect(first!.planned).toBeCloseTo(large, 6);

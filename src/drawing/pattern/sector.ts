@@ -10,6 +10,7 @@ import {
   type Vec2,
 } from "../../geometry/vector.ts";
 import { NO_LENGTH_MM } from "../../geometry/tolerance.ts";
+import { cutRadii } from "../../report/cutRadii.ts";
 import type { MarkingRow, Drawable } from "../../report/report.ts";
 import type { Board } from "../board.ts";
 import { angularDimension, bearing } from "../dimension/angular.ts";
@@ -21,7 +22,7 @@ import { line } from "../model.ts";
 import { arcPoint } from "../pen.ts";
 import { lazily, type Way, type Ways } from "../ways.ts";
 
-/** A right cone's blank: a sector of a ring. */
+/** A right cone's blank: a sector of a ring, by its cut edges. */
 export interface Sector {
   readonly centre: Vec2;
   readonly outerMm: number;
@@ -33,13 +34,14 @@ export interface Sector {
 
 /** The sector that a right cone's rows lie on; undefined for a pipe and for other shapes. */
 export function sectorOf(report: Drawable, rows: readonly MarkingRow[]): Sector | undefined {
-  const { cone } = report;
+  const radii = cutRadii(report);
   const first = rows[0];
-  if (!cone || cone.outerRadiusMm === null || cone.innerRadiusMm === null || !first) return undefined;
-  const [outerMm, innerMm] = [cone.outerRadiusMm, cone.innerRadiusMm];
+  if (!radii || !first) return undefined;
+  const { outerMm, innerMm, trimMm } = radii;
   const long = distance2(first.a, first.b);
   if (long < NO_LENGTH_MM) return undefined;
-  const centre = add2(first.a, scale2(unit2(sub2(first.b, first.a)), outerMm));
+  // Lines end on the finished edge.
+  const centre = add2(first.a, scale2(unit2(sub2(first.b, first.a)), outerMm - trimMm));
   return { centre, outerMm, innerMm, bearings: unwound(rows.map((row) => bearing(centre, row.a))) };
 }
 

@@ -9,7 +9,7 @@ import type { RollSheetAsked } from "./asked.ts";
 import { PAST_CAP } from "./firstCorrect.ts";
 import { type PlanStep, stepNamed, taped } from "./step.ts";
 import { gapWindows, sharesOf, templateBrief, templateFigures } from "./touch.ts";
-import { isBoxed, TIGHT_OR_OPEN, windowBoxes, windowFigures } from "./windowRadii.ts";
+import { isBoxed, TIGHT_OR_OPEN, smallEndDepths, windowBoxes, windowFigures } from "./windowRadii.ts";
 
 /** Templates hold at one gap only: which that is, and how far they may stand open elsewhere in the window. */
 function halfWay({ item, say }: RollSheetAsked): string {
@@ -31,11 +31,12 @@ function lying({ item }: RollSheetAsked): string {
 function byDepth(asked: RollSheetAsked): string {
   const { item, roll, say } = asked;
   const [table] = roll ? zoneByHand({ item, roll, say }) : [];
+  const small = table?.chordMm == null ? null : smallEndDepths(asked, table.chordMm);
   return item.cone || table?.chordMm == null
     ? ""
     : zonesOf(item).length > 1
       ? ` (or the depth below the middle of a ${say.length(table.chordMm)} straightedge laid square to the element, its window in brackets${windowBoxes(asked).every(({ label }) => label.endsWith(")")) ? "" : "; none: by template"})`
-      : " (a depth under the straightedge: by the next step's table, large end only)";
+      : ` (a depth under the straightedge: by the next step's table, ${small === null ? "large end only" : `at the small end ${small}`})`;
 }
 
 /**

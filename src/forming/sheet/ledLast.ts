@@ -73,18 +73,12 @@ export function ledLast(asked: RollSheetAsked): Told {
       figures: [],
     };
   const strip = ` The ${say.tape(settings.flat.acrossMm)} at ${second} keep the first pass's bend`;
-  const uneven = `${strip}: no template there; `;
-  if (item.pieces > 1) return ofPiece(asked, uneven);
-  if (settings.zones.length > 1)
-    return {
-      text: `${uneven}${stepNamed("re-round")} rounds them. Templates right, gap still open: no more raise, ask the foreman.`,
-      figures: [],
-    };
+  if (item.pieces > 1) return ofPiece(asked, `${strip}: no template there; `);
   // It is a word to be warned by, not a size to be met.
   const near = (mm: number) => (say.units === "mm" ? Math.round(mm) : mm);
   const ends = ofEnds(asked, (strip) => near(standsOffMm(strip)));
   return {
-    text: `${strip}, off by some ${told(ends, (mm) => say.length(mm))}: no template there. All else right: no more raise; ${stepNamed("tack")} draws it in, ${stepNamed("re-round")} rounds it.`,
+    text: `${strip}, open by some ${told(ends, (mm) => say.length(mm))}: no template there. Else right: no more raise; ${stepNamed("tack")} draws it in, ${stepNamed("re-round")} rounds it.`,
     figures: ends.map(({ end, value }) => mm(`last edge stands off, about, ${end}`, value, DERIVED)),
   };
 }
@@ -121,10 +115,11 @@ const told = (ends: readonly AtEnd[], length: (mm: number) => string): string =>
 
 /** A value at both ends; the first pass is taken to have ended half way through its window. */
 function ofEnds(
-  { item, settings }: RollSheetAsked,
+  { item, settings, roll }: RollSheetAsked,
   value: (strip: Strip, levelRadiusMm: number) => number,
 ): AtEnd[] {
-  const [zone] = settings?.zones ?? [];
+  // What leads in the second pass was rolled last in the first.
+  const zone = seamOrder({ item, roll }).leads === 2 ? settings?.zones[0] : settings?.zones.at(-1);
   if (!zone) return [];
   const { from, to } = sharesOf(item);
   const at = (end: AtEnd["end"], radiusMm: number, levelMm = radiusMm): AtEnd => ({

@@ -11,6 +11,7 @@ import { settingBoxes } from "./settingBoxes.ts";
 import { settingFigures, settingProblems, settingWords } from "./settingFigures.ts";
 import { startAllRound } from "./startAllRound.ts";
 import { closedWords, raiseAtEnd, standsOpen } from "./closed.ts";
+import { exchangedWords } from "./exchanged.ts";
 import { ledLast } from "./ledLast.ts";
 import { type PlanStep, stepNamed, taped } from "./step.ts";
 import { firstByTrials, secondByTrials, secondTold } from "./byTrials.ts";
@@ -192,17 +193,18 @@ function close(asked: RollSheetAsked): PlanStep {
 
 /** A piece is not brought round as a part is once it is tacked: what led in the second pass goes through last. */
 function lastEdge(asked: RollSheetAsked): PlanStep | null {
-  const { item, say } = asked;
+  const { item, say, settings, roll } = asked;
   if (item.pieces === 1) return null;
   const { first, second: led } = seamOrder(asked);
   const stands = standsOpen(item, say);
   const pipe = isPipe(item);
+  const moved = !pipe && settings && roll ? exchangedWords(settings, roll, say) : { text: "", figures: [] };
   return {
     id: "last-edge",
     phase: "closing",
     title: "Bend the edge that led last",
-    text: `All pieces so far: turn each round once more (${pipe ? "" : "stop at the drop end, "}${first} ahead). With the plate moving raise to the last of ${stepNamed("close")}${pipe ? "" : ", both bearings exchanged"}, and roll through; stop before ${led} leaves the pinch. The templates fit up to it now${stands.text}.`,
-    figures: stands.figures,
+    text: `All pieces: turn each round once more (${pipe ? "" : "stop at the drop end, "}${first} ahead). With the plate moving raise to the last of ${stepNamed("close")}${pipe ? "" : `, bearings exchanged${moved.text}`}; roll through, stop before ${led} leaves the pinch. Templates fit up to it now${stands.text}.`,
+    figures: [...moved.figures, ...stands.figures],
     cautions: [RAISE_AGAIN, rising(asked)],
     toNote: stands.toNote,
     basis: DERIVED,

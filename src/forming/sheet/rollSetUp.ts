@@ -62,7 +62,7 @@ export function edges(asked: RollSheetAsked): PlanStep {
   return step({
     id: "edges",
     title: "Dress and mark",
-    text: `${bevel(asked)}Dress all edges: no dross, no burrs.${pipe ? "" : ` Smooth the small edge, which the stop holds back: in one pass the large one runs ${say.length(slide)} further.`} Mark seam edges 1 and 2 and scribe the element lines on the inside face, as on the picture of the blank.${zoneMarks(asked)} Measure the blank against its card. At hand: the inside templates of ${isTurnedRound(asked.roll?.arrangement) ? "first pass and closing" : "the finished part"} (${templatesAtHand(asked)}), tape, straightedge${(item.seamGapMm ?? 0) > 0 ? ", feeler blade" : ""}.`,
+    text: `Measure the blank against its card. ${bevel(asked)}Dress all edges: no dross, no burrs.${pipe ? "" : ` Smooth the small edge, which the stop holds back: in one pass the large one runs ${say.length(slide)} further.`} Mark seam edges 1 and 2 and scribe the element lines on the inside face, as on the picture of the blank.${zoneMarks(asked)} At hand: the inside templates of ${isTurnedRound(asked.roll?.arrangement) ? "first pass and closing" : "the finished part"} (${templatesAtHand(asked)}), tape, straightedge${(item.seamGapMm ?? 0) > 0 ? ", feeler blade" : ""}.`,
     figures: [
       ...dressingFigures(item),
       ...zoneFigures(asked),

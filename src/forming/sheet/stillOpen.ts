@@ -41,12 +41,12 @@ export function stillOpen(asked: RollSheetAsked): {
   const rate = roll && (item.cone ? coneRate({ item, roll, say }) : zoneRate({ item, roll, say }));
   if (!rate)
     return {
-      text: ` Not there yet: raise both ends a little more, both alike, go back to ${second} and roll through again.${rest}`,
+      text: ` Not there yet: raise both ends a little more, both alike, go back to ${second}, roll through again.${rest}`,
       figures: [],
     };
   const by = `${say.length(rate.moreMm)} for every ${say.length(rate.everyMm)} of ${rate.of}`;
   return {
-    text: ` Not there yet: raise both ends alike${rate.where}, by the model about ${by}. Put on half of it first, go back to ${second} and roll through again.${rate.where === "" ? "" : othersStay(asked)}${rest}`,
+    text: ` Not there yet: raise both ends alike${rate.where}, by the model about ${by}. Put on half first, go back to ${second}, roll through again.${rate.where === "" ? "" : othersStay(asked)}${rest}`,
     figures: [mm(`raise for every ${say.length(rate.everyMm)} of ${rate.of}`, rate.moreMm, DERIVED)],
   };
 }

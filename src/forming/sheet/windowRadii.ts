@@ -56,18 +56,22 @@ export function windowBoxes(asked: RollSheetAsked): NoteBox[] {
   // So many settings no roll is set to: such a part goes by its templates alone.
   if (zones.length === 0 || zones.length > MOST_ZONES) return [TIGHT_OR_OPEN];
   const chordMm = roll && straightedgeOf({ item, roll });
-  const rim = (end: EndWindow["end"]) => (end === "small end" ? item.rimsMm.small : item.rimsMm.large);
   return zones.flatMap((zone, i) =>
     endWindows(item, zone).map((window) => {
-      const rimMm = rim(window.end);
-      const bentMm = roll ? (bentAlongMm({ item, roll }, rimMm)[i] ?? 0) : 0;
-      const mostMm = Math.min(window.tightMm * LONGEST_TO_RADIUS, OF_EDGE * alongZoneMm(zone, rimMm), bentMm);
+      const depths = zones.length === 1 || chordMm === null ? null : depthsIn(asked, i, window, chordMm);
       return {
-        label: `${zones.length === 1 ? "" : `zone ${i + 1} `}${window.end} R ${say.bare(window.openMm)} to ${say.bare(window.tightMm)}${zones.length === 1 || chordMm === null || chordMm > mostMm ? "" : depthsIn(window, chordMm, say)}`,
+        label: `${zones.length === 1 ? "" : `zone ${i + 1} `}${window.end} R ${say.bare(window.openMm)} to ${say.bare(window.tightMm)}${depths === null ? "" : ` (${depths})`}`,
         unit: "mm",
       };
     }),
   );
+}
+
+/** The small end's window of a skin in one zone, as depths: "64.3 to 90.4"; null where no straightedge lies in it. */
+export function smallEndDepths(asked: RollSheetAsked, chordMm: number): string | null {
+  const [zone, ...others] = zonesOf(asked.item);
+  const window = zone && endWindows(asked.item, zone).find(({ end }) => end === "small end");
+  return window && others.length === 0 ? depthsIn(asked, 0, window, chordMm) : null;
 }
 
 /** Are there lines for the radii found, each with its window before it? */
@@ -77,8 +81,18 @@ export const isBoxed = (asked: RollSheetAsked): boolean => windowBoxes(asked)[0]
 const told = (mm: number, say: Say): string =>
   say.bare(mm >= 10 && say.units === "mm" ? settable(mm, say.units) : mm);
 
-/** The window as depths under the straightedge. */
-function depthsIn({ openMm, tightMm }: EndWindow, chordMm: number, say: Say): string {
+/** A window of one zone as depths under the straightedge; null where it does not lie in it. */
+function depthsIn(
+  { item, roll, say }: RollSheetAsked,
+  i: number,
+  { end, openMm, tightMm }: EndWindow,
+  chordMm: number,
+): string | null {
+  const rimMm = end === "small end" ? item.rimsMm.small : item.rimsMm.large;
+  const zone = zonesOf(item)[i];
+  const bentMm = roll ? (bentAlongMm({ item, roll }, rimMm)[i] ?? 0) : 0;
+  const edgeMm = zone ? OF_EDGE * alongZoneMm(zone, rimMm) : 0;
+  if (chordMm > Math.min(tightMm * LONGEST_TO_RADIUS, edgeMm, bentMm)) return null;
   const [least, most] = [openMm, tightMm].map((insideMm) => told(depthOfRadius({ chordMm, insideMm }), say));
-  return ` (${least} to ${most})`;
+  return `${least} to ${most}`;
 }

@@ -1,3 +1,4 @@
+import { cutRadii } from "../../report/cutRadii.ts";
 import type { Blank, Report } from "../../report/report.ts";
 import { listed } from "../../forming/words.ts";
 import { degrees, numbersIn, type Numbers, percent, tiny } from "./numbers.ts";
@@ -10,13 +11,19 @@ function blankSentences(report: Report): string[] {
   const [first] = blanks;
   if (!first) return [];
   const sentences: string[] = [];
-  if (cone && cone.outerRadiusMm !== null) {
-    const inner = cone.innerRadiusMm ?? 0;
-    sentences.push(
-      inner > 0
-        ? `The whole pattern is a ring sector of ${degrees(cone.sectorDeg)}, struck with radii of ${say.length(cone.outerRadiusMm)} and ${say.length(inner)}.`
-        : `The whole pattern is a sector of ${degrees(cone.sectorDeg)}, struck with a radius of ${say.length(cone.outerRadiusMm)}.`,
-    );
+  const radii = cutRadii(report);
+  if (cone && radii) {
+    const { outerMm, innerMm, trimMm } = radii;
+    const what = innerMm > 0 ? "ring sector" : "sector";
+    const struck =
+      innerMm > 0
+        ? `struck with radii of ${say.length(outerMm)} and ${say.length(innerMm)}`
+        : `struck with a radius of ${say.length(outerMm)}`;
+    const dressed =
+      trimMm > 0
+        ? `; the element lines end on the finished edge, ${say.length(trimMm)} inside the cut one`
+        : "";
+    sentences.push(`The whole pattern is a ${what} of ${degrees(cone.sectorDeg)}, ${struck}${dressed}.`);
   } else if (cone) sentences.push("The pattern is a plain rectangle: the part is a pipe.");
 
   sentences.push(plateSentence(blanks, say));

@@ -1,3 +1,4 @@
+import { cutRadii } from "../../report/cutRadii.ts";
 import type { Shaped } from "../../report/report.ts";
 import { degrees, MM, numbersIn, type Numbers } from "./numbers.ts";
 import { plateNeeds } from "./plateNeed.ts";
@@ -22,12 +23,15 @@ const inMillimetres = (say: Numbers, mm: number): string | null =>
   say.unit === "in" ? `${say.length(mm).replace(/^[^(]*/, "")} ${MM.length(mm)}`.trim() : null;
 
 /** What the pattern is struck or laid out with, for each kind of shape. */
-function layout({ part, cone, shape }: Shaped, say: Numbers): KeyFigure[] {
-  if (cone && cone.outerRadiusMm !== null) {
-    const inner = cone.innerRadiusMm ?? 0;
+function layout(shaped: Shaped, say: Numbers): KeyFigure[] {
+  const { part, cone, shape } = shaped;
+  const radii = cutRadii(shaped);
+  if (cone && radii) {
     return [
-      length(say, "Outer radius", cone.outerRadiusMm),
-      inner > 0 ? length(say, "Inner radius", inner) : { name: "Inner radius", value: "none: a point" },
+      length(say, "Outer radius", radii.outerMm),
+      radii.innerMm > 0
+        ? length(say, "Inner radius", radii.innerMm)
+        : { name: "Inner radius", value: "none: a point" },
       { name: "Angle of the pattern", value: degrees(cone.sectorDeg) },
     ];
   }

@@ -1,3 +1,4 @@
+import { cutRadii } from "../../report/cutRadii.ts";
 import type { Shaped } from "../../report/report.ts";
 import type { Material } from "../../shapes/material.ts";
 import { plain } from "../../drawing/format.ts";
@@ -83,24 +84,36 @@ const neutralWords = ({ part }: Shaped): string =>
     ? ", the middle of the wall"
     : `, ${plain(part.neutral, 3)} of the thickness from the inside face`;
 
-function coneFigures({ shape }: Shaped, cone: NonNullable<Shaped["cone"]>, say: Numbers): [string, Worked][] {
-  const [large, small] = [shape.rims.a / PI, shape.rims.b / PI];
+function coneFigures(shaped: Shaped, cone: NonNullable<Shaped["cone"]>, say: Numbers): [string, Worked][] {
+  const { rims } = shaped.shape;
+  const [large, small] = [rims.a / PI, rims.b / PI];
+  const trimMm = cutRadii(shaped)?.trimMm ?? 0;
   const half = degrees(cone.halfAngleDeg, 3);
   const radius = (
     name: string,
     end: string,
-    { diameter, mm }: { diameter: number; mm: number },
+    { diameter, mm, more }: { diameter: number; mm: number; more: number },
   ): [string, Worked] => [
     name,
     {
-      rule: `Half the ${end} end’s middle diameter over the sine of the half angle: all lines of the wall run to one point, and laid flat they keep their length.`,
-      numbers: `${say.bare(diameter)} / (2 × sin ${half}) = ${say.length(mm)}`,
+      rule: `Half the ${end} end’s middle diameter over the sine of the half angle: all lines of the wall run to one point, and laid flat they keep their length.${
+        more === 0
+          ? ""
+          : ` Edges are cut square and dressed: half the thickness times the tangent of the half angle lies outside the finished edge.`
+      }`,
+      numbers: `${say.bare(diameter)} / (2 × sin ${half}) = ${say.length(mm)}${
+        more === 0
+          ? ""
+          : `; ${say.bare(mm)} ${more > 0 ? "+" : "−"} ${say.bare(Math.abs(more))} = ${say.length(mm + more)}`
+      }`,
       basis: "net-of-a-frustum",
     },
   ];
   return [
-    radius("Outer radius", "large", { diameter: large, mm: cone.outerRadiusMm ?? 0 }),
-    ...(small > 0 ? [radius("Inner radius", "small", { diameter: small, mm: cone.innerRadiusMm ?? 0 })] : []),
+    radius("Outer radius", "large", { diameter: large, mm: cone.outerRadiusMm ?? 0, more: trimMm }),
+    ...(small > 0
+      ? [radius("Inner radius", "small", { diameter: small, mm: cone.innerRadiusMm ?? 0, more: -trimMm })]
+      : []),
     [
       "Angle of the pattern",
       {
