@@ -7,6 +7,8 @@ export interface MachinePlan {
   /** Its name in the shop file; null where no shop is given. */
   readonly machine: string | null;
   readonly route: "roll" | "brake";
+  /** Titles of this machine's checks that ask for care. */
+  readonly care: readonly string[];
   /** Plate rolls: where to set the bending roll; null where no sound setting can be given, and on a brake. */
   readonly settings: RollSettings | null;
   /** Why a plate roll has no settings; null where it has them, and on a brake. */

@@ -15,13 +15,18 @@ export type SheetOf = (
 /** Plans without a step: where nobody looks at a sheet yet. */
 export const NO_SHEETS: SheetOf = () => ({ steps: [], batch: [] });
 
-function rollPlan(part: PartAsked, roll: PlateRoll): MachinePlan {
-  const answer = rollSettings({ ...part, roll });
+/** The checks of a machine that ask for care, by their titles. */
+const careOf = (answer: MachineAnswer | null): string[] =>
+  (answer?.checks ?? []).filter(({ verdict }) => verdict === "caution").map(({ title }) => title);
+
+function rollPlan(part: PartAsked, roll: PlateRoll, answer: MachineAnswer): MachinePlan {
+  const set = rollSettings({ ...part, roll });
   return {
     machine: roll.name,
     route: "roll",
-    settings: answer.kind === "settings" ? answer.settings : null,
-    noSettings: answer.kind === "none" ? answer.why : null,
+    care: careOf(answer),
+    settings: set.kind === "settings" ? set.settings : null,
+    noSettings: set.kind === "none" ? set.why : null,
     brake: null,
   };
 }
@@ -32,6 +37,7 @@ function bentPlan(part: PartAsked, brake: PressBrake | null, answer: MachineAnsw
   return {
     machine: brake?.name ?? null,
     route: "brake",
+    care: careOf(answer),
     settings: null,
     noSettings: null,
     brake: brakePlan(part, {
@@ -49,7 +55,7 @@ const NO_MACHINE = "no settings: the shop has no machine";
 const generalPlan = (part: PartAsked, noSettings: string): MachinePlan =>
   part.item.usualRoute === "brake"
     ? bentPlan(part, null, null)
-    : { machine: null, route: "roll", settings: null, noSettings, brake: null };
+    : { machine: null, route: "roll", care: [], settings: null, noSettings, brake: null };
 
 /** A plan for every machine of the shop that takes the part, in the shop's order; without a shop one plan for the usual way. */
 export function plansOf(
@@ -66,7 +72,8 @@ export function plansOf(
   return shop.machines.flatMap((machine, i) => {
     const answer = answers[i];
     if (!answer || answer.verdict === "fail") return [];
-    const plan = machine.kind === "plate roll" ? rollPlan(part, machine) : bentPlan(part, machine, answer);
+    const plan =
+      machine.kind === "plate roll" ? rollPlan(part, machine, answer) : bentPlan(part, machine, answer);
     return [whole(plan, machine)];
   });
 }

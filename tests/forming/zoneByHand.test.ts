@@ -177,7 +177,7 @@ describe("the tables of an uneven skin", () => {
       "find its radius or depth at the large end in its lines of the table",
     );
     expect(step("first-measure").text).toContain(
-      `the depth below the middle of a ${say.length(chord)} straightedge laid square to the element`,
+      `the depth under the middle of a ${say.length(chord)} straightedge held likewise`,
     );
     for (const { fromDeg, toDeg } of zonesOf(item))
       expect(chord).toBeLessThanOrEqual((item.rimsMm.large * (toDeg - fromDeg)) / 720);

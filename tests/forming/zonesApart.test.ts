@@ -160,7 +160,7 @@ describe("the sheet of zones", () => {
 
   it("tells first what one past its limit means for the blank, then which zones go up, and where the foreman is asked", () => {
     expect(step("first-measure").text).toMatch(
-      /Look at all zones before one is raised\. Any past its “never tighter”, at either end: do not roll on; .*set it aside.* Else each zone by itself, however far apart.* Open: raise that zone alone, by step \d+; its small end tighter than its window: ask the foreman\. Right or tighter: leave it as set \(.*\)\. None open: go on\.$/,
+      /Look at all zones before one is raised\. Any past its “never tighter”, at either end: do not roll on; .*set it aside.* Else each zone by itself, by its large end.* Open: raise that zone alone, by step \d+; its small end tighter than its window: ask the foreman\. Right or tighter: leave it as set \(.*\)\. None open: go on\.$/,
     );
     expect(step("first-correct").text).toMatch(
       /in its lines of the table.*No raise goes past its “never over”\. Still open there, or after a (third|fourth) raise: stop and ask the foreman\.$/,

@@ -25,7 +25,7 @@ import { zoneMarksSaid } from "../../src/site/forming/zoneBegins.ts";
 import { reportAfter } from "../../src/site/pdf/triedReport.ts";
 import { sheetsPdf } from "../../src/site/pdf/write.ts";
 import { basisName, shortName } from "../../src/site/words/sources.ts";
-import { CAUTION, neverOn, READ_FIRST } from "../../src/site/words/work.ts";
+import { CAUTION, neverOn, withCare, READ_FIRST } from "../../src/site/words/work.ts";
 import { yamlOf } from "../content/read.ts";
 import { readPdf, type PdfPage } from "../output/readPdf.ts";
 import { fonts } from "../output/fonts.ts";
@@ -85,6 +85,7 @@ it.each(planned)("$name: every text of the printed sheet stands in the PDF", asy
   if (plan.route === "roll") expect(neverOn(plan).length).toBeGreaterThan(2);
   neverOn(plan).forEach(has);
   plan.batch.forEach(has);
+  has(withCare(plan));
   for (const { title, text, cautions, toNote } of plan.steps) {
     has([`${title}.${text}`, ...cautions].join(" "));
     for (const box of toNote) {

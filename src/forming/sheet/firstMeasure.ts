@@ -35,7 +35,7 @@ function byDepth(asked: RollSheetAsked): string {
   return item.cone || table?.chordMm == null
     ? ""
     : zonesOf(item).length > 1
-      ? ` (or the depth below the middle of a ${say.length(table.chordMm)} straightedge laid square to the element, its window in brackets${windowBoxes(asked).every(({ label }) => label.endsWith(")")) ? "" : "; none: by template"})`
+      ? ` (or the depth under the middle of a ${say.length(table.chordMm)} straightedge held likewise, its window in brackets${windowBoxes(asked).every(({ label }) => label.endsWith(")")) ? "" : "; none: by template"})`
       : ` (a depth under the straightedge: by the next step's table, ${small === null ? "large end only" : `at the small end ${small}`})`;
 }
 
@@ -66,7 +66,7 @@ function judged({ item, settings, roll, say }: RollSheetAsked): string {
   if ((settings?.zones.length ?? 0) < 2) return "";
   const corrected = roll && zoneByHand({ item, roll, say }).length > 0;
   const pipe = isPipe(item);
-  return ` Look at all zones before one is raised. Any past its “never tighter”${pipe ? "" : ", at either end"}: ${PAST_CAP} Else each zone by itself, however far apart${pipe ? "" : ", by its large end (closing brings in a small end still open)"}. Open: ${corrected ? `raise that zone alone, by ${stepNamed("first-correct")}${pipe ? "" : "; its small end tighter than its window: ask the foreman"}` : stepNamed("first-correct")}. Right or tighter: leave it as set (tighter: less for the next blank). None open: go on.`;
+  return ` Look at all zones before one is raised. Any past its “never tighter”${pipe ? "" : ", at either end"}: ${PAST_CAP} Else each zone by itself${pipe ? "" : ", by its large end (closing brings in a small end still open)"}. Open: ${corrected ? `raise that zone alone, by ${stepNamed("first-correct")}${pipe ? "" : "; its small end tighter than its window: ask the foreman"}` : stepNamed("first-correct")}. Right or tighter: leave it as set (tighter: less for the next blank). None open: go on.`;
 }
 
 /** What is measured when the first pass is through: gaps of a right cone, inside radii of each zone of an uneven skin. */

@@ -28,7 +28,7 @@ import { alikeName } from "../words/alikeName.ts";
 import { depthCell } from "../words/depthCell.ts";
 import { degrees, numbersIn } from "../words/numbers.ts";
 import { bentFrom } from "../words/shapes.ts";
-import { neverOn } from "../words/work.ts";
+import { neverOn, withCare } from "../words/work.ts";
 import { basisRun } from "./basisRun.ts";
 import { bold, caution, heading, picture } from "./blocks.ts";
 import { isBlankApart } from "../forming/papers.ts";
@@ -84,7 +84,14 @@ interface Printed {
 function steps(pdf: Pdf, { part }: Report, plan: FormingPlan, { known, glossary, room }: Around): Printed {
   const notes = footnotes(plan, part.units);
   const before: Block[] = [
-    { ...titled(pdf, `Work sheet: ${part.title}`, plan.machine ?? "no machine given"), bookmark: "Steps" },
+    {
+      ...titled(
+        pdf,
+        `Work sheet: ${part.title}`,
+        [plan.machine ?? "no machine given", withCare(plan)].filter(Boolean).join(". "),
+      ),
+      bookmark: "Steps",
+    },
     // In one paragraph: the steps below need the room.
     caution(
       pdf,

@@ -134,6 +134,7 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   [`${PASS}.problems[].words`]: { means: "In a sentence." },
   "forming.plans[].settings.rule": { means: "What the settings mean and what they are worth." },
   "forming.plans[].settings.basis": { means: "A source of the list, or “derived here”." },
+  "forming.plans[].care": { means: "Titles of this machine’s checks that ask for care." },
   "forming.plans[].noSettings": {
     means: "Why a plate roll has no settings; null where it has them, and on a brake.",
   },

@@ -58,6 +58,10 @@ export function neverOn(formed: Formed): readonly string[] {
   return isByTemplate(formed) ? TO_AND_FRO_NEVER : PINCH_NEVER;
 }
 
+/** Behind the machine's name at the head of a sheet for a roll; what to look at first on a brake stands on its own sheet. */
+export const withCare = ({ route, care }: Pick<FormingPlan, "route" | "care">): string =>
+  route === "roll" && care.length > 0 ? "With care: first read its checks on the part’s card." : "";
+
 export const ROLL_SECOND_PASS: readonly string[] = [
   "Move the stop to the other end. Bring the bending roll down and square it again; tilt it the other way.",
   "Set a little tighter and close from the other seam edge until the edges meet: this pass undoes the skew and bends the straight lead.",
