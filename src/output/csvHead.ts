@@ -85,7 +85,7 @@ function coneRows(report: Report, { piece }: Blank, { units, length }: Measures)
   return [
     [`outer radius ${units}${what}`, length(outerMm), ...rule(outerMm)],
     [`inner radius ${units}${what}`, length(innerMm), ...rule(innerMm)],
-    ...(trimMm > 0 ? [[`trim allowance ${units} at each end, outside the lines' ends`, length(trimMm)]] : []),
+    ...(trimMm > 0 ? [[`trim allowance ${units} at each end beyond the lines`, length(trimMm)]] : []),
     [`centre of both x ${units}`, length(centre[0])],
     [`centre of both y ${units}`, length(centre[1])],
     ["sector angle deg between the seam's lines", Number((cone.sectorDeg / (part.pieces ?? 1)).toFixed(4))],

@@ -80,6 +80,9 @@ it("answers for a check with this part's numbers, and for the figures under the 
   expect(await answer("Checks").textContent()).toMatch(
     /This part: 3 × [\d.]+ = [\d.]+\smm²; Allowed: .* = [\d.]+\smm²; Left: 1 − .* = [\d.]+\s%/,
   );
+  // Beside the check, not below them all.
+  const check = page.locator(".bench .checks > li", { hasText: "Thickness times slant" });
+  expect(await check.locator(".bench-answer").count()).toBe(1);
   await ask("How was it worked out: length of cutting?").click();
   await answer("Pattern").waitFor();
   expect(await answer("Pattern").textContent()).toMatch(

@@ -118,6 +118,10 @@ it("calls somebody's own part after the title that it is given, until it is call
   await title.fill("Hopper bottom, 2nd line");
   await expect.poll(() => name.inputValue()).toBe("hopper-bottom-2nd-line");
   expect((await saved("hopper-bottom-2nd-line.dxf")).name).toBe("hopper-bottom-2nd-line.dxf");
+  await page.reload();
+  await name.waitFor();
+  await title.fill("Hopper bottom, 3rd line");
+  await expect.poll(() => name.inputValue()).toBe("hopper-bottom-3rd-line");
   await title.fill("");
   await expect.poll(() => name.inputValue()).toBe("right-cone");
   await name.fill("mine");

@@ -127,3 +127,18 @@ it("has what is taped or struck in thirty-seconds beside inches, and never a bar
   expect(cells.filter((cell) => /^\d+(-\d+)?\/\d+$/.test(cell))).toEqual([]);
   expect(printCsv(report, report.blanks[0]!)).not.toContain("1/32");
 });
+
+it("a cone's heading with an allowance for dressing has the radii that its cut corners lie on", () => {
+  const report = reportOf(named({ ...cone, pieces: 2, trimAllowance: true }));
+  const head = block(printCsv(report, report.blanks[0]!), "title");
+  const number = (start: string) => Number(head.find(([name]) => name!.startsWith(start))![1]);
+  const centre: Vec2 = [number("centre of both x"), number("centre of both y")];
+  const [, ...corners] = block(printCsv(report, report.blanks[0]!), "corner of the cut edge");
+  const radii = corners.map((row) => distance2(centre, [Number(row[1]), Number(row[2])]));
+  const [outer, inner, trim] = ["outer radius", "inner radius", "trim allowance"].map(number);
+  // Half the thickness times the tangent of the half angle, 3 to 4, further out and in than the finished edges.
+  expect(trim).toBeCloseTo((cone.thickness / 2) * 0.75, 3);
+  expect([outer, inner]).toEqual([500 + trim!, 250 - trim!]);
+  for (const radius of radii)
+    expect(Math.min(Math.abs(radius - outer!), Math.abs(radius - inner!))).toBeLessThan(0.01);
+});

@@ -15,7 +15,7 @@ import { type Figure, scaled } from "./step.ts";
  * @returns what is to be added to both raises so that both edges get what they had [mm]
  * @see derived here: the roll is straight, and the stop stands as far in at either end
  */
-export const exchangedMm = (slope: number, [drop, fixed]: readonly [number, number]): number =>
+const exchangedMm = (slope: number, [drop, fixed]: readonly [number, number]): number =>
   slope * (drop - fixed);
 
 /** The same for each zone of a plan, in words behind "both bearings exchanged"; nothing where it is nothing. */

@@ -7,6 +7,8 @@ export interface NamedTyped {
   readonly part: TypedGroup;
   /** Trials of it that go with it; a link carries none. */
   readonly trials?: Carried | undefined;
+  /** Has it its name from the title that was typed here? One from a file or from whoever called it so stays. */
+  readonly isTitled?: boolean;
 }
 
 /** Deeper than any file goes. */
@@ -32,9 +34,9 @@ export function asDraft(value: unknown): readonly NamedTyped[] | undefined {
 }
 
 /** A part with its trials as far as they are trials. */
-export function withSoundTrials({ name, part, trials }: NamedTyped): NamedTyped {
+export function withSoundTrials({ name, part, trials, isTitled }: NamedTyped): NamedTyped {
   const carried = asCarried(trials);
-  return { name, part, ...(carried && { trials: carried }) };
+  return { name, part, ...(carried && { trials: carried }), ...(isTitled === true && { isTitled }) };
 }
 
 export const isNamed = (value: unknown): value is NamedTyped =>

@@ -46,8 +46,6 @@ export class Bench {
   /** What is typed has been read, or why it cannot be is said. */
   isRead: Promise<void> = Promise.resolve();
   private readonly first: string;
-  /** Has the part its name from the title that was typed here? One from a file or from whoever called it so stays. */
-  private isTitled = false;
   /** Comes when more is wanted than what the page was published with shows: views, verdict, files. */
   readonly wanted: Promise<void>;
 
@@ -178,29 +176,26 @@ export class Bench {
     this.message = "";
     this.typedLast = path.join();
     const part = typedWith(this.typed, path, value) as TypedGroup;
-    const name = path.join() === "title" ? this.calledAfter(value) : this.name;
-    this.show(change(this.history, { ...this.now, name, part }, about));
+    const called = path.join() === "title" ? this.calledAfter(value) : {};
+    this.show(change(this.history, { ...this.now, ...called, part }, about));
   }
   /** The name that goes with a title: an example's, which has none of its own, follows it. */
-  private calledAfter(title: Typed | undefined): string {
+  private calledAfter(title: Typed | undefined): Partial<NamedTyped> {
     const { name: example } = this.published;
-    if (!isShapeId(example) || (this.name !== example && !this.isTitled)) return this.name;
+    if (!isShapeId(example) || (this.name !== example && this.now.isTitled !== true)) return {};
     const own = titleName(title);
-    this.isTitled = own !== undefined;
-    return own ?? example;
+    return { name: own ?? example, isTitled: own !== undefined };
   }
   rename(name: string): void {
     const trials = this.trials.carried;
-    this.isTitled = false;
     this.show(change(this.history, { name, part: this.typed, ...(trials && { trials }) }, "name"));
   }
   /** Another part altogether; the one before stays one step back. */
-  take(part: NamedTyped): void {
+  take({ name, part, trials: own }: NamedTyped): void {
     this.message = "";
     this.typedLast = undefined;
-    this.isTitled = false;
-    const trials = part.trials ?? (part.name === this.name ? this.now.trials : undefined);
-    this.show(change(this.history, { ...part, ...(trials && { trials }) }));
+    const trials = own ?? (name === this.name ? this.now.trials : undefined);
+    this.show(change(this.history, { name, part, ...(trials && { trials }) }));
   }
   /** What the page came with; what was here stays one step back. */
   takePublished(): void {

@@ -18,8 +18,9 @@ export function caresBeside(
   tall: string,
 ): ReadonlyMap<string, readonly Care[]> {
   const beside = new Map<string, Care[]>();
-  for (const { id, verdict, advice, title } of checks) {
-    const field = verdict === "pass" ? undefined : fieldOfCheck(id, fields);
+  for (const check of checks) {
+    const { verdict, advice, title } = check;
+    const field = verdict === "pass" ? undefined : fieldOfCheck(check, fields);
     if (field === undefined) continue;
     const at = field === "height" ? tall : field;
     beside.set(at, [...(beside.get(at) ?? []), { fails: verdict === "fail", text: `${title}: ${advice}` }]);

@@ -1,3 +1,5 @@
+import type { Check } from "../../forming/check.ts";
+
 /** Fields that decide a check most directly, the likeliest first: what it says stands beside the first that the shape has. */
 const CHECK_FIELDS: Readonly<Record<string, readonly string[]>> = {
   capacity: ["thickness"],
@@ -26,7 +28,14 @@ const CHECK_FIELDS: Readonly<Record<string, readonly string[]>> = {
   certificate: ["certificate.yieldMPa"],
 };
 
+/** No plate of this thickness and material is there: it is no matter of size. */
+const NOT_LISTED = ["thickness"];
+
 /** Where what a check says belongs in a form that has these fields; undefined where it belongs to none of them. */
-export function fieldOfCheck(id: string, fields: ReadonlySet<string>): string | undefined {
-  return CHECK_FIELDS[id]?.find((field) => fields.has(field));
+export function fieldOfCheck(
+  { id, value }: Pick<Check, "id" | "value">,
+  fields: ReadonlySet<string>,
+): string | undefined {
+  const beside = id === "stock-plate" && value === null ? NOT_LISTED : CHECK_FIELDS[id];
+  return beside?.find((field) => fields.has(field));
 }

@@ -55,6 +55,13 @@ export function roundGirth(
   return `π × (${diameter} ${wider > 0 ? "+" : "−"} ${plate})`;
 }
 
+/** What the last number of such a sum is, where it has one. */
+export const MOVED_GIRTH =
+  "In the plane of the end a leaning wall is thicker than square through the plate, and the last number says how many times, as a mean of all directions";
+
+/** Is the diameter drawn on another surface than the sum is for? */
+export const isMoved = (sum: string): boolean => sum.includes("(");
+
 /** How the wall leans in each of those directions, positive where it comes in towards end B, on the surface that is laid out. [rad] */
 export function leansRound({ solid, part }: Pick<Shaped, "solid" | "part">): number[] {
   const face =

@@ -5,7 +5,7 @@ import { plain } from "../../drawing/format.ts";
 import { KG_PER_POUND, MM_PER_INCH } from "../../geometry/units.ts";
 import { MIDDLE } from "../../shapes/layout.ts";
 import { otherLeg } from "../../geometry/vector.ts";
-import { closely, roundGirth } from "./girth.ts";
+import { closely, isMoved, MOVED_GIRTH, roundGirth } from "./girth.ts";
 import { degrees, numbersIn, type Numbers } from "./numbers.ts";
 import { plateNeeds } from "./plateNeed.ts";
 
@@ -34,9 +34,13 @@ function layoutFigures(shaped: Shaped, say: Numbers): [string, Worked][] {
   const share = shaped.part.neutral ?? MIDDLE;
   const girth = (end: "a" | "b"): Worked => {
     const mm = shape.rims[end];
+    const sum = roundGirth(shaped, { end, share, say }) ?? "";
+    const moved = isMoved(sum)
+      ? `: the diameter as drawn, moved to that surface. ${MOVED_GIRTH}: so this is not exactly π × (diameter ± thickness).`
+      : ", on which its diameter is drawn.";
     return {
-      rule: `π × the mean width of this end on the surface that is laid out${neutralWords(shaped)}: the diameter as drawn, moved to that surface. In the plane of the end a leaning wall is thicker than square through the plate, and the last number says how many times, as a mean of all directions: so this is not exactly π × (diameter ± thickness).`,
-      numbers: `${roundGirth(shaped, { end, share, say }) ?? ""} = ${say.length(mm)}; a circle of that girth is Ø${say.length(mm / PI)}.`,
+      rule: `π × the mean width of this end on the surface that is laid out${neutralWords(shaped)}${moved}`,
+      numbers: `${sum} = ${say.length(mm)}; a circle of that girth is Ø${say.length(mm / PI)}.`,
       basis: "derived here",
     };
   };
@@ -128,12 +132,12 @@ function coneFigures(shaped: Shaped, cone: NonNullable<Shaped["cone"]>, say: Num
 function plateFigures(shaped: Shaped, material: Material, say: Numbers): [string, Worked][] {
   const { part, blanks, massKg } = shaped;
   const area = blanks.reduce((sum, blank) => sum + blank.areaMm2, 0);
-  const plates = plateNeeds(shaped, say).map(({ name, xMm, yMm, anyOf }): [string, Worked] => [
+  const plates = plateNeeds(shaped, say).map(({ name, xMm, yMm, anyOf, turned }): [string, Worked] => [
     name,
     {
       rule: anyOf
         ? "The upright rectangle that just holds whichever blank is laid on it as it is drawn: the widest across by the highest up."
-        : "The upright rectangle that just holds the blank as it is drawn; and of all rectangles at any angle the one of least area.",
+        : `The upright rectangle that just holds the blank as it is drawn${turned === null ? "" : "; and of all rectangles at any angle the one of least area"}.`,
       numbers: `${anyOf ? "The outlines reach" : "The outline reaches"} from 0 to ${say.length(xMm)} across and from 0 to ${say.length(yMm)} up: ${say.length(xMm)} × ${say.length(yMm)}.`,
       basis: "derived here",
     },

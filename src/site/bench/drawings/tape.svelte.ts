@@ -23,7 +23,7 @@ export class Tape {
   get read(): { readonly apart: number; readonly across: number; readonly up: number } | undefined {
     const [p, q] = this.ends;
     if (!p || !q) return undefined;
-    return { apart: distance2(p, q), across: Math.abs(q[0] - p[0]), up: Math.abs(q[1] - p[1]) };
+    return { apart: distance2(p, q), across: Math.abs(q[0] - p[0]), up: q[1] - p[1] };
   }
 
   readonly clear = (): void => {
