@@ -65,6 +65,7 @@ function orderWords({ item, say }: PartAsked, shop: Shop): { readonly size: stri
 function bestOn(blank: FormingCase["blanks"][number], plates: readonly Rectangle[]) {
   const on = (way: Laid) => plates.map((plate) => ({ way, plate, ...governing(way, plate) }));
   const ways = waysOf(blank);
+  const [drawn] = ways;
   const fits = ways
     .slice(0, 1)
     .flatMap(on)
@@ -72,7 +73,8 @@ function bestOn(blank: FormingCase["blanks"][number], plates: readonly Rectangle
   const all = fits.length > 0 ? fits : ways.flatMap(on);
   return all
     .toSorted((a, b) => (fits.length > 0 ? area(a.plate) - area(b.plate) : use(a) - use(b)))
-    .slice(0, 1);
+    .slice(0, 1)
+    .map((one) => ({ ...one, drawn: drawn ?? one.way }));
 }
 
 /**
@@ -106,6 +108,10 @@ export function stockPlate({ item, shop, say }: ShopAsked): Check | null {
     turnRad === 0
       ? "as drawn"
       : `turned by ${say.angle(Math.abs(turnRad))} ${turnRad > 0 ? "counter-clockwise" : "clockwise"}`;
+  const lacks = ({ way, plate: largest }: (typeof best)[number]) =>
+    way.turnRad === 0
+      ? `, the best being ${box(largest)}`
+      : `; ${how(way)}, where least is missing, it takes ${box(way)}, and the best plate is ${box(largest)}`;
   const worst = best.toSorted((a, b) => use(b) - use(a))[0];
   if (!worst) {
     const { size, whose } = orderWords({ item, say }, shop);
@@ -130,6 +136,6 @@ export function stockPlate({ item, shop, say }: ShopAsked): Check | null {
         ? `The blank, ${box(worst.way)} ${how(worst.way)}, just goes on a stock plate of ${box(worst.plate)}: measure the plate, for little is left for its edge, the kerf and the clamps${more ? "; or split the part in more pieces" : ""}.`
         : verdict === "pass"
           ? `The blank, ${box(worst.way)} ${how(worst.way)}, goes on a stock plate of ${box(worst.plate)}.`
-          : `The blank, ${box(worst.way)} ${how(worst.way)}, goes on no ${plate} in stock, the best being ${box(worst.plate)}: order plate${more ? ", or split the part in more pieces" : ""}.`,
+          : `The blank, ${box(worst.drawn)} as drawn, goes on no ${plate} in stock${lacks(worst)}: order plate${more ? ", or split the part in more pieces" : ""}.`,
   });
 }
