@@ -78,7 +78,7 @@ describe("the edge that led in the second pass", () => {
     expect(before).toBeGreaterThan(right);
     expect(before).toBeLessThan(1.1 * right);
     expect(text(3, "last-edge")).toMatch(
-      /turn each round once more \(stop at the drop end, seam edge 1 ahead\).*bearings exchanged/,
+      /turn each round once more \(stop at the drop end, seam edge 1 ahead\).*raises exchanged/,
     );
     expect(text(3, "re-round")).toBeUndefined();
   });
@@ -103,6 +103,6 @@ describe("the edge that led in the second pass", () => {
       expect(raise).toBeCloseTo(figure("second-raise", `start at the ${edge} edge`), 6);
     }
     expect(Math.abs(moved)).toBeGreaterThan(0.1);
-    expect(text(3, "last-edge")).toContain("bearings exchanged, both ");
+    expect(text(3, "last-edge")).toContain("raises exchanged, both ");
   });
 });
