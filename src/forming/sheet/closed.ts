@@ -69,7 +69,7 @@ export function standsOpen(item: FormingCase, say: Say): Pick<PlanStep, "text" |
       ];
   const across = ends.map(({ end, mm }) => `${say.tape(mm)} at ${end}`).join(", ");
   return {
-    text: `; its seam edges then stand ${across}${within(item, say)}. Wider: raise a little more; tighter: ask the foreman`,
+    text: `; its seam edges then stand ${across}${within(item, say)}. Tighter: ask the foreman`,
     figures: ends.map(({ end, mm }) => taped(`seam edges apart when right, ${end}`, mm, DERIVED)),
     toNote: ends.map(({ end, mm: planned }) => ({
       label: `apart, ${end.replace("the ", "")}`,

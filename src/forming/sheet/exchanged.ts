@@ -1,6 +1,6 @@
 import { radians } from "../../geometry/angle.ts";
 import type { PlateRoll } from "../machine.ts";
-import { setting } from "../rollPlaces.ts";
+import { settable, setting } from "../rollPlaces.ts";
 import type { RollSettings } from "../rollSettings.ts";
 import type { Say } from "../say.ts";
 import { settableStart } from "../settingProblem.ts";
@@ -18,7 +18,7 @@ import { type Figure, scaled } from "./step.ts";
 const exchangedMm = (slope: number, [drop, fixed]: readonly [number, number]): number =>
   slope * (drop - fixed);
 
-/** The same for each zone of a plan, in words behind "both bearings exchanged"; nothing where it is nothing. */
+/** The same for each zone of a plan, in words behind "its raises exchanged"; nothing where it is too little to be set. */
 export function exchangedWords(
   { zones }: RollSettings,
   { bearings }: PlateRoll,
@@ -28,8 +28,8 @@ export function exchangedWords(
     const start = settableStart(zone.passes.find(({ id }) => id === "finished"));
     return start && bearings ? exchangedMm(Math.tan(radians(start.tiltDeg)), bearings) : 0;
   });
+  if (more.every((mm) => settable(mm, say.units) === 0)) return { text: "", figures: [] };
   const said = [...new Set(more.map((mm) => setting(Math.abs(mm), say)))];
-  if (said.every((one) => Number.parseFloat(one) === 0)) return { text: "", figures: [] };
   const way = more.some((mm) => mm < 0) ? "lower" : "higher";
   return {
     text: `, both ${more.length > 1 && said.length > 1 ? `by zone ${more.map((mm) => setting(Math.abs(mm), say)).join(", ")}` : said.join(", ")} ${way}`,

@@ -203,7 +203,7 @@ function lastEdge(asked: RollSheetAsked): PlanStep | null {
     id: "last-edge",
     phase: "closing",
     title: "Bend the edge that led last",
-    text: `All pieces: turn each round once more (${pipe ? "" : "stop at the drop end, "}${first} ahead). With the plate moving raise to the last of ${stepNamed("close")}${pipe ? "" : `, its raises exchanged${moved.text}`}; roll through, stop before ${led} leaves the pinch. Templates fit up to it now${stands.text}.`,
+    text: `All pieces: turn each round once more (${pipe ? "" : "stop at the drop end, "}${first} ahead). With the plate moving raise to the last of ${stepNamed("close")}${pipe ? "" : `, its raises exchanged${moved.text}`}; roll through, stop before ${led} leaves the pinch. Templates fit up to it now${stands.text}${stands.text === "" ? "" : "; wider: raise a little more"}.`,
     figures: [...moved.figures, ...stands.figures],
     cautions: [RAISE_AGAIN, rising(asked)],
     toNote: stands.toNote,

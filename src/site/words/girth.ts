@@ -36,6 +36,13 @@ function roundEnd(part: Shaped["part"], end: "a" | "b") {
   return end === "a" ? largeEnd : { ...smallEnd, measured: smallEnd.measured ?? largeEnd.measured };
 }
 
+/** A girth as a sum in words. */
+interface GirthSum {
+  readonly sum: string;
+  /** Is the diameter drawn on another surface than the sum is for? */
+  readonly isMoved: boolean;
+}
+
 /**
  * Once round a round end on one surface of the wall, by Cauchy: π × the mean width. "π × (600 + 3 × 1.0312)"; undefined of
  * a rectangle.
@@ -45,22 +52,19 @@ function roundEnd(part: Shaped["part"], end: "a" | "b") {
 export function roundGirth(
   shaped: Pick<Shaped, "solid" | "part">,
   { end, share, say }: { readonly end: "a" | "b"; readonly share: number; readonly say: Numbers },
-): string | undefined {
+): GirthSum | undefined {
   const drawn = roundEnd(shaped.part, end);
   if (!drawn) return undefined;
   const diameter = closely(say, drawn.diameter);
   const wider = 2 * toShare({ measured: drawn.measured, thicknessMm: shaped.part.thickness, share });
-  if (wider === 0) return `π × ${diameter}`;
+  if (wider === 0) return { sum: `π × ${diameter}`, isMoved: false };
   const plate = `${closely(say, Math.abs(wider))} × ${plain(meanMove(shaped, end), 4)}`;
-  return `π × (${diameter} ${wider > 0 ? "+" : "−"} ${plate})`;
+  return { sum: `π × (${diameter} ${wider > 0 ? "+" : "−"} ${plate})`, isMoved: true };
 }
 
 /** What the last number of such a sum is, where it has one. */
 export const MOVED_GIRTH =
   "In the plane of the end a leaning wall is thicker than square through the plate, and the last number says how many times, as a mean of all directions";
-
-/** Is the diameter drawn on another surface than the sum is for? */
-export const isMoved = (sum: string): boolean => sum.includes("(");
 
 /** How the wall leans in each of those directions, positive where it comes in towards end B, on the surface that is laid out. [rad] */
 export function leansRound({ solid, part }: Pick<Shaped, "solid" | "part">): number[] {

@@ -5,7 +5,7 @@ import { plain } from "../../drawing/format.ts";
 import { KG_PER_POUND, MM_PER_INCH } from "../../geometry/units.ts";
 import { MIDDLE } from "../../shapes/layout.ts";
 import { otherLeg } from "../../geometry/vector.ts";
-import { closely, isMoved, MOVED_GIRTH, roundGirth } from "./girth.ts";
+import { closely, MOVED_GIRTH, roundGirth } from "./girth.ts";
 import { degrees, numbersIn, type Numbers } from "./numbers.ts";
 import { plateNeeds } from "./plateNeed.ts";
 
@@ -34,8 +34,8 @@ function layoutFigures(shaped: Shaped, say: Numbers): [string, Worked][] {
   const share = shaped.part.neutral ?? MIDDLE;
   const girth = (end: "a" | "b"): Worked => {
     const mm = shape.rims[end];
-    const sum = roundGirth(shaped, { end, share, say }) ?? "";
-    const moved = isMoved(sum)
+    const { sum, isMoved } = roundGirth(shaped, { end, share, say }) ?? { sum: "", isMoved: true };
+    const moved = isMoved
       ? `: the diameter as drawn, moved to that surface. ${MOVED_GIRTH}: so this is not exactly π × (diameter ± thickness).`
       : ", on which its diameter is drawn.";
     return {

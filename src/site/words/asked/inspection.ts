@@ -6,7 +6,7 @@ import { linearRangeMm } from "../../../forming/iso13920.ts";
 import type { Report, SpacePoint } from "../../../report/report.ts";
 import { MM_PER_INCH, plain } from "../../../drawing/format.ts";
 import { degrees, numbersIn, type Numbers } from "../numbers.ts";
-import { isMoved, MOVED_GIRTH, roundGirth } from "../girth.ts";
+import { MOVED_GIRTH, roundGirth } from "../girth.ts";
 import type { Worked } from "../worked.ts";
 import { acrossWords, type TableAnswers, withUnitOf } from "./answers.ts";
 
@@ -135,13 +135,13 @@ function sizeOf(row: Row, report: Report, say: Numbers): Size {
 const endOf = ({ what }: Row): "a" | "b" => (/small end|round end/.test(what) ? "b" : "a");
 
 function girth(row: Row, report: Report, say: Numbers): Size {
-  const sum = roundGirth(report, { end: endOf(row), share: OUTSIDE, say });
+  const round = roundGirth(report, { end: endOf(row), share: OUTSIDE, say });
   return {
     rule:
-      sum === undefined || isMoved(sum)
+      round?.isMoved !== false
         ? `π × the mean width of this end’s outside: the diameter as drawn, moved to the outside. ${MOVED_GIRTH}.`
         : "π × the mean width of this end’s outside, as it is drawn.",
-    numbers: sum === undefined ? "" : `${sum} = ${withUnitOf(say, row.nominalMm)}`,
+    numbers: round === undefined ? "" : `${round.sum} = ${withUnitOf(say, row.nominalMm)}`,
   };
 }
 
