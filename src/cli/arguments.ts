@@ -38,7 +38,8 @@ be formed. Prints the report as JSON: one report for one part, a list for severa
   --trial ...    print the next setting of the first pass instead, after a trial on an initial-pinch roll:
                  --trial setting=12.5,gap=840   the raise at the large edge, counted from the flat plate (the
                  scale's reading less its reading at 0), and the inside gap at the large end,
-                 closed=45 (per cent) or flat in place of the gap; gap=-40 or closed=105 where the edges overlap;
+                 closed=45 (per cent, by the bent part) or flat in place of the gap; gap=-40 or closed=105 where
+                 the edges overlap;
                  of an eccentric cone zone=2,setting=12.5,large=830,small=520, the inside radii that came out
                  (or chord=300,largeDepth=13.4,smallDepth=21.8 under a straightedge, or flat); every zone by itself.
                  In place of the setting the raises at both bearings, where the scales are: drop=31,fixed=12, the

@@ -1,16 +1,15 @@
 import { SAME_POINT_MM } from "../geometry/tolerance.ts";
-import type { Vec2 } from "../geometry/vector.ts";
+import { add2, cross2, dot2, sub2, unit2, type Vec2 } from "../geometry/vector.ts";
 import type { Report } from "../report/report.ts";
 import type { Board } from "./board.ts";
 import { linearDimension } from "./dimension/linear.ts";
 import { radiusDimension } from "./dimension/radius.ts";
 import { dimension, plain, type Units, drawnUnit, unitName } from "./format.ts";
-import { arc, closed, type Drawing, line } from "./model.ts";
+import { closed, type Drawing, line, path } from "./model.ts";
 import type { Paper } from "./paper.ts";
 import { arcPoint } from "./pen.ts";
+import { type ClosureRow, type Rolled, rolledRim } from "./rolledRim.ts";
 import { fitSheet } from "./sheet.ts";
-
-type ClosureRow = Report["forming"]["closure"][number];
 
 /** A row of the closure table that has its numbers, with what the sketch calls it. */
 interface State {
@@ -21,8 +20,6 @@ interface State {
 
 /** Between the two sketches. [mm of paper] */
 const BETWEEN = 16;
-/** Points along a drawn wall. */
-const WALL_STEPS = 96;
 
 /** The start and the end of the window in which the first pass is stopped. */
 function states({ forming }: Report): State[] {
@@ -63,7 +60,7 @@ export function closureSketch(report: Report, { paper }: { paper: Paper }): Draw
         lines: [
           part.title,
           `Large end after the first pass, seen end on${pieces > 1 ? ", one piece" : ""}; the small end thin. ` +
-            `Measured inside, the piece released and supported. Sizes in ${drawnUnit(part.units)}.`,
+            `Measured inside, the piece released and supported.${ledWords(both, part.units)} Sizes in ${drawnUnit(part.units)}.`,
         ],
       },
     },
@@ -77,14 +74,27 @@ export function closureSketch(report: Report, { paper }: { paper: Paper }): Draw
           at = stacked ? [0, at[1] - step] : [at[0] + step, at[1] + radius - outerRadius(before.large)];
         }
         const away = stacked || both.length < 2 ? 0 : i === 0 ? -1 : 1;
-        drawState(board, state, { at, pieces, units: part.units, away });
+        drawState(board, state, { at, report, away });
       }
     },
   );
 }
 
+/** Turned so that the gap between these two lies level on top, as on the roll. */
+function turnedUp([one, other]: readonly [Vec2, Vec2], at: Vec2): (points: readonly Vec2[]) => Vec2[] {
+  const along = unit2(sub2(other, one));
+  return (points) => points.map((point) => add2(at, [dot2(point, along), cross2(along, point)]));
+}
+
 /** The wall lies half inside, half outside its middle. [mm] */
 const outerRadius = (end: State["large"]): number => 2 * end.levelRadiusMm - end.insideLevelRadiusMm;
+
+/** What the gaps are told with. */
+function ledWords(all: readonly State[], units: Units): string {
+  const leadMm = Math.max(...all.map(({ row }) => row.leadMm));
+  return leadMm > 0 ? ` One edge with its straight lead, ${dimension(leadMm, units)}.` : "";
+}
+
 const percent = (row: ClosureRow): string => `${plain(row.closed * 100, 1)} %`;
 
 function drawState(
@@ -92,35 +102,27 @@ function drawState(
   { title, row, large }: State,
   {
     at,
-    pieces,
-    units,
+    report,
     away,
   }: {
     at: Vec2;
-    pieces: number;
-    units: Units;
+    report: Rolled;
     /** To the left or to the right, where nothing else stands; nought where there is nothing on either side. */
     away: -1 | 0 | 1;
   },
 ): void {
-  // The gap is up, as on the roll; each piece sweeps its share of the turn.
-  const across = Math.asin(Math.min(1, large.insideGapMm / 2 / large.insideLevelRadiusMm));
-  // In the window one piece sweeps more than half a turn, one of several less.
-  const half = pieces === 1 ? Math.PI - across : across;
-  const [from, to] = [-Math.PI / 2 - half, -Math.PI / 2 + half];
-  const wall = (radius: number): Vec2[] =>
-    Array.from({ length: WALL_STEPS + 1 }, (_, i) =>
-      arcPoint({ centre: at, radius }, from + ((to - from) * i) / WALL_STEPS),
-    );
+  const { units } = report.part;
   const [outer, inner] = [outerRadius(large), large.insideLevelRadiusMm];
-  board.draw(closed("outline", [...wall(outer), ...wall(inner).reverse()]));
+  const rim = rolledRim(report, row, large);
+  const across = rim(inner);
+  const up = turnedUp([across[0] ?? at, across.at(-1) ?? at], at);
+  const [outside, inside] = [up(rim(outer)), up(across)];
+  board.draw(closed("outline", [...outside, ...inside.toReversed()]));
+  const [one, other] = [inside[0] ?? at, inside.at(-1) ?? at];
   if (row.small) {
-    const radius = row.small.insideLevelRadiusMm;
-    board.draw(arc("thin", { centre: at, radius, fromRad: from, toRad: to }));
-    for (const angle of [from, to])
-      board.draw(
-        line("thin", arcPoint({ centre: at, radius }, angle), arcPoint({ centre: at, radius: inner }, angle)),
-      );
+    const small = up(rolledRim(report, row, row.small)(row.small.insideLevelRadiusMm));
+    board.draw(path("thin", small));
+    board.draw(line("thin", small[0] ?? at, one), line("thin", small.at(-1) ?? at, other));
   }
   const arm = board.mm(3);
   const [x, y] = at;
@@ -128,15 +130,11 @@ function drawState(
   board.draw(line("thin", [x - arm, y], [x + arm, y]), line("thin", [x, y - arm], [x, y + arm]));
 
   const gap = board.length(large.insideGapMm, units, "gap ");
-  const top = Math.max(arcPoint({ centre: at, radius: outer }, to)[1], pieces === 1 ? y + outer : -Infinity);
-  const corners = [
-    arcPoint({ centre: at, radius: inner }, from),
-    arcPoint({ centre: at, radius: inner }, to),
-  ] as const;
-  const clear = (top - corners[0][1]) / board.unit;
+  const top = Math.max(...outside.map(([, high]) => high));
+  const clear = (top - one[1]) / board.unit;
   const ways = linearDimension(board, {
-    from: corners[0],
-    to: corners[1],
+    from: one,
+    to: other,
     text: gap,
     offsetsMm: [clear + 8, clear + 12, 8, -8],
   });

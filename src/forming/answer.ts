@@ -24,6 +24,8 @@ export interface ClosureRow {
   readonly mark: string | null;
   /** Share of the final bend; null where the flat blank is already this far closed. */
   readonly share: number | null;
+  /** Left straight at one seam edge, which widens the gaps. [mm] */
+  readonly leadMm: number;
   readonly large: ClosureEnd | null;
   /** Null at a point too. */
   readonly small: ClosureEnd | null;

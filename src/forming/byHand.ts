@@ -49,11 +49,11 @@ function tableOf(asked: RollAsked): ByHand[] {
   const answer = trialModel(asked);
   if (answer.kind === "none") return [];
   const { model } = answer;
-  const { aim, cone, window } = model;
+  const { aim, cone, window, leadMm } = model;
   const settingMm = model.pass("trial")?.start?.largeMm;
   if (settingMm === undefined) return [];
   const { halfAngleRad, largeRadiusMm: radiusMm } = cone;
-  const gapAt = (closed: number) => endRolled(asked.item, cone, { radiusMm, closed }).insideGapMm;
+  const gapAt = (closed: number) => endRolled(asked.item, cone, { radiusMm, closed, leadMm }).insideGapMm;
   const tape = TAPE[asked.item.units ?? "mm"];
   const fromShare = shareOfClosure({ halfAngleRad, closed: window.from }) ?? 0;
   const [widestMm, narrowestMm] = [gapAt(window.from), gapAt(window.to)];
@@ -67,7 +67,7 @@ function tableOf(asked: RollAsked): ByHand[] {
   let mostMm = Math.max(0, Math.min(flatMm, aim.highMm - settingMm));
   const raises: ByHand[] = [];
   for (const toMm of [...gaps, widestMm]) {
-    const moreMm = Math.min(mostMm, more(closedOfGap(asked.item, cone, toMm)));
+    const moreMm = Math.min(mostMm, more(closedOfGap(asked.item, cone, { gapMm: toMm, leadMm })));
     // Held to the same raise, two ranges are one.
     const before = raises.at(-1)?.moreMm === moreMm ? raises.pop() : raises.at(-1);
     raises.push({ fromMm: before?.moreMm === moreMm ? before.fromMm : (before?.toMm ?? null), toMm, moreMm });

@@ -14,6 +14,7 @@ import { plansOf, type SheetOf } from "./plans.ts";
 import { sayIn } from "./say.ts";
 import { springbackOf } from "./springbackAnswer.ts";
 import { stockPlate } from "./stockPlate.ts";
+import { straightLeadMm } from "./rollSettings.ts";
 import { weldGap } from "./weldGap.ts";
 import { strain } from "./strain.ts";
 
@@ -25,6 +26,12 @@ function answerOf(part: PartAsked, machine: Machine): MachineAnswer {
     verdict: worst(checks.map((check) => check.verdict)),
     checks,
   };
+}
+
+/** What the first pass on the machine that is told of leaves straight; nought where that is not known. [mm] */
+function leadOn({ item, say }: PartAsked, shop: Shop | undefined, shown: MachineAnswer | null): number {
+  const roll = shop?.machines.find(({ name }) => name === shown?.machine);
+  return item.cone && roll?.kind === "plate roll" ? straightLeadMm({ item, roll, say }) : 0;
 }
 
 /**
@@ -47,7 +54,7 @@ export function judgedOf(item: FormingCase, shop: Shop | undefined, sheetOf: She
     checks,
     // One word for a part on a machine, wherever it stands: which machine takes it is chosen without the part's own checks.
     machines: machines.map((one) => ({ ...one, verdict: worst([ownVerdict, one.verdict]) })),
-    closure: closureTable(item),
+    closure: closureTable(item, leadOn(part, shop, shown)),
     springback: springbackOf(item),
     plans: plansOf(part, shop, { answers: machines, sheetOf }),
     evenness: evennessOf(item),

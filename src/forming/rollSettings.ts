@@ -100,3 +100,15 @@ function settingsFor({ item, roll, say }: RollAsked): SettingsAnswer {
     },
   };
 }
+
+/**
+ * How much of the blank the first pass leaves straight at the seam edge that leads: as far as the bending roll stands from
+ * the pinch. It is what the settings are told with; where there are none nothing is known of it, and it is taken as nought.
+ *
+ * @returns along the plate, square to the element [mm]
+ * @see derived here
+ */
+export function straightLeadMm(asked: RollAsked): number {
+  const answer = rollSettings(asked);
+  return answer.kind === "settings" ? answer.settings.flat.acrossMm : 0;
+}

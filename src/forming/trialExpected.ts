@@ -59,10 +59,10 @@ export function expectedGapMm(
     next.kind === "done" ? last.settingMm : next.kind === "raise" ? next.settingMm : next.nextBlankMm;
   const modelMm = expectedModelMm(trials, settingMm);
   if (modelMm === null) return null;
-  const { cone, read } = model;
+  const { cone, read, leadMm } = model;
   const closed = whereReached(modelMm, (at) => read({ settingMm, closed: at }).modelMm, [
     Math.sin(cone.halfAngleRad),
     1,
   ]);
-  return endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed }).insideGapMm;
+  return endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed, leadMm }).insideGapMm;
 }

@@ -19,6 +19,8 @@ import { closedSeen, type RollSet, type TrialSeen } from "./trialSeen.ts";
 export interface TrialModel {
   readonly cone: NonNullable<FormingCase["cone"]>;
   readonly window: FirstPass;
+  /** What the first pass leaves straight at one seam edge: gaps are told with it. */
+  readonly leadMm: number;
   readonly aim: Aim;
   /** From the flat plate to the end of the slide. [mm] */
   readonly travelMm: number;
@@ -75,11 +77,12 @@ export function trialModel(asked: RollAsked): TrialModelAnswer {
   if (!cone) return none("only right cones and pipes have one closure to correct by");
   const answer = rollSettings(asked);
   if (answer.kind === "none") return answer;
-  const { travelMm, zones, stopMm } = answer.settings;
+  const { travelMm, zones, stopMm, flat } = answer.settings;
+  const leadMm = flat.acrossMm;
   const pass = (id: PassPoint["id"]) => zones[0]?.passes.find((one) => one.id === id);
   const start = pass("trial")?.start ?? null;
   const window = firstPass(cone.halfAngleRad);
-  if (!isGapTold(item))
+  if (!isGapTold(item, leadMm))
     return none(
       `over the window of the first pass its gap does not grow narrower by ${say.length(TOLD_APART_MM)} or more, so that no tape tells how far it is bent: go by the templates`,
     );
@@ -99,6 +102,7 @@ export function trialModel(asked: RollAsked): TrialModelAnswer {
     model: {
       cone,
       window,
+      leadMm,
       aim: { aimMm, fromMm, toMm, capMm, highMm },
       travelMm,
       lowestMm: lowerEndMm(section, item.thicknessMm),
@@ -118,7 +122,7 @@ export function trialModel(asked: RollAsked): TrialModelAnswer {
         });
       },
       read(seen) {
-        const closed = closedSeen(seen, item, cone);
+        const closed = closedSeen(seen, item, cone, leadMm);
         const share = shareOfClosure({ halfAngleRad: cone.halfAngleRad, closed }) ?? 0;
         return {
           ...settingRead(seen),

@@ -32,11 +32,15 @@ export const MOST_TOLD = 1.5;
 
 type Cone = NonNullable<FormingCase["cone"]>;
 
-/** Share of the turn that came out, from that of the flat blank on. */
-export function closedSeen(seen: TrialSeen, item: FormingCase, cone: Cone): number {
+/**
+ * Share of the turn that came out, from that of the flat blank on, by the part that is bent.
+ *
+ * @param leadMm what the first pass leaves straight at one seam edge
+ */
+export function closedSeen(seen: TrialSeen, item: FormingCase, cone: Cone, leadMm: number): number {
   const flat = Math.sin(cone.halfAngleRad);
   if ("closed" in seen) return Math.max(flat, seen.closed);
-  return "gapMm" in seen ? closedOfGap(item, cone, seen.gapMm) : flat;
+  return "gapMm" in seen ? closedOfGap(item, cone, { gapMm: seen.gapMm, leadMm }) : flat;
 }
 
 interface SlideAsked {

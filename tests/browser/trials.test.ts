@@ -48,8 +48,8 @@ function told(...trials: readonly string[]): string {
 it("says the next setting that the command says, after one trial and after two", async () => {
   await add("19", "980");
   expect(await answer()).toBe(told("setting=19,gap=980"));
-  await add("22.5", "840");
-  expect(await answer()).toBe(told("setting=19,gap=980", "setting=22.5,gap=840"));
+  await add("22.5", "860");
+  expect(await answer()).toBe(told("setting=19,gap=980", "setting=22.5,gap=860"));
 });
 
 it("has the steps on the screen follow the trials as the printed card does, and says what stays the plan's", async () => {
@@ -69,7 +69,7 @@ it("has the steps on the screen follow the trials as the printed card does, and 
 
 it("keeps the trials when the page is left, and saves them as a file that it reads again", async () => {
   await page.reload();
-  expect(await page.getByRole("listitem").filter({ hasText: "set 22.5 mm: gap 840 mm" }).count()).toBe(1);
+  expect(await page.getByRole("listitem").filter({ hasText: "set 22.5 mm: gap 860 mm" }).count()).toBe(1);
   const [download] = await Promise.all([
     page.waitForEvent("download"),
     page.getByRole("button", { name: `Save ${NAME}` }).click(),
@@ -78,26 +78,26 @@ it("keeps the trials when the page is left, and saves them as a file that it rea
   const path = join(folder, NAME);
   await download.saveAs(path);
   const text = readFileSync(path, "utf8");
-  expect(text).toContain("{ setting: 22.5, gap: 840 }");
+  expect(text).toContain("{ setting: 22.5, gap: 860 }");
 
   await page.getByRole("button", { name: "remove trial 1" }).click();
   await page.getByRole("button", { name: "remove trial 1" }).click();
   expect(await answer()).toContain("No trial yet");
   await page.getByLabel("Open a file of trials").setInputFiles(path);
   await page.getByText("2 trials read").waitFor();
-  expect(await answer()).toBe(told("setting=19,gap=980", "setting=22.5,gap=840"));
+  expect(await answer()).toBe(told("setting=19,gap=980", "setting=22.5,gap=860"));
 });
 
 it("says what is wrong with what is typed or opened, and loses nothing", async () => {
   const before = await answer();
-  await add("soon", "840");
+  await add("soon", "860");
   expect(await page.getByRole("alert").textContent()).toContain("as millimetres, as in 12.5");
   await page.getByLabel("What came out").selectOption("closed");
   await add("20", "160");
   expect(await page.getByRole("alert").textContent()).toContain("above 100 where the edges overlap");
   await page.getByLabel("What came out").selectOption("gap");
   // What cannot have been is told and not kept.
-  await add("452", "840");
+  await add("452", "860");
   expect(await page.getByRole("alert").textContent()).toContain("not kept: a setting of 452 mm lies beyond");
   await add("20", "3000");
   expect(await page.getByRole("alert").textContent()).toContain("longer than the edge itself");
@@ -128,7 +128,7 @@ it("answers for both edges and both bearings, prints it, and takes an overlap as
         .join("")
         .replaceAll("\u00a0", " "),
     );
-  expect(await printed()).toContain("Last set 22.5 mm, came out gap 840 mm: ");
+  expect(await printed()).toContain("Last set 22.5 mm, came out gap 860 mm: ");
   expect(await printed()).toContain(`raise to ${await large()} mm at the large edge`);
   expect(await page.locator('[data-planned^="first-raise"]').allTextContents()).toContain(
     `${await large()}\u00a0mm`,
@@ -226,11 +226,11 @@ it("keeps the trials of two windows together, and shows either what the other on
   // Also where the word of the change has not come yet.
   await other.addInitScript(() => addEventListener("storage", (event) => event.stopImmediatePropagation()));
   await other.reload();
-  await put(one, "22.5", "840");
+  await put(one, "22.5", "860");
   await one.getByRole("button", { name: "remove trial 1" }).click();
   expect(await list(other)).toEqual([expect.stringMatching(/set 19 mm/)]);
   await put(other, "25", "650");
-  const all = [/set 22.5 mm: gap 840/, /set 25 mm: gap 650/].map((text): unknown =>
+  const all = [/set 22.5 mm: gap 860/, /set 25 mm: gap 650/].map((text): unknown =>
     expect.stringMatching(text),
   );
   for (const each of windows) await expect.poll(() => list(each)).toEqual(all);

@@ -159,7 +159,7 @@ describe("the table", () => {
     fc.assert(
       fc.property(anyCone, (item) => {
         const cone = item.cone!;
-        const last = closureTable({ ...item, pieces: 1 }).at(-1);
+        const last = closureTable({ ...item, pieces: 1 }, 0).at(-1);
         if (!last) {
           expect(isPipe(item)).toBe(true);
           return;
@@ -177,7 +177,7 @@ describe("the table", () => {
   it("closes steadily: larger share, smaller gap and radii from row to row", () => {
     fc.assert(
       fc.property(anyCone, (item) => {
-        const rows = closureTable({ ...item, pieces: 1 });
+        const rows = closureTable({ ...item, pieces: 1 }, 0);
         const numbered = rows.filter((row) => row.large !== null);
         for (const [i, row] of rows.entries())
           if (i > 0) expect(row.closed).toBeGreaterThan(rows[i - 1]!.closed);
@@ -196,7 +196,7 @@ describe("the table", () => {
   });
 
   it("shows the usual rows and the marks of a steep cone, each closure once", () => {
-    const rows = closureTable(coneCase({ ...reducer, heightMm: 1000 }));
+    const rows = closureTable(coneCase({ ...reducer, heightMm: 1000 }), 0);
     expect(rows.map(({ closed, mark }) => [closed, mark])).toEqual([
       [0.65, "start of the window"],
       [0.7, null],
@@ -211,6 +211,7 @@ describe("the table", () => {
     // Half angle 45°: flat is 71 % closed.
     const rows = closureTable(
       coneCase({ largeRadiusMm: 600, smallRadiusMm: 200, heightMm: 400, thicknessMm: 5 }),
+      0,
     );
     expect(rows.filter(({ mark }) => mark).map(({ closed }) => closed)).toEqual([
       expect.closeTo(Math.sqrt(0.5 + 0.18), 12),
@@ -223,15 +224,15 @@ describe("the table", () => {
   });
 
   it("has no small end at a point, and no rows for a pipe or another shape", () => {
-    const pointed = closureTable(coneCase({ ...reducer, smallRadiusMm: 0 }));
+    const pointed = closureTable(coneCase({ ...reducer, smallRadiusMm: 0 }), 0);
     expect(pointed.every(({ small }) => small === null)).toBe(true);
     expect(pointed.every(({ large }) => large !== null)).toBe(true);
-    expect(closureTable(coneCase({ ...reducer, smallRadiusMm: 450 }))).toEqual([]);
-    expect(closureTable(hood)).toEqual([]);
+    expect(closureTable(coneCase({ ...reducer, smallRadiusMm: 450 }), 0)).toEqual([]);
+    expect(closureTable(hood, 0)).toEqual([]);
   });
 
   it("gives the chord from seam to seam of one of two pieces: the diameter, once closed", () => {
-    const last = closureTable(coneCase(reducer, { pieces: 2 })).at(-1)!;
+    const last = closureTable(coneCase(reducer, { pieces: 2 }), 0).at(-1)!;
     expect(last.large!.gapMm).toBeCloseTo(900, 9);
     expect(last.small!.gapMm).toBeCloseTo(400, 9);
   });

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { closureTable } from "../../src/forming/closure.ts";
 import { formingOf } from "../../src/forming/forming.ts";
 import type { FormingCase } from "../../src/forming/case.ts";
 import type { PlateRoll } from "../../src/forming/machine.ts";
@@ -35,7 +36,7 @@ describe("the work sheet of a right cone", () => {
   });
 
   it("gives the gaps and templates of the closure table's window, and the cap", () => {
-    const table = formingOf(item).closure;
+    const table = closureTable(item, settings!.flat.acrossMm);
     const row = (words: string) => table.find(({ mark }) => mark?.includes(words))!;
     const measure = step(steps, "first-measure");
     expect(figure(measure, "gap at the large end, widest")).toBe(row("start of").large!.insideGapMm);

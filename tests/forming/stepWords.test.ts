@@ -58,7 +58,7 @@ describe("the steps beside the machine", () => {
       /^Carry over what the first pass taught.* write it into the boxes\..* Then, with the plate moving, raise towards .*, from 0 in \d+ like steps/s,
     );
     expect(words("first-measure")).toMatch(
-      /Release the piece and support it: bending roll lowered, pinch open; it lies on the rolls, inside up, seam edges level.*In doubt stand it on its large end on a level floor: that counts\. Measure straight across from inside corner to inside corner/,
+      /Release it: bending roll lowered, pinch open, supported on the rolls, inside up, seam edges level.*In doubt stand it on its large end on a level floor\. Measure straight across the seam, inside corner to inside corner, lead and all/,
     );
     expect(words("first-correct")).toMatch(
       /Bending roll lowered, pinch lightly and run the piece back to .*; pinch as before,.*after a third raise: stop and ask the foreman/,

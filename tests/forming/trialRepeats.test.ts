@@ -67,6 +67,7 @@ describe("a trial that is made again", () => {
   });
 });
 
+type Corrected = ReturnType<typeof corrected>;
 function corrected({ item, machine }: Pick<Job, "item" | "machine">, seen: readonly TrialSeen[]) {
   const answer = correctTrials({ item, roll: machine, say }, seen);
   if (answer.kind === "none") throw new Error(answer.why);
@@ -89,8 +90,11 @@ describe("on rolls and plate that do not follow the model", () => {
           const model = trialModel({ item, roll: job.machine, say });
           if (model.kind === "none") throw new Error(model.why);
           const gapAt = (settingMm: number) =>
-            endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed: closedAt(job, start, settingMm) })
-              .insideGapMm;
+            endRolled(item, cone, {
+              radiusMm: cone.largeRadiusMm,
+              closed: closedAt(job, start, settingMm),
+              leadMm: model.model.leadMm,
+            }).insideGapMm;
           const settings = more.reduce((all, one) => [...all, all.at(-1)! + one], [low * start.largeMm]);
           const seen = settings.map((settingMm) => ({ settingMm, gapMm: gapAt(settingMm) }));
           const last = seen.at(-1)!;
@@ -110,11 +114,10 @@ describe("on rolls and plate that do not follow the model", () => {
           expect(same!.kind).toBe(once!.kind);
           if (once!.nextMm !== null) expect(same!.nextMm).toBeCloseTo(once!.nextMm, 6);
           if (once!.secondPass) expect(same!.secondPass!.largeMm).toBeCloseTo(once!.secondPass.largeMm, 6);
-          // A millimetre may part the window from what is open, and trials that agree from those that do not.
-          if (
-            new Set([once!, twice!, between!].map(({ kind, disagrees }) => `${kind} ${disagrees.length}`))
-              .size > 1
-          )
+          // A millimetre may part the window from what is open, what took set from what did not, and trials that agree
+          // from those that do not; and where the edges pass each other a tape straight across tells next to nothing.
+          const told = ({ kind, by, disagrees }: Corrected) => `${kind} ${by} ${disagrees.length}`;
+          if (new Set([once!, twice!, between!].map(told)).size > 1 || once!.trials.at(-1)!.closed > 0.95)
             return;
           if (twice!.nextMm !== null) {
             raised++;

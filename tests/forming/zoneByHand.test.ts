@@ -208,9 +208,7 @@ describe("what an uneven skin's first pass is expected to leave, and teaches the
 
   it("is short on purpose at the first trial: more open than the window", () => {
     const { text, figures } = step("first-raise");
-    expect(text).toMatch(
-      /short of the window on purpose: expect an inside radius near [\d.]+ mm in zones 1 and \d/,
-    );
+    expect(text).toMatch(/short on purpose: expect an inside radius near [\d.]+ mm in zones 1 and \d/);
     const expected = figures.filter(({ label }) => label.includes("expected at the first trial"));
     expect(expected).toHaveLength(models.length);
     expected.forEach(({ value }, i) =>

@@ -178,7 +178,7 @@ describe("an eccentric cone whose offset goes to nought", () => {
               const middleMm = setting.kind === "setting" ? setting.bestMm : NaN;
               const closed = Math.hypot(Math.sin(halfAngleRad), share * Math.cos(halfAngleRad));
               const inside = (radiusMm: number) =>
-                endRolled(right, cone, { radiusMm, closed }).insideSquareRadiusMm;
+                endRolled(right, cone, { radiusMm, closed, leadMm: 0 }).insideSquareRadiusMm;
               return {
                 settingMm: middleMm - model!.middleHigherMm + give * (1 + share),
                 closed,

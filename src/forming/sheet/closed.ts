@@ -60,7 +60,7 @@ function ofPieces(asked: RollSheetAsked): Pick<PlanStep, "text" | "figures" | "t
 export function standsOpen(item: FormingCase, say: Say): Pick<PlanStep, "text" | "figures" | "toNote"> {
   const { cone } = item;
   if (!cone) return { text: "", figures: [], toNote: [] };
-  const at = (radiusMm: number) => endRolled(item, cone, { radiusMm, closed: 1 }).insideGapMm;
+  const at = (radiusMm: number) => endRolled(item, cone, { radiusMm, closed: 1, leadMm: 0 }).insideGapMm;
   const ends = isPipe(item)
     ? [{ end: "both ends", mm: at(cone.largeRadiusMm) }]
     : [

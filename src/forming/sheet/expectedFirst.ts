@@ -7,7 +7,7 @@ import { zonesOf } from "../zones.ts";
 import { alikeZones, zoneName } from "../zoneWords.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { type Figure, taped } from "./step.ts";
-import { templateRadius } from "./touch.ts";
+import { leadMmOf, templateRadius } from "./touch.ts";
 
 interface Expected {
   readonly text: string;
@@ -22,8 +22,13 @@ export function expectedFirst(asked: RollSheetAsked): Expected {
   // Whole millimetres are near enough for a word in them; an inch has its own marks.
   const near = (mm: number) => say.tape(say.units === "mm" ? Math.round(mm) : mm);
   const { cone } = item;
-  if (!cone || trial.closed === null || !isGapTold(item)) return byRadius(asked, trial.share, near);
-  const { insideGapMm } = endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed: trial.closed });
+  const leadMm = leadMmOf(asked);
+  if (!cone || trial.closed === null || !isGapTold(item, leadMm)) return byRadius(asked, trial.share, near);
+  const { insideGapMm } = endRolled(item, cone, {
+    radiusMm: cone.largeRadiusMm,
+    closed: trial.closed,
+    leadMm,
+  });
   const gap = near(insideGapMm);
   return {
     text: `: expect a gap near ${gap}${isPipe(item) ? "" : " at the large end"}`,

@@ -11,6 +11,7 @@ import { startAllRound } from "./startAllRound.ts";
 import { ROLL_ENDS } from "./rollEnds.ts";
 import { raisesByTable } from "./raisesByTable.ts";
 import { type NoteBox, type PlanStep, stepNamed } from "./step.ts";
+import { leadMmOf } from "./touch.ts";
 import { type ZoneByHand, zoneByHand } from "../zoneByHand.ts";
 import { zoneModels } from "../zoneModel.ts";
 
@@ -37,7 +38,7 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
   const { item, settings, roll, say } = asked;
   if (!settings) return null;
   if (!item.cone) return zoneCorrect(asked);
-  if (!isGapTold(item)) return byTemplates(asked);
+  if (!isGapTold(item, leadMmOf(asked))) return byTemplates(asked);
   const table = roll ? byHand({ item, roll, say }) : [];
   const raises = raisesOf(asked);
   return {

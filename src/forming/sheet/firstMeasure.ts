@@ -8,23 +8,25 @@ import { zonesOf } from "../zones.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { PAST_CAP } from "./firstCorrect.ts";
 import { type PlanStep, stepNamed, taped } from "./step.ts";
-import { gapWindows, sharesOf, templateBrief, templateFigures } from "./touch.ts";
+import { gapWindows, leadMmOf, sharesOf, templateBrief, templateFigures } from "./touch.ts";
 import { isBoxed, TIGHT_OR_OPEN, smallEndDepths, windowBoxes, windowFigures } from "./windowRadii.ts";
 
 /** Templates hold at one gap only: which that is, and how far they may stand open elsewhere in the window. */
-function halfWay({ item, say }: RollSheetAsked): string {
+function halfWay(asked: RollSheetAsked): string {
+  const { item, say } = asked;
   const aim = passPoints(item).find(({ id }) => id === "aim");
   const { cone } = item;
   if (!aim || !cone || aim.closed === null) return "";
-  const { insideGapMm } = endRolled(item, cone, { radiusMm: cone.largeRadiusMm, closed: aim.closed });
+  const soFar = { radiusMm: cone.largeRadiusMm, closed: aim.closed, leadMm: leadMmOf(asked) };
+  const { insideGapMm } = endRolled(item, cone, soFar);
   const widest = templateBrief(item, say, sharesOf(item).from);
-  return `half way, at a gap of ${say.tape(insideGapMm)}${isPipe(item) ? "" : " at the large end"}, ${templateBrief(item, say, aim.share)}. More open is right too, up to ${widest} at the widest gap`;
+  return `half way, at a gap of ${say.tape(insideGapMm)}${isPipe(item) ? "" : " at the large end"}, ${templateBrief(item, say, aim.share)}. Up to ${widest} is right, even at a wider gap`;
 }
 
 /** How the piece lies, the same for everything that is measured on it: a bent or a squeezed one tells nothing. */
 function lying({ item }: RollSheetAsked): string {
   const stood = isPipe(item) ? "on end" : "on its large end";
-  return `Release the piece and support it: bending roll lowered, pinch open; it lies on the rolls, inside up, seam edges level, slings not squeezing it. In doubt stand it ${stood} on a level floor: that counts.`;
+  return `Release it: bending roll lowered, pinch open, supported on the rolls, inside up, seam edges level, no sling squeezing it. In doubt stand it ${stood} on a level floor.`;
 }
 
 /** A straightedge tells a radius too. Boxes of several zones have room for their depths; beside those of one the next step's table has them. */
@@ -72,7 +74,7 @@ function judged({ item, settings, roll, say }: RollSheetAsked): string {
 /** What is measured when the first pass is through: gaps of a right cone, inside radii of each zone of an uneven skin. */
 export function firstMeasure(asked: RollSheetAsked): PlanStep {
   const { item, say } = asked;
-  const gaps = gapWindows(item);
+  const gaps = gapWindows(asked);
   const share = passPoints(item).find(({ id }) => id === "aim")?.share ?? 1;
   const { from, to, cap } = sharesOf(item);
   const windows = gaps
@@ -81,7 +83,10 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
   const caps = gaps.map(({ end, capMm }) => `${say.tape(capMm)} at the ${end}`).join(", ");
   const large = gaps[0];
   const templates = templateFigures(item, share);
-  const held = large ? ` Inside templates, held square to the element line: ${halfWay(asked)}.` : "";
+  const lead = leadMmOf(asked) > 0;
+  const held = large
+    ? ` Inside templates, square to the element line, clear of the lead: ${halfWay(asked)}.`
+    : "";
   const ends = isPipe(item) ? "" : ", large end and small end";
   // Where there are lines for the radii found, each has its window before it.
   const boxed = isBoxed(asked);
@@ -97,7 +102,7 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
           .map(([name, of]) => `${name}: ${templateBrief(item, say, of)}.`)
           .join(" ")}`;
   const text = large
-    ? `${lying(asked)} Measure straight across from inside corner to inside corner of its seam edges: right is ${windows} (the window). Never below ${caps} in this pass.${held}`
+    ? `${lying(asked)} Measure straight across the seam, inside corner to inside corner${lead ? ", lead and all" : ""}: right is ${windows} (the window). Never below ${caps} in this pass.${held}`
     : `${lying(asked)} ${whereHeld(asked)} Right (the window) is ${say.percent(from)} to ${say.percent(to)} of the final bend${boxed ? ", the two radii of each box" : ""}; never above ${say.percent(cap)}.${boxed ? ` Write in the radius that came out${byDepth(asked)}.` : ""}${limits}${judged(asked)}`;
   const at = (when: string, of: number) =>
     templateFigures(item, of).map((one) => ({ ...one, label: `${one.label}, ${when}` }));

@@ -88,14 +88,14 @@ function ofPiece(asked: RollSheetAsked, uneven: string): Told {
   const { cone, pieces } = asked.item;
   const bends = `${stepNamed("last-edge")} bends them`;
   const stripMm = asked.settings?.flat.acrossMm ?? 0;
-  if (!cone || !isGapTold(asked.item) || stripMm > asked.item.rimsMm.small / pieces)
+  if (!cone || !isGapTold(asked.item, stripMm) || stripMm > asked.item.rimsMm.small / pieces)
     return { text: `${uneven}${bends}.`, figures: [] };
   // Level radii are those square to the element, times the cosine; an arc of the rim is as long in both.
   const cos = Math.cos(cone.halfAngleRad);
   const ends = ofEnds(asked, ({ arcMm, gentleMm, tightMm }, radiusMm) => {
     const level = { arcMm, gentleMm: gentleMm * cos, tightMm: tightMm * cos, turnRad: TURN / pieces };
     const wider = edgesApartMm(level) - edgesApartMm({ ...level, arcMm: 0 });
-    return endRolled(asked.item, cone, { radiusMm, closed: 1 }).insideGapMm + wider;
+    return endRolled(asked.item, cone, { radiusMm, closed: 1, leadMm: 0 }).insideGapMm + wider;
   });
   return {
     text: `${uneven}until ${bends} the seam edges stand apart by about ${told(ends, (mm) => asked.say.tape(mm))}.`,

@@ -48,12 +48,12 @@ const told = ({ from, to, cap }: FirstPass): readonly number[] => [from, (from +
 function gapTable(asked: RollAsked): ModelTable[] {
   const answer = trialModel(asked);
   if (answer.kind === "none") return [];
-  const { cone, window, pass, read } = answer.model;
+  const { cone, window, leadMm, pass, read } = answer.model;
   const start = pass("trial")?.start;
   const finished = finishedOf(pass("finished"));
   if (!start || !finished) return [];
   const at = told(window).map((closed) => ({
-    gapMm: endRolled(asked.item, cone, { radiusMm: cone.largeRadiusMm, closed }).insideGapMm,
+    gapMm: endRolled(asked.item, cone, { radiusMm: cone.largeRadiusMm, closed, leadMm }).insideGapMm,
     insideMm: null,
     depthMm: null,
     largeMm: read({ settingMm: start.largeMm, closed }).modelMm - (start.middleMm - start.largeMm),

@@ -31,13 +31,14 @@ function raisesFrom(startMm: number, ranges: readonly Range[]): number | null {
 function coneRaises(asked: RollAsked): number | null {
   const answer = trialModel(asked);
   if (answer.kind === "none") return null;
-  const { cone, pass, read } = answer.model;
+  const { cone, leadMm, pass, read } = answer.model;
   const start = pass("trial")?.start;
   if (!start) return null;
   const { largeMm: settingMm, middleMm } = start;
   const ranges = byHand(asked).flatMap(({ toMm, moreMm }): Range[] => {
     if (toMm === null || moreMm <= 0) return [];
-    const { modelMm } = read({ settingMm, closed: closedOfGap(asked.item, cone, toMm) });
+    const closed = closedOfGap(asked.item, cone, { gapMm: toMm, leadMm });
+    const { modelMm } = read({ settingMm, closed });
     return [{ tightMm: modelMm - (middleMm - settingMm), moreMm }];
   });
   return raisesFrom(settingMm, ranges);

@@ -43,7 +43,7 @@ function raise(asked: RollSheetAsked): PlanStep {
     phase: "first pass",
     title: "Raise for the first pass",
     text: words
-      ? `With the plate moving raise to ${words}. ${raiseSteps(asked, startAllRound(asked, "trial"))} The first trial stays short of the window on purpose${expected.text}.`
+      ? `With the plate moving raise to ${words}. ${raiseSteps(asked, startAllRound(asked, "trial"))} The first trial stays short on purpose${expected.text}.`
       : `With the plate moving raise in small steps, try the template, and raise again${noSettings === null ? "" : ` (${noSettings})`}.`,
     figures: settings
       ? [
@@ -87,8 +87,9 @@ export const firstPassSteps = (asked: RollSheetAsked): (PlanStep | null)[] => [
 ];
 
 /** How a piece between its passes comes off the top roll: sideways, where that goes between its seam edges at both ends. */
-function wayOff({ item, roll, say }: RollSheetAsked): string {
-  const gaps = gapWindows(item);
+function wayOff(asked: RollSheetAsked): string {
+  const { roll, say } = asked;
+  const gaps = gapWindows(asked);
   const over = "over the drop end, yoke open";
   const top = `the top roll${roll ? ` (${say.length(roll.rolls.topDiameter)})` : ""}`;
   // What is past the window is still to be taken off, down to the cap.

@@ -7,6 +7,7 @@ import { isPipe, meanHalfAngleRad } from "../skin.ts";
 import type { Say } from "../say.ts";
 import { type RollZone, zonesOf } from "../zones.ts";
 import { alikeZones, zoneName } from "../zoneWords.ts";
+import type { RollSheetAsked } from "./asked.ts";
 import { type Figure, taped } from "./step.ts";
 
 /** Gaps of the first pass at one end, inside corner to inside corner. [mm] */
@@ -18,12 +19,19 @@ export interface GapWindow {
   readonly capMm: number;
 }
 
+/** What the first pass leaves straight at the seam edge that leads; nought where it is not known. [mm] */
+export const leadMmOf = ({ settings }: Pick<RollSheetAsked, "settings">): number =>
+  settings?.flat.acrossMm ?? 0;
+
 /** What a tape shows while the first pass ends; nothing where the skin is curved unevenly, or no gap tells it. */
-export function gapWindows(item: FormingCase): GapWindow[] {
+export function gapWindows(asked: Pick<RollSheetAsked, "item" | "settings">): GapWindow[] {
+  const { item } = asked;
   const { cone } = item;
-  if (!cone || !isGapTold(item)) return [];
+  const leadMm = leadMmOf(asked);
+  if (!cone || !isGapTold(item, leadMm)) return [];
   const window = firstPass(cone.halfAngleRad);
-  const gap = (radiusMm: number, closed: number) => endRolled(item, cone, { radiusMm, closed }).insideGapMm;
+  const gap = (radiusMm: number, closed: number) =>
+    endRolled(item, cone, { radiusMm, closed, leadMm }).insideGapMm;
   const at = (end: GapWindow["end"], radiusMm: number): GapWindow => ({
     end,
     fromMm: gap(radiusMm, window.from),

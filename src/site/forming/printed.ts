@@ -3,6 +3,7 @@ import type { Units } from "../../geometry/units.ts";
 import { CAUTION, neverOn } from "../words/work.ts";
 import { type Footnote, footnotes, marked } from "./footnotes.ts";
 import { explainedIn, type Glossary } from "./rollWords.ts";
+import { joined, unbroken } from "./joined.ts";
 import { gridOf } from "./planned.ts";
 import { byHandRows } from "./byHandWords.ts";
 import { cardHigh, FIELDS, type PaperName, RAISED, type Taken, wordsHigh } from "./stepRoom.ts";
@@ -32,9 +33,9 @@ const takenBy = (step: FormingPlan["steps"][number], units: Units, notes: readon
   words: [
     `${step.title}.${RAISED}`,
     marked(step, units, notes)
-      .map(({ text, mark }) => `${text}${mark ? RAISED : ""}`)
+      .map(({ text, mark }) => `${unbroken(text)}${mark ? RAISED : ""}`)
       .join(""),
-    ...step.cautions,
+    ...step.cautions.map(joined),
   ].join(" "),
   boxes: step.toNote.length,
   grid: gridOf(step),

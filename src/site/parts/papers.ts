@@ -62,6 +62,8 @@ const SECOND_SHEET = {
   steps: { roll: 62, brake: 54 },
   markingRow: 2.9,
   closureHead: 8,
+  /** What is said of a straight lead. */
+  closureLead: 4,
   closureRow: 3.4,
   /** What heading, title block and the words on many pieces take of a sheet that has no tables. */
   alone: 38,
@@ -76,11 +78,12 @@ interface PatternPaper {
 /** What the tables of the second sheet leave for a pattern and its words. [mm] */
 function leftMm(report: Report, { rows, tables }: Marking, sheet: SheetHeight): number {
   const { forming } = report;
-  const { room, fixed, roll, steps, markingRow, closureHead, closureRow } = SECOND_SHEET;
+  const { room, fixed, roll, steps, markingRow, closureHead, closureLead, closureRow } = SECOND_SHEET;
   const elsewhere = chosenPlan(report) ? steps[forming.route] : 0;
   const rolled = forming.route === "roll";
+  const lead = forming.closure.some(({ leadMm }) => leadMm > 0) ? closureLead : 0;
   const closure =
-    rolled && forming.closure.length > 0 ? closureHead + closureRow * forming.closure.length : 0;
+    rolled && forming.closure.length > 0 ? closureHead + lead + closureRow * forming.closure.length : 0;
   const marking = markingRow * Math.ceil(rows.length / tables);
   return room + more(sheet) - fixed + elsewhere - (rolled ? roll : 0) - closure - marking;
 }

@@ -11,6 +11,7 @@ import type { Report } from "../../report/report.ts";
 import { chosenPlan } from "../forming/plan.ts";
 import { pairPaper } from "../parts/pairPaper.ts";
 import { ACROSS, COLUMN } from "../parts/papers.ts";
+import { closureNote } from "../words/closureNote.ts";
 import { cutParagraphs, girthSentence, trustParagraphs } from "../words/blankWords.ts";
 import { checkFigures, noMachine, refusal, routeSentence } from "../words/forming.ts";
 import { numbersIn, percent, thickness } from "../words/numbers.ts";
@@ -176,7 +177,8 @@ function patterns(pdf: Pdf, report: Report, heightMm: number): Block[] {
 }
 
 /** What template and tape show while a cone closes. */
-function closure(pdf: Pdf, { forming, part }: Report): Block[] {
+function closure(pdf: Pdf, report: Report): Block[] {
+  const { forming, part } = report;
   if (forming.route !== "roll" || forming.closure.length === 0) return [];
   const say = numbersIn(part.units);
   const small = forming.closure.some((row) => row.small !== null);
@@ -184,10 +186,7 @@ function closure(pdf: Pdf, { forming, part }: Report): Block[] {
   const right = { align: "right" as const, share: 1 };
   return [
     heading(pdf, "Closure"),
-    paragraph(
-      pdf,
-      "Inside template radii and gap from inside corner to inside corner, piece released and supported.",
-    ),
+    paragraph(pdf, closureNote(report)),
     tableBlock(pdf, {
       columns: [right, right, ...ends.flatMap(() => [right, right, right]), { align: "left", share: 2 }],
       head: [

@@ -262,6 +262,11 @@ export const REPORT_FIELDS: Readonly<Record<string, FieldWords>> = {
     unit: "share",
     means: "Share of the final bend; null where the flat blank is already this far closed.",
   },
+  "forming.closure[].leadMm": {
+    unit: "mm",
+    means:
+      "What the first pass on forming.machine leaves straight at one seam edge: the gaps of the row are reckoned with it. 0 where nothing is known of it, and where the cone is closed.",
+  },
   "forming.closure[].large": { means: "At the large end; null where there are no numbers." },
   "forming.closure[].large.levelRadiusMm": {
     unit: "mm",
