@@ -6,6 +6,8 @@ import { isPointed, tightestRadiusMm } from "./skin.ts";
 
 /** Elongation of the outermost fibre from which the code asks whether to heat-treat. [%] */
 const ASK_ABOVE_PCT = 5;
+/** As much as it lets such steel be formed cold to at the most without heat treatment, under conditions of its own. [%] */
+const MOST_PCT = 40;
 /** 100 × half the thickness over the radius; half as much again for a dish, which is curved both ways. */
 const SINGLE_PCT = 50;
 const DOUBLE_PCT = 75;
@@ -35,7 +37,10 @@ export function formingStrainPct({ thicknessMm, radiusMm, fromRadiusMm, doubly }
   return (doubly === true ? DOUBLE_PCT : SINGLE_PCT) * (thicknessMm / radiusMm) * relief;
 }
 
-/** Strain at the tightest place, the radius taken square to the element. A matter for the code in force, so never a refusal. [%] */
+/**
+ * Strain at the tightest place, the radius taken square to the element. Up to the most that the code knows of it is a matter
+ * for the code in force; beyond that no cold bend is made of it. [%]
+ */
 export function strain({ item, say }: PartAsked): Check {
   const words = {
     id: "strain",
@@ -72,6 +77,17 @@ export function strain({ item, say }: PartAsked): Check {
       verdict: value > ASK_ABOVE_PCT ? "caution" : "pass",
       advice: `At ${pct} % at the tightest bend ask the code in force what it allows ${item.material.name}: the 5 % of carbon steel is not its limit, and none is known here.`,
     });
+  const leastMm = (limitPct: number) => say.length((item.thicknessMm * SINGLE_PCT) / limitPct);
+  if (value > MOST_PCT)
+    return judge({
+      ...words,
+      rule: "50 × thickness / middle radius square to the element ≤ 40 %",
+      value,
+      limit: MOST_PCT,
+      beyond: "fail",
+      advice: () =>
+        `At ${pct} % it is beyond the 40 % that the code lets such steel be formed cold to at the most without heat treatment: not a cold bend. Take thinner plate or a radius of at least ${leastMm(MOST_PCT)}, or have it formed warm by a written procedure.`,
+    });
   return judge({
     ...words,
     value,
@@ -80,6 +96,6 @@ export function strain({ item, say }: PartAsked): Check {
     advice: (verdict) =>
       verdict === "pass"
         ? `At ${pct} % the tightest bend stays below the 5 % at which heat treatment becomes a question; the code in force decides.`
-        : `At ${pct} % the plate may have to be heat-treated after forming, or formed warm: ask the code in force, or use thinner plate or a radius of at least ${say.length(item.thicknessMm * (SINGLE_PCT / ASK_ABOVE_PCT))}.`,
+        : `At ${pct} % the plate may have to be heat-treated after forming, or formed warm: ask the code in force, or use thinner plate or a radius of at least ${leastMm(ASK_ABOVE_PCT)}.`,
   });
 }

@@ -370,6 +370,11 @@ describe("what the part itself asks", () => {
       limit: null,
       verdict: "pass",
     });
+    // The code's own most, without heat treatment: 50 t / R = 40 % at R = 1.25 t.
+    const tight = (thicknessMm: number) => strain(cone({ thicknessMm }));
+    const radiusMm = 200 / Math.cos(lean);
+    expect(tight((radiusMm / 1.25) * 0.999)).toMatchObject({ limit: 5, verdict: "caution" });
+    expect(tight((radiusMm / 1.25) * 1.001)).toMatchObject({ limit: 40, verdict: "fail" });
     expect(strain(spike)).toMatchObject({ value: null, verdict: "caution" });
     // Radius 10 t = 60 at 60/tan(half angle) from the point.
     const near = 60 / Math.tan(spike.cone!.halfAngleRad);

@@ -21,6 +21,12 @@ export const draftKey = (root: string, part: string): string => keyOf(root, `dra
 /** Under which that lies what was kept under a name and could not be read or shown. */
 export const asideKey = (key: string): string => `${key}, set aside`;
 
+/** Names under which something lies that can be neither read nor moved: nothing is written over it while this page stands. */
+const held = new Set<string>();
+export const hold = (key: string): void => void held.add(key);
+export const letGo = (key: string): void => void held.delete(key);
+export const isHeld = (key: string): boolean => held.has(key);
+
 /** Does anything lie under a name? */
 export function isKept(key: string): boolean {
   try {
@@ -59,6 +65,7 @@ export function keeper<T>(
       }
     },
     write: (value) => {
+      if (isHeld(key)) return false;
       try {
         if (value === undefined) storage().removeItem(key);
         else storage().setItem(key, JSON.stringify(value));

@@ -7,7 +7,7 @@ import { find, LARGEST_MM, lengthHow, lengthIn, numberIn, wrongWith } from "./fi
 import { brakeKept, brakeKey } from "./keptBrake.ts";
 import { typed } from "./keptTrials.ts";
 import { findRoot } from "./root.ts";
-import { CHANGED_ELSEWHERE, keepUnread, whenOthersChange, without } from "./shared.ts";
+import { CHANGED_ELSEWHERE, keepText, keepUnread, whenOthersChange, without } from "./shared.ts";
 
 /** What the page hands to its form. */
 export interface BrakeAsked {
@@ -51,8 +51,7 @@ function startBrakeForm(root: HTMLElement): void {
     trials = kept.trials;
     shoulder.value = kept.shoulder;
     keepUnread(root, { key, part: asked.part, isSound: kept.isSound });
-    if (!kept.isSound)
-      localStorage.setItem(key, JSON.stringify({ shoulder: kept.shoulder, trials: kept.trials }));
+    if (!kept.isSound) keepText(key, JSON.stringify({ shoulder: kept.shoulder, trials: kept.trials }));
   } catch {
     // A browser that keeps nothing says so at the first hit.
   }
@@ -94,7 +93,7 @@ function startBrakeForm(root: HTMLElement): void {
   const keep = (now: readonly BrakeTrial[]) => {
     trials = now;
     try {
-      localStorage.setItem(key, JSON.stringify({ shoulder: written, trials }));
+      keepText(key, JSON.stringify({ shoulder: written, trials }));
       isKept = true;
     } catch {
       isKept = false;

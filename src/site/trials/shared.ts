@@ -1,4 +1,4 @@
-import { asideKey, isKept } from "../bench/keep.ts";
+import { asideKey, isHeld, isKept } from "../bench/keep.ts";
 import { setAside } from "../bench/setAside/aside.ts";
 
 /** A list without an entry that a form shows, wherever that stands in it by now; the very list where it has gone already. */
@@ -18,12 +18,22 @@ export function keepUnread(
   { key, part, isSound }: { readonly key: string; readonly part: string; readonly isSound: boolean },
 ): void {
   if (!isSound) setAside(key);
-  if (!isKept(asideKey(key))) return;
+  if (!isKept(asideKey(key)) && !isHeld(key)) return;
   import("../bench/setAside/trialsAside.ts").then(
     ({ tellTrialsAside }) => tellTrialsAside(form, key, part),
     // It is told at the next visit.
     () => undefined,
   );
+}
+
+/**
+ * Keeps a text under a name.
+ *
+ * @throws where the browser has no room, keeps nothing, or has something there that must not be written over
+ */
+export function keepText(key: string, text: string): void {
+  if (isHeld(key)) throw new Error(`${key} holds what could not be read or moved`);
+  localStorage.setItem(key, text);
 }
 
 /** Does something whenever another window of this browser has changed what is kept under a name. */

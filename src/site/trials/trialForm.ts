@@ -10,7 +10,7 @@ import { find } from "./find.ts";
 import { leftOut, possible, questionOf } from "./question.ts";
 import { isSoundIn, keptIn, trialsKey, trialsYaml } from "./keptTrials.ts";
 import { findRoot } from "./root.ts";
-import { CHANGED_ELSEWHERE, keepUnread, whenOthersChange, without } from "./shared.ts";
+import { CHANGED_ELSEWHERE, keepText, keepUnread, whenOthersChange, without } from "./shared.ts";
 import { trialWords } from "./trialWords.ts";
 import { wholeFields } from "./wholeFields.ts";
 import { zoneFields } from "./zoneFields.ts";
@@ -79,7 +79,8 @@ function startTrialForm(root: HTMLElement): void {
     const good = possible(question, sound ?? []);
     const isSound = isSoundIn(text) && good.length === (sound?.length ?? 0);
     keepUnread(root, { key, part: asked.part, isSound });
-    if (sound && !isSound) localStorage.setItem(key, JSON.stringify(good));
+    trials = good;
+    if (sound && !isSound) keepText(key, JSON.stringify(good));
     trials = latest();
   } catch {
     kept = false;
@@ -119,7 +120,7 @@ function startTrialForm(root: HTMLElement): void {
     // Worked out: whatever else starts from them need not.
     trials = settled.kind === "settled" ? settled.seen : now;
     try {
-      localStorage.setItem(key, JSON.stringify(trials));
+      keepText(key, JSON.stringify(trials));
       kept = true;
     } catch {
       kept = false;

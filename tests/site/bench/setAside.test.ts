@@ -1,8 +1,9 @@
 import { expect, it } from "vitest";
-import { asideKey } from "../../../src/site/bench/keep.ts";
+import { asideKey, keeper } from "../../../src/site/bench/keep.ts";
 import { machineLabel } from "../../../src/site/bench/machines/labels.ts";
 import { asides, dropAsides, setAside } from "../../../src/site/bench/setAside/aside.ts";
 import { asideFile } from "../../../src/site/bench/setAside/draftAside.ts";
+import { keepText } from "../../../src/site/trials/shared.ts";
 import { fieldLabel } from "../../../src/site/words/fieldLabels.ts";
 import { withStorage } from "./storage.ts";
 
@@ -39,6 +40,17 @@ it("leaves it where it lies, where there is no room to move it", () => {
   local.room = 60;
   expect(setAside("a")).toBe(false);
   expect(local.getItem("a")).toBe("x".repeat(50));
+  // It is offered, and nothing is written over it, though there were room, until it is thrown away.
+  expect(asides("a")).toEqual(["x".repeat(50)]);
+  const kept = keeper("a", (value) => value);
+  local.room = Infinity;
+  expect(kept.write("new")).toBe(false);
+  expect(() => keepText("a", "new")).toThrow();
+  expect(local.getItem("a")).toBe("x".repeat(50));
+  dropAsides("a");
+  expect(asides("a")).toEqual([]);
+  expect(kept.write("new")).toBe(true);
+  expect(kept.read()).toBe("new");
 });
 
 it("offers a draft as the file of the part typed last, and anything else as it is", () => {

@@ -1,5 +1,10 @@
+import { isHeld } from "../keep.ts";
 import { saveFile } from "../files/saveFile.ts";
 import { asides, dropAsides } from "./aside.ts";
+
+/** There is no room to move it. */
+const HELD =
+  " This browser has no room to set it aside: it stays where it lies, and nothing that is changed here is kept until you have saved it as a file and thrown it away here.";
 
 /** What somebody can take away of a text that was set aside. */
 export interface AsideFile {
@@ -28,7 +33,7 @@ export function asideNotice(
   notice.setAttribute("role", "alert");
   notice.dataset["setAside"] = key;
   const said = document.createElement("p");
-  said.textContent = words;
+  said.textContent = `${words}${isHeld(key) ? HELD : ""}`;
   notice.append(
     said,
     button("Save it as a file", () => {

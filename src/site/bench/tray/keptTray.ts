@@ -15,19 +15,15 @@ export interface KeptTray extends Keeper<TrayContent> {
  */
 export function keptTray(key: string): KeptTray {
   const kept = keeper(key, asTray);
-  /** Where something lies that can be neither read nor moved, nothing is written over it. */
-  let isBlocked = false;
   return {
     ...kept,
     read: () => {
       const content = kept.read();
       const isWhole = isWholeAt(key);
-      isBlocked = !isWhole && !setAside(key);
       // What could be read goes on as the tray.
-      if (content && !isWhole && !isBlocked) kept.write(content);
+      if (!isWhole && setAside(key) && content) kept.write(content);
       return content;
     },
-    write: (content) => !isBlocked && kept.write(content),
     unread: () => asides(key),
     dropUnread: () => dropAsides(key),
   };
