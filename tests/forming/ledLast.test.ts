@@ -58,7 +58,7 @@ describe("the edge that led in the second pass", () => {
     const number = (id: string) => steps(1).find((step) => step.id === id)!.number;
     expect(close.text).toMatch(
       new RegExp(
-        `at seam edge 2 keep the first pass's bend, open by some [\\d.]+ mm at the large end, [\\d.]+ mm at the small end: no template there\\..*step ${number("tack")} draws it in, step ${number("re-round")} rounds it`,
+        `at seam edge 2 keep the first pass's bend, some [\\d.]+ mm at the large end, [\\d.]+ mm at the small end off the round: no template there\\..*step ${number("tack")} draws it in, step ${number("re-round")} rounds it`,
       ),
     );
     const off = close.figures.filter(({ label }) => label.startsWith("last edge stands off"));

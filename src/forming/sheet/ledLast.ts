@@ -78,7 +78,7 @@ export function ledLast(asked: RollSheetAsked): Told {
   const near = (mm: number) => (say.units === "mm" ? Math.round(mm) : mm);
   const ends = ofEnds(asked, (strip) => near(standsOffMm(strip)));
   return {
-    text: `${strip}, open by some ${told(ends, (mm) => say.length(mm))}: no template there. Else right: no more raise; ${stepNamed("tack")} draws it in, ${stepNamed("re-round")} rounds it.`,
+    text: `${strip}, some ${told(ends, (mm) => say.length(mm))} off the round: no template there. Else right: no more raise; ${stepNamed("tack")} draws it in, ${stepNamed("re-round")} rounds it.`,
     figures: ends.map(({ end, value }) => mm(`last edge stands off, about, ${end}`, value, DERIVED)),
   };
 }
