@@ -86,7 +86,7 @@ export function strain({ item, say }: PartAsked): Check {
       limit: MOST_PCT,
       beyond: "fail",
       advice: () =>
-        `At ${pct} % it is beyond the 40 % that the code lets such steel be formed cold to at the most without heat treatment: not a cold bend. Take thinner plate or a radius of at least ${leastMm(MOST_PCT)}, or have it formed warm by a written procedure.`,
+        `At ${pct} % it is beyond the 40 % that the code lets such steel be formed cold to at the most without heat treatment, and no cold bend: take thinner plate or a radius of at least ${leastMm(MOST_PCT)}, or have it formed warm by a written procedure.`,
     });
   return judge({
     ...words,

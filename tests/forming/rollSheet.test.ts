@@ -133,9 +133,9 @@ it("goes by templates, zone by zone, where the curvature is uneven", () => {
     2 * zones,
   );
   expect(step(steps, "edges").text).toMatch(new RegExp(`Mark the ${zones} zones by a line across the blank`));
-  // Templates of both ends of every zone, how far the edge that led stands off at both ends, and the raise for a gap that is left.
-  expect(step(steps, "close").figures).toHaveLength(2 * zones + 3);
-  expect(step(steps, "close").figures.at(-1)!.label).toMatch(/^raise for every 10 mm of gap too much/);
+  // Templates of both ends of every zone, how far the edge that led stands outside and falls short at both ends, and the raise for a gap that is left.
+  expect(step(steps, "close").figures).toHaveLength(2 * zones + 5);
+  expect(step(steps, "close").figures.at(-1)!.label).toMatch(/^raise for every 10 mm that it is shorter/);
   expect(step(steps, "first-measure").text).toMatch(
     /60 % to 77 % of the final bend(, the two radii of each box)?; never above 83 %/,
   );

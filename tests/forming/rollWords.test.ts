@@ -58,7 +58,7 @@ it("says within which travel the raise is on: as far as the bending roll stands 
   const arm = settings!.flat.acrossMm;
   const gone = `has gone ${say.tape(arm)}`;
   expect(step(steps, "first-raise").text).toContain(
-    `Chalk the large edge at the pinch: all of it on before the chalk ${gone}, if the machine's manual lets you: later, a longer end stays open and the gap is wider.`,
+    `Chalk the large edge at the pinch: all of it on before the chalk ${gone}, if the machine's manual lets you: later, a longer end stays open.`,
   );
   expect(step(steps, "second-raise").text).toContain(`again before chalk at the pinch ${gone}.`);
   for (const id of ["first-raise", "second-raise"])
@@ -142,11 +142,11 @@ describe("a part in pieces", () => {
     const wall = reducer.thicknessMm / Math.cos(halves.cone!.halfAngleRad);
     const [large, small] = [900 - wall, 400 - wall];
     expect(textOf(halves, "close")).toContain(
-      "A piece is half of the part and stays open: roll until the finished part's templates fit at both ends. Judge",
+      "A piece, one of 2, stays open: roll until the templates fit at both ends. Judge",
     );
     // One more time through, before it is as it is to be.
     expect(textOf(halves, "last-edge")).toContain(
-      `Templates fit up to it now; its seam edges then stand ${say.tape(large)} at the large end, ${say.tape(small)} at the small end`,
+      `Templates now fit up to it; its seam edges then stand ${say.tape(large)} at the large end, ${say.tape(small)} at the small end`,
     );
     const [first, second] = step(planOn(halves).steps, "last-edge").toNote;
     expect(first!.planned).toBeCloseTo(large, 6);

@@ -66,8 +66,8 @@ describe("the steps beside the machine", () => {
     // The yoke is closed before the rolls turn for the first time, and again after the piece has come off over it.
     expect(words("align")).toContain("Close and lock the yoke.");
     expect(words("turn")).toContain("close and lock the yoke, pinch as before");
-    expect(words("close")).toContain(
-      "the open end's bearing alone (large end: drop end; small end: fixed end)",
+    expect(words("close")).toMatch(
+      /small end open: fixed end 1 up, drop end [\d.]+ down; large end open: drop end 1 up, fixed end [\d.]+ down: the other end stays/,
     );
     expect(words("unload")).toMatch(
       /Lower the bending roll, open the pinch and take the piece off by the manual: sideways, the top roll \(\d+ mm\) coming out between the seam edges/,
@@ -221,7 +221,7 @@ it("has a sum for both bearings of every zone, the other way round in the second
 it("notes no gap left of a piece that stays open", () => {
   const labels = (pieces: number, id = "close") =>
     step(planOn(coneCase(reducer, { pieces })).steps, id).toNote.map(({ label }) => label);
-  expect(labels(1)).toContain("gap left, large end");
+  expect(labels(1)).toContain("stands outside, large end");
   expect(labels(2)).toEqual([
     "scale at the end, drop end",
     "scale at the end, fixed end",

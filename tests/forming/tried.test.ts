@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { closureTable } from "../../src/forming/closure.ts";
 import { formingOf } from "../../src/forming/forming.ts";
 import { sayIn } from "../../src/forming/say.ts";
 import { trialModel } from "../../src/forming/trialModel.ts";
@@ -225,11 +226,11 @@ describe("what is carried to the second pass and to the closing without a screen
   it("asks in the closing for what the model asks between 95 % and the whole of the turn", () => {
     const close = step(stepsAfter(), "close");
     const { value } = close.figures.find(({ label }) => label.startsWith("raise for every 10 mm"))!;
-    expect(close.text).toContain(`${say.length(value)} for every 10 mm of gap too much`);
+    expect(close.text).toContain(`${say.length(value)} for every 10 mm that it is shorter`);
     // The chord from the end of the first pass's window to the closed cone, by the plan's own table and settings.
     const { passes } = settings!.zones[0]!;
     const end = passes.find(({ id }) => id === "end")!;
-    const { closure } = formingOf(item, shop([machine]));
+    const closure = closureTable(item, 0);
     const gapMm = (closed: number) =>
       closure.find((row) => Math.abs(row.closed - closed) < 1e-9)!.large!.insideGapMm;
     const best = (id: string) => passes.find((pass) => pass.id === id)!.middle.bestMm!;

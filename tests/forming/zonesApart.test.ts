@@ -215,7 +215,7 @@ describe("the sheet of zones", () => {
       /raise both ends alike, only in zones that their templates show open, by the model.* The others stay, as does one up by the most of step \d+\./,
     );
     expect(step("close").text).toMatch(
-      /The [\d.]+ mm at (?:the seam edge marked second|seam edge 2) keep the first pass's bend, some [\d.]+ mm at the large end, [\d.]+ mm at the small end off the round: no template there\. Else right: no more raise; step \d+ draws it in, step \d+ rounds it\./,
+      /The [\d.]+ mm at (?:the seam edge marked second|seam edge 2) keep the first pass's bend: no template there; its edge is some [\d.]+ mm outside and [\d.]+ mm short of the other at the large end, [\d.]+ mm and [\d.]+ mm at the small end\. Then raise no more; step \d+ draws it in, step \d+ rounds it\./,
     );
     expect(step("re-round").text).toContain("at seam edge 2 still open");
   });

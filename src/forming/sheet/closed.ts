@@ -8,6 +8,7 @@ import type { Say } from "../say.ts";
 import { listed } from "../words.ts";
 import { MOST_ZONES } from "../zones.ts";
 import type { RollSheetAsked } from "./asked.ts";
+import { stripOff } from "./ledLast.ts";
 import { ROLL_ENDS } from "./rollEnds.ts";
 import { type NoteBox, type PlanStep, taped } from "./step.ts";
 import { feelerWords } from "./touch.ts";
@@ -33,18 +34,29 @@ export function closedWords(asked: RollSheetAsked): Pick<PlanStep, "text" | "fig
       toNote: both("lap", lap),
     };
   const meet = weld > 0 ? `stand ${feelerWords(weld, say)} apart (weld gap, by feeler blade)` : "meet";
-  return {
-    text: `Close until the seam edges ${meet} over their whole length, both ends level`,
-    figures: [],
-    toNote: both("gap left", weld),
-  };
+  // Where the strip that led is known, templates say when it is closed: its edge stands off the other one.
+  const strip = stripOff(asked);
+  return strip.length === 0
+    ? {
+        text: `Close until the seam edges ${meet} over their whole length, both ends level`,
+        figures: [],
+        toNote: both("gap left", weld),
+      }
+    : {
+        text: "Close until the templates fit at both ends, seam edges level",
+        figures: [],
+        toNote: strip.map(({ end, value: { outsideMm: planned } }) => ({
+          label: `stands outside${end === "ends" ? "" : `, ${end}`}`,
+          unit: "mm",
+          planned,
+        })),
+      };
 }
 
 /** A piece of a part never closes: templates say when it is right. */
 function ofPieces(asked: RollSheetAsked): Pick<PlanStep, "text" | "figures" | "toNote"> {
   const { pieces } = asked.item;
-  const share = pieces === 2 ? "half" : `one of ${pieces} alike`;
-  const text = `A piece is ${share} of the part and stays open: roll until the finished part's templates fit at both ends`;
+  const text = `A piece, one of ${pieces}, stays open: roll until the templates fit at both ends`;
   // Where another pass follows, the edges stand where they are to only after that.
   const stands = isTurnedRound(asked.roll?.arrangement)
     ? { text: "", figures: [], toNote: [] }
@@ -84,7 +96,7 @@ function within(item: FormingCase, say: Say): string {
   const limits = inspectionOf(item)?.rows.flatMap(({ id, withinMm }) =>
     id === "diameter" && withinMm !== null ? [`± ${say.bare(withinMm)}`] : [],
   );
-  return limits && limits.length > 0 ? ` (${listed(limits)} as the diameters' limits)` : "";
+  return limits && limits.length > 0 ? ` (${listed(limits)}, as diameters)` : "";
 }
 
 /** What the roll stood at when the piece was right: at both bearings, where the scales are. */

@@ -45,7 +45,7 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
     id: "first-correct",
     phase: "first pass",
     title: "Correct the setting",
-    text: `Gap wider than the window: give it and the ${isPipe(item) ? "raise" : "setting at the large edge"} to ${CORRECTION}. ${onceMore(asked)}${table.length > 0 ? ` No screen: find the gap in the table, ${addTo(asked)}, roll again.${careful(raises)}` : ""} Still wider after a ${lastSaid(raises)} raise: ${ASK}. Narrower: no further raise in this pass, unload it; less for the next blank. Below the “never below”: ${PAST_CAP}${isPipe(item) ? "" : LARGE_DECIDES}${atBearings(asked)}`,
+    text: `Gap wider than the window, templates too open: give the gap and the ${isPipe(item) ? "raise" : "setting at the large edge"} to ${CORRECTION}. ${onceMore(asked)}${table.length > 0 ? ` No screen: find the gap in the table, ${addTo(asked)}, roll again.${careful(raises)}` : ""} Still wider after a ${lastSaid(raises)} raise: ${ASK}. Narrower: no further raise in this pass, unload it; less for the next blank. Below the “never below”: ${PAST_CAP}${isPipe(item) ? "" : LARGE_DECIDES}${atBearings(asked)}`,
     figures: [],
     cautions: [NO_WAY_BACK],
     toNote: raiseBoxes(asked, { after: "gap after it", raises }),

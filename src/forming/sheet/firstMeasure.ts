@@ -1,5 +1,6 @@
 import { endRolled } from "../closure.ts";
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
+import { chalkWords } from "./chalk.ts";
 import { passPoints } from "../passPoints.ts";
 import { isPipe } from "../skin.ts";
 import { zoneByHand } from "../zoneByHand.ts";
@@ -19,8 +20,8 @@ function halfWay(asked: RollSheetAsked): string {
   if (!aim || !cone || aim.closed === null) return "";
   const soFar = { radiusMm: cone.largeRadiusMm, closed: aim.closed, leadMm: leadMmOf(asked) };
   const { insideGapMm } = endRolled(item, cone, soFar);
-  const widest = templateBrief(item, say, sharesOf(item).from);
-  return `half way, at a gap of ${say.tape(insideGapMm)}${isPipe(item) ? "" : " at the large end"}, ${templateBrief(item, say, aim.share)}. Up to ${widest} is right, even at a wider gap`;
+  const [open, tight] = [sharesOf(item).from, sharesOf(item).to].map((of) => templateBrief(item, say, of));
+  return `half way, at a gap of ${say.tape(insideGapMm)}${isPipe(item) ? "" : " at the large end"}, ${templateBrief(item, say, aim.share)}. Right from ${open} to ${tight}: they count before the gap`;
 }
 
 /** How the piece lies, the same for everything that is measured on it: a bent or a squeezed one tells nothing. */
@@ -80,8 +81,10 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
   const windows = gaps
     .map(({ end, fromMm, toMm }) => `${say.tape(toMm)} to ${say.tape(fromMm)} at the ${end}`)
     .join(", ");
-  const caps = gaps.map(({ end, capMm }) => `${say.tape(capMm)} at the ${end}`).join(", ");
+  // In the order of the windows before them.
+  const caps = gaps.map(({ capMm }) => say.tape(capMm)).join(" and ");
   const large = gaps[0];
+  const chalk = chalkWords(asked);
   const templates = templateFigures(item, share);
   const lead = leadMmOf(asked) > 0;
   const held = large
@@ -102,7 +105,7 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
           .map(([name, of]) => `${name}: ${templateBrief(item, say, of)}.`)
           .join(" ")}`;
   const text = large
-    ? `${lying(asked)} Measure straight across the seam, inside corner to inside corner${lead ? ", lead and all" : ""}: right is ${windows} (the window). Never below ${caps} in this pass.${held}`
+    ? `${lying(asked)} Measure straight across the seam, inside corner to inside corner${lead ? ", lead and all" : ""}${chalk.text}: right is ${windows} (the window). Never below ${caps} in this pass.${held}`
     : `${lying(asked)} ${whereHeld(asked)} Right (the window) is ${say.percent(from)} to ${say.percent(to)} of the final bend${boxed ? ", the two radii of each box" : ""}; never above ${say.percent(cap)}.${boxed ? ` Write in the radius that came out${byDepth(asked)}.` : ""}${limits}${judged(asked)}`;
   const at = (when: string, of: number) =>
     templateFigures(item, of).map((one) => ({ ...one, label: `${one.label}, ${when}` }));
@@ -117,6 +120,7 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
         taped(`gap at the ${end}, narrowest of the window`, toMm, DERIVED),
         taped(`gap at the ${end}, never below`, capMm, DERIVED),
       ]),
+      ...chalk.figures,
       ...templates,
       ...(large
         ? [...at("at the widest gap", from)]
@@ -124,7 +128,10 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
     ],
     cautions: ["Let nobody stand under or inside the piece while it is held only by the rolls."],
     toNote: [
-      ...gaps.map(({ end }) => ({ label: `gap at the ${end}, measured`, unit: "mm" })),
+      ...gaps.map(({ end }) => ({
+        label: `gap at the ${end}${chalk.text === "" ? ", measured" : ", less chalk"}`,
+        unit: "mm",
+      })),
       ...(large ? [TIGHT_OR_OPEN] : windowBoxes(asked)),
     ],
     basis: COMMON_PRACTICE,

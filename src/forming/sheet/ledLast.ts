@@ -1,8 +1,12 @@
 import { TURN } from "../../geometry/angle.ts";
-import { endRolled } from "../closure.ts";
+import { acrossSpansMm, type RimEnd, rimEnd } from "../../geometry/spannedRim.ts";
+import type { FormingCase } from "../case.ts";
+import { endRolled, takenAtSeamMm } from "../closure.ts";
+import { firstPass } from "../firstPass.ts";
 import { isGapTold } from "../gapTold.ts";
 import { DERIVED } from "../judge.ts";
 import { seamOrder } from "../seamOrder.ts";
+import type { Say } from "../say.ts";
 import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { type Figure, mm, stepNamed, taped } from "./step.ts";
@@ -28,34 +32,75 @@ function stripEnd({ arcMm }: Strip, radiusMm: number): readonly [number, number]
 }
 
 /**
- * How far a strip that kept a gentler bend stands off where the finished one would have brought its end: two arcs of one
+ * Where a strip that kept a gentler bend ends beside where the finished one would have brought its end: two arcs of one
  * length that leave one place in one direction.
  *
- * @returns [mm]
  * @see derived here
- * @example standsOffMm({ arcMm: 100, gentleMm: Infinity, tightMm: 500 }) // → 9.98889383
+ * @example stripPlace({ arcMm: 100, gentleMm: Infinity, tightMm: 500 }).outsideMm // → 9.900222
  */
-export function standsOffMm(strip: Strip): number {
+export function stripPlace(strip: Strip): RimEnd {
   const [gentle, tight] = [stripEnd(strip, strip.gentleMm), stripEnd(strip, strip.tightMm)];
-  return Math.hypot(gentle[0] - tight[0], gentle[1] - tight[1]);
+  const [along, off] = [gentle[0] - tight[0], gentle[1] - tight[1]];
+  const turn = strip.arcMm / strip.tightMm;
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+  return { outsideMm: along * sin - off * cos, pastMm: along * cos + off * sin };
 }
 
-/**
- * How far apart the edges of a piece stand, straight across, while a strip at one of them has kept a gentler bend.
- *
- * @param turn that the finished piece sweeps [rad]; arc length of the strip, and both radii [mm]
- * @returns [mm]
- * @see derived here
- * @example edgesApartMm({ turnRad: Math.PI, arcMm: 0, gentleMm: 900, tightMm: 500 }) // → 1000
- */
-export function edgesApartMm({ turnRad, ...strip }: Strip & { readonly turnRad: number }): number {
-  const { arcMm, tightMm } = strip;
-  const [along, off] = stripEnd(strip, strip.gentleMm);
-  // The strip begins where the tight arc, from the origin along x and turning towards y, has turned so far.
-  const turned = turnRad - arcMm / tightMm;
-  const [cos, sin] = [Math.cos(turned), Math.sin(turned)];
-  return Math.hypot(tightMm * sin + along * cos - off * sin, tightMm * (1 - cos) + along * sin + off * cos);
+type Cone = NonNullable<FormingCase["cone"]>;
+
+interface AtRim {
+  readonly radiusMm: number;
+  readonly stripMm: number;
 }
+
+/** A closed cone's blank, of which a strip at one edge has kept the first pass's bend. */
+function stripRim({ pieces }: FormingCase, { halfAngleRad }: Cone, { radiusMm, stripMm }: AtRim) {
+  const window = firstPass(halfAngleRad);
+  return {
+    reachMm: radiusMm / Math.sin(halfAngleRad),
+    spans: [
+      { arcMm: (TURN * radiusMm) / pieces - stripMm, levelMm: radiusMm },
+      { arcMm: stripMm, levelMm: (2 * radiusMm) / (window.from + window.to) },
+    ],
+  };
+}
+
+interface AtEnd<Value> {
+  readonly end: "ends" | "large end" | "small end";
+  readonly value: Value;
+}
+
+const toldEnds = <Value>(ends: readonly AtEnd<Value>[], say: (value: Value) => string): string =>
+  ends.map(({ end, value }) => `${say(value)}${end === "ends" ? "" : ` at the ${end}`}`).join(", ");
+
+/** Where the edge that led in the second pass stands to the other one of a part in one piece; nothing where no lead is known. */
+export function stripOff(asked: RollSheetAsked): AtEnd<RimEnd>[] {
+  const { item } = asked;
+  const { cone } = item;
+  if (item.pieces > 1) return [];
+  const weldMm = takenAtSeamMm(item);
+  return ofEnds(asked, (strip, radiusMm) => {
+    const end = cone ? rimEnd(stripRim(item, cone, { radiusMm, stripMm: strip.arcMm })) : stripPlace(strip);
+    return { ...end, pastMm: end.pastMm - weldMm };
+  });
+}
+
+/** The same in words: "39 mm outside and 17 mm short of the other at the large end, …". They are to be warned by, not sizes to be met. */
+function stripWords(ends: readonly AtEnd<RimEnd>[], say: Say): string {
+  const near = (mm: number) => say.length(nearly(Math.abs(mm), say));
+  const isShort = ends.every(({ value }) => value.pastMm <= 0);
+  return ends
+    .map(({ end, value: { outsideMm, pastMm } }, i) => {
+      const at = end === "ends" ? "" : ` at the ${end}`;
+      const along = pastMm <= 0 ? "short of" : "past";
+      return i === 0 || !isShort
+        ? `${near(outsideMm)} outside and ${near(pastMm)} ${along} the other${at}`
+        : `${near(outsideMm)} and ${near(pastMm)}${at}`;
+    })
+    .join(", ");
+}
+
+const nearly = (mm: number, { units }: Say): number => (units === "mm" ? Math.round(mm) : mm);
 
 /**
  * The edge that leads in the second pass keeps what the first one bent it to, as far as the bending roll stands from the
@@ -74,55 +119,48 @@ export function ledLast(asked: RollSheetAsked): Told {
     };
   const strip = ` The ${say.tape(settings.flat.acrossMm)} at ${second} keep the first pass's bend`;
   if (item.pieces > 1) return ofPiece(asked, `${strip}: no template there; `);
-  // It is a word to be warned by, not a size to be met.
-  const near = (mm: number) => (say.units === "mm" ? Math.round(mm) : mm);
-  const ends = ofEnds(asked, (strip) => near(standsOffMm(strip)));
+  const ends = stripOff(asked);
   return {
-    text: `${strip}, some ${told(ends, (mm) => say.length(mm))} off the round: no template there. Else right: no more raise; ${stepNamed("tack")} draws it in, ${stepNamed("re-round")} rounds it.`,
-    figures: ends.map(({ end, value }) => mm(`last edge stands off, about, ${end}`, value, DERIVED)),
+    text: `${strip}: no template there; its edge is some ${stripWords(ends, say)}. Then raise no more; ${stepNamed("tack")} draws it in, ${stepNamed("re-round")} rounds it.`,
+    figures: ends.flatMap(({ end, value: { outsideMm, pastMm } }) => [
+      mm(`last edge stands outside, about, ${end}`, nearly(outsideMm, say), DERIVED),
+      mm(`last edge falls short, about, ${end}`, nearly(-pastMm, say), DERIVED),
+    ]),
   };
 }
 
 /** What a tape shows of a piece of a right cone until its last edge is bent. */
 function ofPiece(asked: RollSheetAsked, uneven: string): Told {
-  const { cone, pieces } = asked.item;
+  const { item, settings, say } = asked;
+  const { cone, pieces } = item;
   const bends = `${stepNamed("last-edge")} bends them`;
-  const stripMm = asked.settings?.flat.acrossMm ?? 0;
-  if (!cone || !isGapTold(asked.item, stripMm) || stripMm > asked.item.rimsMm.small / pieces)
+  const stripMm = settings?.flat.acrossMm ?? 0;
+  if (!cone || !isGapTold(item, stripMm) || stripMm > item.rimsMm.small / pieces)
     return { text: `${uneven}${bends}.`, figures: [] };
-  // Level radii are those square to the element, times the cosine; an arc of the rim is as long in both.
-  const cos = Math.cos(cone.halfAngleRad);
-  const ends = ofEnds(asked, ({ arcMm, gentleMm, tightMm }, radiusMm) => {
-    const level = { arcMm, gentleMm: gentleMm * cos, tightMm: tightMm * cos, turnRad: TURN / pieces };
-    const wider = edgesApartMm(level) - edgesApartMm({ ...level, arcMm: 0 });
-    return endRolled(asked.item, cone, { radiusMm, closed: 1, leadMm: 0 }).insideGapMm + wider;
+  const ends = ofEnds(asked, (_, radiusMm) => {
+    const across = (of: number) => acrossSpansMm(stripRim(item, cone, { radiusMm, stripMm: of }), 0);
+    return (
+      endRolled(item, cone, { radiusMm, closed: 1, leadMm: 0 }).insideGapMm + across(stripMm) - across(0)
+    );
   });
   return {
-    text: `${uneven}until ${bends} the seam edges stand apart by about ${told(ends, (mm) => asked.say.tape(mm))}.`,
+    text: `${uneven}until ${bends} the seam edges stand apart by about ${toldEnds(ends, (one) => say.tape(nearly(one, say)))}.`,
     figures: ends.map(({ end, value }) =>
       taped(`seam edges apart before the last edge is bent, ${end}`, value, DERIVED),
     ),
   };
 }
 
-interface AtEnd {
-  readonly end: "ends" | "large end" | "small end";
-  readonly value: number;
-}
-
-const told = (ends: readonly AtEnd[], length: (mm: number) => string): string =>
-  ends.map(({ end, value }) => `${length(value)}${end === "ends" ? "" : ` at the ${end}`}`).join(", ");
-
 /** A value at both ends; the first pass is taken to have ended half way through its window. */
-function ofEnds(
+function ofEnds<Value>(
   { item, settings, roll }: RollSheetAsked,
-  value: (strip: Strip, levelRadiusMm: number) => number,
-): AtEnd[] {
+  value: (strip: Strip, levelRadiusMm: number) => Value,
+): AtEnd<Value>[] {
   // What leads in the second pass was rolled last in the first.
   const zone = seamOrder({ item, roll }).leads === 2 ? settings?.zones[0] : settings?.zones.at(-1);
   if (!zone) return [];
   const { from, to } = sharesOf(item);
-  const at = (end: AtEnd["end"], radiusMm: number, levelMm = radiusMm): AtEnd => ({
+  const at = (end: AtEnd<Value>["end"], radiusMm: number, levelMm = radiusMm): AtEnd<Value> => ({
     end,
     value: value(
       {

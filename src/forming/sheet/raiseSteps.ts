@@ -22,11 +22,10 @@ const noted = ({ item }: RollSheetAsked): string => (item.pieces * item.quantity
  * @see derived here
  */
 function soon(asked: RollSheetAsked): string {
-  const { item, settings, say } = asked;
+  const { settings, say } = asked;
   const arm = settings?.flat.acrossMm;
   if (arm === undefined) return ` Have it all on as soon as the machine's manual lets you.${noted(asked)}`;
-  const wider = item.cone ? " and the gap is wider" : "";
-  return ` Chalk ${isPipe(asked.item) ? "the plate" : "the large edge"} at the pinch: all of it on before the chalk has gone ${say.tape(arm)}, if the machine's manual lets you: later, a longer end stays open${wider}.${noted(asked)}`;
+  return ` Chalk ${isPipe(asked.item) ? "the plate" : "the large edge"} at the pinch: all of it on before the chalk has gone ${say.tape(arm)}, if the machine's manual lets you: later, a longer end stays open.${noted(asked)}`;
 }
 
 /** Raises that are all but none are not told in steps. [mm] */

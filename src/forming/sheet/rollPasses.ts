@@ -67,7 +67,7 @@ function through(asked: RollSheetAsked): PlanStep {
     id: "first-through",
     phase: "first pass",
     title: "Roll from seam edge to seam edge",
-    text: `Roll on towards the bending roll up to ${order.second}. Keep the element lines parallel to the rolls${isPipe(item) ? "" : " and the small edge against the stop"}; if not: stop, lower the roll, open the pinch, square the plate. The leading end stays straight${arm === undefined ? "" : ` for about ${say.tape(arm)}`}, then too open as far as the chalk had gone: the second pass bends both. ${zonesOn(asked)}Stop before ${order.second} leaves the pinch.`,
+    text: `Roll on towards the bending roll up to ${order.second}. Keep the element line${item.cone ? " at the pinch" : "s"} parallel to the rolls${isPipe(item) ? "" : " and the small edge against the stop"}; if not: stop, lower the roll, open the pinch, square the plate. The leading end stays straight${arm === undefined ? "" : ` for about ${say.tape(arm)}`}, then too open as far as the chalk had gone: the second pass bends both. ${zonesOn(asked)}Stop before ${order.second} leaves the pinch.`,
     figures: arm === undefined ? [] : [taped("straight lead, about", arm, DERIVED)],
     cautions: [rising(asked), OVERLAP],
     toNote: [
@@ -199,15 +199,16 @@ function lastEdge(asked: RollSheetAsked): PlanStep | null {
   const { first, second: led } = seamOrder(asked);
   const stands = standsOpen(item, say);
   const pipe = isPipe(item);
+  const scales = !pipe && settings !== null && roll?.bearings !== undefined;
   const moved = !pipe && settings && roll ? exchangedWords(settings, roll, say) : { text: "", figures: [] };
   return {
     id: "last-edge",
     phase: "closing",
     title: "Bend the edge that led last",
-    text: `All pieces: turn each round once more (${pipe ? "" : "stop at the drop end, "}${first} ahead). With the plate moving raise to the last of ${stepNamed("close")}${pipe ? "" : `, its raises exchanged${moved.text}`}; roll through, stop before ${led} leaves the pinch. Templates fit up to it now${stands.text}${stands.text === "" ? "" : "; wider: raise a little more"}.`,
+    text: `All pieces: turn each round once more (${pipe ? "" : "stop at the drop end, "}${first} ahead). With the plate moving raise ${pipe ? `to the last of ${stepNamed("close")}` : scales ? `each end to its own 0 plus the other's last raise (${stepNamed("close")})${moved.text}` : `to the last of ${stepNamed("close")}, its raises exchanged`}; roll through, stop before ${led} leaves the pinch. Templates now fit up to it${stands.text}${stands.text === "" ? "" : "; wider: raise a little more"}.`,
     figures: [...moved.figures, ...stands.figures],
     cautions: [RAISE_AGAIN, rising(asked)],
-    toNote: stands.toNote,
+    toNote: [...stands.toNote],
     basis: DERIVED,
   };
 }

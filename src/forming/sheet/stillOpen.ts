@@ -13,7 +13,7 @@ import { type ZoneModel, zoneModels } from "../zoneModel.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { secondTold } from "./byTrials.ts";
 import { modelTables, zoneModelMm } from "./modelTable.ts";
-import { endTowards } from "./rollEnds.ts";
+import { oneEndOpen } from "./oneEnd.ts";
 import { type Figure, mm, stepNamed } from "./step.ts";
 
 /** The last of the bend, over which the raise is taken to run straight with the gap. [-] */
@@ -30,12 +30,12 @@ export function stillOpen(asked: RollSheetAsked): {
 } {
   const { item, roll, say } = asked;
   const { second } = seamOrder(asked);
-  const tilt = isPipe(item)
-    ? ""
-    : ` One end ${item.pieces === 1 ? "closed" : "right"} before the other: raise a little more at the open end's bearing alone (large end: ${endTowards("large", "finished")}; small end: ${endTowards("small", "finished")}).`;
+  const tilt = oneEndOpen(asked);
+  const lapped = (item.seamLapMm ?? 0) > 0;
+  const further = lapped ? "further " : "";
   const past =
     item.pieces === 1
-      ? ` Edges ${(item.seamLapMm ?? 0) > 0 ? "further " : ""}past each other${(item.seamLapMm ?? 0) > 0 ? " than the lap" : ""}: take the piece off and spring them apart by a spreader, never by rolling on.`
+      ? ` Edges ${further}past each other${lapped ? " than the lap" : ""}: take it off, spring them apart by a spreader, not by rolling on.`
       : "";
   const rest = `${tilt}${past}`;
   const rate = roll && (item.cone ? coneRate({ item, roll, say }) : zoneRate({ item, roll, say }));
@@ -44,10 +44,10 @@ export function stillOpen(asked: RollSheetAsked): {
       text: ` Not there yet: raise both ends a little more, both alike, go back to ${second}, roll through again.${rest}`,
       figures: [],
     };
-  const by = `${say.length(rate.moreMm)} for every ${say.length(rate.everyMm)} of ${rate.of}`;
+  const by = `${say.length(rate.moreMm)} for every ${say.length(rate.everyMm)} ${rate.of}`;
   return {
     text: ` Not there yet: raise both ends alike${rate.where}, by the model about ${by}. Put on half first, go back to ${second}, roll through again.${rate.where === "" ? "" : othersStay(asked)}${rest}`,
-    figures: [mm(`raise for every ${say.length(rate.everyMm)} of ${rate.of}`, rate.moreMm, DERIVED)],
+    figures: [mm(`raise for every ${say.length(rate.everyMm)} ${rate.of}`, rate.moreMm, DERIVED)],
   };
 }
 
@@ -68,7 +68,7 @@ interface Rate {
 
 /** What of a part in one piece is still to be closed, as a tape tells it. */
 const lacking = (item: FormingCase): string =>
-  `${(item.seamLapMm ?? 0) > 0 ? "lap lacking" : "gap too much"}${isPipe(item) ? "" : " at the large end"}`;
+  `${(item.seamLapMm ?? 0) > 0 ? "of lap lacking" : item.pieces > 1 ? "of gap too much" : "that it is shorter"}${isPipe(item) ? "" : " at the large end"}`;
 
 /** Inside corner to inside corner at the large end, below 0 where the edges lap. [mm] */
 function gapOf(item: FormingCase, halfAngleRad: number, radiusMm: number): (closed: number) => number {
@@ -123,7 +123,7 @@ function zoneRate(asked: RollAsked): Rate | null {
     return (everyMm * raise(model)) / (depth(1) - depth(share));
   });
   const moreMm = Math.min(...rates);
-  const of = `depth lacking under a straightedge of ${say.length(chordMm)} at the large end`;
+  const of = `of depth lacking under a straightedge of ${say.length(chordMm)} at the large end`;
   return moreMm > 0
     ? { moreMm, everyMm, of, where: models.length > 1 ? " in the zone that is open" : "" }
     : null;
