@@ -48,7 +48,7 @@ it("tells by how much the gap is wider for the way that the chalk has gone, as l
 it("tells it for both ends of a cone, and notes the gap without it", () => {
   const { text, toNote } = stepOf(planOf(reducer.smallRadiusMm), "first-measure");
   expect(text).toMatch(/less [\d.]+ mm \(small end [\d.]+ mm\) for every 100 mm that the chalk had gone/);
-  expect(toNote[0]!.label).toBe("gap at the large end, less chalk");
+  expect(toNote[0]!.label).toBe("gap less chalk, large end");
 });
 
 it.each([1, 2])(

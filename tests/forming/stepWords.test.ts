@@ -221,7 +221,7 @@ it("has a sum for both bearings of every zone, the other way round in the second
 it("notes no gap left of a piece that stays open", () => {
   const labels = (pieces: number, id = "close") =>
     step(planOn(coneCase(reducer, { pieces })).steps, id).toNote.map(({ label }) => label);
-  expect(labels(1)).toContain("stands outside, large end");
+  expect(labels(1)).toContain("edge out, large end");
   expect(labels(2)).toEqual([
     "scale at the end, drop end",
     "scale at the end, fixed end",

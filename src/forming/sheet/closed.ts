@@ -46,7 +46,7 @@ export function closedWords(asked: RollSheetAsked): Pick<PlanStep, "text" | "fig
         text: "Close until the templates fit at both ends, seam edges level",
         figures: [],
         toNote: strip.map(({ end, value: { outsideMm: planned } }) => ({
-          label: `stands outside${end === "ends" ? "" : `, ${end}`}`,
+          label: `edge out${end === "ends" ? "" : `, ${end}`}`,
           unit: "mm",
           planned,
         })),

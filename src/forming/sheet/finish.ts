@@ -59,7 +59,7 @@ export const INSPECT: PlanStep = {
   id: "inspect",
   phase: "inspection",
   title: "Inspect",
-  text: "Stand it on a level floor, larger end down. Go down the inspection sheet.",
+  text: "On a level floor, larger end down, go down the inspection sheet.",
   figures: [],
   cautions: ["Secure it against rolling and tipping first."],
   toNote: [{ label: "passed by, date", unit: "-" }],

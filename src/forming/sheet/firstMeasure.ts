@@ -129,7 +129,7 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
     cautions: ["Let nobody stand under or inside the piece while it is held only by the rolls."],
     toNote: [
       ...gaps.map(({ end }) => ({
-        label: `gap at the ${end}${chalk.text === "" ? ", measured" : ", less chalk"}`,
+        label: chalk.text === "" ? `gap at the ${end}, measured` : `gap less chalk, ${end}`,
         unit: "mm",
       })),
       ...(large ? [TIGHT_OR_OPEN] : windowBoxes(asked)),
