@@ -3,7 +3,7 @@ import { byHand } from "../../src/forming/byHand.ts";
 import type { FormingCase } from "../../src/forming/case.ts";
 import { closedOfGap } from "../../src/forming/closedOfGap.ts";
 import { straightLeadMm } from "../../src/forming/rollSettings.ts";
-import { endRolled } from "../../src/forming/closure.ts";
+import { closureTable, endRolled } from "../../src/forming/closure.ts";
 import { closureSetting } from "../../src/forming/closureSetting.ts";
 import { formingOf } from "../../src/forming/forming.ts";
 import type { PlateRoll } from "../../src/forming/machine.ts";
@@ -58,7 +58,7 @@ it("says within which travel the raise is on: as far as the bending roll stands 
   const arm = settings!.flat.acrossMm;
   const gone = `has gone ${say.tape(arm)}`;
   expect(step(steps, "first-raise").text).toContain(
-    `Chalk the large edge at the pinch: all of it on before the chalk ${gone}, if the machine's manual lets you: later, a longer end stays open.`,
+    `Chalk the large edge at the pinch: all of it on before the chalk ${gone}, if the manual lets you: later, a longer end stays open.`,
   );
   expect(step(steps, "second-raise").text).toContain(`again before chalk at the pinch ${gone}.`);
   for (const id of ["first-raise", "second-raise"])
@@ -120,9 +120,9 @@ it("takes a piece off sideways only where the top roll goes between its edges, a
   const found = [0, 0];
   for (let topDiameter = 400; topDiameter < 600; topDiameter += 10) {
     const onTop = { ...machine, rolls: { ...machine.rolls, topDiameter } };
-    const { figures } = step(planOn(steeper, onTop).steps, "first-measure");
-    const caps = figures.filter(({ label }) => label.endsWith("never below")).map(({ value }) => value);
-    const goesBetween = Math.min(...caps) > topDiameter;
+    const leadMm = planOn(steeper, onTop).settings!.flat.acrossMm;
+    const cap = closureTable(steeper, leadMm).find(({ mark }) => mark?.startsWith("cap"))!;
+    const goesBetween = Math.min(cap.large!.insideGapMm, cap.small!.insideGapMm) > topDiameter;
     found[Number(goesBetween)]!++;
     expect(textOf(steeper, "unload", onTop)).toMatch(
       goesBetween

@@ -69,7 +69,7 @@ it("goes through every step: the edge that leads, the other one in the second pa
   const text = (steps: ReturnType<typeof plan>, id: string) => steps.find((one) => one.id === id)!.text;
   const right = plan({ dropEnd: "right" });
   expect(text(right, "align")).toContain("So seam edge 2 lies ahead: never turn the blank over");
-  expect(text(right, "first-through")).toContain("up to seam edge 1");
+  expect(text(right, "first-through")).toContain("Stop before seam edge 1 leaves the pinch");
   expect(text(right, "turn")).toContain("now seam edge 1 lies ahead");
   expect(text(right, "second-raise")).toContain("Roll from seam edge 1");
   const left = plan({ dropEnd: "left" });

@@ -45,10 +45,9 @@ export function closedWords(asked: RollSheetAsked): Pick<PlanStep, "text" | "fig
     : {
         text: "Close until the templates fit at both ends, seam edges level",
         figures: [],
-        toNote: strip.map(({ end, value: { outsideMm: planned } }) => ({
+        toNote: strip.map(({ end }) => ({
           label: `edge out${end === "ends" ? "" : `, ${end}`}`,
           unit: "mm",
-          planned,
         })),
       };
 }

@@ -31,7 +31,7 @@ export function expectedFirst(asked: RollSheetAsked): Expected {
   });
   const gap = near(insideGapMm);
   return {
-    text: `: expect a gap near ${gap}${isPipe(item) ? "" : " at the large end"}`,
+    text: `: expect a gap near ${gap}${isPipe(item) ? "" : " at the large end"}${leadMm > 0 ? ", less chalk" : ""}`,
     figures: [],
   };
 }

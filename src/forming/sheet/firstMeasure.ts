@@ -9,7 +9,7 @@ import { zonesOf } from "../zones.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { PAST_CAP } from "./firstCorrect.ts";
 import { type PlanStep, stepNamed, taped } from "./step.ts";
-import { gapWindows, leadMmOf, sharesOf, templateBrief, templateFigures } from "./touch.ts";
+import { type GapWindow, gapWindows, leadMmOf, sharesOf, templateBrief, templateFigures } from "./touch.ts";
 import { isBoxed, TIGHT_OR_OPEN, smallEndDepths, windowBoxes, windowFigures } from "./windowRadii.ts";
 
 /** Templates hold at one gap only: which that is, and how far they may stand open elsewhere in the window. */
@@ -77,13 +77,14 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
   const { item, say } = asked;
   const gaps = gapWindows(asked);
   const share = passPoints(item).find(({ id }) => id === "aim")?.share ?? 1;
-  const { from, to, cap } = sharesOf(item);
-  const windows = gaps
-    .map(({ end, fromMm, toMm }) => `${say.tape(toMm)} to ${say.tape(fromMm)} at the ${end}`)
-    .join(", ");
-  // In the order of the windows before them.
-  const caps = gaps.map(({ capMm }) => say.tape(capMm)).join(" and ");
-  const large = gaps[0];
+  const { from, to, cap: capShare } = sharesOf(item);
+  const [large, small] = gaps;
+  const range = ({ fromMm, toMm }: GapWindow) => `${say.tape(toMm)} to ${say.tape(fromMm)}`;
+  // How the lead lies at the small end hangs on how the blank came in: its gap is told, and does not decide.
+  const windows =
+    large &&
+    `${range(large)} at the ${large.end} (the window)${small ? `, about ${range(small)} at the small end` : ""}`;
+  const cap = large && `${say.tape(large.capMm)}${small ? " at the large end" : ""}`;
   const chalk = chalkWords(asked);
   const templates = templateFigures(item, share);
   const lead = leadMmOf(asked) > 0;
@@ -94,7 +95,7 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
   // Where there are lines for the radii found, each has its window before it.
   const boxed = isBoxed(asked);
   const half = ["Half way", share] as const;
-  const never = ["Never tighter than", cap] as const;
+  const never = ["Never tighter than", capShare] as const;
   const limits =
     templates.length === 0
       ? ""
@@ -105,8 +106,8 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
           .map(([name, of]) => `${name}: ${templateBrief(item, say, of)}.`)
           .join(" ")}`;
   const text = large
-    ? `${lying(asked)} Measure straight across the seam, inside corner to inside corner${lead ? ", lead and all" : ""}${chalk.text}: right is ${windows} (the window). Never below ${caps} in this pass.${held}`
-    : `${lying(asked)} ${whereHeld(asked)} Right (the window) is ${say.percent(from)} to ${say.percent(to)} of the final bend${boxed ? ", the two radii of each box" : ""}; never above ${say.percent(cap)}.${boxed ? ` Write in the radius that came out${byDepth(asked)}.` : ""}${limits}${judged(asked)}`;
+    ? `${lying(asked)} Measure straight across the seam, inside corner to inside corner${lead ? ", lead and all" : ""}${chalk.text}: right is ${windows}. Never below ${cap} in this pass.${held}`
+    : `${lying(asked)} ${whereHeld(asked)} Right (the window) is ${say.percent(from)} to ${say.percent(to)} of the final bend${boxed ? ", the two radii of each box" : ""}; never above ${say.percent(capShare)}.${boxed ? ` Write in the radius that came out${byDepth(asked)}.` : ""}${limits}${judged(asked)}`;
   const at = (when: string, of: number) =>
     templateFigures(item, of).map((one) => ({ ...one, label: `${one.label}, ${when}` }));
   return {
@@ -118,13 +119,13 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
       ...gaps.flatMap(({ end, fromMm, toMm, capMm }) => [
         taped(`gap at the ${end}, widest of the window`, fromMm, DERIVED),
         taped(`gap at the ${end}, narrowest of the window`, toMm, DERIVED),
-        taped(`gap at the ${end}, never below`, capMm, DERIVED),
+        ...(end === "small end" ? [] : [taped(`gap at the ${end}, never below`, capMm, DERIVED)]),
       ]),
       ...chalk.figures,
       ...templates,
       ...(large
         ? [...at("at the widest gap", from)]
-        : [...windowFigures(item), ...at("never tighter than", cap)]),
+        : [...windowFigures(item), ...at("never tighter than", capShare)]),
     ],
     cautions: ["Let nobody stand under or inside the piece while it is held only by the rolls."],
     toNote: [

@@ -121,7 +121,7 @@ export function ledLast(asked: RollSheetAsked): Told {
   if (item.pieces > 1) return ofPiece(asked, `${strip}: no template there; `);
   const ends = stripOff(asked);
   return {
-    text: `${strip}: no template there; its edge is some ${stripWords(ends, say)}. Then raise no more; ${stepNamed("tack")} draws it in, ${stepNamed("re-round")} rounds it.`,
+    text: `${strip}: no template there${item.cone ? " nor on the chalk's way" : ""}; its edge is some ${stripWords(ends, say)}${item.cone ? " or more" : ""}. Then raise no more; ${stepNamed("tack")} draws it in, ${stepNamed("re-round")} rounds it.`,
     figures: ends.flatMap(({ end, value: { outsideMm, pastMm } }) => [
       mm(`last edge stands outside, about, ${end}`, nearly(outsideMm, say), DERIVED),
       mm(`last edge falls short, about, ${end}`, nearly(-pastMm, say), DERIVED),

@@ -67,7 +67,7 @@ function through(asked: RollSheetAsked): PlanStep {
     id: "first-through",
     phase: "first pass",
     title: "Roll from seam edge to seam edge",
-    text: `Roll on towards the bending roll up to ${order.second}. Keep the element line${item.cone ? " at the pinch" : "s"} parallel to the rolls${isPipe(item) ? "" : " and the small edge against the stop"}; if not: stop, lower the roll, open the pinch, square the plate. The leading end stays straight${arm === undefined ? "" : ` for about ${say.tape(arm)}`}, then too open as far as the chalk had gone: the second pass bends both. ${zonesOn(asked)}Stop before ${order.second} leaves the pinch.`,
+    text: `Roll on towards the bending roll. Keep ${isPipe(item) ? "" : "the small edge against the stop and, once it bears, "}the element line${item.cone ? " at the pinch" : "s"} parallel to the rolls; if not: stop, lower the roll, open the pinch, square the plate. The leading end stays straight${arm === undefined ? "" : ` for about ${say.tape(arm)}`}, then open as far as the chalk had gone: the second pass bends both. ${zonesOn(asked)}Stop before ${order.second} leaves the pinch.`,
     figures: arm === undefined ? [] : [taped("straight lead, about", arm, DERIVED)],
     cautions: [rising(asked), OVERLAP],
     toNote: [
@@ -205,7 +205,7 @@ function lastEdge(asked: RollSheetAsked): PlanStep | null {
     id: "last-edge",
     phase: "closing",
     title: "Bend the edge that led last",
-    text: `All pieces: turn each round once more (${pipe ? "" : "stop at the drop end, "}${first} ahead). With the plate moving raise ${pipe ? `to the last of ${stepNamed("close")}` : scales ? `each end to its own 0 plus the other's last raise (${stepNamed("close")})${moved.text}` : `to the last of ${stepNamed("close")}, its raises exchanged`}; roll through, stop before ${led} leaves the pinch. Templates now fit up to it${stands.text}${stands.text === "" ? "" : "; wider: raise a little more"}.`,
+    text: `All pieces: turn each round once more (${pipe ? "" : "stop at the drop end, "}${first} ahead). With the plate moving raise ${pipe ? `to the last of ${stepNamed("close")}` : scales ? `each end to its own 0 plus the other's last raise (its scale less its 0)${moved.text}` : `to the last of ${stepNamed("close")}, its raises exchanged`}; roll through, stop before ${led} leaves the pinch. Templates now fit up to it${stands.text}${stands.text === "" ? "" : "; wider: raise a little more"}.`,
     figures: [...moved.figures, ...stands.figures],
     cautions: [RAISE_AGAIN, rising(asked)],
     toNote: [...stands.toNote],

@@ -31,7 +31,7 @@ export function stillOpen(asked: RollSheetAsked): {
   const { item, roll, say } = asked;
   const { second } = seamOrder(asked);
   const tilt = oneEndOpen(asked);
-  const lapped = (item.seamLapMm ?? 0) > 0;
+  const lapped = isLapped(item);
   const further = lapped ? "further " : "";
   const past =
     item.pieces === 1
@@ -44,9 +44,11 @@ export function stillOpen(asked: RollSheetAsked): {
       text: ` Not there yet: raise both ends a little more, both alike, go back to ${second}, roll through again.${rest}`,
       figures: [],
     };
+  // What a chalk's way adds to it is no bend that is lacking.
+  const open = item.cone && item.pieces === 1 && !isLapped(item) ? "Templates still open" : "Not there yet";
   const by = `${say.length(rate.moreMm)} for every ${say.length(rate.everyMm)} ${rate.of}`;
   return {
-    text: ` Not there yet: raise both ends alike${rate.where}, by the model about ${by}. Put on half first, go back to ${second}, roll through again.${rate.where === "" ? "" : othersStay(asked)}${rest}`,
+    text: ` ${open}: raise both ends alike${rate.where}, by the model about ${by}. Put on half first, go back to ${second}, roll through again.${rate.where === "" ? "" : othersStay(asked)}${rest}`,
     figures: [mm(`raise for every ${say.length(rate.everyMm)} ${rate.of}`, rate.moreMm, DERIVED)],
   };
 }
@@ -65,6 +67,8 @@ interface Rate {
   readonly of: string;
   readonly where: string;
 }
+
+const isLapped = ({ seamLapMm = 0 }: FormingCase): boolean => seamLapMm > 0;
 
 /** What of a part in one piece is still to be closed, as a tape tells it. */
 const lacking = (item: FormingCase): string =>

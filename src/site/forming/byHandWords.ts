@@ -48,7 +48,7 @@ function gapRows(rows: readonly ByHand[], units: Units): ByHandRow[] {
   const { range, raise } = wordsIn(units);
   return [
     {
-      name: `Gap, large end, ${units}`,
+      name: `Gap less chalk, ${units}`,
       cells: rows.map(({ fromMm, toMm }) => range([fromMm, toMm], { flat: true })),
     },
     { name: "Raise both ends by", cells: rows.map(({ fromMm, moreMm }) => raise(moreMm, fromMm === null)) },
@@ -101,7 +101,7 @@ function modelRows(tables: readonly ModelTable[], units: Units): ByHandRow[] {
     const depths = at.flatMap(({ depthMm }) => (depthMm === null ? [] : [set(depthMm)]));
     return [
       ...(gaps.length > 0
-        ? [{ name: `Gap left, large end, ${units}`, cells: gaps }]
+        ? [{ name: `Gap less chalk, ${units}`, cells: gaps }]
         : [{ name: `${before}R left, large end, ${units}`, cells: radii }]),
       ...(chordMm === null ? [] : [{ name: depthName(set(chordMm), units), cells: depths }]),
       {
