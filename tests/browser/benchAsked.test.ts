@@ -123,7 +123,7 @@ it("answers for the closure table and for springback", async () => {
   const gap = (await page.locator("table.closure tbody tr").nth(1).locator("td").nth(3).textContent()) ?? "";
   await expect
     .poll(() => answer("Closure table").textContent())
-    .toMatch(new RegExp(`Gap: 2 × .* = ${gap}\\smm`));
+    .toMatch(new RegExp(`Gap: √\\(\\(.* = ${gap}\\smm`));
   await ask("How was it worked out: what it is bent to?").click();
   await expect.poll(() => answer("Springback").textContent()).toMatch(/Radius under load: .* = [\d.]+\smm/);
 });
