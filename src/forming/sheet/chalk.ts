@@ -1,3 +1,4 @@
+import { TURN } from "../../geometry/angle.ts";
 import { MM_PER_INCH } from "../../geometry/units.ts";
 import { acrossSpansMm, type RimSpan } from "../../geometry/spannedRim.ts";
 import type { FormingCase } from "../case.ts";
@@ -25,18 +26,21 @@ interface Growing {
 
 /** From seam edge to seam edge of a blank whose bend has grown evenly after its straight lead. [mm] */
 function acrossMm(item: FormingCase, { halfAngleRad }: Cone, growing: Growing): number {
-  const { radiusMm, closed, leadMm, growsMm } = growing;
+  const { radiusMm, closed } = growing;
   const reachMm = radiusMm / Math.sin(halfAngleRad);
   const levelMm = radiusMm / closed;
-  const rimMm = (item.rimsMm.large * (radiusMm / (item.cone?.largeRadiusMm ?? radiusMm))) / item.pieces;
+  const rimMm = (TURN * radiusMm) / item.pieces;
+  // A short end has no room for all of it.
+  const leadMm = Math.min(growing.leadMm, rimMm);
+  const growsMm = Math.min(growing.growsMm, rimMm - leadMm);
   // 1/r² − 1/reach² is the square of the bend; half-way through each stretch.
   const bend = Math.sqrt(1 / levelMm ** 2 - 1 / reachMm ** 2);
   const spans: RimSpan[] = Array.from({ length: STRETCHES }, (_, i) => ({
     arcMm: growsMm / STRETCHES,
     levelMm: 1 / Math.hypot(bend * (1 - (i + 0.5) / STRETCHES), 1 / reachMm),
   }));
-  const whole = { arcMm: Math.max(0, rimMm - leadMm - growsMm), levelMm };
-  const straight = { arcMm: Math.min(leadMm, rimMm), levelMm: Infinity };
+  const whole = { arcMm: rimMm - leadMm - growsMm, levelMm };
+  const straight = { arcMm: leadMm, levelMm: Infinity };
   return acrossSpansMm({ reachMm, spans: [whole, ...spans, straight] }, 0);
 }
 

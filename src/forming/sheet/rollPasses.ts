@@ -208,7 +208,7 @@ function lastEdge(asked: RollSheetAsked): PlanStep | null {
     text: `All pieces: turn each round once more (${pipe ? "" : "stop at the drop end, "}${first} ahead). With the plate moving raise ${pipe ? `to the last of ${stepNamed("close")}` : scales ? `each end to its own 0 plus the other's last raise (its scale less its 0)${moved.text}` : `to the last of ${stepNamed("close")}, its raises exchanged`}; roll through, stop before ${led} leaves the pinch. Templates now fit up to it${stands.text}${stands.text === "" ? "" : "; wider: raise a little more"}.`,
     figures: [...moved.figures, ...stands.figures],
     cautions: [RAISE_AGAIN, rising(asked)],
-    toNote: [...stands.toNote],
+    toNote: stands.toNote,
     basis: DERIVED,
   };
 }

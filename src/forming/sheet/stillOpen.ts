@@ -32,10 +32,9 @@ export function stillOpen(asked: RollSheetAsked): {
   const { second } = seamOrder(asked);
   const tilt = oneEndOpen(asked);
   const lapped = isLapped(item);
-  const further = lapped ? "further " : "";
   const past =
     item.pieces === 1
-      ? ` Edges ${further}past each other${lapped ? " than the lap" : ""}: take it off, spring them apart by a spreader, not by rolling on.`
+      ? ` Edges ${lapped ? "further " : ""}past each other${lapped ? " than the lap" : ""}: take it off, spring them apart by a spreader, not by rolling on.`
       : "";
   const rest = `${tilt}${past}`;
   const rate = roll && (item.cone ? coneRate({ item, roll, say }) : zoneRate({ item, roll, say }));
@@ -45,7 +44,7 @@ export function stillOpen(asked: RollSheetAsked): {
       figures: [],
     };
   // What a chalk's way adds to it is no bend that is lacking.
-  const open = item.cone && item.pieces === 1 && !isLapped(item) ? "Templates still open" : "Not there yet";
+  const open = item.cone && item.pieces === 1 && !lapped ? "Templates still open" : "Not there yet";
   const by = `${say.length(rate.moreMm)} for every ${say.length(rate.everyMm)} ${rate.of}`;
   return {
     text: ` ${open}: raise both ends alike${rate.where}, by the model about ${by}. Put on half first, go back to ${second}, roll through again.${rate.where === "" ? "" : othersStay(asked)}${rest}`,
@@ -72,7 +71,7 @@ const isLapped = ({ seamLapMm = 0 }: FormingCase): boolean => seamLapMm > 0;
 
 /** What of a part in one piece is still to be closed, as a tape tells it. */
 const lacking = (item: FormingCase): string =>
-  `${(item.seamLapMm ?? 0) > 0 ? "of lap lacking" : item.pieces > 1 ? "of gap too much" : "that it is shorter"}${isPipe(item) ? "" : " at the large end"}`;
+  `${isLapped(item) ? "of lap lacking" : item.pieces > 1 ? "of gap too much" : "that it is shorter"}${isPipe(item) ? "" : " at the large end"}`;
 
 /** Inside corner to inside corner at the large end, below 0 where the edges lap. [mm] */
 function gapOf(item: FormingCase, halfAngleRad: number, radiusMm: number): (closed: number) => number {
