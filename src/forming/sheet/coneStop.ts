@@ -2,6 +2,7 @@ import { AT_LIMIT_REL } from "../../geometry/tolerance.ts";
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { openReach, reachBeyondStopMm } from "../openReach.ts";
 import { isPipe } from "../skin.ts";
+import { flatReach } from "../turnOnStop.ts";
 import { stopPlace } from "../stopPlace.ts";
 import { fixedEndRoomMm, isTurnedRound, leastRoom, type StopRoom } from "../stopRoom.ts";
 import type { RollSheetAsked } from "./asked.ts";
@@ -23,7 +24,7 @@ function yoke(asked: RollSheetAsked): string {
   const tight = tightRoom(asked);
   if (!open || !tight) return YOKE;
   const where = tight.end === "fixed end" ? " at the fixed end" : "";
-  return `${YOKE} While open it reaches further than there is room; the clear room${where} is ${asked.say.length(tight.roomMm)}: look whether the yoke is as high as that far side (${asked.say.length(open.highMm)}) before the plate goes in. If it is, do not roll it so: make more pieces, or take the press brake.`;
+  return `${YOKE} While open it reaches further than there is room; the clear room${where} is ${asked.say.length(tight.roomMm)}: look first whether the yoke is as high as that far side (${asked.say.length(open.highMm)}). If it is, do not roll it so: make more pieces, or take the press brake.`;
 }
 
 /** What the second pass wants at the other end of the rolls; nothing where the job is not turned round. */
@@ -46,13 +47,15 @@ export function coneStop(asked: RollSheetAsked): PlanStep | null {
     pieces: item.pieces,
   });
   const open = openReach(asked.item);
+  const flat = flatReach(item);
+  const flatFurther = flat && flat.pastMm > Math.max(reach, open?.pastMm ?? 0) ? flat : null;
   const place = stopPlace({ item, roll });
   const given = roll?.coneAttachment?.range ? (place?.mm ?? null) : null;
   const inMm = place?.furtherInMm ?? 0;
   const where =
     given === null
       ? "Set the stop for the small edge as close to the drop end as the closing of the yoke allows"
-      : `Set the stop for the small edge ${say.tape(given)} from the drop end of the roll face: ${inMm > 0 ? `${say.length(inMm)} further in than its nearest place, so that it has room while open` : "its nearest place"}`;
+      : `Set the stop for the small edge ${say.tape(given)} from the drop end of the roll face: ${inMm > 0 ? `${say.length(inMm)} further in than its nearest place, for room while open` : "its nearest place"}`;
   const nearest = roll?.coneAttachment?.clearRoom;
   const clear = nearest === undefined ? undefined : nearest + inMm;
   const room = clear === undefined ? "" : ` From stop to yoke there are ${say.length(clear)}.`;
@@ -62,7 +65,7 @@ export function coneStop(asked: RollSheetAsked): PlanStep | null {
     id: "stop",
     phase: "set-up",
     title: "Set the cone stop",
-    text: `${where}. Grease it. The far side of the small end reaches ${say.length(reach)} past it when closed.${open ? ` While open, ${isTurnedRound(roll?.arrangement) ? "at the first trial" : `bent about ${say.percent(open.closed)} of the way round`}, it reaches ${say.length(open.pastMm)} past it (${say.length(open.highMm)} above ${isTurnedRound(roll?.arrangement) ? "the pinch" : "the plate between the rolls"}).` : ""}${room}${other}`,
+    text: `${where}. Grease it. The far side of the small end reaches ${say.length(reach)} past it when closed.${open ? ` While open, ${isTurnedRound(roll?.arrangement) ? "at the first trial" : `bent about ${say.percent(open.closed)} of the way round`}, it reaches ${say.length(open.pastMm)} past it (${say.length(open.highMm)} above ${isTurnedRound(roll?.arrangement) ? "the pinch" : "the plate between the rolls"}).` : ""}${flatFurther ? ` Flat, it reaches ${say.length(flatFurther.pastMm)} past it, ${say.length(flatFurther.beforeMm)} before the rolls.` : ""}${room}${other}`,
     figures: [
       ...(given === null ? [] : [taped("stop from the drop end of the roll face", given, DERIVED)]),
       derived("reach past the stop when closed", reach),
@@ -70,6 +73,12 @@ export function coneStop(asked: RollSheetAsked): PlanStep | null {
         ? [
             derived("reach past the stop while open", open.pastMm),
             derived("height of that place over the pinch", open.highMm),
+          ]
+        : []),
+      ...(flatFurther
+        ? [
+            derived("reach of the flat blank past the stop, at most", flatFurther.pastMm),
+            derived("that place before the rolls", flatFurther.beforeMm),
           ]
         : []),
     ],

@@ -12,6 +12,7 @@ import { settingFigures, settingProblems, settingWords } from "./settingFigures.
 import { startAllRound } from "./startAllRound.ts";
 import { closedWords, raiseAtEnd, standsOpen } from "./closed.ts";
 import { exchangedWords } from "./exchanged.ts";
+import { keptParallel } from "./keptParallel.ts";
 import { ledLast } from "./ledLast.ts";
 import { type PlanStep, stepNamed, taped } from "./step.ts";
 import { firstByTrials, secondByTrials, secondTold } from "./byTrials.ts";
@@ -60,15 +61,19 @@ function raise(asked: RollSheetAsked): PlanStep {
 }
 
 function through(asked: RollSheetAsked): PlanStep {
-  const { item, settings, say } = asked;
+  const { settings, say } = asked;
   const arm = settings?.flat.acrossMm;
   const order = seamOrder(asked);
+  const parallel = keptParallel(asked);
   return {
     id: "first-through",
     phase: "first pass",
     title: "Roll from seam edge to seam edge",
-    text: `Roll on towards the bending roll. Keep ${isPipe(item) ? "" : "the small edge against the stop and, once it bears, "}the element line${item.cone ? " at the pinch" : "s"} parallel to the rolls; if not: stop, lower the roll, open the pinch, square the plate. The leading end stays straight${arm === undefined ? "" : ` for about ${say.tape(arm)}`}, then open as far as the chalk had gone: the second pass bends both. ${zonesOn(asked)}Stop before ${order.second} leaves the pinch.`,
-    figures: arm === undefined ? [] : [taped("straight lead, about", arm, DERIVED)],
+    text: `Roll on towards the bending roll. ${parallel.text} The leading end stays straight${arm === undefined ? "" : ` for about ${say.tape(arm)}`}, then open as far as the chalk had gone: the second pass bends both. ${zonesOn(asked)}Stop before ${order.second} leaves the pinch.`,
+    figures: [
+      ...(arm === undefined ? [] : [taped("straight lead, about", arm, DERIVED)]),
+      ...parallel.figures,
+    ],
     cautions: [rising(asked), OVERLAP],
     toNote: [
       { label: "chalk gone, all raise on", unit: "mm" },
@@ -145,7 +150,7 @@ const soonAgain = ({ settings, say }: RollSheetAsked): string =>
   settings ? `, again before chalk at the pinch has gone ${say.tape(settings.flat.acrossMm)}` : "";
 
 function second(asked: RollSheetAsked): PlanStep {
-  const { settings, say } = asked;
+  const { item, settings, say } = asked;
   const carries = !secondTold(asked);
   const words =
     settings &&
@@ -158,7 +163,7 @@ function second(asked: RollSheetAsked): PlanStep {
     phase: "second pass",
     title: "Raise for the second pass",
     text: words
-      ? `${carried.text}${carried.text === "" ? "With the plate moving" : "Then, with the plate moving,"} raise towards ${words}, ${raiseStepsAgain(asked, startAllRound(asked, "finished"))}${soonAgain(asked)}. Roll from ${order.second} to the other, and stop before that leaves the pinch.${zonesBack(settings, order)}`
+      ? `${carried.text}${carried.text === "" ? "With the plate moving" : "Then, with the plate moving,"} raise towards ${words}, ${raiseStepsAgain(asked, startAllRound(asked, "finished"))}${soonAgain(asked)}. Roll from ${order.second} to the other${item.cone ? ` as in ${stepNamed("first-through")}` : ""}, and stop before that leaves the pinch.${zonesBack(settings, order)}`
       : `With the plate moving raise in small steps, a little tighter than the first pass, and roll from ${order.second} to the other.`,
     figures: settings
       ? [

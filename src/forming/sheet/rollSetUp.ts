@@ -10,6 +10,7 @@ import type { RollSheetAsked } from "./asked.ts";
 import { coneStop } from "./coneStop.ts";
 import { GUARDS, heaviestKg, isHeavy, liftCautions, SHARP } from "./lifting.ts";
 import { ROLL_ENDS } from "./rollEnds.ts";
+import { laidBy } from "./keptParallel.ts";
 import { dressingFigures, dressingWords } from "./dressing.ts";
 import { startAllRound } from "./startAllRound.ts";
 import { type Figure, mm, type PlanStep, taped } from "./step.ts";
@@ -161,7 +162,7 @@ function align(asked: RollSheetAsked): PlanStep {
   return step({
     id: "align",
     title: "Load and align",
-    text: `Lower the bending roll and open the pinch. Lay the blank in (${say.mass(heaviest)}), inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll. Lay it square in that roll's groove; where it has none, square to the rolls by the manual. Close and lock the yoke.`,
+    text: `Lower the bending roll and open the pinch. Lay the blank in (${say.mass(heaviest)}), inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll. ${laidBy(asked)} Close and lock the yoke.`,
     figures: [{ label: "mass of the heaviest blank", value: heaviest, unit: "kg", basis: DERIVED }],
     cautions: [
       `${isHeavy(asked) ? "Crane or hoist, and support" : "Support the blank"} on both sides of the rolls.`,
