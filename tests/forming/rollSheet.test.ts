@@ -77,7 +77,7 @@ describe("the work sheet of a right cone", () => {
     const far = [2 * (200 / k) * Math.sin(a), 2 * (200 / k) * Math.cos(a)] as const;
     expect(figure(stop, "reach past the stop while open")).toBeCloseTo(far[0], 9);
     expect(figure(stop, "height of that place")).toBeCloseTo(far[1], 9);
-    expect(stop.cautions.join(" ")).toMatch(/look whether the yoke is as high as that/);
+    expect(stop.cautions.join(" ")).toMatch(/look first whether the yoke is as high as that/);
   });
 
   it("names the room at the fixed end where the shop gives it, and else says to look", () => {
@@ -90,10 +90,10 @@ describe("the work sheet of a right cone", () => {
     const roomy = given(800);
     expect(roomy.text).toContain("at the fixed end of the rolls, where the clear room is 800 mm");
     expect(roomy.text).not.toContain("look before you begin");
-    expect(roomy.cautions.join(" ")).not.toContain("look whether");
+    expect(roomy.cautions.join(" ")).not.toContain("look first whether");
     const tight = given(250);
     expect(tight.cautions.join(" ")).toContain("must not strike the yoke");
-    expect(tight.cautions.join(" ")).toContain("the clear room at the fixed end is 250 mm: look whether");
+    expect(tight.cautions.join(" ")).toContain("the clear room at the fixed end is 250 mm: look first whether");
     // A roll that bends both edges from one end needs no second stop.
     expect(stopOn({ arrangement: "four-roll" }).text).not.toContain("second pass");
   });

@@ -80,7 +80,7 @@ describe("the steps beside the machine", () => {
     expect(silent.map(({ id }) => id)).toEqual(["zero"]);
     for (const [id, words] of [
       ["edges", /sharp and heavy: gloves/],
-      ["stop", /must not strike the yoke.*hand jog \(short taps\).*look whether the yoke is as high/],
+      ["stop", /must not strike the yoke.*hand jog \(short taps\).*look first whether the yoke is as high/],
       ["first-through", /Support the rising large end; keep clear/],
       ["first-measure", /nobody stand under or inside the piece/],
       ["unload", /do not draw the piece out under pinch pressure/],
