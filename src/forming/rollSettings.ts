@@ -5,6 +5,7 @@ import { type PassSettings, passSettings } from "./passSettings.ts";
 import { flatContact, sectionOf } from "./rollSetting.ts";
 import { plateOf } from "./springback.ts";
 import { stopPlace } from "./stopPlace.ts";
+import { type Lying, lyingOf } from "./turnOnStop.ts";
 import { type RollZone, zonesOf } from "./zones.ts";
 
 interface ZoneSettings extends RollZone {
@@ -19,6 +20,8 @@ export interface RollSettings {
   readonly flat: { readonly acrossMm: number; readonly upMm: number };
   /** From the flat plate to the end of the slide. [mm] */
   readonly travelMm: number;
+  /** How the flat blank is laid on the rolls; null for a pipe, and for a skin that is curved unevenly. */
+  readonly lying: Lying | null;
   readonly zones: readonly ZoneSettings[];
   /** Where all settings come from, and what they are worth, in a sentence. */
   readonly rule: string;
@@ -94,6 +97,7 @@ function settingsFor({ item, roll, say }: RollAsked): SettingsAnswer {
       stopMm,
       flat,
       travelMm: section.travelMm - flat.upMm,
+      lying: lyingOf(item, roll, flat.acrossMm),
       zones,
       rule: RULE,
       basis: DERIVED,

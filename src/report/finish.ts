@@ -28,6 +28,10 @@ function drawnEnds(part: Part): readonly [End, End] {
 const QUARTERS = [0, 90, 180, 270] as const;
 const CORNERS = [45, 135, 225, 315] as const;
 
+/** Plan angles of all seams of a part in alike pieces. [degrees] */
+const seamsAt = ({ pieces = 1 }: Part, seamDeg: number): number[] =>
+  Array.from({ length: pieces }, (_, i) => planHundredths(seamDeg + (360 * i) / pieces));
+
 /** Straight across inside, from end A to the far side of end B: unequal ones tell that it leans or twists. */
 function tapes(inside: Skin | null, part: Part, seamDeg: number): Finish["tapes"] {
   if (!inside) return [];
@@ -37,7 +41,9 @@ function tapes(inside: Skin | null, part: Part, seamDeg: number): Finish["tapes"
     return [x, y, inside.baseMm + (end === "a" ? 0 : inside.heightMm)];
   };
   /** A plan angle, and that the seam lies there. */
-  const at = (deg: number) => `${deg % 360}°${deg % 360 === seamDeg ? " (the seam)" : ""}`;
+  const seams = seamsAt(part, seamDeg);
+  const at = (deg: number) =>
+    `${deg % 360}°${seams.includes(deg % 360) ? ` (${seams.length > 1 ? "a" : "the"} seam)` : ""}`;
   const pointed = part.shape !== "square-to-round" && part.smallEnd.diameter === 0;
   if (pointed)
     return QUARTERS.map((deg) => ({

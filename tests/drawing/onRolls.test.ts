@@ -45,4 +45,28 @@ describe.each(shown)("$name, seen from above", ({ above }) => {
       expect(area).toBeGreaterThan(0);
     }
   });
+
+  it("bears on the stop where the pinch is, and has the seam edge over the bending roll", () => {
+    const [outlines, stops, rolls] = (["outline", "arrow", "centre"] as const).map((kind) =>
+      drawing.strokes.flatMap((one) =>
+        one.kind === kind && one.shape.type === "path" ? [one.shape.points] : [],
+      ),
+    );
+    for (const [i, outline] of outlines!.entries()) {
+      const hand = above.passes[i]!.smallAt === "left" ? -1 : 1;
+      const bending = rolls![i]![0]![1];
+      const pinch = bending - above.armMm;
+      // What of the blank lies level with the stop is all on one side of it, and touches it.
+      const stop = stops!.filter(
+        (points) => points.length === 4 && Math.abs((points[0]![1] + points[2]![1]) / 2 - pinch) < 1e-6,
+      )[i];
+      const face = stop![0]![0];
+      const level = outline.flatMap(([x1, y1], k) => {
+        const [x2, y2] = outline[(k + 1) % outline.length]!;
+        return y1 > pinch === y2 > pinch ? [] : [x1 + ((x2 - x1) * (pinch - y1)) / (y2 - y1)];
+      });
+      expect(Math.max(...level.map((x) => hand * x))).toBeCloseTo(hand * face, 6);
+      expect(Math.max(...outline.map(([, y]) => y))).toBeGreaterThanOrEqual(bending - 1e-6);
+    }
+  });
 });

@@ -76,7 +76,9 @@ it("says within which travel the raise is on: as far as the bending roll stands 
 it("says once how a piece lies when it is measured, and points there", () => {
   const { steps } = planOn(cone);
   const { number, text } = step(steps, "first-measure");
-  expect(text).toMatch(/bending roll lowered, pinch open,.*In doubt stand it on its large end/);
+  expect(text).toMatch(
+    /bending roll lowered, run back until its seam edges are level, held, rolls off, pinch open\..*In doubt stand it on its large end/,
+  );
   expect(step(steps, "first-correct").text).toContain(`measure as in step ${number}.`);
   expect(step(steps, "close").text).toContain(`Judge it released, as in step ${number}.`);
   // A pipe needs no stop, and has no large end to stand on.

@@ -50,10 +50,10 @@ describe("the steps beside the machine", () => {
     expect(words("align")).toMatch(
       /inside face up.*small edge tight on the stop.*seam edge 1 lies ahead.*support/s,
     );
-    expect(words("pinch")).toMatch(
+    expect(words("align")).toMatch(
       /hands, sleeves and gloves: gloves off.*every stop button.*tried.*nobody within reach of the nip/,
     );
-    expect(words("first-raise")).toMatch(/^With the plate moving raise to .*\. From 0 go in \d+ like steps/);
+    expect(words("first-raise")).toMatch(/^With the plate moving raise to .*\. Bring it to 0; from there go in \d+ like steps/);
     expect(words("second-raise")).toMatch(
       /^Carry over what the first pass taught.* write it into the boxes\..* Then, with the plate moving, raise towards .*, from 0 in \d+ like steps/s,
     );

@@ -226,7 +226,7 @@ describe("what is carried to the second pass and to the closing without a screen
   it("asks in the closing for what the model asks between 95 % and the whole of the turn", () => {
     const close = step(stepsAfter(), "close");
     const { value } = close.figures.find(({ label }) => label.startsWith("raise for every 10 mm"))!;
-    expect(close.text).toContain(`${say.length(value)} for every 10 mm that it is shorter`);
+    expect(close.text).toContain(`${say.length(value)} for every 10 mm that it falls further short`);
     // The chord from the end of the first pass's window to the closed cone, by the plan's own table and settings.
     const { passes } = settings!.zones[0]!;
     const end = passes.find(({ id }) => id === "end")!;

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { chalkToParallelMm, flatReach, partToParallelMm } from "../../src/forming/turnOnStop.ts";
-import { coneCase, reducer, RUNS } from "./cases.ts";
+import { chalkToParallelMm, flatReach, lyingOf } from "../../src/forming/turnOnStop.ts";
+import type { PlateRoll } from "../../src/forming/machine.ts";
+import { coneCase, reducer, roll as anyPlateRoll, RUNS } from "./cases.ts";
 
 /** Where a large edge about this apex crosses the pinch, which runs along y = 0 with the stop at nought. */
 const crossing = (apex: readonly [number, number], reachMm: number): number =>
@@ -51,36 +52,68 @@ describe("the blank of a cone, square in the groove and on the stop", () => {
 
   it("cannot lie so where its small edge does not reach back to the pinch", () => {
     expect(chalkToParallelMm({ smallReachMm: 300, largeReachMm: 900, aheadMm: 300 })).toBeNull();
-    const short = coneCase({ ...reducer, smallRadiusMm: 40 });
-    expect(partToParallelMm(short, 330)).toBeNull();
-    expect(partToParallelMm(coneCase(reducer), 330)).toBeGreaterThan(0);
-  });
-
-  it("has no such way for a pipe", () => {
-    expect(partToParallelMm(coneCase({ ...reducer, smallRadiusMm: 450 }), 330)).toBeUndefined();
   });
 });
 
 describe("the flat blank beside the stop", () => {
-  it.each([1, 2, 3, 6])(
-    "comes as far past it as the farthest place of its small edge, in %i pieces",
-    (pieces) => {
-      const item = coneCase(reducer, { pieces });
-      const sine = Math.sin(item.cone?.halfAngleRad ?? 0);
-      const reachMm = reducer.smallRadiusMm / sine;
-      // The stop at nought; the apex beyond it; the edge from the pinch back to where it ends.
-      const places = Array.from({ length: 2001 }, (_, i) => {
-        const rad = ((2 * Math.PI * sine) / pieces) * (i / 2000);
-        return { past: reachMm - reachMm * Math.cos(rad), before: reachMm * Math.sin(rad) };
-      });
-      const farthest = places.reduce((one, other) => (other.past > one.past ? other : one));
-      expect(flatReach(item)?.pastMm).toBeCloseTo(farthest.past, 9);
-      expect(flatReach(item)?.beforeMm).toBeCloseTo(farthest.before, 9);
-    },
-  );
+  it("comes as far past it as any place of its small edge, while it turns about the stop and then about its apex", () => {
+    const blank = fc.record({
+      reachMm: fc.double({ min: 100, max: 2000, noNaN: true }),
+      offRad: fc.double({ min: 0, max: 1.4, noNaN: true }),
+      moreRad: fc.double({ min: 0.3, max: 4.5, noNaN: true }),
+    });
+    let level = 0;
+    fc.assert(
+      fc.property(blank, ({ reachMm, offRad, moreRad }) => {
+        const sweepRad = offRad + moreRad;
+        const told = flatReach(reachMm, { offRad, sweepRad });
+        let most = { past: -Infinity, before: 0 };
+        for (let step = 0; step <= 400; step++) {
+          const turned = (step / 200) * offRad;
+          const off = Math.max(0, offRad - turned);
+          for (let i = 0; i <= 600; i++) {
+            const at = (i / 600) * sweepRad - turned;
+            const past = reachMm * (Math.cos(off) - Math.cos(at));
+            if (at > 0 && past > most.past) most = { past, before: reachMm * (Math.sin(at) - Math.sin(off)) };
+          }
+        }
+        if (Math.abs(told.beforeMm) < 1e-9 * reachMm) level++;
+        expect(Math.abs(told.pastMm - most.past)).toBeLessThan(0.001 * reachMm);
+        if (most.past > 0.01 * reachMm)
+          expect(Math.abs(told.beforeMm - most.before)).toBeLessThan(0.05 * reachMm);
+      }),
+      { ...RUNS, numRuns: 60 },
+    );
+    expect(level).toBeGreaterThan(0);
+  });
+});
 
-  it("comes nowhere past it from a pipe or a point", () => {
-    expect(flatReach(coneCase({ ...reducer, smallRadiusMm: 450 }))).toBeNull();
-    expect(flatReach(coneCase({ ...reducer, smallRadiusMm: 0 }))).toBeNull();
+describe("how a blank is laid", () => {
+  const roll = (more: Partial<PlateRoll> = {}) =>
+    anyPlateRoll({ coneAttachment: { clearRoom: 5000 }, ...more });
+
+  it("is square in the groove, with its corner clear of the stop", () => {
+    const item = coneCase(reducer);
+    const reachMm = reducer.smallRadiusMm / Math.sin(item.cone?.halfAngleRad ?? 0);
+    const lying = lyingOf(item, roll(), 200);
+    expect(lying).toMatchObject({ by: "groove", turnedDeg: 0 });
+    // The small edge through the stop, about an apex 200 off: its end level with that.
+    expect(lying?.cornerInMm).toBeCloseTo(reachMm - Math.sqrt(reachMm ** 2 - 200 ** 2), 9);
+  });
+
+  it("is by the element at the pinch where the edge would not bear there, or where the corner stands in the yoke", () => {
+    const short = coneCase({ ...reducer, smallRadiusMm: 40 });
+    const large = 450 / Math.sin(short.cone?.halfAngleRad ?? 0);
+    const lying = lyingOf(short, roll(), 200);
+    expect(lying).toMatchObject({ by: "element", parallelAfterMm: 0 });
+    expect(large * Math.sin(((lying?.turnedDeg ?? 0) * Math.PI) / 180)).toBeCloseTo(200, 9);
+    const wide = coneCase({ ...reducer, heightMm: 350 });
+    expect(lyingOf(wide, roll(), 250)?.by).toBe("groove");
+    expect(lyingOf(wide, roll({ coneAttachment: { clearRoom: 100 } }), 250)?.by).toBe("element");
+  });
+
+  it("is told of no pipe and of no point", () => {
+    expect(lyingOf(coneCase({ ...reducer, smallRadiusMm: 450 }), roll(), 330)).toBeNull();
+    expect(lyingOf(coneCase({ ...reducer, smallRadiusMm: 0 }), roll(), 330)).toBeNull();
   });
 });

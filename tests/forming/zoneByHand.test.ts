@@ -274,7 +274,7 @@ describe("what an uneven skin's first pass is expected to leave, and teaches the
 
   it("says in the closing how much more for the gap that is left, by the zone that asks least", () => {
     const { value } = step("close").figures.find(({ label }) =>
-      label.startsWith("raise for every 10 mm that it is shorter"),
+      label.startsWith("raise for every 10 mm that it falls further short"),
     )!;
     // A gap of 5 % of the turn takes about the chord of the model's curve there.
     const best = (id: "end" | "finished") => Math.min(...models.map(({ pass }) => pass(id)!.middle.bestMm!));

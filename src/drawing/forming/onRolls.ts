@@ -31,11 +31,13 @@ export interface RollsFromAbove {
   readonly topRadiusMm: number;
   /** From the pinch to where the bending roll touches the flat plate, where the leading edge lies. */
   readonly armMm: number;
+  /** The leading seam edge from parallel to the rolls, its large end ahead. */
+  readonly turnedRad: number;
 }
 
 /** At the foot of the sheet. */
 export const ABOVE_NOTE =
-  "Seen from above; you stand below, where the plate goes in. Inside up, the small edge on the stop (black); chain-dotted the bending roll. For the second pass the piece is drawn flat.";
+  "Seen from above; you stand below, where the plate goes in. Inside up, the small edge on the stop (black) at the pinch; chain-dotted the bending roll. For the second pass the piece is drawn flat.";
 
 /** Where a name has no room along its edge it is pointed from. */
 const POINTED_DEG = [-90, -60, -120, -30, -150, 0, 180, 30, 150, 60, 120, 90];
@@ -58,16 +60,40 @@ function seamEnds(blank: Blank, seam: 1 | 2): readonly [Vec2, Vec2] {
   return distance2(p, line.to) < distance2(q, line.to) ? [q, p] : [p, q];
 }
 
-/** The same blank with its inside up, turned until the small end points to one hand and the leading edge lies along the rolls. */
-function laid({ blank, smallAt, leads }: OnRolls, { rollFaceMm, stopMm, armMm }: RollsFromAbove): Blank {
+/** Where an outline crosses the pinch, which runs along y = 0, nearest to one end of the rolls; null where it does not. */
+function crossing(outline: readonly Vec2[], hand: -1 | 1): number | null {
+  const crossings = outline.flatMap(([x1, y1], i) => {
+    const [x2, y2] = outline[(i + 1) % outline.length] ?? [x1, y1];
+    return y1 > 0 === y2 > 0 ? [] : [x1 + ((x2 - x1) * y1) / (y1 - y2)];
+  });
+  return crossings.length === 0 ? null : hand * Math.max(...crossings.map((x) => hand * x));
+}
+
+/**
+ * The same blank with its inside up, turned until the small end points to one hand and the leading edge lies along the rolls,
+ * or as far askew as it is to lie; pushed along them until its small edge bears on the stop, at the pinch.
+ */
+function laid(
+  { blank, smallAt, leads }: OnRolls,
+  { rollFaceMm, stopMm, armMm, turnedRad }: RollsFromAbove,
+): Blank {
   const mirrored = blank.faceUp === "outside";
   const up = ([x, y]: Vec2): Vec2 => (mirrored ? [-x, y] : [x, y]);
   const [large, small] = seamEnds(blank, leads).map(up) as [Vec2, Vec2];
-  const [c, s] = unit2(sub2(small, large));
   const hand = smallAt === "left" ? -1 : 1;
+  const [cos, sin] = [Math.cos(turnedRad), hand * Math.sin(turnedRad)];
+  const [along, across] = unit2(sub2(small, large));
+  // So much turned the small end of the edge lies further back than the large one.
+  const [c, s] = [along * cos - across * sin, across * cos + along * sin];
   const turn = ([x, y]: Vec2): Vec2 => [hand * (c * x + s * y), hand * (c * y - s * x)];
-  const stop: Vec2 = [smallAt === "left" ? stopMm : rollFaceMm - stopMm, armMm];
-  const move = sub2(stop, turn(small));
+  const stopX = smallAt === "left" ? stopMm : rollFaceMm - stopMm;
+  const ahead = sub2([stopX, armMm], turn(large));
+  const bears = crossing(
+    blank.outline.map((point) => add2(turn(up(point)), ahead)),
+    hand,
+  );
+  // A blank that does not come back to the pinch bears with its corner.
+  const move = add2(ahead, [stopX - (bears ?? add2(turn(small), ahead)[0]), 0]);
   const place = (p: readonly [number, number]): [number, number] => {
     const [x, y] = add2(turn(up(p)), move);
     return [x, y];
@@ -149,7 +175,7 @@ function drawPass(
   const [side, x] = pass.smallAt === "left" ? [-1, stopMm] : [1, rollFaceMm - stopMm];
   const thick = side * board.mm(STOP.wide);
   const long = board.mm(STOP.long);
-  board.draw(closed("arrow", rectangle(x, x + thick, armMm - long, armMm)));
+  board.draw(closed("arrow", rectangle(x, x + thick, -long / 2, long / 2)));
   const edges = edgePaths(here);
   const [a, b] = endsOf(edges);
   const strip = a && b && distance2(along(a.points, 0.5).at, along(b.points, 0.5).at) < board.mm(STRIP);

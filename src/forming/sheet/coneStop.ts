@@ -2,10 +2,10 @@ import { AT_LIMIT_REL } from "../../geometry/tolerance.ts";
 import { COMMON_PRACTICE, DERIVED } from "../judge.ts";
 import { openReach, reachBeyondStopMm } from "../openReach.ts";
 import { isPipe } from "../skin.ts";
-import { flatReach } from "../turnOnStop.ts";
 import { stopPlace } from "../stopPlace.ts";
 import { fixedEndRoomMm, isTurnedRound, leastRoom, type StopRoom } from "../stopRoom.ts";
 import type { RollSheetAsked } from "./asked.ts";
+import { flatFurther } from "./keptParallel.ts";
 import { mm, type PlanStep, taped } from "./step.ts";
 
 /** The least clear room where the stop is set, if the far side comes further past it than that while the piece is still open. */
@@ -47,8 +47,7 @@ export function coneStop(asked: RollSheetAsked): PlanStep | null {
     pieces: item.pieces,
   });
   const open = openReach(asked.item);
-  const flat = flatReach(item);
-  const flatFurther = flat && flat.pastMm > Math.max(reach, open?.pastMm ?? 0) ? flat : null;
+  const flat = flatFurther(asked, Math.max(reach, open?.pastMm ?? 0));
   const place = stopPlace({ item, roll });
   const given = roll?.coneAttachment?.range ? (place?.mm ?? null) : null;
   const inMm = place?.furtherInMm ?? 0;
@@ -65,7 +64,7 @@ export function coneStop(asked: RollSheetAsked): PlanStep | null {
     id: "stop",
     phase: "set-up",
     title: "Set the cone stop",
-    text: `${where}. Grease it. The far side of the small end reaches ${say.length(reach)} past it when closed.${open ? ` While open, ${isTurnedRound(roll?.arrangement) ? "at the first trial" : `bent about ${say.percent(open.closed)} of the way round`}, it reaches ${say.length(open.pastMm)} past it (${say.length(open.highMm)} above ${isTurnedRound(roll?.arrangement) ? "the pinch" : "the plate between the rolls"}).` : ""}${flatFurther ? ` Flat, it reaches ${say.length(flatFurther.pastMm)} past it, ${say.length(flatFurther.beforeMm)} before the rolls.` : ""}${room}${other}`,
+    text: `${where}. Grease it. The far side of the small end reaches ${say.length(reach)} past it when closed.${open ? ` While open, ${isTurnedRound(roll?.arrangement) ? "at the first trial" : `bent about ${say.percent(open.closed)} of the way round`}, it reaches ${say.length(open.pastMm)} past it (${say.length(open.highMm)} above ${isTurnedRound(roll?.arrangement) ? "the pinch" : "the plate between the rolls"}).` : ""}${flat.text}${room}${other}`,
     figures: [
       ...(given === null ? [] : [taped("stop from the drop end of the roll face", given, DERIVED)]),
       derived("reach past the stop when closed", reach),
@@ -75,12 +74,7 @@ export function coneStop(asked: RollSheetAsked): PlanStep | null {
             derived("height of that place over the pinch", open.highMm),
           ]
         : []),
-      ...(flatFurther
-        ? [
-            derived("reach of the flat blank past the stop, at most", flatFurther.pastMm),
-            derived("that place before the rolls", flatFurther.beforeMm),
-          ]
-        : []),
+      ...flat.figures,
     ],
     cautions: [yoke(asked)],
     toNote: [{ label: "stop from drop end", unit: "mm", ...(given === null ? {} : { planned: given }) }],

@@ -19,7 +19,7 @@ export function finishRolled(asked: RollSheetAsked): PlanStep[] {
   const edges =
     lap > 0
       ? `Draw the seam edges over each other by ${say.tape(lap)} and clamp them tight on each other: ${LAPPED}, unless the drawing says otherwise`
-      : `Clamp the seam edges together${gap}`;
+      : `Clamp the seam edges together${item.pieces > 1 ? " (edge 1 to edge 2)" : ""}${gap}`;
   const outline = drawnOutline(asked);
   const tack: PlanStep = {
     id: "tack",

@@ -16,7 +16,7 @@ import { type ZoneByHand, zoneByHand } from "../zoneByHand.ts";
 import { zoneModels } from "../zoneModel.ts";
 
 /** Whoever has only the paper knows neither what it is nor where. */
-const CORRECTION = "the trial correction (have this sheet's web page opened)";
+const CORRECTION = "the trial correction (on this part's web page, if it has one)";
 const ASK = "stop and ask the foreman";
 /** In few words what the trial correction says of such a blank. */
 export const PAST_CAP = "do not roll on; take the blank out, mark it and set it aside: the foreman decides.";
@@ -29,9 +29,13 @@ const addTo = ({ item, roll }: RollSheetAsked): string =>
     ? "add its raise to the last"
     : `add its raise to ${roll?.bearings === undefined ? "what both ends were set to last" : "both last scale readings"}`;
 
+/** What a tight blank teaches, where another one comes after it. */
+const nextLess = ({ item }: RollSheetAsked): string =>
+  item.pieces * item.quantity > 1 ? "; less for the next blank" : "";
+
 /** How a blank gets a further raise. */
 const onceMore = (asked: RollSheetAsked): string =>
-  `Bending roll lowered, pinch lightly and run the piece back to ${seamOrder(asked).first}; pinch as before, set the answer with the plate moving, roll once more and measure as in ${stepNamed("first-measure")}.`;
+  `Bending roll lowered, pinch lightly and run the piece back to ${seamOrder(asked).first}; pinch as before, set the answer with the plate moving, roll once more, chalked anew, and measure as in ${stepNamed("first-measure")}.`;
 
 /** What is done after the first pass is measured: wider than the window, narrower, and past the cap. */
 export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
@@ -45,7 +49,7 @@ export function firstCorrect(asked: RollSheetAsked): PlanStep | null {
     id: "first-correct",
     phase: "first pass",
     title: "Correct the setting",
-    text: `Gap wider than the window, templates too open: give the gap and the ${isPipe(item) ? "raise" : "setting at the large edge"} to ${CORRECTION}. ${onceMore(asked)}${table.length > 0 ? ` No screen: find the gap in the table, ${addTo(asked)}, roll again.${careful(raises)}` : ""} Still wider after a ${lastSaid(raises)} raise: ${ASK}. Narrower: no further raise in this pass, unload it; less for the next blank. Below the “never below”: ${PAST_CAP}${isPipe(item) ? "" : LARGE_DECIDES}${atBearings(asked)}`,
+    text: `Gap wider than the window, templates too open: give the gap and the ${isPipe(item) ? "raise" : "setting at the large edge"} to ${CORRECTION}. ${onceMore(asked)}${table.length > 0 ? ` No screen: find the gap in the table, ${addTo(asked)}, roll again.${careful(raises)}` : ""} Still wider after a ${lastSaid(raises)} raise: ${ASK}. Narrower: no further raise in this pass, unload it${nextLess(asked)}. Below the “never below”: ${PAST_CAP}${isPipe(item) ? "" : LARGE_DECIDES}${atBearings(asked)}`,
     figures: [],
     cautions: [NO_WAY_BACK],
     toNote: raiseBoxes(asked, { after: "gap after it", raises }),
@@ -60,7 +64,7 @@ function byTemplates(asked: RollSheetAsked): PlanStep {
     id: "first-correct",
     phase: "first pass",
     title: "Correct the setting",
-    text: `No setting is corrected by trials here: its gap does not tell how far it is bent. More open than the window by the templates: bending roll lowered, pinch lightly and run the piece back to ${seamOrder(asked).first}; pinch as before, set both ends a little higher with the plate moving, roll once more and measure as in ${stepNamed("first-measure")}. Still open after a third raise: ${ASK}. Tighter: no further raise in this pass, less for the next blank. Past the “never tighter”: ${PAST_CAP}${atBearings(asked)}`,
+    text: `No setting is corrected by trials here: its gap does not tell how far it is bent. More open than the window by the templates: bending roll lowered, pinch lightly and run the piece back to ${seamOrder(asked).first}; pinch as before, set both ends a little higher with the plate moving, roll once more and measure as in ${stepNamed("first-measure")}. Still open after a third raise: ${ASK}. Tighter: no further raise in this pass${nextLess(asked)}. Past the “never tighter”: ${PAST_CAP}${atBearings(asked)}`,
     figures: [],
     cautions: [NO_WAY_BACK],
     toNote: raiseBoxes(asked, { after: AFTER, raises: null }),
@@ -112,7 +116,7 @@ function zoneCorrect(asked: RollSheetAsked): PlanStep | null {
 /** Where one setting serves all round. */
 function oneZone(asked: RollSheetAsked, table: readonly ZoneByHand[], raises: number | null): string {
   const pipe = isPipe(asked.item);
-  return `Curve more open than the window: give the inside radius${pipe ? "" : " of both ends"} and the setting at the large edge to ${CORRECTION}. ${onceMore(asked)} No screen: find ${found(table)} at the large end in the table, ${addTo(asked)}, roll again.${careful(raises)} Still open after a ${lastSaid(raises)} raise, or at its most: ${ASK}. Tighter: no further raise in this pass, less for the next blank. At either end past the “never tighter”: ${PAST_CAP}${pipe ? "" : LARGE_DECIDES}${atBearings(asked)}`;
+  return `Curve more open than the window: give the inside radius${pipe ? "" : " of both ends"} and the setting at the large edge to ${CORRECTION}. ${onceMore(asked)} No screen: find ${found(table)} at the large end in the table, ${addTo(asked)}, roll again.${careful(raises)} Still open after a ${lastSaid(raises)} raise, or at its most: ${ASK}. Tighter: no further raise in this pass${nextLess(asked)}. At either end past the “never tighter”: ${PAST_CAP}${pipe ? "" : LARGE_DECIDES}${atBearings(asked)}`;
 }
 
 /** Which of them is open has been found where they were measured. */

@@ -9,6 +9,7 @@ import { zonesOf } from "../zones.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { PAST_CAP } from "./firstCorrect.ts";
 import { type PlanStep, stepNamed, taped } from "./step.ts";
+import { templateLight } from "./templateLight.ts";
 import { type GapWindow, gapWindows, leadMmOf, sharesOf, templateBrief, templateFigures } from "./touch.ts";
 import { isBoxed, TIGHT_OR_OPEN, smallEndDepths, windowBoxes, windowFigures } from "./windowRadii.ts";
 
@@ -21,13 +22,14 @@ function halfWay(asked: RollSheetAsked): string {
   const soFar = { radiusMm: cone.largeRadiusMm, closed: aim.closed, leadMm: leadMmOf(asked) };
   const { insideGapMm } = endRolled(item, cone, soFar);
   const [open, tight] = [sharesOf(item).from, sharesOf(item).to].map((of) => templateBrief(item, say, of));
-  return `half way, at a gap of ${say.tape(insideGapMm)}${isPipe(item) ? "" : " at the large end"}, ${templateBrief(item, say, aim.share)}. Right from ${open} to ${tight}: they count before the gap`;
+  const light = templateLight(asked).text;
+  return `half way, at a gap of ${say.tape(insideGapMm)}${isPipe(item) ? "" : " at the large end"}, ${templateBrief(item, say, aim.share)}. Right from ${open} to ${tight}${light === "" ? "" : ` (${light})`}: they count before the gap`;
 }
 
 /** How the piece lies, the same for everything that is measured on it: a bent or a squeezed one tells nothing. */
 function lying({ item }: RollSheetAsked): string {
   const stood = isPipe(item) ? "on end" : "on its large end";
-  return `Release it: bending roll lowered, pinch open, supported on the rolls, inside up, seam edges level, no sling squeezing it. In doubt stand it ${stood} on a level floor.`;
+  return `Release it: bending roll lowered, run back until its seam edges are level, held, rolls off, pinch open. Inside up, no sling squeezing it. In doubt stand it ${stood} on a level floor.`;
 }
 
 /** A straightedge tells a radius too. Boxes of several zones have room for their depths; beside those of one the next step's table has them. */
@@ -123,6 +125,7 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
       ]),
       ...chalk.figures,
       ...templates,
+      ...(large ? templateLight(asked).figures : []),
       ...(large
         ? [...at("at the widest gap", from)]
         : [...windowFigures(item), ...at("never tighter than", capShare)]),

@@ -1,18 +1,25 @@
 import { DERIVED } from "../judge.ts";
 import { isPipe } from "../skin.ts";
-import { partToParallelMm } from "../turnOnStop.ts";
 import type { RollSheetAsked } from "./asked.ts";
-import { type PlanStep, taped } from "./step.ts";
+import { mm, type PlanStep, taped } from "./step.ts";
 
-/** Undefined where nothing is known of it, null where the stop cannot turn the blank until the elements are parallel. [mm] */
-const chalkTo = ({ item, settings }: RollSheetAsked): number | null | undefined =>
-  settings ? partToParallelMm(item, settings.flat.acrossMm) : undefined;
-
-/** By what the blank is laid straight: a seam edge in the groove, unless the small edge then does not reach the stop. */
-export const laidBy = (asked: RollSheetAsked): string =>
-  chalkTo(asked) === null
-    ? "Square in that roll's groove its small edge would not lie on the stop: lay it so that the element line at the pinch is parallel to the rolls."
-    : "Lay it square in that roll's groove; where it has none, square to the rolls by the manual.";
+/** How the blank is laid straight: by a seam edge in the groove, or by the element at the pinch. */
+export function laidBy({ settings, say }: RollSheetAsked): Pick<PlanStep, "text" | "figures"> {
+  const lying = settings?.lying ?? null;
+  const square = "Lay it square by that roll's groove; where it has none, square to the rolls by the manual.";
+  if (!lying) return { text: square, figures: [] };
+  const inMm = say.tape(lying.cornerInMm);
+  const figures = [taped("corner at the small end further in than the stop", lying.cornerInMm, DERIVED)];
+  return lying.by === "groove"
+    ? {
+        text: `${square} The small edge bears at the pinch; its corner ahead stands ${inMm} further in.`,
+        figures,
+      }
+    : {
+        text: `Lay the element line at the pinch parallel to the rolls: the seam edge then lies askew, its large end over the bending roll, its small end ${inMm} further in than the stop.`,
+        figures,
+      };
+}
 
 const STOP = "else stop, lower the roll, open the pinch,";
 
@@ -20,19 +27,38 @@ const STOP = "else stop, lower the roll, open the pinch,";
  * Square in the groove only the seam edge is parallel to the rolls; the stop has to turn the blank before the elements at
  * the pinch are.
  */
-export function keptParallel(asked: RollSheetAsked): Pick<PlanStep, "text" | "figures"> {
-  if (isPipe(asked.item))
+export function keptParallel({ item, settings, say }: RollSheetAsked): Pick<PlanStep, "text" | "figures"> {
+  if (isPipe(item))
     return { text: `Keep the element lines parallel to the rolls; ${STOP} square the plate.`, figures: [] };
   const stop = "Keep the small edge on the stop";
-  const mm = chalkTo(asked);
-  if (typeof mm === "number")
+  const after = settings?.lying?.parallelAfterMm ?? 0;
+  if (settings && after > 0)
     return {
-      text: `${stop}: after some ${asked.say.tape(mm)} of chalk it has turned the element line at the pinch parallel to the rolls; ${STOP} turn the blank.`,
-      figures: [taped("chalk gone when the elements lie parallel, about", mm, DERIVED)],
+      text: `${stop}: after some ${say.tape(after)} of chalk it has turned the element line at the pinch parallel to the rolls; ${STOP} turn the blank.${after > settings.flat.acrossMm ? " What is bent before lies askew, at both ends after both passes: there the templates decide." : ""}`,
+      figures: [taped("chalk gone when the elements lie parallel, about", after, DERIVED)],
     };
-  const soon = mm === null ? "" : ", once it bears,";
+  const soon = settings?.lying ? "" : ", once it bears,";
   return {
     text: `${stop} and${soon} the element lines parallel to the rolls; ${STOP} turn the blank.`,
     figures: [],
+  };
+}
+
+/** Where the flat blank comes further past the stop than the piece ever does. */
+export function flatFurther(
+  { settings, say }: RollSheetAsked,
+  openMm: number,
+): Pick<PlanStep, "text" | "figures"> {
+  const lying = settings?.lying;
+  if (!lying || lying.pastMm <= openMm) return { text: "", figures: [] };
+  const { pastMm, beforeMm } = lying;
+  const where =
+    beforeMm < 0 ? `${say.length(-beforeMm)} behind the pinch` : `${say.length(beforeMm)} before the rolls`;
+  return {
+    text: ` Flat, it reaches ${say.length(pastMm)} past it, ${where}.`,
+    figures: [
+      mm("reach of the flat blank past the stop, at most", pastMm, DERIVED),
+      mm("that place before the pinch", beforeMm, DERIVED),
+    ],
   };
 }

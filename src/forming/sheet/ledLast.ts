@@ -144,7 +144,7 @@ function ofPiece(asked: RollSheetAsked, uneven: string): Told {
     );
   });
   return {
-    text: `${uneven}until ${bends} the seam edges stand apart by about ${toldEnds(ends, (one) => say.tape(nearly(one, say)))}.`,
+    text: `${uneven}until ${bends} the seam edges stand apart by about ${toldEnds(ends, (one) => say.tape(nearly(one, say)))}, or more.`,
     figures: ends.map(({ end, value }) =>
       taped(`seam edges apart before the last edge is bent, ${end}`, value, DERIVED),
     ),

@@ -35,5 +35,5 @@ export function oneEndOpen(asked: RollSheetAsked): string {
   if (!shares)
     return ` One end ${done} first: raise a little more at the open end's bearing, and lower the other a little (large end: ${large}; small end: ${small}).`;
   const [holdLarge, holdSmall] = [shares.large / (1 - shares.large), (1 - shares.small) / shares.small];
-  return ` One end ${done} first: small end open: ${small} 1 up, ${large} ${number(holdLarge, 1)} down; large end open: ${large} 1 up, ${small} ${number(holdSmall, 2)} down: the other end stays.`;
+  return ` One end ${done} first, little by little: small end open: ${small} 1 part up, ${large} ${number(holdLarge, 1)} down; large end open: ${large} 1 up, ${small} ${number(holdSmall, 2)} down: the other end stays.`;
 }

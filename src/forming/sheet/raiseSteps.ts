@@ -61,7 +61,7 @@ export function raiseSteps(asked: RollSheetAsked, places: RollPlaces | null): st
   const like = likeSteps(asked, places, "trial");
   return like === null
     ? `Go in steps of ${most(asked.say)} or less on the scale${pipe ? "" : ", both bearings by turns, so that both arrive together"}.${soon(asked)}`
-    : `From 0 go in ${like}${pipe ? "" : ", by turns"}.${soon(asked)}`;
+    : `Bring it to 0; from there go in ${like}${pipe ? "" : ", by turns"}.${soon(asked)}`;
 }
 
 /** The same for the second pass, in few words: the first has said how. */

@@ -20,16 +20,12 @@ import { zonesBack, zonesOn } from "./zoneChange.ts";
 import { stillOpen } from "./stillOpen.ts";
 import { gapWindows, templateBrief, templateFigures } from "./touch.ts";
 
-/** The same in short, where the first raise has said why. */
-const RAISE_AGAIN = "Raise only while the plate travels; never roll backwards at setting.";
-
-const RAISE_MOVING =
-  "Raise only while the plate travels towards the bending roll. Never make a large raise under standing plate, never roll backwards at setting.";
+/** In short, for the head of the sheet says it whole. */
+const RAISE_MOVING = "Raise only while the plate travels; never roll backwards at setting.";
 const OVERLAP = "Never let an overlap enter the pinch.";
 const rising = ({ item }: RollSheetAsked): string =>
   `Support the rising ${isPipe(item) ? "" : "large "}end; keep clear of its swing.`;
 const PRESSURE = "Open the pinch first: do not draw the piece out under pinch pressure.";
-const REVERSING = "Lower the bending roll before reversing.";
 
 /** Where a zone has its own setting: with trials the boxes hold what those say. */
 const ownSetting = ({ tried }: RollSheetAsked): string =>
@@ -74,7 +70,7 @@ function through(asked: RollSheetAsked): PlanStep {
       ...(arm === undefined ? [] : [taped("straight lead, about", arm, DERIVED)]),
       ...parallel.figures,
     ],
-    cautions: [rising(asked), OVERLAP],
+    cautions: [rising(asked)],
     toNote: [
       { label: "chalk gone, all raise on", unit: "mm" },
       { label: "straight lead, measured", unit: "mm" },
@@ -132,7 +128,7 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       title: "Turn the job round",
       text: pipe
         ? `Turn the piece end for end so that ${order.second} leads. Lower the bending roll and set it parallel again; close and lock the yoke.`
-        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in as before: ${say.tape(stopMm)}`}. Set the bending roll down and parallel; the readings at 0 stay, the small edge's bearing is now the one at the fixed end. Put the piece back round the top roll bent as it is (never flattened), the inside up and the small edge on the stop: now ${order.second} lies ahead. Bring that edge over the lowered bending roll, square to the rolls; close and lock the yoke, pinch as before.`,
+        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in as before: ${say.tape(stopMm)}`}. Set the bending roll down and parallel; the readings at 0 stay, the small edge's bearing is now the one at the fixed end. Put the piece back round the top roll bent as it is (never flattened), the inside up and the small edge on the stop: now ${order.second} lies ahead. Bring that edge over the lowered bending roll, ${settings?.lying?.by === "element" ? `laid as in ${stepNamed("align")}` : "square to the rolls"}; close and lock the yoke, pinch as before.`,
       figures: [],
       cautions: [
         `The piece is springy and awkward now: slings so that it cannot roll or spring open.${pipe ? "" : " It must not strike the machine at this end either: watch the first turn by hand jog."}`,
@@ -172,7 +168,7 @@ function second(asked: RollSheetAsked): PlanStep {
           ...carried.figures,
         ]
       : [],
-    cautions: [RAISE_AGAIN, rising(asked), ...(settings ? settingProblems(settings, "finished", say) : [])],
+    cautions: [RAISE_MOVING, rising(asked), ...(settings ? settingProblems(settings, "finished", say) : [])],
     toNote: settingBoxes(asked, "finished", carried.model !== undefined),
     ...(carried.model && { model: carried.model }),
     basis: settings ? DERIVED : COMMON_PRACTICE,
@@ -191,7 +187,7 @@ function close(asked: RollSheetAsked): PlanStep {
     title: item.pieces === 1 ? "Close" : "Bring to the template",
     text: `${end.text}. Judge it released, as in ${stepNamed("first-measure")}. Inside templates, square to an element line: ${templateBrief(item, say, 1)}.${led.text}${more.text}${item.pieces === 1 ? " It will not close: stop." : ""} When right, lower the bending roll, open pinch and yoke, take it off.`,
     figures: [...templates, ...led.figures, ...end.figures, ...more.figures],
-    cautions: [...(item.pieces === 1 ? [OVERLAP] : []), REVERSING],
+    cautions: item.pieces === 1 ? [OVERLAP] : [],
     toNote: [...raiseAtEnd(asked), ...end.toNote],
     basis: COMMON_PRACTICE,
   };
@@ -212,7 +208,7 @@ function lastEdge(asked: RollSheetAsked): PlanStep | null {
     title: "Bend the edge that led last",
     text: `All pieces: turn each round once more (${pipe ? "" : "stop at the drop end, "}${first} ahead). With the plate moving raise ${pipe ? `to the last of ${stepNamed("close")}` : scales ? `each end to its own 0 plus the other's last raise (its scale less its 0)${moved.text}` : `to the last of ${stepNamed("close")}, its raises exchanged`}; roll through, stop before ${led} leaves the pinch. Templates now fit up to it${stands.text}${stands.text === "" ? "" : "; wider: raise a little more"}.`,
     figures: [...moved.figures, ...stands.figures],
-    cautions: [RAISE_AGAIN, rising(asked)],
+    cautions: [RAISE_MOVING, rising(asked)],
     toNote: stands.toNote,
     basis: DERIVED,
   };

@@ -101,7 +101,7 @@ function pinch({ item, roll }: RollSheetAsked): PlanStep {
     title: "Set the pinch",
     text: `${trim} Pinch only as hard as drives the ${pipe ? "plate" : "large edge"}, no harder.`,
     figures: [],
-    cautions: [GUARDS, "Move the blank by hand only with the rolls stopped."],
+    cautions: ["Move the blank by hand only with the rolls stopped."],
     toNote: [
       { label: "pinch pressure or setting", unit: "-" },
       ...(half && !pipe && roll.pinchTrim !== false
@@ -139,7 +139,7 @@ function zero(asked: RollSheetAsked): PlanStep {
   return step({
     id: "zero",
     title: "Find 0 (nought)",
-    text: `Pinch the blank so that it lies flat. Bring the bending roll up, parallel to the top roll, until it just touches the plate along its whole length. This is 0${two ? ", at both ends of the roll: write down both readings" : ": write down the reading"}. Every raise here counts from it, up the slide${two ? "; a scale shows its reading at 0 plus the raise" : ""}.${tilt}`,
+    text: `Pinch the blank so that it lies flat. Bring the bending roll up, parallel to the top roll, until it just touches the plate ${asked.settings?.lying?.by === "element" ? "at its corner ahead" : "along its whole length"}. This is 0${two ? ", at both ends of the roll: write down both readings" : ": write down the reading"}. Every raise here counts from it, up the slide${two ? "; a scale shows its reading at 0 plus the raise" : ""}.${tilt}`,
     figures: [],
     cautions: [],
     toNote: two
@@ -152,6 +152,7 @@ function align(asked: RollSheetAsked): PlanStep {
   const { item, say } = asked;
   const heaviest = heaviestKg(asked);
   const { leads, first } = seamOrder(asked);
+  const laid = laidBy(asked);
   const pipe = isPipe(item);
   const which =
     leads === null
@@ -162,9 +163,13 @@ function align(asked: RollSheetAsked): PlanStep {
   return step({
     id: "align",
     title: "Load and align",
-    text: `Lower the bending roll and open the pinch. Lay the blank in (${say.mass(heaviest)}), inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll. ${laidBy(asked)} Close and lock the yoke.`,
-    figures: [{ label: "mass of the heaviest blank", value: heaviest, unit: "kg", basis: DERIVED }],
+    text: `Lower the bending roll and open the pinch. Lay the blank in (${say.mass(heaviest)}), inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll. ${laid.text} See that the yoke is closed and locked.`,
+    figures: [
+      { label: "mass of the heaviest blank", value: heaviest, unit: "kg", basis: DERIVED },
+      ...laid.figures,
+    ],
     cautions: [
+      GUARDS,
       `${isHeavy(asked) ? "Crane or hoist, and support" : "Support the blank"} on both sides of the rolls.`,
     ],
   });

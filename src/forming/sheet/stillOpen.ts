@@ -40,14 +40,14 @@ export function stillOpen(asked: RollSheetAsked): {
   const rate = roll && (item.cone ? coneRate({ item, roll, say }) : zoneRate({ item, roll, say }));
   if (!rate)
     return {
-      text: ` Not there yet: raise both ends a little more, both alike, go back to ${second}, roll through again.${rest}`,
+      text: ` Not there yet: raise both ends a little more, both alike: lower it, go back to ${second}, raise with the plate moving, roll through.${rest}`,
       figures: [],
     };
   // What a chalk's way adds to it is no bend that is lacking.
   const open = item.cone && item.pieces === 1 && !lapped ? "Templates still open" : "Not there yet";
   const by = `${say.length(rate.moreMm)} for every ${say.length(rate.everyMm)} ${rate.of}`;
   return {
-    text: ` ${open}: raise both ends alike${rate.where}, by the model about ${by}. Put on half first, go back to ${second}, roll through again.${rate.where === "" ? "" : othersStay(asked)}${rest}`,
+    text: ` ${open}: raise both ends alike${rate.where}, by the model about ${by}. Lower it, go back to ${second}, put half on as the plate moves, roll through.${rate.where === "" ? "" : othersStay(asked)}${rest}`,
     figures: [mm(`raise for every ${say.length(rate.everyMm)} ${rate.of}`, rate.moreMm, DERIVED)],
   };
 }
@@ -71,7 +71,7 @@ const isLapped = ({ seamLapMm = 0 }: FormingCase): boolean => seamLapMm > 0;
 
 /** What of a part in one piece is still to be closed, as a tape tells it. */
 const lacking = (item: FormingCase): string =>
-  `${isLapped(item) ? "of lap lacking" : item.pieces > 1 ? "of gap too much" : "that it is shorter"}${isPipe(item) ? "" : " at the large end"}`;
+  `${isLapped(item) ? "of lap lacking" : item.pieces > 1 ? "of gap too much" : "that it falls further short"}${isPipe(item) ? "" : " at the large end"}`;
 
 /** Inside corner to inside corner at the large end, below 0 where the edges lap. [mm] */
 function gapOf(item: FormingCase, halfAngleRad: number, radiusMm: number): (closed: number) => number {

@@ -1,6 +1,7 @@
 import type { RollsFromAbove } from "../../drawing/forming/onRolls.ts";
 import type { FormingPlan } from "../../forming/plan.ts";
 import type { Shop } from "../../forming/machine.ts";
+import { radians } from "../../geometry/angle.ts";
 import { leadingEdge } from "../../forming/seamOrder.ts";
 import type { Report } from "../../report/report.ts";
 import { rollOf } from "./rollOf.ts";
@@ -25,5 +26,6 @@ export function fromAbove(report: Report, plan: FormingPlan, shop: Shop): RollsF
     stopMm: settings.stopMm,
     topRadiusMm: roll.rolls.topDiameter / 2,
     armMm: settings.flat.acrossMm,
+    turnedRad: radians(settings.lying?.turnedDeg ?? 0),
   };
 }

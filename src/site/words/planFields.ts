@@ -27,6 +27,34 @@ export const PLAN_FIELDS: Readonly<Record<string, { readonly unit?: string; read
   "forming.plans[].settings.flat.acrossMm": { unit: "mm", means: "Level distance from the pinch line." },
   "forming.plans[].settings.flat.upMm": { unit: "mm", means: "Up the slide from its origin." },
   "forming.plans[].settings.travelMm": { unit: "mm", means: "From the flat plate to the end of the slide." },
+  "forming.plans[].settings.lying": {
+    means:
+      "How the flat blank is laid on the rolls; null for a pipe, and for a skin that is curved unevenly.",
+  },
+  "forming.plans[].settings.lying.by": {
+    means:
+      "What it is laid straight by: the leading seam edge in the bending roll’s “groove”, or the “element” line at the pinch.",
+  },
+  "forming.plans[].settings.lying.turnedDeg": {
+    unit: "°",
+    means: "The leading seam edge from parallel to the rolls, its large end ahead.",
+  },
+  "forming.plans[].settings.lying.parallelAfterMm": {
+    unit: "mm",
+    means: "Large edge that goes through the pinch until the element line there is parallel to the rolls.",
+  },
+  "forming.plans[].settings.lying.cornerInMm": {
+    unit: "mm",
+    means: "The small end’s corner at the leading seam edge, further in than the stop.",
+  },
+  "forming.plans[].settings.lying.pastMm": {
+    unit: "mm",
+    means: "How far the flat blank reaches past the stop, at most.",
+  },
+  "forming.plans[].settings.lying.beforeMm": {
+    unit: "mm",
+    means: "That place before the pinch; below 0 behind it.",
+  },
   "forming.plans[].settings.zones": {
     means:
       "Stretches of the skin that are rolled with one setting: one for a right cone or a pipe, several from the seam round where the curvature is uneven.",
