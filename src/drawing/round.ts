@@ -1,6 +1,6 @@
-import { unrolledAt } from "../geometry/unroll.ts";
 import { add3, cross3, dot3, length3, scale3, sub3, type Vec2, type Vec3 } from "../geometry/vector.ts";
 import type { RoundPiece } from "../report/round.ts";
+import { unrolledApart } from "./setApart.ts";
 
 /** Where one looks from: turned about the upright, and tilted from level to straight down. [rad] */
 export interface Sight3 {
@@ -65,7 +65,7 @@ export function roundDrawing(
   }: { share: number; sight: Sight3; thicknessMm: number; chosen?: ChosenInRound | undefined },
 ): RoundDrawing {
   const eye = eyeAt(sight);
-  const strips = pieces.map(({ strip }) => unrolledAt(strip, share));
+  const strips = unrolledApart(pieces, share);
   const all = strips.flatMap(({ a, b }) => [...a, ...b]);
   const seen = all.map((p): Vec2 => [dot3(p, eye.right), dot3(p, eye.up)]);
   const [xs, ys] = [seen.map(([x]) => x), seen.map(([, y]) => y)];

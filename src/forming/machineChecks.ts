@@ -59,7 +59,7 @@ export function rollChecks(part: PartAsked, roll: PlateRoll): Check[] {
     return [
       state({
         id: "round-ends",
-        title: "Round all the way",
+        title: "Flats and corners",
         unit: "-",
         verdict: "fail",
         basis: DERIVED,

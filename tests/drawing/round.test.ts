@@ -2,6 +2,8 @@ import { expect, it } from "vitest";
 import { roundDrawing } from "../../src/drawing/round.ts";
 import { layOut } from "../../src/report/layOut.ts";
 import { roundOf } from "../../src/report/round.ts";
+import type { Vec2 } from "../../src/geometry/vector.ts";
+import { unrolledApart } from "../../src/drawing/setApart.ts";
 import { catalogue, named } from "../parts.ts";
 
 const cone = named({
@@ -14,6 +16,17 @@ const cone = named({
 const made = layOut(cone, { catalogue });
 if (made.kind === "refused") throw new Error("refused");
 const pieces = roundOf(made);
+/** Square to each of its sides, do two convex outlines stand apart along one of them? */
+const standApart = (p: readonly Vec2[], q: readonly Vec2[]): boolean =>
+  [p, q].some((one) =>
+    one.some(([x1, y1], i) => {
+      const [x2, y2] = one[(i + 1) % one.length]!;
+      const along = (points: readonly Vec2[]) => points.map(([x, y]) => x * (y2 - y1) - y * (x2 - x1));
+      const [a, b] = [along(p), along(q)];
+      return Math.max(...a) <= Math.min(...b) + 1e-6 || Math.max(...b) <= Math.min(...a) + 1e-6;
+    }),
+  );
+
 const seen = (share: number, tiltDeg: number) =>
   roundDrawing(pieces, {
     share,
@@ -102,4 +115,41 @@ it("draws the wall as thick as it is: the ring at an end seen from above is the 
   const aside = (40 / 2) * (400 / Math.hypot(150, 400));
   expect(Math.max(...reaches(["outside"]))).toBeCloseTo(300 + aside, 0);
   expect(Math.max(...reaches(["edge"]))).toBeCloseTo(300 + aside, 0);
+});
+
+it.each([
+  [2, 600],
+  [4, 600],
+  [2, 900],
+] as const)("lays %i flat pieces beside each other, none over another", (count, length) => {
+  const hood = layOut(
+    named({
+      shape: "square-to-round",
+      thickness: 3,
+      rectangularEnd: { length, width: 400, measured: "middle" },
+      roundEnd: { diameter: 350, measured: "middle" },
+      height: 500,
+      pieces: count,
+    }),
+    { catalogue },
+  );
+  if (hood.kind === "refused") throw new Error("refused");
+  const hoodPieces = roundOf(hood);
+  expect(hoodPieces).toHaveLength(count);
+  const triangles = unrolledApart(hoodPieces, 1).map(({ a, b }) =>
+    a.slice(1).flatMap((_, i) =>
+      [
+        [a[i]!, b[i]!, a[i + 1]!],
+        [a[i + 1]!, b[i]!, b[i + 1]!],
+      ].map((corners) => corners.map(([x, y]): Vec2 => [x, y])),
+    ),
+  );
+  for (const [i, one] of triangles.entries())
+    for (const other of triangles.slice(i + 1))
+      for (const p of one) for (const q of other) expect(standApart(p, q)).toBe(true);
+  // Rolled up they stand as they did.
+  const stood = hoodPieces.flatMap(({ stations }) => stations.flatMap(({ a }) => a));
+  unrolledApart(hoodPieces, 0)
+    .flatMap(({ a }) => a.flat())
+    .forEach((x, i) => expect(x).toBeCloseTo(stood[i]!, 6));
 });

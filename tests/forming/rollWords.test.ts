@@ -58,7 +58,7 @@ it("says within which travel the raise is on: as far as the bending roll stands 
   const arm = settings!.flat.acrossMm;
   const gone = `has gone ${say.tape(arm)}`;
   expect(step(steps, "first-raise").text).toContain(
-    `Chalk the large edge at the pinch: all of it on before the chalk ${gone}, if the manual lets you: later, a longer end stays open.`,
+    `Chalk the large edge at the pinch: all of it on before the chalk ${gone}, if the manual lets you, or a longer end stays open.`,
   );
   expect(step(steps, "second-raise").text).toContain(`again before chalk at the pinch ${gone}.`);
   for (const id of ["first-raise", "second-raise"])

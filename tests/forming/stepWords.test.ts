@@ -51,23 +51,25 @@ describe("the steps beside the machine", () => {
       /inside face up.*small edge tight on the stop.*seam edge 1 lies ahead.*support/s,
     );
     expect(words("align")).toMatch(
-      /hands, sleeves and gloves: gloves off.*every stop button.*tried.*nobody within reach of the nip/,
+      /hands, sleeves and gloves: gloves off.*every stop button.*tried.*nobody near the nip/,
     );
-    expect(words("first-raise")).toMatch(/^With the plate moving raise to .*\. Bring it to 0; from there go in \d+ like steps/);
+    expect(words("first-raise")).toMatch(
+      /^With the plate moving raise to .*\. Bring it to 0; from there go in \d+ like steps/,
+    );
     expect(words("second-raise")).toMatch(
       /^Carry over what the first pass taught.* write it into the boxes\..* Then, with the plate moving, raise towards .*, from 0 in \d+ like steps/s,
     );
     expect(words("first-measure")).toMatch(
-      /Release it: bending roll lowered, pinch open, supported on the rolls, inside up, seam edges level.*In doubt stand it on its large end on a level floor\. Measure straight across the seam, inside corner to inside corner, lead and all/,
+      /Release it: bending roll lowered, run back until its seam edges are level, held, rolls off, pinch open.*In doubt stand it on its large end on a level floor\. Measure straight across the seam, inside corner to inside corner, lead and all/,
     );
     expect(words("first-correct")).toMatch(
       /Bending roll lowered, pinch lightly and run the piece back to .*; pinch as before,.*after a third raise: stop and ask the foreman/,
     );
     // The yoke is closed before the rolls turn for the first time, and again after the piece has come off over it.
-    expect(words("align")).toContain("Close and lock the yoke.");
+    expect(words("align")).toContain("Have the yoke closed and locked.");
     expect(words("turn")).toContain("close and lock the yoke, pinch as before");
     expect(words("close")).toMatch(
-      /small end open: fixed end 1 up, drop end [\d.]+ down; large end open: drop end 1 up, fixed end [\d.]+ down: the other end stays/,
+      /small end open: fixed end 1 part up, drop end [\d.]+ down; large end open: drop end 1 up, fixed end [\d.]+ down: the other end stays/,
     );
     expect(words("unload")).toMatch(
       /Lower the bending roll, open the pinch and take the piece off by the manual: sideways, the top roll \(\d+ mm\) coming out between the seam edges/,

@@ -23,7 +23,7 @@ function halfWay(asked: RollSheetAsked): string {
   const { insideGapMm } = endRolled(item, cone, soFar);
   const [open, tight] = [sharesOf(item).from, sharesOf(item).to].map((of) => templateBrief(item, say, of));
   const light = templateLight(asked).text;
-  return `half way, at a gap of ${say.tape(insideGapMm)}${isPipe(item) ? "" : " at the large end"}, ${templateBrief(item, say, aim.share)}. Right from ${open} to ${tight}${light === "" ? "" : ` (${light})`}: they count before the gap`;
+  return `half way, at a gap of ${say.tape(insideGapMm)}${isPipe(item) ? "" : " at the large end"}, ${templateBrief(item, say, aim.share)}${light === "" ? `. Right from ${open} to ${tight}` : `; right with ${light}`}: they count before the gap`;
 }
 
 /** How the piece lies, the same for everything that is measured on it: a bent or a squeezed one tells nothing. */
@@ -88,6 +88,7 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
     `${range(large)} at the ${large.end} (the window)${small ? `, about ${range(small)} at the small end` : ""}`;
   const cap = large && `${say.tape(large.capMm)}${small ? " at the large end" : ""}`;
   const chalk = chalkWords(asked);
+  const light = templateLight(asked);
   const templates = templateFigures(item, share);
   const lead = leadMmOf(asked) > 0;
   const held = large
@@ -125,9 +126,10 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
       ]),
       ...chalk.figures,
       ...templates,
-      ...(large ? templateLight(asked).figures : []),
       ...(large
-        ? [...at("at the widest gap", from)]
+        ? light.figures.length > 0
+          ? light.figures
+          : at("at the widest gap", from)
         : [...windowFigures(item), ...at("never tighter than", capShare)]),
     ],
     cautions: ["Let nobody stand under or inside the piece while it is held only by the rolls."],

@@ -6,17 +6,17 @@ import { mm, type PlanStep, taped } from "./step.ts";
 /** How the blank is laid straight: by a seam edge in the groove, or by the element at the pinch. */
 export function laidBy({ settings, say }: RollSheetAsked): Pick<PlanStep, "text" | "figures"> {
   const lying = settings?.lying ?? null;
-  const square = "Lay it square by that roll's groove; where it has none, square to the rolls by the manual.";
+  const square = "Lay it square by that roll's groove; without one, by the manual.";
   if (!lying) return { text: square, figures: [] };
   const inMm = say.tape(lying.cornerInMm);
   const figures = [taped("corner at the small end further in than the stop", lying.cornerInMm, DERIVED)];
   return lying.by === "groove"
     ? {
-        text: `${square} The small edge bears at the pinch; its corner ahead stands ${inMm} further in.`,
+        text: `${square} The small edge bears at the pinch, its corner ahead ${inMm} further in.`,
         figures,
       }
     : {
-        text: `Lay the element line at the pinch parallel to the rolls: the seam edge then lies askew, its large end over the bending roll, its small end ${inMm} further in than the stop.`,
+        text: `Lay the element line at the pinch parallel to the rolls: the seam edge lies askew, its small end ${inMm} further in than the stop.`,
         figures,
       };
 }
@@ -34,7 +34,7 @@ export function keptParallel({ item, settings, say }: RollSheetAsked): Pick<Plan
   const after = settings?.lying?.parallelAfterMm ?? 0;
   if (settings && after > 0)
     return {
-      text: `${stop}: after some ${say.tape(after)} of chalk it has turned the element line at the pinch parallel to the rolls; ${STOP} turn the blank.${after > settings.flat.acrossMm ? " What is bent before lies askew, at both ends after both passes: there the templates decide." : ""}`,
+      text: `${stop}: after some ${say.tape(after)} of chalk it has turned the element line at the pinch parallel to the rolls; ${STOP} turn the blank.${after > settings.flat.acrossMm ? " What is bent before lies askew: there the templates decide." : ""}`,
       figures: [taped("chalk gone when the elements lie parallel, about", after, DERIVED)],
     };
   const soon = settings?.lying ? "" : ", once it bears,";

@@ -15,7 +15,7 @@ const HELD = {
 
 /** Of every plate roll. */
 export const GUARDS =
-  "The rolls draw in hands, sleeves and gloves: gloves off before they turn; every stop button and emergency stop tried before the first plate, nobody within reach of the nip while they turn.";
+  "The rolls draw in hands, sleeves and gloves: gloves off before they turn, every stop button and emergency stop tried first, nobody near the nip.";
 /** Of every blank. */
 export const SHARP = "Cut plate is sharp and heavy: gloves, and the shop's own lifting rules.";
 

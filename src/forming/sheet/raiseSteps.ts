@@ -25,7 +25,7 @@ function soon(asked: RollSheetAsked): string {
   const { settings, say } = asked;
   const arm = settings?.flat.acrossMm;
   if (arm === undefined) return ` Have it all on as soon as the machine's manual lets you.${noted(asked)}`;
-  return ` Chalk ${isPipe(asked.item) ? "the plate" : "the large edge"} at the pinch: all of it on before the chalk has gone ${say.tape(arm)}, if the manual lets you: later, a longer end stays open.${noted(asked)}`;
+  return ` Chalk ${isPipe(asked.item) ? "the plate" : "the large edge"} at the pinch: all of it on before the chalk has gone ${say.tape(arm)}, if the manual lets you, or a longer end stays open.${noted(asked)}`;
 }
 
 /** Raises that are all but none are not told in steps. [mm] */

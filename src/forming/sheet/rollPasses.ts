@@ -65,7 +65,7 @@ function through(asked: RollSheetAsked): PlanStep {
     id: "first-through",
     phase: "first pass",
     title: "Roll from seam edge to seam edge",
-    text: `Roll on towards the bending roll. ${parallel.text} The leading end stays straight${arm === undefined ? "" : ` for about ${say.tape(arm)}`}, then open as far as the chalk had gone: the second pass bends both. ${zonesOn(asked)}Stop before ${order.second} leaves the pinch.`,
+    text: `Roll on. ${parallel.text} The leading end stays straight${arm === undefined ? "" : ` for about ${say.tape(arm)}`}, then open as far as the chalk had gone: the second pass bends both. ${zonesOn(asked)}Stop before ${order.second} leaves the pinch.`,
     figures: [
       ...(arm === undefined ? [] : [taped("straight lead, about", arm, DERIVED)]),
       ...parallel.figures,

@@ -153,6 +153,7 @@ function align(asked: RollSheetAsked): PlanStep {
   const heaviest = heaviestKg(asked);
   const { leads, first } = seamOrder(asked);
   const laid = laidBy(asked);
+  const askew = asked.settings?.lying?.by === "element" ? "the large end of " : "";
   const pipe = isPipe(item);
   const which =
     leads === null
@@ -163,15 +164,12 @@ function align(asked: RollSheetAsked): PlanStep {
   return step({
     id: "align",
     title: "Load and align",
-    text: `Lower the bending roll and open the pinch. Lay the blank in (${say.mass(heaviest)}), inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${leads === null ? "the first edge" : first} lies over the bending roll. ${laid.text} See that the yoke is closed and locked.`,
+    text: `Lower the bending roll and open the pinch. Lay the blank in (${say.mass(heaviest)}), inside face up towards the top roll${pipe ? "" : ", its small edge tight on the stop"}.${which} Push it through the open pinch until ${askew}${leads === null ? "the first edge" : first} lies over the bending roll. ${laid.text} Have the yoke closed and locked.`,
     figures: [
       { label: "mass of the heaviest blank", value: heaviest, unit: "kg", basis: DERIVED },
       ...laid.figures,
     ],
-    cautions: [
-      GUARDS,
-      `${isHeavy(asked) ? "Crane or hoist, and support" : "Support the blank"} on both sides of the rolls.`,
-    ],
+    cautions: [GUARDS, `${isHeavy(asked) ? "Crane or hoist; support" : "Support the blank"} on both sides.`],
   });
 }
 

@@ -54,7 +54,7 @@ export function templateLight({ item, say }: RollSheetAsked): {
       : `${name} ${told(openMm)} and ${told(tightMm)}`,
   );
   return {
-    text: `over ${say.length(chordMm)} of it light up to ${each.join("; ")}`,
+    text: `light over ${say.length(chordMm)} of it of up to ${each.join("; ")}`,
     figures: ends.flatMap(({ name, openMm, tightMm }) => [
       mm(`light at the ends of ${say.length(chordMm)} of template, at most, ${name}`, seen(openMm), DERIVED),
       mm(

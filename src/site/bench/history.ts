@@ -19,8 +19,12 @@ export function change<T>(history: History<T>, now: T, about?: string): History<
   return { past, now, future: [], about };
 }
 
-/** The next change begins a step of its own, as when a field is left. */
-export const settle = <T>(history: History<T>): History<T> => ({ ...history, about: undefined });
+/** The next change begins a step of its own, as when a field is left; typing that came back to where it was is none. */
+export function settle<T>({ past, now, future }: History<T>): History<T> {
+  const before = past.at(-1);
+  const isSame = before !== undefined && JSON.stringify(before) === JSON.stringify(now);
+  return { past: isSame ? past.slice(0, -1) : past, now, future, about: undefined };
+}
 
 export function undo<T>({ past, now, future, about }: History<T>): History<T> {
   const before = past.at(-1);

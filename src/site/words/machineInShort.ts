@@ -29,5 +29,7 @@ function wayOf(kind: MachineAnswer["kind"], { settings, brake }: FormingPlan): s
   }
   if (!settings) return "Rolled in two passes; the setting is found by trial";
   const zones = settings.zones.length;
-  return zones > 1 ? `Rolled in two passes, set anew in ${zones} zones` : "Rolled in two passes, one setting all round";
+  return zones > 1
+    ? `Rolled in two passes, set anew in ${zones} zones`
+    : "Rolled in two passes, one setting all round";
 }

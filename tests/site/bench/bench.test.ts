@@ -58,6 +58,9 @@ it("undoes the typing in one field as one step, and goes forward again", () => {
   expect(undo(history).now).toBe("900");
   expect(undo(undo(history)).now).toBe("");
   expect(redo(undo(history)).now).toBe("9000");
+  // Typed away and back again there is nothing to undo.
+  const back = settle(change(change(settle(history), "", "width"), "9000", "width"));
+  expect(undo(back).now).toBe("900");
   expect(redo(change(undo(history), "1")).now).toBe("1");
   // Left and opened again: the same steps back, and before them what the page begins with.
   const again = goOn("page", kept(history));

@@ -234,6 +234,16 @@ it("opens a part file with its lines of problems, what it says beside them", () 
   ]);
 });
 
+it("knows a report of a part from a part", () => {
+  const report = text(JSON.stringify({ part: { shape: "right-cone" }, shape: {}, forming: {} }));
+  expect(openPart(report, "cone.json", tables)).toEqual({
+    problems: [
+      "cone.json is a part’s report, not a part file: open the file that the report was made from, or its page.",
+    ],
+    typed: undefined,
+  });
+});
+
 it("does not ask for a picture to be renamed, but for a part that lies under another ending", () => {
   const neither = (file: string) => [
     `${file} is neither a part file, which ends in .yaml, nor a job’s folder packed as a .zip: choose one of these.`,

@@ -235,7 +235,7 @@ export class BenchFiles {
 
   async copyLink(): Promise<void> {
     const { copyLink } = await import("./copyLink.ts");
-    this.told = await copyLink(this.bench.now);
+    this.told = await copyLink(this.bench.now, this.bench.isWrong);
   }
 
   /** The tray as a job's folder, packed. */

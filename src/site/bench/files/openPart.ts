@@ -17,6 +17,9 @@ export interface OpenedPart {
 
 /** What else a file is that names no shape; undefined where nobody can tell. */
 function otherKind(typed: TypedGroup): string | undefined {
+  // Its part stands in it as it was read, with what was left out put in.
+  if ("part" in typed && "forming" in typed)
+    return "is a part’s report, not a part file: open the file that the report was made from, or its page.";
   if ("shape" in typed) return undefined;
   if ("machines" in typed)
     return "is a shop file, not a part file: open it below “Look at the shop’s machines and change them”.";

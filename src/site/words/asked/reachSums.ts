@@ -44,7 +44,7 @@ export function reachSums(item: FormingCase, roll: PlateRoll | undefined, say: N
             `Stop, from the drop end: ${closely(say, Math.max(0, roll.coneAttachment.range[0]))} + ${closely(say, inMm)} = ${length(stopPlace({ item, roll })?.mm ?? 0)}, its nearest and how much further in it is set`,
           ]
         : []),
-      `Closed at the first trial, a share of the turn: √(sin(${half})² + (${plain(trial.share, SHARE_PLACES)} × cos(${half}))²) = ${closed}`,
+      `Closed at the first trial, a share of the turn: √(sin(${half})² + (${plain(trial.share, SHARE_PLACES)} × cos(${half}))²) = ${closed}, the factor being the first trial’s share of the final bend`,
       `Small end while open: ${closely(say, small)} / ${closed} = ${length(acrossMm)}`,
       `Turn while open: ${sweepRad === Math.PI ? "half a turn or more counts as 180°" : `${turn(`360° × ${closed}`)} = ${angle(sweepRad)}`}`,
       `Lean while open: sin(${lean}) / ${closed} = ${plain(leanSine, SHARE_PLACES)}, the sine of ${angle(leanRad)}`,
