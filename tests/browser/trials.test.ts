@@ -142,7 +142,9 @@ it("answers for both edges and both bearings, prints it, and takes an overlap as
   await page.getByRole("button", { name: "remove trial 2" }).click();
   await page.getByRole("button", { name: "remove trial 1" }).click();
   expect(await page.locator('[data-trial="places"]').isVisible()).toBe(false);
-  expect(await printed()).toMatch(/^With the plate moving raise to .*Bring it to 0; from there go in \d+ like steps/);
+  expect(await printed()).toMatch(
+    /^With the plate moving raise to .*Bring it to 0; from there go in \d+ like steps/,
+  );
 });
 
 it("leaves the table to carry over by hand out while trials tell the second raise, and puts it back", async () => {
