@@ -2,6 +2,7 @@ import { degrees } from "../geometry/angle.ts";
 import { SAME_ANGLE } from "../geometry/tolerance.ts";
 import type { FormingCase } from "./case.ts";
 import { cornerLimit } from "./cornerLimit.ts";
+import { cornersLack } from "./cornersLack.ts";
 import { type LinearClass, linearToleranceMm } from "./iso13920.ts";
 import { AS_DRAWN, DERIVED } from "./judge.ts";
 import { number, sayIn } from "./say.ts";
@@ -258,7 +259,7 @@ export function inspectionOf(item: FormingCase): Inspection | null {
         ];
   return {
     toleranceClass: toleranceClass ?? null,
-    note: `${whereWords(item, finish)}${
+    note: `${whereWords(item, finish)}${cornersLack(item)}${
       toleranceClass === undefined
         ? `The part names no tolerance class, so no limits of lengths are given${corner ? " (that of the corners is common practice)" : ""}: the foreman writes them in from the drawing. (The office can name the class in the part file, tolerance: A, B, C or D.)`
         : `Limits of class ${toleranceClass} of ISO 13920 for lengths${corner ? " and angles" : ""}; out of round${seamLapMm > 0 ? " is" : " and edge offset are"} derived from them. Where none is given, the foreman says what passes. A drawing or a code in force stands above.`

@@ -37,6 +37,6 @@ export function travelRatio({ item, say }: PartAsked): Check | null {
     advice: (verdict) =>
       verdict === "pass"
         ? `In a pass the large edge runs ${slide} further than the small one, which slides on the stop: grease the stop and keep the edge free of burrs.`
-        : `The large edge travels ${number(large / small, 2)} times the small one: expect the stop to mark the small edge (the large one runs ${slide} further) and the middle of the wall to bend too far; more tilt than that of the settings bends it further still, so hold a template half way up too, or make two courses.`,
+        : `The large edge travels ${number(large / small, 2)} times the small one: expect the stop to mark the small edge (the large one runs ${slide} further) and the middle of the wall to bend too far; add tilt only while a template half way up (mean radius) is not tight, or make two courses.`,
   });
 }

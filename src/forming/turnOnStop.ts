@@ -76,8 +76,8 @@ export interface Lying extends FlatReach {
 }
 
 /**
- * Square in the groove, unless the small edge then does not reach back to the pinch, the blank has run through before its
- * elements are parallel, or its far corner stands in the yoke. Else by the element at the pinch, the large end of the seam
+ * Square in the groove, unless the small edge then does not reach back to the pinch, its elements are still askew when the
+ * whole raise is to be on, or its far corner stands in the yoke. Else by the element at the pinch, the large end of the seam
  * edge over the bending roll. Null for a pipe and a point, and for a skin that is curved unevenly.
  *
  * @param aheadMm from the pinch to the bending roll
@@ -90,7 +90,7 @@ export function lyingOf(item: FormingCase, roll: PlateRoll, aheadMm: number): Ly
   const [smallReachMm, largeReachMm] = [cone.smallRadiusMm / sine, cone.largeRadiusMm / sine];
   const sweepRad = (2 * Math.PI * sine) / pieces;
   const chalkMm = chalkToParallelMm({ smallReachMm, largeReachMm, aheadMm });
-  if (chalkMm !== null && chalkMm < rimsMm.large / pieces - aheadMm) {
+  if (chalkMm !== null && chalkMm <= Math.min(aheadMm, rimsMm.large / pieces - aheadMm)) {
     const offRad = Math.asin(aheadMm / smallReachMm);
     const reach = flatReach(smallReachMm, { offRad, sweepRad });
     const roomMm = (leastRoom(roll)?.roomMm ?? 0) + (stopPlace({ item, roll })?.furtherInMm ?? 0);

@@ -93,8 +93,8 @@ describe("how a blank is laid", () => {
     anyPlateRoll({ coneAttachment: { clearRoom: 5000 }, ...more });
 
   it("is square in the groove, with its corner clear of the stop", () => {
-    const item = coneCase(reducer);
-    const reachMm = reducer.smallRadiusMm / Math.sin(item.cone?.halfAngleRad ?? 0);
+    const item = coneCase({ ...reducer, smallRadiusMm: 300 });
+    const reachMm = 300 / Math.sin(item.cone?.halfAngleRad ?? 0);
     const lying = lyingOf(item, roll(), 200);
     expect(lying).toMatchObject({ by: "groove", turnedDeg: 0 });
     // The small edge through the stop, about an apex 200 off: its end level with that.
@@ -107,9 +107,18 @@ describe("how a blank is laid", () => {
     const lying = lyingOf(short, roll(), 200);
     expect(lying).toMatchObject({ by: "element", parallelAfterMm: 0 });
     expect(large * Math.sin(((lying?.turnedDeg ?? 0) * Math.PI) / 180)).toBeCloseTo(200, 9);
-    const wide = coneCase({ ...reducer, heightMm: 350 });
-    expect(lyingOf(wide, roll(), 250)?.by).toBe("groove");
-    expect(lyingOf(wide, roll({ coneAttachment: { clearRoom: 100 } }), 250)?.by).toBe("element");
+    const wide = coneCase({ ...reducer, smallRadiusMm: 320, heightMm: 130 });
+    expect(lyingOf(wide, roll(), 150)?.by).toBe("groove");
+    expect(lyingOf(wide, roll({ coneAttachment: { clearRoom: 100 } }), 150)?.by).toBe("element");
+  });
+
+  it("is by the element where those would still be askew when the whole raise is on", () => {
+    const [small, large] = [reducer.smallRadiusMm, reducer.largeRadiusMm];
+    const sine = Math.sin(coneCase(reducer).cone?.halfAngleRad ?? 0);
+    const chalkAt = (aheadMm: number) =>
+      chalkToParallelMm({ smallReachMm: small / sine, largeReachMm: large / sine, aheadMm }) ?? 0;
+    expect(chalkAt(200)).toBeGreaterThan(200);
+    expect(lyingOf(coneCase(reducer), roll(), 200)?.by).toBe("element");
   });
 
   it("is told of no pipe and of no point", () => {

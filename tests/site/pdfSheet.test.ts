@@ -195,7 +195,7 @@ it("explains the words of a roll's sheet and of a brake's that stand on it", () 
       expect(entries.includes("aligning groove")).toBe(plan.settings?.lying?.by !== "element");
     }
   }
-  const cone = planned.find(({ plan }) => plan.settings?.stopMm != null)!;
+  const cone = planned.find(({ plan }) => plan.settings?.lying?.by === "groove")!;
   expect(explainedIn(cone.plan, glossary).map(({ word }) => word)).toEqual([...ROLL_WORD_ENTRIES]);
   for (const entry of [...ROLL_WORD_ENTRIES, ...BRAKE_WORD_ENTRIES])
     expect(glossary.has(entry), entry).toBe(true);

@@ -33,11 +33,15 @@ export interface RollsFromAbove {
   readonly armMm: number;
   /** The leading seam edge from parallel to the rolls, its large end ahead. */
   readonly turnedRad: number;
+  /** Why it is laid so, a sentence after the note; empty where it is laid as usual. */
+  readonly why: string;
 }
 
-/** At the foot of the sheet. */
-export const ABOVE_NOTE =
+const NOTE =
   "Seen from above; you stand below, where the plate goes in. Inside up, the small edge on the stop (black) at the pinch; chain-dotted the bending roll. For the second pass the piece is drawn flat.";
+
+/** At the foot of the sheet. */
+export const aboveNote = ({ why }: Pick<RollsFromAbove, "why">): string => `${NOTE}${why}`;
 
 /** Where a name has no room along its edge it is pointed from. */
 const POINTED_DEG = [-90, -60, -120, -30, -150, 0, 180, 30, 150, 60, 120, 90];
@@ -138,7 +142,7 @@ export function onRolls(what: RollsFromAbove, { paper }: { paper: Paper }): Draw
               `${title}: inside up, seam edge ${leads} ahead, small end at the ${smallAt} hand on the stop.`,
           )
           .join(" "),
-        lines: [what.title, ABOVE_NOTE],
+        lines: [what.title, aboveNote(what)],
       },
     },
     (board) => {

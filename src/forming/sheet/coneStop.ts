@@ -47,7 +47,6 @@ export function coneStop(asked: RollSheetAsked): PlanStep | null {
     pieces: item.pieces,
   });
   const open = openReach(asked.item);
-  const flat = flatFurther(asked, Math.max(reach, open?.pastMm ?? 0));
   const place = stopPlace({ item, roll });
   const given = roll?.coneAttachment?.range ? (place?.mm ?? null) : null;
   const inMm = place?.furtherInMm ?? 0;
@@ -57,6 +56,7 @@ export function coneStop(asked: RollSheetAsked): PlanStep | null {
       : `Set the stop for the small edge ${say.tape(given)} from the drop end of the roll face: ${inMm > 0 ? `${say.length(inMm)} further in than its nearest place, for room while open` : "its nearest place"}`;
   const nearest = roll?.coneAttachment?.clearRoom;
   const clear = nearest === undefined ? undefined : nearest + inMm;
+  const flat = flatFurther(asked, { openMm: Math.max(reach, open?.pastMm ?? 0), roomMm: clear });
   const room = clear === undefined ? "" : ` From stop to yoke there are ${say.length(clear)}.`;
   const other = otherEnd(asked);
   const derived = (label: string, value: number) => mm(label, value, DERIVED);

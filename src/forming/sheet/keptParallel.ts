@@ -8,8 +8,10 @@ export function laidBy({ settings, say }: RollSheetAsked): Pick<PlanStep, "text"
   const lying = settings?.lying ?? null;
   const square = "Lay it square by that roll's groove; without one, by the manual.";
   if (!lying) return { text: square, figures: [] };
-  const inMm = say.tape(lying.cornerInMm);
-  const figures = [taped("corner at the small end further in than the stop", lying.cornerInMm, DERIVED)];
+  // It is looked at beside a tape, to a tenth.
+  const cornerMm = say.units === "mm" ? Math.round(lying.cornerInMm * 10) / 10 : lying.cornerInMm;
+  const inMm = say.tape(cornerMm);
+  const figures = [taped("corner at the small end further in than the stop", cornerMm, DERIVED)];
   return lying.by === "groove"
     ? {
         text: `${square} The small edge bears at the pinch, its corner ahead ${inMm} further in.`,
@@ -32,9 +34,9 @@ export function keptParallel({ item, settings, say }: RollSheetAsked): Pick<Plan
     return { text: `Keep the element lines parallel to the rolls; ${STOP} square the plate.`, figures: [] };
   const stop = "Keep the small edge on the stop";
   const after = settings?.lying?.parallelAfterMm ?? 0;
-  if (settings && after > 0)
+  if (after > 0)
     return {
-      text: `${stop}: after some ${say.tape(after)} of chalk it has turned the element line at the pinch parallel to the rolls; ${STOP} turn the blank.${after > settings.flat.acrossMm ? " What is bent before lies askew: there the templates decide." : ""}`,
+      text: `${stop}: after some ${say.tape(after)} of chalk it has turned the element line at the pinch parallel to the rolls; ${STOP} turn the blank.`,
       figures: [taped("chalk gone when the elements lie parallel, about", after, DERIVED)],
     };
   const soon = settings?.lying ? "" : ", once it bears,";
@@ -47,7 +49,7 @@ export function keptParallel({ item, settings, say }: RollSheetAsked): Pick<Plan
 /** Where the flat blank comes further past the stop than the piece ever does. */
 export function flatFurther(
   { settings, say }: RollSheetAsked,
-  openMm: number,
+  { openMm, roomMm = Infinity }: { openMm: number; roomMm?: number | undefined },
 ): Pick<PlanStep, "text" | "figures"> {
   const lying = settings?.lying;
   if (!lying || lying.pastMm <= openMm) return { text: "", figures: [] };
@@ -55,7 +57,7 @@ export function flatFurther(
   const where =
     beforeMm < 0 ? `${say.length(-beforeMm)} behind the pinch` : `${say.length(beforeMm)} before the rolls`;
   return {
-    text: ` Flat, it reaches ${say.length(pastMm)} past it, ${where}.`,
+    text: ` Flat, it reaches ${say.length(pastMm)} past it, ${where}${pastMm > roomMm ? ": the yoke must let it by" : ""}.`,
     figures: [
       mm("reach of the flat blank past the stop, at most", pastMm, DERIVED),
       mm("that place before the pinch", beforeMm, DERIVED),

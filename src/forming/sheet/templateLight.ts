@@ -5,6 +5,7 @@ import { depthOfRadius } from "../straightedge.ts";
 import { firstPassShares } from "../firstPass.ts";
 import { passPoints } from "../passPoints.ts";
 import type { RollSheetAsked } from "./asked.ts";
+import { zonesOf } from "../zones.ts";
 import { type Figure, mm } from "./step.ts";
 import { templateRadius } from "./touch.ts";
 
@@ -27,11 +28,12 @@ export function templateLight({ item, say }: RollSheetAsked): {
   readonly figures: readonly Figure[];
 } {
   const { cone } = item;
+  const [zone] = zonesOf(item);
   const aim = passPoints(item).find(({ id }) => id === "aim");
   const none = { text: "", figures: [] };
-  if (!cone || !aim) return none;
+  if (!cone || !zone || !aim) return none;
   const window = firstPassShares(cone.halfAngleRad);
-  const radii = isPipe(item) ? [cone.largeRadiusMm] : [cone.largeRadiusMm, cone.smallRadiusMm];
+  const radii = isPipe(item) ? [zone.largeRadiusMm] : [zone.largeRadiusMm, zone.smallRadiusMm];
   const tightestMm = Math.min(...radii.map((radius) => templateRadius(item, radius, window.to)));
   const chordMm = LENGTHS[say.units].find((length) => length <= tightestMm);
   if (chordMm === undefined) return none;

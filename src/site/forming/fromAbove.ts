@@ -6,6 +6,9 @@ import { leadingEdge } from "../../forming/seamOrder.ts";
 import type { Report } from "../../report/report.ts";
 import { rollOf } from "./rollOf.ts";
 
+const BY_ELEMENT =
+  " Square by the groove its element lines would still lie askew when the whole raise is on, or its corner would stand in the yoke: so it is laid by the element line at the pinch.";
+
 /** The first blank on the rolls for both passes; nothing where the shop does not say at which hand the drop end is, and for a pipe, which goes in either way. */
 export function fromAbove(report: Report, plan: FormingPlan, shop: Shop): RollsFromAbove | undefined {
   const roll = rollOf(plan, shop);
@@ -26,6 +29,7 @@ export function fromAbove(report: Report, plan: FormingPlan, shop: Shop): RollsF
     stopMm: settings.stopMm,
     topRadiusMm: roll.rolls.topDiameter / 2,
     armMm: settings.flat.acrossMm,
+    why: settings.lying?.by === "element" ? BY_ELEMENT : "",
     turnedRad: radians(settings.lying?.turnedDeg ?? 0),
   };
 }

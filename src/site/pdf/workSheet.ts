@@ -1,5 +1,5 @@
 import { brakePicture, linesOf } from "../../drawing/forming/brakePicture.ts";
-import { ABOVE_NOTE, onRolls } from "../../drawing/forming/onRolls.ts";
+import { aboveNote, onRolls } from "../../drawing/forming/onRolls.ts";
 import { rollSections, sectionNote } from "../../drawing/forming/rollSection.ts";
 import { forceColumn } from "../../drawing/format.ts";
 import { edgePaths, endsOf } from "../../drawing/pattern/edges.ts";
@@ -162,7 +162,7 @@ function seenFromAbove(pdf: Pdf, report: Report, plan: FormingPlan, shop: Shop):
   if (!above) return [];
   return [
     heading(pdf, "The blank on the rolls"),
-    stack([picture(pdf, onRolls(above, { paper: ABOVE_PAPER })), paragraph(pdf, ABOVE_NOTE)]),
+    stack([picture(pdf, onRolls(above, { paper: ABOVE_PAPER })), paragraph(pdf, aboveNote(above))]),
   ];
 }
 
