@@ -14,7 +14,7 @@ import { type GapWindow, gapWindows, leadMmOf, sharesOf, templateBrief, template
 import { isBoxed, TIGHT_OR_OPEN, smallEndDepths, windowBoxes, windowFigures } from "./windowRadii.ts";
 
 /** Templates hold at one gap only: which that is, and how far they may stand open elsewhere in the window. */
-function halfWay(asked: RollSheetAsked): string {
+function halfWay(asked: RollSheetAsked, light: string): string {
   const { item, say } = asked;
   const aim = passPoints(item).find(({ id }) => id === "aim");
   const { cone } = item;
@@ -22,7 +22,6 @@ function halfWay(asked: RollSheetAsked): string {
   const soFar = { radiusMm: cone.largeRadiusMm, closed: aim.closed, leadMm: leadMmOf(asked) };
   const { insideGapMm } = endRolled(item, cone, soFar);
   const [open, tight] = [sharesOf(item).from, sharesOf(item).to].map((of) => templateBrief(item, say, of));
-  const light = templateLight(asked).text;
   return `half way, at a gap of ${say.tape(insideGapMm)}${isPipe(item) ? "" : " at the large end"}, ${templateBrief(item, say, aim.share)}${light === "" ? `. Right from ${open} to ${tight}` : `; right with ${light}`}: they count before the gap`;
 }
 
@@ -92,7 +91,7 @@ export function firstMeasure(asked: RollSheetAsked): PlanStep {
   const templates = templateFigures(item, share);
   const lead = leadMmOf(asked) > 0;
   const held = large
-    ? ` Inside templates, square to the element line, clear of the lead: ${halfWay(asked)}.`
+    ? ` Inside templates, square to the element line, clear of the lead: ${halfWay(asked, light.text)}.`
     : "";
   const ends = isPipe(item) ? "" : ", large end and small end";
   // Where there are lines for the radii found, each has its window before it.

@@ -3,6 +3,10 @@ import { isPipe } from "../skin.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { mm, type PlanStep, taped } from "./step.ts";
 
+/** Is it laid by the element at the pinch, its seam edge askew? */
+export const isAskew = ({ settings }: Pick<RollSheetAsked, "settings">): boolean =>
+  settings?.lying?.by === "element";
+
 /** How the blank is laid straight: by a seam edge in the groove, or by the element at the pinch. */
 export function laidBy({ settings, say }: RollSheetAsked): Pick<PlanStep, "text" | "figures"> {
   const lying = settings?.lying ?? null;
@@ -22,6 +26,9 @@ export function laidBy({ settings, say }: RollSheetAsked): Pick<PlanStep, "text"
         figures,
       };
 }
+
+/** No nearer than this does anybody see whether a corner is before the pinch or behind it. [mm] */
+const LEVEL_MM = 1;
 
 const STOP = "else stop, lower the roll, open the pinch,";
 
@@ -55,7 +62,11 @@ export function flatFurther(
   if (!lying || lying.pastMm <= openMm) return { text: "", figures: [] };
   const { pastMm, beforeMm } = lying;
   const where =
-    beforeMm < 0 ? `${say.length(-beforeMm)} behind the pinch` : `${say.length(beforeMm)} before the rolls`;
+    Math.abs(beforeMm) < LEVEL_MM
+      ? "level with the pinch"
+      : beforeMm < 0
+        ? `${say.length(-beforeMm)} behind the pinch`
+        : `${say.length(beforeMm)} before the rolls`;
   return {
     text: ` Flat, it reaches ${say.length(pastMm)} past it, ${where}${pastMm > roomMm ? ": the yoke must let it by" : ""}.`,
     figures: [

@@ -12,7 +12,7 @@ import { settingFigures, settingProblems, settingWords } from "./settingFigures.
 import { startAllRound } from "./startAllRound.ts";
 import { closedWords, raiseAtEnd, standsOpen } from "./closed.ts";
 import { exchangedWords } from "./exchanged.ts";
-import { keptParallel } from "./keptParallel.ts";
+import { isAskew, keptParallel } from "./keptParallel.ts";
 import { ledLast } from "./ledLast.ts";
 import { type PlanStep, stepNamed, taped } from "./step.ts";
 import { firstByTrials, secondByTrials, secondTold } from "./byTrials.ts";
@@ -128,7 +128,7 @@ function turnRound(asked: RollSheetAsked): PlanStep[] {
       title: "Turn the job round",
       text: pipe
         ? `Turn the piece end for end so that ${order.second} leads. Lower the bending roll and set it parallel again; close and lock the yoke.`
-        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in as before: ${say.tape(stopMm)}`}. Set the bending roll down and parallel; the readings at 0 stay, the small edge's bearing is now the one at the fixed end. Put the piece back round the top roll bent as it is (never flattened), the inside up and the small edge on the stop: now ${order.second} lies ahead. Bring that edge over the lowered bending roll, ${settings?.lying?.by === "element" ? `laid as in ${stepNamed("align")}` : "square to the rolls"}; close and lock the yoke, pinch as before.`,
+        : `Move the stop to the fixed end of the rolls${stopMm === null ? "" : `, as far in as before: ${say.tape(stopMm)}`}. Set the bending roll down and parallel; the readings at 0 stay, the small edge's bearing is now the one at the fixed end. Put the piece back round the top roll bent as it is (never flattened), the inside up and the small edge on the stop: now ${order.second} lies ahead. Bring that edge over the lowered bending roll, ${isAskew(asked) ? `laid as in ${stepNamed("align")}` : "square to the rolls"}; close and lock the yoke, pinch as before.`,
       figures: [],
       cautions: [
         `The piece is springy and awkward now: slings so that it cannot roll or spring open.${pipe ? "" : " It must not strike the machine at this end either: watch the first turn by hand jog."}`,

@@ -10,7 +10,7 @@ import type { RollSheetAsked } from "./asked.ts";
 import { coneStop } from "./coneStop.ts";
 import { GUARDS, heaviestKg, isHeavy, liftCautions, SHARP } from "./lifting.ts";
 import { ROLL_ENDS } from "./rollEnds.ts";
-import { laidBy } from "./keptParallel.ts";
+import { isAskew, laidBy } from "./keptParallel.ts";
 import { dressingFigures, dressingWords } from "./dressing.ts";
 import { startAllRound } from "./startAllRound.ts";
 import { type Figure, mm, type PlanStep, taped } from "./step.ts";
@@ -139,7 +139,7 @@ function zero(asked: RollSheetAsked): PlanStep {
   return step({
     id: "zero",
     title: "Find 0 (nought)",
-    text: `Pinch the blank so that it lies flat. Bring the bending roll up, parallel to the top roll, until it just touches the plate ${asked.settings?.lying?.by === "element" ? "at its corner ahead" : "along its whole length"}. This is 0${two ? ", at both ends of the roll: write down both readings" : ": write down the reading"}. Every raise here counts from it, up the slide${two ? "; a scale shows its reading at 0 plus the raise" : ""}.${tilt}`,
+    text: `Pinch the blank so that it lies flat. Bring the bending roll up, parallel to the top roll, until it just touches the plate ${isAskew(asked) ? "at its corner ahead" : "along its whole length"}. This is 0${two ? ", at both ends of the roll: write down both readings" : ": write down the reading"}. Every raise here counts from it, up the slide${two ? "; a scale shows its reading at 0 plus the raise" : ""}.${tilt}`,
     figures: [],
     cautions: [],
     toNote: two
@@ -153,7 +153,7 @@ function align(asked: RollSheetAsked): PlanStep {
   const heaviest = heaviestKg(asked);
   const { leads, first } = seamOrder(asked);
   const laid = laidBy(asked);
-  const askew = asked.settings?.lying?.by === "element" ? "the large end of " : "";
+  const askew = isAskew(asked) ? "the large end of " : "";
   const pipe = isPipe(item);
   const which =
     leads === null

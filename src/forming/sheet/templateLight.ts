@@ -2,12 +2,11 @@ import { MM_PER_INCH } from "../../geometry/units.ts";
 import { DERIVED } from "../judge.ts";
 import { isPipe } from "../skin.ts";
 import { depthOfRadius } from "../straightedge.ts";
-import { firstPassShares } from "../firstPass.ts";
 import { passPoints } from "../passPoints.ts";
 import type { RollSheetAsked } from "./asked.ts";
 import { zonesOf } from "../zones.ts";
 import { type Figure, mm } from "./step.ts";
-import { templateRadius } from "./touch.ts";
+import { sharesOf, templateRadius } from "./touch.ts";
 
 /** What lengths of a template are told for, longest first. [mm] */
 const LENGTHS = {
@@ -27,12 +26,11 @@ export function templateLight({ item, say }: RollSheetAsked): {
   readonly text: string;
   readonly figures: readonly Figure[];
 } {
-  const { cone } = item;
   const [zone] = zonesOf(item);
   const aim = passPoints(item).find(({ id }) => id === "aim");
   const none = { text: "", figures: [] };
-  if (!cone || !zone || !aim) return none;
-  const window = firstPassShares(cone.halfAngleRad);
+  if (!item.cone || !zone || !aim) return none;
+  const window = sharesOf(item);
   const radii = isPipe(item) ? [zone.largeRadiusMm] : [zone.largeRadiusMm, zone.smallRadiusMm];
   const tightestMm = Math.min(...radii.map((radius) => templateRadius(item, radius, window.to)));
   const chordMm = LENGTHS[say.units].find((length) => length <= tightestMm);
