@@ -3,6 +3,7 @@ import type { Check, Verdict } from "./check.ts";
 import { DERIVED, state } from "./judge.ts";
 import { flatContact, sectionOf } from "./rollSetting.ts";
 import { rollSettings } from "./rollSettings.ts";
+import { reachesBendingRoll } from "./turnOnStop.ts";
 import { type SettingProblem, worstProblems } from "./settingProblem.ts";
 
 export const SETTINGS_CHECK = "roll-settings";
@@ -20,6 +21,10 @@ const answer = (verdict: Verdict, advice: string): Check =>
 
 const NOT_BESIDE =
   "By the slide in the shop file the bending roll does not stand beside the pinch when it touches this plate: measure the slide; till then no setting is worked out.";
+
+/** So wide a cone turns about an apex that lies near: its flat blank ends before the bending roll. */
+const tooShort = ({ say }: RollAsked, acrossMm: number): string =>
+  `With its element lines parallel at the pinch the flat blank does not reach the bending roll, ${say.length(acrossMm)} away, or leaves nothing to roll: take a smaller roll, or the press brake.`;
 
 /** What is to be done about it, besides what the sentence of a problem says itself. */
 function remedy(problems: readonly SettingProblem[]): string | null {
@@ -45,7 +50,9 @@ const clause = (words: string, i: number): string => {
 export function canBeSet(asked: RollAsked): Check | null {
   const section = sectionOf(asked.roll);
   if (!section) return null;
-  if (flatContact(section, asked.item.thicknessMm).acrossMm <= 0) return answer("caution", NOT_BESIDE);
+  const { acrossMm } = flatContact(section, asked.item.thicknessMm);
+  if (acrossMm <= 0) return answer("caution", NOT_BESIDE);
+  if (!reachesBendingRoll(asked.item, acrossMm)) return answer("fail", tooShort(asked, acrossMm));
   const found = rollSettings(asked);
   if (found.kind === "none") return null;
   const problems = worstProblems(

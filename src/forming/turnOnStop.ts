@@ -32,6 +32,21 @@ export function chalkToParallelMm({ smallReachMm, largeReachMm, aheadMm }: Squar
   return largeReachMm * (Math.asin(aheadMm / smallReachMm) - Math.asin(aheadMm / largeReachMm));
 }
 
+/**
+ * Does a flat blank reach from the pinch to the bending roll with its elements parallel at the pinch, and leave something to
+ * roll? As far as its large edge lies from the apex it comes ahead at the most, and a seam edge there lies turned by
+ * asin(a/ρ), which its sweep has to be more than. A pipe always does.
+ *
+ * @param aheadMm a, from the pinch to the bending roll
+ * @see derived here
+ */
+export function reachesBendingRoll({ cone, pieces }: FormingCase, aheadMm: number): boolean {
+  if (!cone || cone.halfAngleRad <= 0) return true;
+  const sine = Math.sin(cone.halfAngleRad);
+  const share = (aheadMm * sine) / cone.largeRadiusMm;
+  return share < 1 && Math.asin(share) < (2 * Math.PI * sine) / pieces;
+}
+
 /** Where a flat blank comes furthest past the stop: along the rolls, and before the pinch; below 0 behind it. [mm] */
 interface FlatReach {
   readonly pastMm: number;
@@ -78,7 +93,8 @@ export interface Lying extends FlatReach {
 /**
  * Square in the groove, unless the small edge then does not reach back to the pinch, its elements are still askew when the
  * whole raise is to be on, or its far corner stands in the yoke. Else by the element at the pinch, the large end of the seam
- * edge over the bending roll. Null for a pipe and a point, and for a skin that is curved unevenly.
+ * edge over the bending roll. Null for a pipe and a point, for a skin that is curved unevenly, and for a blank that does not
+ * reach the bending roll.
  *
  * @param aheadMm from the pinch to the bending roll
  * @see derived here
@@ -86,6 +102,7 @@ export interface Lying extends FlatReach {
 export function lyingOf(item: FormingCase, roll: PlateRoll, aheadMm: number): Lying | null {
   const { cone, rimsMm, pieces } = item;
   if (!cone || cone.halfAngleRad <= 0 || cone.smallRadiusMm <= 0) return null;
+  if (!reachesBendingRoll(item, aheadMm)) return null;
   const sine = Math.sin(cone.halfAngleRad);
   const [smallReachMm, largeReachMm] = [cone.smallRadiusMm / sine, cone.largeRadiusMm / sine];
   const sweepRad = (2 * Math.PI * sine) / pieces;
@@ -103,12 +120,12 @@ export function lyingOf(item: FormingCase, roll: PlateRoll, aheadMm: number): Ly
         ...reach,
       };
   }
-  const turnedRad = Math.asin(Math.min(1, aheadMm / largeReachMm));
+  const turnedRad = Math.asin(aheadMm / largeReachMm);
   return {
     by: "element",
     turnedDeg: degrees(turnedRad),
     parallelAfterMm: 0,
     cornerInMm: smallReachMm * (1 - Math.cos(turnedRad)),
-    ...flatReach(smallReachMm, { offRad: 0, sweepRad: Math.max(0, sweepRad - turnedRad) }),
+    ...flatReach(smallReachMm, { offRad: 0, sweepRad: sweepRad - turnedRad }),
   };
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { canBeSet } from "../../src/forming/canBeSet.ts";
 import type { Forming } from "../../src/forming/answer.ts";
 import { formingOf } from "../../src/forming/forming.ts";
 import type { PlateRoll } from "../../src/forming/machine.ts";
@@ -31,6 +32,16 @@ describe("the settings among a roll's checks", () => {
     const forming = on({});
     expect(asked(forming)).toBeUndefined();
     expect(forming.plans).toHaveLength(1);
+  });
+
+  it("refuse a part whose flat blank ends before the bending roll", () => {
+    // Wide and small: its large edge lies 176 from the apex, and the bending roll 230 or so from the pinch.
+    const cap = coneCase({ largeRadiusMm: 170, smallRadiusMm: 140, heightMm: 8, thicknessMm: 2 });
+    const check = canBeSet({ item: cap, roll: good, say: sayIn("mm") });
+    expect(check).toMatchObject({
+      verdict: "fail",
+      advice: expect.stringMatching(/does not reach the bending roll, 2\d\d(\.\d)? mm away/) as string,
+    });
   });
 
   it("refuse a part whose plate itself would need the bending roll inside the pinch roll, and say by how much", () => {

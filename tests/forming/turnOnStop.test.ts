@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { chalkToParallelMm, flatReach, lyingOf } from "../../src/forming/turnOnStop.ts";
+import { chalkToParallelMm, flatReach, lyingOf, reachesBendingRoll } from "../../src/forming/turnOnStop.ts";
 import type { PlateRoll } from "../../src/forming/machine.ts";
 import { coneCase, reducer, roll as anyPlateRoll, RUNS } from "./cases.ts";
 
@@ -119,6 +119,21 @@ describe("how a blank is laid", () => {
       chalkToParallelMm({ smallReachMm: small / sine, largeReachMm: large / sine, aheadMm }) ?? 0;
     expect(chalkAt(200)).toBeGreaterThan(200);
     expect(lyingOf(coneCase(reducer), roll(), 200)?.by).toBe("element");
+  });
+
+  it("is told of no blank that ends before the bending roll, or is all ahead of the pinch", () => {
+    // Nearly a flat ring, whose apex lies in its middle.
+    const shallow = (heightMm: number) =>
+      coneCase({ largeRadiusMm: 500, smallRadiusMm: 200, heightMm, thicknessMm: 2 }, { pieces: 4 });
+    const nearly = shallow(1);
+    expect(reachesBendingRoll(nearly, 499)).toBe(true);
+    expect(reachesBendingRoll(nearly, 501)).toBe(false);
+    expect(lyingOf(nearly, roll(), 501)).toBeNull();
+    // Each of eight pieces sweeps an eighth of it, 45°, and half of 500 is ahead at 30°.
+    const eighth = { ...nearly, pieces: 8 };
+    expect(reachesBendingRoll(eighth, 250)).toBe(true);
+    expect(reachesBendingRoll(eighth, 360)).toBe(false);
+    expect(reachesBendingRoll(coneCase({ ...reducer, smallRadiusMm: 450 }), 1e6)).toBe(true);
   });
 
   it("is told of no pipe and of no point", () => {

@@ -7,7 +7,7 @@ import type { Report } from "../../report/report.ts";
 import { rollOf } from "./rollOf.ts";
 
 const BY_ELEMENT =
-  " Square by the groove its element lines would still lie askew when the whole raise is on, or its corner would stand in the yoke: so it is laid by the element line at the pinch.";
+  " Square by the groove its element lines would lie askew too long, or its corner in the yoke: so it lies by the element line at the pinch.";
 
 /** The first blank on the rolls for both passes; nothing where the shop does not say at which hand the drop end is, and for a pipe, which goes in either way. */
 export function fromAbove(report: Report, plan: FormingPlan, shop: Shop): RollsFromAbove | undefined {
